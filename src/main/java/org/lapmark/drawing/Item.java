@@ -1,0 +1,70 @@
+package org.lapmark.drawing;
+
+import java.util.List;
+import java.util.Objects;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/** One thing drawn. Later items cover earlier ones. */
+public sealed interface Item {
+  /**
+   * Paths stroked or filled together, by the even-odd rule where filled.
+   *
+   * @param paths the paths in millimetres
+   * @param role the style role
+   */
+  record Shape(List<Path> paths, String role) implements Item {
+    /** Copies the list. */
+    public Shape {
+      paths = List.copyOf(paths);
+      Objects.requireNonNull(role);
+    }
+  }
+
+  /**
+   * One line of text, drawn as real text in the embedded font.
+   *
+   * @param text the text
+   * @param anchor a point on the baseline, in millimetres
+   * @param alignment what of the text stands at the anchor
+   * @param angle how far the baseline is turned about the anchor, in degrees clockwise on paper
+   * @param role the style role, which states size and weight
+   */
+  record Lettering(String text, Point anchor, Alignment alignment, double angle, String role)
+      implements Item {
+    /** Checks the components. */
+    public Lettering {
+      Objects.requireNonNull(text);
+      Objects.requireNonNull(anchor);
+      Objects.requireNonNull(alignment);
+      Objects.requireNonNull(role);
+    }
+  }
+
+  /**
+   * Items that are moved by a map and seen only inside a clip.
+   *
+   * @param clip a closed path in the coordinates outside the map, or null for none
+   * @param map what is applied to the items
+   * @param layer the name of the layer they belong to, or null
+   * @param items the items, in the map's own coordinates
+   */
+  record Group(Path clip, Affine map, String layer, List<Item> items) implements Item {
+    /** Copies the list. */
+    public Group {
+      Objects.requireNonNull(map);
+      items = List.copyOf(items);
+    }
+  }
+
+  /** What of a line of text stands at its anchor. */
+  enum Alignment {
+    /** Its beginning. */
+    START,
+    /** Its middle. */
+    MIDDLE,
+    /** Its end. */
+    END
+  }
+}

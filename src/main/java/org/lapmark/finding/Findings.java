@@ -1,0 +1,81 @@
+package org.lapmark.finding;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Collects the findings of one pattern folder. The same finding is kept once. Not safe for use by
+ * several threads at once: each stage that runs in parallel has a collector of its own, joined in a
+ * fixed order.
+ */
+public final class Findings {
+  /** How many findings of one folder are kept; further ones are only counted. */
+  public static final int LIMIT = 500;
+
+  private final List<Finding> kept = new ArrayList<>();
+  private int leftOut;
+
+  /**
+   * Adds a finding.
+   *
+   * @param finding what was found
+   */
+  public void add(Finding finding) {
+    if (kept.contains(finding)) {
+      return;
+    }
+    if (kept.size() < LIMIT) {
+      kept.add(finding);
+    } else {
+      leftOut++;
+    }
+  }
+
+  /**
+   * Adds a finding with arguments given in turn.
+   *
+   * @param code the kind of problem
+   * @param position where it stands
+   * @param namesAndValues argument name, value, name, value …
+   */
+  public void add(FindingCode code, Position position, Object... namesAndValues) {
+    add(Finding.of(code, position, namesAndValues));
+  }
+
+  /**
+   * Adds all of another collector's findings.
+   *
+   * @param others the other collector
+   */
+  public void addAll(Findings others) {
+    others.kept.forEach(this::add);
+    leftOut += others.leftOut;
+  }
+
+  /**
+   * Whether an error is among them.
+   *
+   * @return true when the folder cannot be published
+   */
+  public boolean hasErrors() {
+    return kept.stream().anyMatch(finding -> finding.severity() == Severity.ERROR);
+  }
+
+  /**
+   * All findings kept.
+   *
+   * @return by position, then code
+   */
+  public List<Finding> sorted() {
+    return kept.stream().sorted(Finding.BY_POSITION).toList();
+  }
+
+  /**
+   * How many findings were counted but not kept.
+   *
+   * @return the number beyond {@link #LIMIT}
+   */
+  public int leftOut() {
+    return leftOut;
+  }
+}

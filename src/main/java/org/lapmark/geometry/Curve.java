@@ -1,0 +1,102 @@
+package org.lapmark.geometry;
+
+import java.util.List;
+
+/**
+ * A smooth piece of a path with a parameter from 0 to 1. A quadratic Bézier curve is held as the
+ * cubic that equals it. Immutable; millimetres, x right, y down.
+ */
+public sealed interface Curve permits Line, Arc, Cubic {
+  /**
+   * Where it begins.
+   *
+   * @return the point at parameter 0
+   */
+  Point start();
+
+  /**
+   * Where it ends.
+   *
+   * @return the point at parameter 1
+   */
+  Point end();
+
+  /**
+   * The point at a parameter.
+   *
+   * @param t 0 to 1
+   * @return the point
+   */
+  Point at(double t);
+
+  /**
+   * The unit tangent in the direction of travel; where the derivative vanishes, its limit.
+   *
+   * @param t 0 to 1
+   * @return a vector of length 1
+   */
+  Point tangent(double t);
+
+  /**
+   * The arc length.
+   *
+   * @return millimetres, within 1e-6
+   */
+  double length();
+
+  /**
+   * The arc length from the start to a parameter.
+   *
+   * @param t 0 to 1
+   * @return millimetres, within 1e-6
+   */
+  double lengthTo(double t);
+
+  /**
+   * The parameter at an arc length from the start: the inverse of {@link #lengthTo}.
+   *
+   * @param length millimetres; clamped to the curve
+   * @return a parameter from 0 to 1
+   */
+  double parameterAt(double length);
+
+  /**
+   * The part between two parameters, as a curve of the same kind.
+   *
+   * @param from start parameter
+   * @param to end parameter, not below {@code from}
+   * @return the part
+   */
+  Curve part(double from, double to);
+
+  /**
+   * The same curve travelled backwards.
+   *
+   * @return the reversed curve
+   */
+  Curve reversed();
+
+  /**
+   * The image under an affine map, exactly; an arc stays an arc of an ellipse.
+   *
+   * @param map the map
+   * @return the image
+   */
+  Curve transformed(Affine map);
+
+  /**
+   * The tight upright box around it.
+   *
+   * @return the box
+   */
+  Box bounds();
+
+  /**
+   * Points on the curve whose chords stay within a distance of it, the start left out, the end
+   * included.
+   *
+   * @param tolerance the greatest distance between chord and curve in millimetres
+   * @return the points in order
+   */
+  List<Point> flattened(double tolerance);
+}

@@ -1,0 +1,15 @@
+package org.lapmark.measure;
+
+/** What kind of thing a quantity counts; only like kinds are added. */
+public enum Dimension {
+  /** A length, held in millimetres. */
+  LENGTH,
+  /** An area, held in square millimetres. */
+  AREA,
+  /** An angle, held in degrees. */
+  ANGLE,
+  /** A number of things: whole, without a unit. */
+  COUNT,
+  /** A pure number. */
+  PLAIN
+}

@@ -1,0 +1,15 @@
+package org.lapmark.measure;
+
+import org.lapmark.finding.Position;
+
+/**
+ * An expression as a reader sees it, kept with all that it came from until the last writer.
+ *
+ * @param expression the expression as written
+ * @param variant the variant it was evaluated in
+ * @param exact the exact value
+ * @param text the printed text
+ * @param position where the expression stands
+ */
+public record PrintedValue(
+    String expression, Variant variant, Value exact, String text, Position position) {}

@@ -1,0 +1,47 @@
+package org.lapmark.wording;
+
+import com.ibm.icu.text.MessageFormat;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The reader-facing words of one language, as ICU message patterns with named arguments. Immutable.
+ *
+ * @param locale the language and its region
+ * @param messages patterns by key
+ */
+public record Wording(Locale locale, Map<String, String> messages) {
+  /** Copies the map. */
+  public Wording {
+    messages = Collections.unmodifiableMap(new LinkedHashMap<>(messages));
+  }
+
+  /**
+   * A text without arguments.
+   *
+   * @param key its key
+   * @return the text
+   * @throws IllegalArgumentException when the bundle lacks the key
+   */
+  public String text(String key) {
+    return text(key, Map.of());
+  }
+
+  /**
+   * A text with arguments.
+   *
+   * @param key its key
+   * @param arguments values by name: strings and numbers
+   * @return the text
+   * @throws IllegalArgumentException when the bundle lacks the key
+   */
+  public String text(String key, Map<String, ?> arguments) {
+    String pattern = messages.get(key);
+    if (pattern == null) {
+      throw new IllegalArgumentException("no wording for " + key);
+    }
+    return new MessageFormat(pattern, locale).format(arguments);
+  }
+}
