@@ -1,0 +1,33 @@
+package org.lapmark.source;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * Who publishes what, in which words and units.
+ *
+ * @param title the pattern's title
+ * @param studio who publishes it
+ * @param designer who designed it, or null
+ * @param language the language of the author's texts
+ * @param summary one paragraph for the cover, or null
+ * @param copyright the terms of use, or null
+ * @param form how values are printed
+ * @param edition the edition's name
+ * @param date the edition's date, which is the document's
+ * @param note what this edition is or changed, or null
+ */
+public record Masthead(
+    SourceText title,
+    SourceText studio,
+    SourceText designer,
+    Locale language,
+    TemplateText summary,
+    TemplateText copyright,
+    PrintForm form,
+    SourceText edition,
+    LocalDate date,
+    TemplateText note) {}

@@ -1,0 +1,97 @@
+package org.lapmark.source;
+
+import java.util.List;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+
+/**
+ * A panel as stated.
+ *
+ * @param name its name
+ * @param shape where its outline comes from
+ * @param edges edges between named corners
+ * @param chains runs of edges under one name
+ * @param notches notches on edges, chains excluded
+ */
+public record PanelSource(
+    SourceText name,
+    ShapeSource shape,
+    List<EdgeSource> edges,
+    List<ChainSource> chains,
+    List<NotchSource> notches) {
+  /** Copies the lists. */
+  public PanelSource {
+    edges = List.copyOf(edges);
+    chains = List.copyOf(chains);
+    notches = List.copyOf(notches);
+  }
+
+  /** Where an outline comes from. */
+  public sealed interface ShapeSource {}
+
+  /**
+   * Drawn in an SVG file; computed where its attributes have placeholders, else fixed, and scaled
+   * where measures are stated.
+   *
+   * @param drawing the file's content
+   * @param width the width to which the outline is scaled, or null
+   * @param height the height to which the outline is scaled, or null
+   */
+  public record Drawn(PanelDrawing drawing, Formula width, Formula height) implements ShapeSource {}
+
+  /**
+   * A stated rectangle.
+   *
+   * @param width along x
+   * @param height along y, the grain's direction
+   */
+  public record Rectangle(Formula width, Formula height) implements ShapeSource {}
+
+  /**
+   * A stated strip.
+   *
+   * @param length along its grain, or along its own length if on the bias
+   * @param width across
+   * @param bias whether it is cut at 45 degrees to the grain
+   */
+  public record Strip(Formula length, Formula width, boolean bias) implements ShapeSource {}
+
+  /**
+   * Derived: another panel, smaller by a distance all round.
+   *
+   * @param panel the other panel's name
+   * @param distance how much smaller
+   */
+  public record Inset(SourceText panel, Formula distance) implements ShapeSource {}
+
+  /**
+   * An edge between two corners, clockwise.
+   *
+   * @param name its name
+   * @param from the corner where it begins
+   * @param to the corner where it ends
+   */
+  public record EdgeSource(SourceText name, SourceText from, SourceText to) {}
+
+  /**
+   * Edges in a row under one name.
+   *
+   * @param name the name
+   * @param edges the edges' names, clockwise
+   */
+  public record ChainSource(SourceText name, List<SourceText> edges) {
+    /** Copies the list. */
+    public ChainSource {
+      edges = List.copyOf(edges);
+    }
+  }
+
+  /**
+   * A notch.
+   *
+   * @param edge the edge's name
+   * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it
+   * @param count 1 or 2
+   */
+  public record NotchSource(SourceText edge, Formula at, int count) {}
+}

@@ -1,0 +1,50 @@
+package org.lapmark.source;
+
+import java.util.List;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * A piece as stated.
+ *
+ * @param number its number, never reused
+ * @param position where the number stands
+ * @param name what readers see
+ * @param panel the panel's name
+ * @param allowance the allowance of every edge not stated otherwise; null for none
+ * @param edgeAllowances allowances of single edges
+ * @param cuts how many are cut from what
+ */
+public record PieceSource(
+    int number,
+    Position position,
+    TemplateText name,
+    SourceText panel,
+    Formula allowance,
+    List<EdgeAllowance> edgeAllowances,
+    List<CutSource> cuts) {
+  /** Copies the lists. */
+  public PieceSource {
+    edgeAllowances = List.copyOf(edgeAllowances);
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * The allowance of one edge.
+   *
+   * @param edge the edge's name
+   * @param allowance its allowance
+   */
+  public record EdgeAllowance(SourceText edge, Formula allowance) {}
+
+  /**
+   * How many are cut from a material.
+   *
+   * @param material the material's id
+   * @param count how many in all
+   * @param reversed how many of them face down, or null for none
+   */
+  public record CutSource(SourceText material, Formula count, Formula reversed) {}
+}
