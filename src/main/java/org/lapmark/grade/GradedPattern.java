@@ -1,0 +1,40 @@
+package org.lapmark.grade;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.WalkedSeam;
+import org.lapmark.source.PatternSource;
+
+/**
+ * The whole pattern evaluated in one variant.
+ *
+ * @param source what it was evaluated from
+ * @param variant the size and choices
+ * @param measures values by name, base measures first
+ * @param panels panels by name
+ * @param pieces in the order stated
+ * @param seams every seam with its lengths
+ * @param scope what names in the author's texts stand for
+ */
+public record GradedPattern(
+    PatternSource source,
+    Variant variant,
+    Map<String, Value> measures,
+    Map<String, Panel> panels,
+    List<Piece> pieces,
+    List<WalkedSeam> seams,
+    Scope scope) {
+  /** Copies the collections, keeping their order. */
+  public GradedPattern {
+    measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
+    panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
+    pieces = List.copyOf(pieces);
+    seams = List.copyOf(seams);
+  }
+}
