@@ -16,7 +16,8 @@ final class Talk {
   /** The failure of a folder, if any. */
   static void failure(Checked checked, Console console) {
     if (checked.failure() != null) {
-      console.say(checked.folder() + ": " + checked.failure());
+      boolean named = checked.failure().startsWith(checked.folder());
+      console.say((named ? "" : checked.folder() + ": ") + checked.failure());
     }
   }
 

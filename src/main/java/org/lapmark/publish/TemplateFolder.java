@@ -45,6 +45,11 @@ public final class TemplateFolder {
     } catch (URISyntaxException | IllegalArgumentException e) {
       throw new IOException("the program can't find its own templates", e);
     }
+    return inside(home);
+  }
+
+  /** The templates in a folder of classes, or in a jar. */
+  static Templates inside(Path home) throws IOException {
     if (Files.isDirectory(home)) {
       return read(home.resolve(INSIDE));
     }
