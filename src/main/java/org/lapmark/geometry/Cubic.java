@@ -1,5 +1,7 @@
 package org.lapmark.geometry;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -11,53 +13,201 @@ import java.util.List;
  * @param end the last point
  */
 public record Cubic(Point start, Point control1, Point control2, Point end) implements Curve {
-  @Override
-  public Point at(double t) {
-    throw new UnsupportedOperationException();
+  /** A derivative shorter than this share of the control polygon counts as vanished. */
+  private static final double VANISHED = 1e-9;
+
+  /**
+   * The cubic that equals a quadratic Bézier curve.
+   *
+   * @param start the first point
+   * @param control the control point
+   * @param end the last point
+   * @return the same curve with the same parameter
+   */
+  public static Cubic ofQuadratic(Point start, Point control, Point end) {
+    return new Cubic(start, start.towards(control, 2.0 / 3), end.towards(control, 2.0 / 3), end);
   }
 
   @Override
+  public Point at(double t) {
+    if (t == 0) {
+      return start;
+    }
+    if (t == 1) {
+      return end;
+    }
+    Point a = start.towards(control1, t);
+    Point b = control1.towards(control2, t);
+    Point c = control2.towards(end, t);
+    return a.towards(b, t).towards(b.towards(c, t), t);
+  }
+
+  /** {@inheritDoc} At a cusp inside the curve it is the limit from behind it. */
+  @Override
   public Point tangent(double t) {
-    throw new UnsupportedOperationException();
+    double scale = scale();
+    if (scale == 0) {
+      return new Point(1, 0);
+    }
+    Point first = derivative(t);
+    if (first.norm() > VANISHED * scale) {
+      return first.unit();
+    }
+    // By Taylor's formula the direction is that of the next derivative, which a step backwards from
+    // the very end meets the other way round.
+    Point second = secondDerivative(t);
+    if (second.norm() > VANISHED * scale) {
+      return second.times(t < 1 ? 1 : -1).unit();
+    }
+    return third().unit();
+  }
+
+  @Override
+  public Point derivative(double t) {
+    Point a = control1.minus(start);
+    Point b = control2.minus(control1);
+    Point c = end.minus(control2);
+    return a.towards(b, t).towards(b.towards(c, t), t).times(3);
+  }
+
+  @Override
+  public Point secondDerivative(double t) {
+    Point a = control2.minus(control1).minus(control1.minus(start));
+    Point b = end.minus(control2).minus(control2.minus(control1));
+    return a.towards(b, t).times(6);
+  }
+
+  private Point third() {
+    return end.minus(start).minus(control2.minus(control1).times(3)).times(6);
+  }
+
+  private double scale() {
+    return Math.max(
+        start.distance(control1), Math.max(control1.distance(control2), control2.distance(end)));
+  }
+
+  private double speed(double t) {
+    return derivative(t).norm();
   }
 
   @Override
   public double length() {
-    throw new UnsupportedOperationException();
+    return lengthTo(1);
   }
 
   @Override
   public double lengthTo(double t) {
-    throw new UnsupportedOperationException();
+    return Quadrature.integral(this::speed, 0, Math.min(1, t));
   }
 
   @Override
   public double parameterAt(double length) {
-    throw new UnsupportedOperationException();
+    return Quadrature.inverse(this::speed, length, length());
   }
 
   @Override
   public Cubic part(double from, double to) {
-    throw new UnsupportedOperationException();
+    if (from == 0 && to == 1) {
+      return this;
+    }
+    // Blossoms: the control points of a part are the curve's polar form at its ends.
+    return new Cubic(at(from), blossom(from, from, to), blossom(from, to, to), at(to));
+  }
+
+  private Point blossom(double r, double s, double t) {
+    Point a = start.towards(control1, r);
+    Point b = control1.towards(control2, r);
+    Point c = control2.towards(end, r);
+    return a.towards(b, s).towards(b.towards(c, s), t);
   }
 
   @Override
   public Cubic reversed() {
-    throw new UnsupportedOperationException();
+    return new Cubic(end, control2, control1, start);
   }
 
   @Override
   public Cubic transformed(Affine map) {
-    throw new UnsupportedOperationException();
+    return new Cubic(map.apply(start), map.apply(control1), map.apply(control2), map.apply(end));
   }
 
   @Override
   public Box bounds() {
-    throw new UnsupportedOperationException();
+    Box box = new Line(start, end).bounds();
+    for (double t : extremes(start.x(), control1.x(), control2.x(), end.x())) {
+      Point at = at(t);
+      box = box.union(new Box(at.x(), at.y(), at.x(), at.y()));
+    }
+    for (double t : extremes(start.y(), control1.y(), control2.y(), end.y())) {
+      Point at = at(t);
+      box = box.union(new Box(at.x(), at.y(), at.x(), at.y()));
+    }
+    return box;
+  }
+
+  /** The inner parameters at which the curve runs level, in order. */
+  double[] levels() {
+    double[] found = extremes(start.y(), control1.y(), control2.y(), end.y());
+    Arrays.sort(found);
+    return found;
+  }
+
+  /** The inner parameters at which one coordinate stands still. */
+  private static double[] extremes(double p0, double p1, double p2, double p3) {
+    double c = p1 - p0;
+    double b = 2 * (p2 - 2 * p1 + p0);
+    double a = p3 - 3 * p2 + 3 * p1 - p0;
+    double[] found = new double[2];
+    int count = 0;
+    double discriminant = b * b - 4 * a * c;
+    if (discriminant >= 0) {
+      // The form without cancellation, which also serves when a is nothing.
+      double q = -(b + Math.copySign(Math.sqrt(discriminant), b)) / 2;
+      if (a != 0) {
+        found[count++] = q / a;
+      }
+      if (q != 0) {
+        found[count++] = c / q;
+      }
+    }
+    double[] inside = new double[count];
+    int kept = 0;
+    for (int i = 0; i < count; i++) {
+      if (found[i] > 0 && found[i] < 1) {
+        inside[kept++] = found[i];
+      }
+    }
+    return Arrays.copyOf(inside, kept);
+  }
+
+  /**
+   * The parameters between the ends at which the curve has a cusp: where its derivative vanishes.
+   *
+   * @return none, one or two parameters in order
+   */
+  List<Double> cusps() {
+    List<Double> found = new ArrayList<>();
+    double scale = scale();
+    for (double[] extremes :
+        List.of(
+            extremes(start.x(), control1.x(), control2.x(), end.x()),
+            extremes(start.y(), control1.y(), control2.y(), end.y()))) {
+      for (double t : extremes) {
+        boolean known = found.stream().anyMatch(other -> Math.abs(other - t) < 1e-6);
+        if (!known && t > 1e-6 && t < 1 - 1e-6 && derivative(t).norm() < 1e-7 * scale) {
+          found.add(t);
+        }
+      }
+    }
+    found.sort(Double::compare);
+    return found;
   }
 
   @Override
   public List<Point> flattened(double tolerance) {
-    throw new UnsupportedOperationException();
+    Chords.check(tolerance);
+    double bend = Math.max(secondDerivative(0).norm(), secondDerivative(1).norm());
+    int count = Chords.count(Math.sqrt(bend / (8 * tolerance)));
+    return Chords.points(this, count);
   }
 }

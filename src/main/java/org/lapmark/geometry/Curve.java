@@ -38,6 +38,44 @@ public sealed interface Curve permits Line, Arc, Cubic {
   Point tangent(double t);
 
   /**
+   * The derivative by the parameter.
+   *
+   * @param t 0 to 1
+   * @return millimetres per unit of the parameter; zero at a cusp
+   */
+  Point derivative(double t);
+
+  /**
+   * The second derivative by the parameter.
+   *
+   * @param t 0 to 1
+   * @return millimetres per squared unit of the parameter
+   */
+  Point secondDerivative(double t);
+
+  /**
+   * The curvature: positive where the curve turns clockwise on paper.
+   *
+   * @param t 0 to 1
+   * @return one over the radius in millimetres; infinite or NaN where the derivative vanishes
+   */
+  default double curvature(double t) {
+    Point first = derivative(t);
+    double speed = first.norm();
+    return first.cross(secondDerivative(t)) / (speed * speed * speed);
+  }
+
+  /**
+   * The parameter of the point of this curve that is nearest to a point.
+   *
+   * @param point the point
+   * @return a parameter from 0 to 1, whose distance is the least one within 1e-7 mm
+   */
+  default double nearest(Point point) {
+    return Nearest.parameter(this, point);
+  }
+
+  /**
    * The arc length.
    *
    * @return millimetres, within 1e-6

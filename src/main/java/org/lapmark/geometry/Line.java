@@ -11,51 +11,68 @@ import java.util.List;
 public record Line(Point start, Point end) implements Curve {
   @Override
   public Point at(double t) {
-    throw new UnsupportedOperationException();
+    return t == 1 ? end : start.towards(end, t);
+  }
+
+  /** {@inheritDoc} A line without length is taken to run to the right. */
+  @Override
+  public Point tangent(double t) {
+    Point along = end.minus(start).unit();
+    return along.x() == 0 && along.y() == 0 ? new Point(1, 0) : along;
   }
 
   @Override
-  public Point tangent(double t) {
-    throw new UnsupportedOperationException();
+  public Point derivative(double t) {
+    return end.minus(start);
+  }
+
+  @Override
+  public Point secondDerivative(double t) {
+    return new Point(0, 0);
   }
 
   @Override
   public double length() {
-    throw new UnsupportedOperationException();
+    return start.distance(end);
   }
 
   @Override
   public double lengthTo(double t) {
-    throw new UnsupportedOperationException();
+    return t * length();
   }
 
   @Override
   public double parameterAt(double length) {
-    throw new UnsupportedOperationException();
+    double total = length();
+    return total == 0 ? 0 : Math.max(0, Math.min(1, length / total));
   }
 
   @Override
   public Line part(double from, double to) {
-    throw new UnsupportedOperationException();
+    return new Line(at(from), at(to));
   }
 
   @Override
   public Line reversed() {
-    throw new UnsupportedOperationException();
+    return new Line(end, start);
   }
 
   @Override
   public Line transformed(Affine map) {
-    throw new UnsupportedOperationException();
+    return new Line(map.apply(start), map.apply(end));
   }
 
   @Override
   public Box bounds() {
-    throw new UnsupportedOperationException();
+    return new Box(
+        Math.min(start.x(), end.x()),
+        Math.min(start.y(), end.y()),
+        Math.max(start.x(), end.x()),
+        Math.max(start.y(), end.y()));
   }
 
   @Override
   public List<Point> flattened(double tolerance) {
-    throw new UnsupportedOperationException();
+    return List.of(end);
   }
 }

@@ -1,0 +1,51 @@
+package org.lapmark.geometry;
+
+import java.util.List;
+
+/** Winding numbers on the curves themselves: each is cut where it runs level, never into chords. */
+final class Winding {
+  private Winding() {}
+
+  static int number(List<Curve> curves, Point point) {
+    int number = 0;
+    for (Curve curve : curves) {
+      double[] levels = new double[0];
+      if (curve instanceof Cubic cubic) {
+        levels = cubic.levels();
+      } else if (curve instanceof Arc arc) {
+        levels = arc.levels();
+      }
+      double from = 0;
+      for (int i = 0; i <= levels.length; i++) {
+        double to = i == levels.length ? 1 : levels[i];
+        number += crossing(curve, from, to, point);
+        from = to;
+      }
+    }
+    return number;
+  }
+
+  /** Whether a ray to the right crosses a stretch that only rises or only falls. */
+  private static int crossing(Curve curve, double from, double to, Point point) {
+    Point start = curve.at(from);
+    Point end = curve.at(to);
+    boolean down = start.y() <= point.y() && end.y() > point.y();
+    boolean up = end.y() <= point.y() && start.y() > point.y();
+    if (!down && !up) {
+      return 0;
+    }
+    double low = from;
+    double high = to;
+    for (int round = 0; round < 60; round++) {
+      double middle = (low + high) / 2;
+      if ((curve.at(middle).y() <= point.y()) == down) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    boolean toTheRight = curve.at((low + high) / 2).x() > point.x();
+    // To the right of an outline's inside a clockwise outline runs down the paper.
+    return toTheRight ? (down ? 1 : -1) : 0;
+  }
+}
