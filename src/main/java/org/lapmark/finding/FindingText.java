@@ -6,14 +6,23 @@ import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Properties;
 
 /**
  * The program's own English for findings, read from {@code findings.properties} beside each code.
+ *
+ * <p>An instance keeps what it has read, for whoever writes many findings; it belongs to one
+ * thread. The static methods read anew each time.
  */
 public final class FindingText {
-  private FindingText() {}
+  private final Map<Class<?>, Properties> read = new HashMap<>();
+  private final Map<String, MessageFormat> patterns = new HashMap<>();
+
+  /** Has read nothing yet. */
+  public FindingText() {}
 
   /**
    * What is wrong, as one sentence.
@@ -23,7 +32,7 @@ public final class FindingText {
    * @throws IllegalStateException when the program's resource lacks the code
    */
   public static String message(Finding finding) {
-    return text(finding, "message");
+    return new FindingText().messageOf(finding);
   }
 
   /**
@@ -34,14 +43,50 @@ public final class FindingText {
    * @throws IllegalStateException when the program's resource lacks the code
    */
   public static String hint(Finding finding) {
+    return new FindingText().hintOf(finding);
+  }
+
+  /**
+   * What is wrong, as one sentence.
+   *
+   * @param finding the finding
+   * @return the sentence
+   * @throws IllegalStateException when the program's resource lacks the code
+   */
+  public String messageOf(Finding finding) {
+    return text(finding, "message");
+  }
+
+  /**
+   * What to do about it.
+   *
+   * @param finding the finding
+   * @return the hint
+   * @throws IllegalStateException when the program's resource lacks the code
+   */
+  public String hintOf(Finding finding) {
     return text(finding, "hint");
   }
 
-  private static String text(Finding finding, String part) {
+  private String text(Finding finding, String part) {
     Class<?> owner = finding.code().getClass();
     if (finding.code() instanceof Enum<?> constant) {
       owner = constant.getDeclaringClass();
     }
+    Properties words = read.computeIfAbsent(owner, FindingText::read);
+    String key = finding.code().id() + "." + part;
+    String pattern = words.getProperty(key);
+    if (pattern == null) {
+      throw new IllegalStateException("no " + part + " for " + finding.code().id());
+    }
+    // Arguments are values, never patterns: braces and apostrophes in them stand for themselves.
+    return patterns
+        .computeIfAbsent(
+            owner.getName() + ' ' + key, unused -> new MessageFormat(pattern, Locale.ENGLISH))
+        .format(finding.arguments());
+  }
+
+  private static Properties read(Class<?> owner) {
     Properties words = new Properties();
     try (InputStream stream = owner.getResourceAsStream("findings.properties")) {
       if (stream == null) {
@@ -51,10 +96,6 @@ public final class FindingText {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    String pattern = words.getProperty(finding.code().id() + "." + part);
-    if (pattern == null) {
-      throw new IllegalStateException("no " + part + " for " + finding.code().id());
-    }
-    return new MessageFormat(pattern, Locale.ENGLISH).format(finding.arguments());
+    return words;
   }
 }

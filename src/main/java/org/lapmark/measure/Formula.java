@@ -1,15 +1,82 @@
 package org.lapmark.measure;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
+import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Value.Quantity;
 
-/** A parsed formula that remembers where each of its parts stands. Immutable. */
+/**
+ * A parsed formula that remembers where each of its parts stands. Immutable.
+ *
+ * <p>The language, from what binds least to what binds most:
+ *
+ * <ul>
+ *   <li>{@code or}; {@code and}; {@code not}; only as much is evaluated as decides the outcome
+ *   <li>{@code < <= > >= = !=}; two numbers are equal when they differ by no more than {@link
+ *       #TOLERANCE} of the larger of them and 1, and only then neither is less than the other
+ *   <li>{@code + -}; {@code * /}; a minus sign; {@code ^}, which groups to the right
+ *   <li>numbers, whole, decimal or mixed ({@code 10}, {@code 0.5}, {@code 1 3/8}), quantities
+ *       ({@code 10 mm}, {@code 1 3/8 in}; a fraction directly before a unit is that fraction of the
+ *       unit), {@code pi}, names, brackets, functions
+ *   <li>a pair of stock sizes ({@code 25 mm (1 in)}), which counts as its metric length; a list of
+ *       pairs in square brackets
+ * </ul>
+ *
+ * <p>Functions: {@code if(condition, a, b)}, which evaluates only the branch it takes, {@code min},
+ * {@code max}, {@code abs}, {@code sqrt}, {@code round(x, step)}, {@code round_up}, {@code
+ * round_down}, {@code sin}, {@code cos}, {@code tan} of angles, {@code asin}, {@code acos}, {@code
+ * atan}, {@code longest_up_to(stock, limit)}, and those of the geometry, which take the names of
+ * panels, edges and corners: {@code length}, {@code width}, {@code height}, {@code perimeter},
+ * {@code area}, {@code distance}. Names are described at {@link Names}.
+ *
+ * <p>Lengths are added to lengths, areas to areas, angles to angles, counts and plain numbers to
+ * each other. A length times a length is an area; kinds beyond that don't exist. A count times a
+ * plain number stays a count.
+ */
 public final class Formula {
-  private final SourceText text;
+  /** How many characters a formula may have. */
+  public static final int MAX_LENGTH = 2000;
 
-  private Formula(SourceText text) {
+  /** How deep brackets, signs and operators may be nested. */
+  public static final int MAX_DEPTH = 100;
+
+  /** How many arguments a function, or entries a list may have. */
+  public static final int MAX_ARGUMENTS = 100;
+
+  /** Numbers that differ by less than this part of the larger of them and 1 are equal. */
+  public static final double TOLERANCE = 1e-9;
+
+  private final SourceText text;
+  private final Node root;
+  private final List<SourceText> names;
+  private final List<Reference> references;
+
+  private Formula(SourceText text, Node root) {
     this.text = text;
+    this.root = root;
+    List<SourceText> namesFound = new ArrayList<>();
+    List<Reference> referencesFound = new ArrayList<>();
+    collect(root, namesFound, referencesFound);
+    this.names = Collections.unmodifiableList(namesFound);
+    this.references = Collections.unmodifiableList(referencesFound);
+  }
+
+  /**
+   * A question to the pattern's geometry.
+   *
+   * @param function the geometry function as written
+   * @param arguments the names of panels, edges or corners it was given
+   */
+  public record Reference(SourceText function, List<SourceText> arguments) {
+    /** Copies the list. */
+    public Reference {
+      arguments = List.copyOf(arguments);
+    }
   }
 
   /**
@@ -21,7 +88,7 @@ public final class Formula {
    *     passed
    */
   public static Formula parse(SourceText text) {
-    return new Formula(text);
+    return new Formula(text, Parser.parse(text));
   }
 
   /**
@@ -39,7 +106,27 @@ public final class Formula {
    * @return names in the order of their first appearance
    */
   public Set<String> names() {
-    throw new UnsupportedOperationException();
+    Set<String> distinct = new LinkedHashSet<>();
+    names.forEach(name -> distinct.add(name.text()));
+    return Collections.unmodifiableSet(distinct);
+  }
+
+  /**
+   * Every place where it asks for a name, without those of geometry functions' references.
+   *
+   * @return names as written, in order, repeated as often as they appear
+   */
+  public List<SourceText> nameUses() {
+    return names;
+  }
+
+  /**
+   * Every question it puts to the geometry.
+   *
+   * @return the questions in order
+   */
+  public List<Reference> references() {
+    return references;
   }
 
   /**
@@ -51,6 +138,133 @@ public final class Formula {
    *     zero, whatever the scope throws
    */
   public Value evaluate(Scope scope) {
-    throw new UnsupportedOperationException();
+    return new Evaluator(text, scope).value(root);
+  }
+
+  /**
+   * Computes a formula that must come to a number: a quantity, or a pair's metric length.
+   *
+   * @param scope what names and geometry functions stand for
+   * @return the quantity
+   * @throws FindingException as {@link #evaluate}, or when it comes to something else
+   */
+  public Quantity quantity(Scope scope) {
+    Evaluator evaluator = new Evaluator(text, scope);
+    return evaluator.quantity(evaluator.value(root), root);
+  }
+
+  /**
+   * Computes a formula that must come to a quantity of one dimension.
+   *
+   * @param scope what names and geometry functions stand for
+   * @param dimension the dimension; {@link Dimension#COUNT} takes plain numbers too
+   * @return its amount in millimetres, square millimetres, degrees, or a bare number
+   * @throws FindingException as {@link #evaluate}, or when it comes to something else; a plain
+   *     number where a length is needed gets the advice to add a unit
+   */
+  public double amount(Scope scope, Dimension dimension) {
+    Evaluator evaluator = new Evaluator(text, scope);
+    return evaluator.amount(evaluator.value(root), root, dimension);
+  }
+
+  /**
+   * Computes a formula that must come to a condition that holds or not.
+   *
+   * @param scope what names and geometry functions stand for
+   * @return whether it holds
+   * @throws FindingException as {@link #evaluate}, or when it comes to something else
+   */
+  public boolean holds(Scope scope) {
+    return new Evaluator(text, scope).truth(root);
+  }
+
+  /**
+   * Whether the formula as a whole says that two things are equal, so that a value can be sought
+   * that makes it true.
+   *
+   * @return true for {@code a = b}
+   */
+  public boolean isEquation() {
+    return bare(root) instanceof Node.Binary binary && binary.operator() == Operator.EQUAL;
+  }
+
+  /**
+   * How far an equation is from true.
+   *
+   * @param scope what names and geometry functions stand for
+   * @return its left side less its right side
+   * @throws FindingException as {@link #evaluate}
+   * @throws IllegalStateException when the formula is no equation
+   */
+  public Quantity imbalance(Scope scope) {
+    if (!isEquation()) {
+      throw new IllegalStateException("no equation");
+    }
+    Node.Binary equation = (Node.Binary) bare(root);
+    return (Quantity)
+        new Evaluator(text, scope)
+            .value(
+                new Node.Binary(
+                    Operator.MINUS,
+                    equation.left(),
+                    equation.right(),
+                    equation.signStart(),
+                    equation.signEnd()));
+  }
+
+  private static Node bare(Node node) {
+    return node instanceof Node.Bracketed bracketed ? bare(bracketed.inner()) : node;
+  }
+
+  private void collect(Node node, List<SourceText> found, List<Reference> asked) {
+    if (node instanceof Node.Name name) {
+      found.add(text.part(name.start(), name.end()));
+    } else if (node instanceof Node.Binary binary) {
+      collect(binary.left(), found, asked);
+      collect(binary.right(), found, asked);
+    } else if (node instanceof Node.Negation negation) {
+      collect(negation.operand(), found, asked);
+    } else if (node instanceof Node.Not not) {
+      collect(not.operand(), found, asked);
+    } else if (node instanceof Node.Bracketed bracketed) {
+      collect(bracketed.inner(), found, asked);
+    } else if (node instanceof Node.Call call) {
+      call.arguments().forEach(argument -> collect(argument, found, asked));
+    } else if (node instanceof Node.Stock stock) {
+      stock.sizes().forEach(size -> collect(size, found, asked));
+    } else if (node instanceof Node.Geometry geometry) {
+      asked.add(
+          new Reference(
+              text.part(geometry.start(), geometry.nameEnd()),
+              geometry.references().stream()
+                  .map(name -> text.part(name.start(), name.end()))
+                  .toList()));
+    }
+  }
+
+  /**
+   * A finding about the whole formula.
+   *
+   * @param code the kind of problem
+   * @param namesAndValues the message's arguments
+   * @return the exception that carries it
+   */
+  FindingException fault(MeasureCode code, Object... namesAndValues) {
+    return new FindingException(Finding.of(code, text.position(), namesAndValues));
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Formula that && text.equals(that.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text.text();
   }
 }

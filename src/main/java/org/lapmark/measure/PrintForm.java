@@ -1,15 +1,58 @@
 package org.lapmark.measure;
 
+import java.util.Objects;
+
 /**
  * How values are printed in one document.
  *
  * @param units which units are printed, and which come first
  * @param metricStep the step to which metric lengths are rounded, in millimetres
  * @param inchDenominator the denominator of inch fractions: 8 means eighths
+ * @param words how numbers are written in the document's language
  */
-public record PrintForm(Units units, double metricStep, int inchDenominator) {
+public record PrintForm(Units units, double metricStep, int inchDenominator, NumberWords words) {
   /** Metric to 1 mm, inches to eighths, metric first. */
   public static final PrintForm DEFAULT = new PrintForm(Units.METRIC_FIRST, 1, 8);
+
+  /** Checks the steps. */
+  public PrintForm {
+    Objects.requireNonNull(units);
+    Objects.requireNonNull(words);
+    if (!(metricStep > 0) || inchDenominator < 1) {
+      throw new IllegalArgumentException("steps are above zero");
+    }
+  }
+
+  /**
+   * A form with symbols alone and a decimal point.
+   *
+   * @param units which units are printed, and which come first
+   * @param metricStep the step to which metric lengths are rounded, in millimetres
+   * @param inchDenominator the denominator of inch fractions
+   */
+  public PrintForm(Units units, double metricStep, int inchDenominator) {
+    this(units, metricStep, inchDenominator, NumberWords.SYMBOLS);
+  }
+
+  /**
+   * The same in another language.
+   *
+   * @param others how its numbers are written
+   * @return the form
+   */
+  public PrintForm with(NumberWords others) {
+    return new PrintForm(units, metricStep, inchDenominator, others);
+  }
+
+  /**
+   * The same in other units.
+   *
+   * @param others the units
+   * @return the form
+   */
+  public PrintForm with(Units others) {
+    return new PrintForm(others, metricStep, inchDenominator, words);
+  }
 
   /** Which units are printed. */
   public enum Units {
@@ -20,6 +63,15 @@ public record PrintForm(Units units, double metricStep, int inchDenominator) {
     /** Metric, then inches in brackets. */
     METRIC_FIRST,
     /** Inches, then metric in brackets. */
-    INCHES_FIRST
+    INCHES_FIRST;
+
+    /**
+     * Whether metric comes first or alone.
+     *
+     * @return false when inches do
+     */
+    public boolean metricLeads() {
+      return this == METRIC || this == METRIC_FIRST;
+    }
   }
 }

@@ -1,0 +1,33 @@
+package org.lapmark.measure;
+
+/** The fractions that have a character of their own. */
+final class Fractions {
+  private static final String SIGNS = "½¼¾⅛⅜⅝⅞";
+  private static final int[][] PARTS = {{1, 2}, {1, 4}, {3, 4}, {1, 8}, {3, 8}, {5, 8}, {7, 8}};
+
+  private Fractions() {}
+
+  static boolean isSign(int character) {
+    return SIGNS.indexOf(character) >= 0;
+  }
+
+  /** The value of a fraction's character; exact, for all are eighths. */
+  static double value(char sign) {
+    int[] parts = PARTS[SIGNS.indexOf(sign)];
+    return (double) parts[0] / parts[1];
+  }
+
+  /**
+   * A number of whole things and a reduced fraction as readers see it: set close where the fraction
+   * has its own character, else with a no-break space between.
+   */
+  static String text(String whole, long numerator, long denominator) {
+    for (int i = 0; i < PARTS.length; i++) {
+      if (PARTS[i][0] == numerator && PARTS[i][1] == denominator) {
+        return whole + SIGNS.charAt(i);
+      }
+    }
+    String fraction = numerator + "/" + denominator;
+    return whole.isEmpty() ? fraction : whole + '\u00a0' + fraction;
+  }
+}

@@ -1,0 +1,153 @@
+package org.lapmark.measure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.SourceText;
+
+/** Takes a formula apart into words, numbers and signs. */
+final class Lexer {
+  /** What other notations write, and what is written here. */
+  private static final Map<String, String> OTHER_SIGNS =
+      Map.ofEntries(
+          Map.entry("×", "*"),
+          Map.entry("·", "*"),
+          Map.entry("÷", "/"),
+          Map.entry(":", "/"),
+          Map.entry("–", "-"),
+          Map.entry("≤", "<="),
+          Map.entry("≥", ">="),
+          Map.entry("≠", "!="),
+          Map.entry("π", "pi"),
+          Map.entry("√", "sqrt( )"),
+          Map.entry("²", "^ 2"),
+          Map.entry("\"", "in"),
+          Map.entry("″", "in"),
+          Map.entry("'", "ft"),
+          Map.entry("′", "ft"),
+          Map.entry("&", "and"),
+          Map.entry("|", "or"),
+          Map.entry("!", "not"),
+          Map.entry("%", "/ 100"),
+          Map.entry(";", ","));
+
+  private final SourceText source;
+  private final String text;
+  private final List<Token> tokens = new ArrayList<>();
+  private int at;
+
+  private Lexer(SourceText source) {
+    this.source = source;
+    this.text = source.text();
+  }
+
+  static List<Token> tokens(SourceText source) {
+    Lexer lexer = new Lexer(source);
+    while (lexer.at < lexer.text.length()) {
+      lexer.next();
+    }
+    int end = lexer.text.length();
+    lexer.tokens.add(new Token(Token.Kind.END, "", end, end));
+    return lexer.tokens;
+  }
+
+  private void next() {
+    char c = text.charAt(at);
+    if (isSpace(c)) {
+      at++;
+    } else if (isDigit(c)) {
+      number();
+    } else if (Fractions.isSign(c)) {
+      take(Token.Kind.FRACTION, at + 1);
+    } else if (Character.isLetter(text.codePointAt(at)) && c != 'π') {
+      name();
+    } else {
+      sign(c);
+    }
+  }
+
+  private void number() {
+    int end = digits(at);
+    if (end + 1 < text.length() && text.charAt(end) == '.' && isDigit(text.charAt(end + 1))) {
+      end = digits(end + 1);
+    }
+    take(Token.Kind.NUMBER, end);
+  }
+
+  private int digits(int from) {
+    int end = from;
+    while (end < text.length() && isDigit(text.charAt(end))) {
+      end++;
+    }
+    return end;
+  }
+
+  private void name() {
+    int end = at;
+    while (end < text.length()) {
+      int point = text.codePointAt(end);
+      if (!Character.isLetterOrDigit(point) && point != '_' && point != '.') {
+        break;
+      }
+      end += Character.charCount(point);
+    }
+    if (!Names.isWellFormed(text.substring(at, end))) {
+      throw fault(MeasureCode.FORMULA_NAME, at, end, "name", text.substring(at, end));
+    }
+    take(Token.Kind.NAME, end);
+  }
+
+  private void sign(char c) {
+    String two = text.substring(at, Math.min(at + 2, text.length()));
+    if (two.equals("<=") || two.equals(">=") || two.equals("!=")) {
+      take(Token.Kind.SIGN, at + 2);
+    } else if ("+-*/^<>=()[],°".indexOf(c) >= 0) {
+      take(Token.Kind.SIGN, at + 1);
+    } else if (c == '\u2212') {
+      // The minus sign proper, as printed forms have it.
+      tokens.add(new Token(Token.Kind.SIGN, "-", at, at + 1));
+      at++;
+    } else {
+      int end = at + Character.charCount(text.codePointAt(at));
+      String found = text.substring(at, end);
+      String written = OTHER_SIGNS.get(found);
+      if (written == null) {
+        throw fault(MeasureCode.FORMULA_UNEXPECTED_CHARACTER, at, end, "found", visible(found));
+      }
+      throw fault(MeasureCode.FORMULA_OTHER_SIGN, at, end, "found", found, "written", written);
+    }
+  }
+
+  private void take(Token.Kind kind, int end) {
+    tokens.add(new Token(kind, text.substring(at, end), at, end));
+    at = end;
+  }
+
+  private FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
+    return new FindingException(Finding.of(code, source.position(start, end), arguments));
+  }
+
+  /** A character that can't be seen is named by its number. */
+  private static String visible(String found) {
+    int point = found.codePointAt(0);
+    int type = Character.getType(point);
+    boolean hidden =
+        Character.isISOControl(point)
+            || Character.isWhitespace(point)
+            || type == Character.FORMAT
+            || type == Character.SURROGATE
+            || type == Character.UNASSIGNED
+            || type == Character.PRIVATE_USE;
+    return hidden ? String.format("U+%04X", point) : found;
+  }
+
+  static boolean isSpace(char c) {
+    return c == ' ' || c == '\n' || c == '\t' || c == '\r' || c == '\u00a0' || c == '\u202f';
+  }
+
+  private static boolean isDigit(char c) {
+    return c >= '0' && c <= '9';
+  }
+}
