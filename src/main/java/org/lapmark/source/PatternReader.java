@@ -21,6 +21,8 @@ public final class PatternReader {
 
   private static final String PATTERN = "pattern.yaml";
   private static final String SIZES = "sizes.csv";
+  private static final String NOTES = "notes/";
+  private static final List<String> NOTE_NAMES = List.of("introduction", "cautions", "fitting");
 
   private PatternReader() {}
 
@@ -60,6 +62,7 @@ public final class PatternReader {
       findings.add(SourceCode.SIZES_MISSING, Position.ofFile(files.display(SIZES)));
     }
     List<StepSource> steps = new StepReader(reading, files).read();
+    List<NoteSource> notes = notes(reading, files);
     if (!files.has(PATTERN)) {
       findings.add(SourceCode.PATTERN_MISSING, Position.ofFile(files.display(PATTERN)));
       return null;
@@ -67,7 +70,7 @@ public final class PatternReader {
     SourceFile file = files.text(PATTERN);
     YamlNode.Entries root =
         file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
-    return root == null ? null : pattern(root, reading, files, sizes, steps);
+    return root == null ? null : pattern(root, reading, files, sizes, steps, notes);
   }
 
   private static PatternSource pattern(
@@ -75,7 +78,8 @@ public final class PatternReader {
       Reading reading,
       FolderFiles files,
       SizeTable sizes,
-      List<StepSource> steps) {
+      List<StepSource> steps,
+      List<NoteSource> notes) {
     Position top =
         root.entries().isEmpty()
             ? Position.ofFile(root.file().name())
@@ -120,7 +124,9 @@ public final class PatternReader {
             values.containsKey("seams")
                 ? new SeamReader(reading).read(values.get("seams"))
                 : List.of(),
-            steps);
+            new MakingReader(reading).read(values),
+            steps,
+            notes);
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       Set<String> stated = new TreeSet<>();
@@ -128,6 +134,23 @@ public final class PatternReader {
       new References(reading, source, stated).check();
     }
     return source;
+  }
+
+  private static List<NoteSource> notes(Reading reading, FolderFiles files) {
+    List<NoteSource> notes = new ArrayList<>();
+    for (String path : files.in(NOTES, ".md")) {
+      String name = path.substring(NOTES.length(), path.length() - ".md".length());
+      if (!NOTE_NAMES.contains(name)) {
+        reading.unknown(
+            SourceCode.NOTE_UNKNOWN, Position.ofFile(files.display(path)), name, NOTE_NAMES);
+        continue;
+      }
+      SourceFile file = files.text(path);
+      if (file != null) {
+        notes.add(new NoteSource(name, SourceText.verbatim(file, 0, file.content().length())));
+      }
+    }
+    return notes;
   }
 
   private static List<MeasureSource> measures(YamlNode node, Reading reading) {

@@ -16,7 +16,9 @@ import java.util.List;
  * @param panels panel shapes
  * @param pieces what is printed and cut
  * @param seams what is sewn together
+ * @param making what a maker should know
  * @param steps the steps, by file name in code point order
+ * @param notes the introduction, the author's own cautions and the like
  */
 public record PatternSource(
     String folder,
@@ -29,7 +31,9 @@ public record PatternSource(
     List<PanelSource> panels,
     List<PieceSource> pieces,
     List<SeamSource> seams,
-    List<StepSource> steps) {
+    MakingSource making,
+    List<StepSource> steps,
+    List<NoteSource> notes) {
   /** Copies the lists. */
   public PatternSource {
     materials = List.copyOf(materials);
@@ -40,5 +44,6 @@ public record PatternSource(
     pieces = List.copyOf(pieces);
     seams = List.copyOf(seams);
     steps = List.copyOf(steps);
+    notes = List.copyOf(notes);
   }
 }

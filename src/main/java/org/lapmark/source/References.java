@@ -35,6 +35,7 @@ final class References {
     clashes();
     source.panels().forEach(this::panel);
     source.pieces().forEach(this::piece);
+    uses();
     for (SeamSource seam : source.seams()) {
       for (SeamSource.Side side : seam.sides()) {
         side.members().forEach(this::member);
@@ -51,7 +52,22 @@ final class References {
     Map<String, Position> things = new LinkedHashMap<>();
     source.materials().forEach(thing -> claim(things, thing.id()));
     source.hardware().forEach(thing -> claim(things, thing.id()));
+    source.making().tools().forEach(tool -> claim(things, tool.id()));
     source.panels().forEach(panel -> claim(things, panel.name()));
+  }
+
+  private void uses() {
+    List<String> known = new ArrayList<>();
+    source.making().tools().forEach(tool -> known.add(tool.id().text()));
+    source.materials().forEach(thing -> known.add(thing.id().text()));
+    source.hardware().forEach(thing -> known.add(thing.id().text()));
+    for (StepSource step : source.steps()) {
+      for (SourceText use : step.uses()) {
+        if (!known.contains(use.text())) {
+          reading.unknown(SourceCode.USE_UNKNOWN, use.position(), use.text(), known);
+        }
+      }
+    }
   }
 
   private void claim(Map<String, Position> taken, SourceText name) {

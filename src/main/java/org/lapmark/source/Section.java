@@ -17,7 +17,16 @@ enum Section {
           "hardware",
           "measures",
           "finished",
-          "seams")),
+          "seams",
+          "making",
+          "tools",
+          "use")),
+  /** What a maker should know before she begins. */
+  MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
+  /** A tool. */
+  TOOL(List.of("name"), List.of("hazards")),
+  /** How the finished article is used. */
+  USE(List.of(), List.of("load_limit", "hazards")),
   /** How values are rounded. */
   ROUNDING(List.of(), List.of("metric", "inch")),
   /** A published state. */
@@ -33,7 +42,13 @@ enum Section {
           "nap",
           "no_grain",
           "no_fray",
-          "no_iron")),
+          "no_iron",
+          "other_width",
+          "margin",
+          "side",
+          "substitute",
+          "buying",
+          "hazards")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
       List.of("name"),
@@ -45,7 +60,11 @@ enum Section {
           "diameter",
           "width",
           "length",
-          "thickness")),
+          "thickness",
+          "quantity",
+          "substitute",
+          "buying",
+          "hazards")),
   /** A row of the finished measurements. */
   FINISHED(List.of("label", "value"), List.of()),
   /** A panel. */
@@ -69,7 +88,7 @@ enum Section {
   /** A seam. */
   SEAM(List.of("sides"), List.of("ease", "tolerance")),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of());
+  STEP(List.of("id", "title", "stage"), List.of("uses"));
 
   private final List<String> required;
   private final List<String> known;

@@ -97,6 +97,12 @@ public enum SourceCode implements FindingCode {
   PIECE_NUMBER_DUPLICATE,
   /** Two steps have the same id. */
   STEP_ID_DUPLICATE,
+  /** A texture that figures don't have. */
+  SIDE_UNKNOWN,
+  /** A file of the notes folder whose name says nothing. */
+  NOTE_UNKNOWN,
+  /** A thing that a step uses and the pattern doesn't have. */
+  USE_UNKNOWN,
   /** A material that isn't stated. */
   MATERIAL_UNKNOWN,
   /** A panel that isn't stated. */

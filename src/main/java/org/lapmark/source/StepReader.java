@@ -97,7 +97,11 @@ final class StepReader {
       return null;
     }
     return new StepSource(
-        id, title, stage, SourceText.verbatim(file, body, file.content().length()));
+        id,
+        title,
+        stage,
+        values.containsKey("uses") ? reading.texts(values.get("uses"), "uses") : List.of(),
+        SourceText.verbatim(file, body, file.content().length()));
   }
 
   private SourceText text(Map<String, YamlNode> values, String key) {

@@ -1,5 +1,6 @@
 package org.lapmark.source;
 
+import java.util.List;
 import org.lapmark.finding.SourceText;
 
 /**
@@ -8,6 +9,13 @@ import org.lapmark.finding.SourceText;
  * @param id its stated name, for cross-references
  * @param title its heading
  * @param stage the heading of the group it belongs to
+ * @param uses the tools, materials and hardware it uses, by id
  * @param body the Markdown after the front matter
  */
-public record StepSource(SourceText id, SourceText title, SourceText stage, SourceText body) {}
+public record StepSource(
+    SourceText id, SourceText title, SourceText stage, List<SourceText> uses, SourceText body) {
+  /** Copies the list. */
+  public StepSource {
+    uses = List.copyOf(uses);
+  }
+}

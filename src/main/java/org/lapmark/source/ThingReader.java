@@ -11,6 +11,10 @@ import org.lapmark.measure.TemplateText;
 
 /** Reads materials and hardware. */
 final class ThingReader {
+  private static final List<String> TEXTS = List.of("substitute", "buying");
+  private static final List<String> SIDES =
+      List.of("main", "lining", "interfacing", "backing", "binding");
+
   private final Reading reading;
 
   ThingReader(Reading reading) {
@@ -26,11 +30,23 @@ final class ThingReader {
   private ThingSource thing(SourceText id, YamlNode node, Section section) {
     Map<String, YamlNode> values = reading.section(node, section, id.position(), id.text());
     Map<String, Formula> properties = new LinkedHashMap<>();
+    Map<String, TemplateText> texts = new LinkedHashMap<>();
+    List<SourceText> hazards = List.of();
+    SourceText side = null;
     TemplateText name = null;
     if (values != null) {
       for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
         if (entry.getKey().equals("name")) {
           name = reading.template(entry.getValue(), "name");
+        } else if (TEXTS.contains(entry.getKey())) {
+          TemplateText text = reading.template(entry.getValue(), entry.getKey());
+          if (text != null) {
+            texts.put(entry.getKey(), text);
+          }
+        } else if (entry.getKey().equals("side")) {
+          side = side(reading.text(entry.getValue(), "side"));
+        } else if (entry.getKey().equals("hazards")) {
+          hazards = reading.texts(entry.getValue(), "hazards");
         } else {
           Formula formula = property(entry.getKey(), entry.getValue());
           if (formula != null) {
@@ -42,7 +58,15 @@ final class ThingReader {
     if (name == null) {
       name = new TemplateText(id, List.of(new TemplateText.Literal(id.text())));
     }
-    return new ThingSource(id, name, properties);
+    return new ThingSource(id, name, properties, texts, side, hazards);
+  }
+
+  private SourceText side(SourceText word) {
+    if (word == null || SIDES.contains(word.text())) {
+      return word;
+    }
+    reading.unknown(SourceCode.SIDE_UNKNOWN, word.position(), word.text(), SIDES);
+    return null;
   }
 
   private Formula property(String key, YamlNode node) {

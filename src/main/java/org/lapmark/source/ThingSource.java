@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -13,10 +14,22 @@ import org.lapmark.measure.TemplateText;
  * @param id its name in formulas and cuts
  * @param name what readers see
  * @param properties formulas by property name; a formula names one as {@code id.property}
+ * @param texts further texts by key: {@code substitute}, {@code buying}
+ * @param side the texture in which figures show a cloth, or null: {@code main}, {@code lining},
+ *     {@code interfacing}, {@code backing} or {@code binding}
+ * @param hazards the cautions it calls for
  */
-public record ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
-  /** Copies the map, keeping its order. */
+public record ThingSource(
+    SourceText id,
+    TemplateText name,
+    Map<String, Formula> properties,
+    Map<String, TemplateText> texts,
+    SourceText side,
+    List<SourceText> hazards) {
+  /** Copies the collections, keeping their order. */
   public ThingSource {
     properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));
+    texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+    hazards = List.copyOf(hazards);
   }
 }

@@ -1,0 +1,47 @@
+package org.lapmark.source;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * What a maker should know before she begins and when she is done.
+ *
+ * @param texts by key: {@code skill}, {@code time}, {@code machine}, {@code needle}, {@code thread}
+ * @param stitches stitch lengths by the name of the stitch
+ * @param tools the tools, in the order stated
+ * @param loadLimit what the finished article may carry, or null
+ * @param useHazards the cautions that its use calls for
+ */
+public record MakingSource(
+    Map<String, TemplateText> texts,
+    Map<String, Formula> stitches,
+    List<ToolSource> tools,
+    TemplateText loadLimit,
+    List<SourceText> useHazards) {
+  /** Copies the collections, keeping their order. */
+  public MakingSource {
+    texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
+    stitches = Collections.unmodifiableMap(new LinkedHashMap<>(stitches));
+    tools = List.copyOf(tools);
+    useHazards = List.copyOf(useHazards);
+  }
+
+  /**
+   * A tool.
+   *
+   * @param id its name in the steps' {@code uses}
+   * @param name what readers see
+   * @param hazards the cautions it calls for
+   */
+  public record ToolSource(SourceText id, TemplateText name, List<SourceText> hazards) {
+    /** Copies the list. */
+    public ToolSource {
+      hazards = List.copyOf(hazards);
+    }
+  }
+}
