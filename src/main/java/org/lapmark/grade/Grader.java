@@ -1,12 +1,33 @@
 package org.lapmark.grade;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternSource;
 
 /** Evaluates a pattern in a variant. */
 public final class Grader {
-  private Grader() {}
+  private final PatternSource source;
+  private final Variant variant;
+  private final Findings findings;
+  private final PatternScope scope;
+
+  private Grader(PatternSource source, Variant variant, Findings findings) {
+    this.source = source;
+    this.variant = variant;
+    this.findings = findings;
+    this.scope = new PatternScope(source, variant, findings);
+  }
 
   /**
    * Evaluates everything that can be evaluated.
@@ -17,6 +38,79 @@ public final class Grader {
    * @return the pattern; what couldn't be evaluated is missing
    */
   public static GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
-    throw new UnsupportedOperationException();
+    return new Grader(source, variant, findings).grade();
+  }
+
+  private GradedPattern grade() {
+    Map<String, Value> measures = new LinkedHashMap<>();
+    source
+        .sizes()
+        .rows()
+        .forEach(
+            row ->
+                Optional.ofNullable(row.values().get(variant.size()))
+                    .ifPresent(value -> measures.put(row.name(), value)));
+    source
+        .measures()
+        .forEach(
+            measure ->
+                attempt(() -> scope.value(measure.name()))
+                    .ifPresent(value -> measures.put(measure.name().text(), value)));
+    Map<String, Panel> panels = new LinkedHashMap<>();
+    source
+        .panels()
+        .forEach(
+            panel ->
+                attempt(() -> scope.panel(panel.name()))
+                    .ifPresent(built -> panels.put(panel.name().text(), built)));
+    return new GradedPattern(source, variant, measures, panels, pieces(), seams(), scope);
+  }
+
+  private List<Piece> pieces() {
+    PieceFactory factory =
+        new PieceFactory(
+            scope, variant, new PanelFactory(scope, variant, findings), materialNames());
+    List<Piece> pieces = new ArrayList<>();
+    source
+        .pieces()
+        .forEach(
+            piece ->
+                print(piece.name())
+                    .flatMap(name -> attempt(() -> factory.build(piece, name)))
+                    .ifPresent(pieces::add));
+    return pieces;
+  }
+
+  private Map<String, String> materialNames() {
+    Map<String, String> names = new LinkedHashMap<>();
+    source
+        .materials()
+        .forEach(
+            material ->
+                print(material.name()).ifPresent(name -> names.put(material.id().text(), name)));
+    return names;
+  }
+
+  private List<WalkedSeam> seams() {
+    SeamWalker walker = new SeamWalker(scope, variant, findings);
+    List<WalkedSeam> seams = new ArrayList<>();
+    source.seams().forEach(seam -> attempt(() -> walker.walk(seam)).ifPresent(seams::add));
+    return seams;
+  }
+
+  private Optional<String> print(TemplateText text) {
+    return Printed.of(text, scope, variant, source.masthead().form(), findings).map(Printed::text);
+  }
+
+  /** What can't be computed is reported once and left out. */
+  private <T> Optional<T> attempt(Supplier<T> computation) {
+    try {
+      return Optional.of(computation.get());
+    } catch (FindingException e) {
+      findings.add(e.finding());
+      return Optional.empty();
+    } catch (DemandGraph.Unavailable e) {
+      return Optional.empty();
+    }
   }
 }

@@ -1,0 +1,49 @@
+package org.lapmark.grade;
+
+import java.util.Locale;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Severity;
+
+/** What can turn out wrong when a pattern is evaluated in a variant. */
+public enum GradeCode implements FindingCode {
+  /** A name that nothing in the pattern has. */
+  UNKNOWN_NAME,
+  /** A property that its material or hardware doesn't state. */
+  UNKNOWN_PROPERTY,
+  /** A panel that isn't stated. */
+  UNKNOWN_PANEL,
+  /** An edge or chain that its panel doesn't have. */
+  UNKNOWN_EDGE,
+  /** A corner that its panel doesn't have. */
+  UNKNOWN_CORNER,
+  /** A panel where an edge is needed, or the other way round. */
+  REFERENCE_KIND,
+  /** Values that are defined by each other. */
+  VALUE_CYCLE,
+  /** A value that isn't a length where one is needed. */
+  NOT_A_LENGTH,
+  /** A length that must be above zero and isn't. */
+  LENGTH_NOT_POSITIVE,
+  /** A placeholder of a drawing that gives no number. */
+  NOT_A_NUMBER,
+  /** An allowance below zero. */
+  ALLOWANCE_NEGATIVE,
+  /** A number of pieces that isn't whole, or below zero. */
+  CUT_COUNT,
+  /** More pieces reversed than cut. */
+  CUT_REVERSED,
+  /** A notch beyond its edge. */
+  NOTCH_BEYOND_EDGE,
+  /** The sides of a seam don't have the lengths they should. */
+  SEAM_LENGTHS_DIFFER;
+
+  @Override
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Severity severity() {
+    return Severity.ERROR;
+  }
+}

@@ -1,0 +1,212 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelBuilder;
+import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.PanelException;
+import org.lapmark.source.PanelDrawing;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PanelSource.Drawn;
+import org.lapmark.source.PanelSource.Inset;
+import org.lapmark.source.PanelSource.NotchSource;
+import org.lapmark.source.PanelSource.Rectangle;
+import org.lapmark.source.PanelSource.Strip;
+
+/** Builds the panels of one variant. */
+final class PanelFactory {
+  private final PatternScope scope;
+  private final Variant variant;
+  private final Findings findings;
+
+  PanelFactory(PatternScope scope, Variant variant, Findings findings) {
+    this.scope = scope;
+    this.variant = variant;
+    this.findings = findings;
+  }
+
+  /**
+   * Builds a panel.
+   *
+   * @param source the panel as stated
+   * @return the panel with all its marks
+   * @throws FindingException when it can't be built
+   */
+  Panel build(PanelSource source) {
+    String name = source.name().text();
+    try {
+      Panel panel = shape(name, source);
+      List<Mark> marks = new ArrayList<>(panel.marks());
+      source.notches().forEach(notch -> marks.add(notch(panel, notch)));
+      return new Panel(name, panel.edges(), panel.chains(), marks);
+    } catch (PanelException e) {
+      throw inVariant(e, source.name());
+    }
+  }
+
+  /** Gives a panel's problem its place in the source and the size in which it shows. */
+  FindingException inVariant(PanelException problem, SourceText place) {
+    Map<String, Object> arguments = new LinkedHashMap<>(problem.arguments());
+    arguments.putIfAbsent("size", variant.size());
+    return new FindingException(new Finding(problem.code(), place.position(), arguments));
+  }
+
+  private Panel shape(String name, PanelSource source) {
+    if (source.shape() instanceof Rectangle rectangle) {
+      return PanelBuilder.rectangle(
+          name,
+          scope.positiveLength(rectangle.width()),
+          scope.positiveLength(rectangle.height()),
+          false);
+    }
+    if (source.shape() instanceof Strip strip) {
+      return PanelBuilder.rectangle(
+          name,
+          scope.positiveLength(strip.width()),
+          scope.positiveLength(strip.length()),
+          strip.bias());
+    }
+    if (source.shape() instanceof Inset inset) {
+      return PanelBuilder.inset(name, scope.panel(inset.panel()), scope.length(inset.distance()));
+    }
+    return drawn(name, source, (Drawn) source.shape());
+  }
+
+  private Panel drawn(String name, PanelSource source, Drawn drawn) {
+    PanelDrawing.Shapes shapes = drawn.drawing().resolve(this::number, findings);
+    if (shapes == null) {
+      throw new DemandGraph.Unavailable();
+    }
+    Affine scaling = scaling(drawn, shapes.outline().bounds());
+    Map<String, Point> corners = new LinkedHashMap<>();
+    shapes.corners().forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
+    Map<String, CornerPair> edges = new LinkedHashMap<>();
+    source
+        .edges()
+        .forEach(
+            edge ->
+                edges.put(
+                    edge.name().text(), new CornerPair(edge.from().text(), edge.to().text())));
+    Map<String, List<String>> chains = new LinkedHashMap<>();
+    source
+        .chains()
+        .forEach(
+            chain ->
+                chains.put(
+                    chain.name().text(), chain.edges().stream().map(SourceText::text).toList()));
+    Panel panel =
+        PanelBuilder.fromOutline(
+            name,
+            shapes.outline().transformed(scaling),
+            corners,
+            edges,
+            chains,
+            marks(shapes, scaling));
+    List<Mark> all = new ArrayList<>(panel.marks());
+    shapes.notches().forEach(at -> all.add(drawnNotch(panel, scaling.apply(at))));
+    return new Panel(name, panel.edges(), panel.chains(), all);
+  }
+
+  private double number(Formula formula) {
+    Value value = formula.evaluate(scope);
+    if (value instanceof Value.Quantity quantity && quantity.dimension() != Dimension.AREA) {
+      return quantity.amount();
+    }
+    if (value instanceof Value.NominalPair pair) {
+      return pair.metric();
+    }
+    throw new FindingException(
+        Finding.of(
+            GradeCode.NOT_A_NUMBER, formula.text().position(), "kind", PatternScope.kind(value)));
+  }
+
+  private Affine scaling(Drawn drawn, Box bounds) {
+    double x = drawn.width() == null ? 1 : scope.positiveLength(drawn.width()) / bounds.width();
+    double y = drawn.height() == null ? 1 : scope.positiveLength(drawn.height()) / bounds.height();
+    return x == 1 && y == 1 ? Affine.IDENTITY : Affine.scaling(x, y);
+  }
+
+  private static List<Mark> marks(PanelDrawing.Shapes shapes, Affine scaling) {
+    List<Mark> marks = new ArrayList<>();
+    if (shapes.grainline() != null) {
+      marks.add(
+          new Mark.Grainline(
+              scaling.apply(shapes.grainline().get(0)), scaling.apply(shapes.grainline().get(1))));
+    }
+    shapes
+        .placements()
+        .forEach((name, path) -> marks.add(new Mark.Placement(name, path.transformed(scaling))));
+    shapes
+        .foldLines()
+        .forEach((name, path) -> marks.add(new Mark.FoldLine(name, path.transformed(scaling))));
+    shapes
+        .drillPoints()
+        .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
+    return marks;
+  }
+
+  private static Mark drawnNotch(Panel panel, Point at) {
+    double along = panel.outline().nearestLength(at);
+    for (Edge edge : panel.edges()) {
+      double length = edge.path().length();
+      if (along <= length) {
+        return new Mark.Notch(edge.name(), along, 1);
+      }
+      along -= length;
+    }
+    Edge last = panel.edges().get(panel.edges().size() - 1);
+    return new Mark.Notch(last.name(), last.path().length(), 1);
+  }
+
+  private Mark notch(Panel panel, NotchSource source) {
+    Path line = PatternScope.edge(panel, source.edge());
+    Value value = source.at().evaluate(scope);
+    double at;
+    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
+      at = quantity.amount() * line.length();
+    } else {
+      at = scope.length(source.at());
+    }
+    if (at < 0 || at > line.length() + Path.JOIN_TOLERANCE) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NOTCH_BEYOND_EDGE,
+              source.at().text().position(),
+              "at",
+              Rounded.hundredth(at),
+              "edge",
+              source.edge().text(),
+              "length",
+              Rounded.hundredth(line.length()),
+              "size",
+              variant.size()));
+    }
+    List<String> edges =
+        panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
+    for (String name : edges) {
+      double length = panel.line(name).length();
+      if (at <= length || name.equals(edges.get(edges.size() - 1))) {
+        return new Mark.Notch(name, Math.min(at, length), source.count());
+      }
+      at -= length;
+    }
+    throw new IllegalStateException("a chain without edges");
+  }
+}

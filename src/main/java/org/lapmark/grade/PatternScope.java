@@ -1,0 +1,294 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.MeasureSource;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.SizeTable;
+import org.lapmark.source.ThingSource;
+
+/** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
+final class PatternScope implements Scope {
+  private final Variant variant;
+  private final DemandGraph graph;
+  private final Map<String, SizeTable.Row> rows = new LinkedHashMap<>();
+  private final Map<String, MeasureSource> measures = new LinkedHashMap<>();
+  private final Map<String, ThingSource> things = new LinkedHashMap<>();
+  private final Map<String, PanelSource> panels = new LinkedHashMap<>();
+  private final PanelFactory factory;
+
+  PatternScope(PatternSource source, Variant variant, Findings findings) {
+    this.variant = variant;
+    this.graph = new DemandGraph(findings);
+    source.sizes().rows().forEach(row -> rows.put(row.name(), row));
+    source.measures().forEach(measure -> measures.put(measure.name().text(), measure));
+    source.materials().forEach(thing -> things.put(thing.id().text(), thing));
+    source.hardware().forEach(thing -> things.put(thing.id().text(), thing));
+    source.panels().forEach(panel -> panels.put(panel.name().text(), panel));
+    this.factory = new PanelFactory(this, variant, findings);
+  }
+
+  @Override
+  public Value value(SourceText name) {
+    String text = name.text();
+    int dot = text.indexOf('.');
+    if (dot >= 0) {
+      return property(name, dot);
+    }
+    SizeTable.Row row = rows.get(text);
+    if (row != null) {
+      Value.Quantity value = row.values().get(variant.size());
+      if (value == null) {
+        throw new DemandGraph.Unavailable();
+      }
+      return value;
+    }
+    MeasureSource measure = measures.get(text);
+    if (measure == null) {
+      Set<String> known = new LinkedHashSet<>(measures.keySet());
+      known.addAll(rows.keySet());
+      throw fault(GradeCode.UNKNOWN_NAME, name.position(), text, known, "name", text);
+    }
+    return compute(text, name.position(), measure.formula());
+  }
+
+  private Value property(SourceText name, int dot) {
+    String thing = name.text().substring(0, dot);
+    String property = name.text().substring(dot + 1);
+    ThingSource source = things.get(thing);
+    if (source == null) {
+      Position at = name.position(0, dot);
+      throw fault(GradeCode.UNKNOWN_NAME, at, thing, things.keySet(), "name", thing);
+    }
+    Formula formula = source.properties().get(property);
+    if (formula == null) {
+      throw fault(
+          GradeCode.UNKNOWN_PROPERTY,
+          name.position(dot + 1, name.text().length()),
+          property,
+          source.properties().keySet(),
+          "thing",
+          thing,
+          "property",
+          property);
+    }
+    return compute(name.text(), name.position(), formula);
+  }
+
+  private Value compute(String node, Position asked, Formula formula) {
+    return (Value) graph.demand(node, asked, () -> formula.evaluate(this));
+  }
+
+  /**
+   * A panel by its name.
+   *
+   * @param name where it is named
+   * @return the panel
+   * @throws FindingException when no panel has the name
+   * @throws DemandGraph.Unavailable when it can't be drawn
+   */
+  Panel panel(SourceText name) {
+    String text = name.text();
+    PanelSource source = panels.get(text);
+    if (source == null) {
+      throw fault(GradeCode.UNKNOWN_PANEL, name.position(), text, panels.keySet(), "panel", text);
+    }
+    return (Panel) graph.demand("panel " + text, name.position(), () -> factory.build(source));
+  }
+
+  boolean hasPanel(String name) {
+    return panels.containsKey(name);
+  }
+
+  PanelSource panelSource(String name) {
+    return panels.get(name);
+  }
+
+  /**
+   * The stitching line that a reference {@code panel.edge} names.
+   *
+   * @param reference the reference
+   * @return the path
+   * @throws FindingException when it leads nowhere
+   */
+  Path edge(SourceText reference) {
+    int dot = reference.text().indexOf('.');
+    Panel panel = panel(reference.part(0, dot));
+    return edge(panel, reference.part(dot + 1, reference.text().length()));
+  }
+
+  static Path edge(Panel panel, SourceText name) {
+    Path line = panel.line(name.text());
+    if (line == null) {
+      Set<String> known = new LinkedHashSet<>(panel.chains().keySet());
+      panel.edges().forEach(edge -> known.add(edge.name()));
+      throw fault(
+          GradeCode.UNKNOWN_EDGE,
+          name.position(),
+          name.text(),
+          known,
+          "panel",
+          panel.name(),
+          "edge",
+          name.text());
+    }
+    return line;
+  }
+
+  @Override
+  public Value geometry(SourceText function, List<SourceText> references) {
+    SourceText first = references.get(0);
+    int dot = first.text().indexOf('.');
+    return switch (function.text()) {
+      case "length" -> {
+        require(dot >= 0, function, first, "edge");
+        yield Value.Quantity.length(edge(first).length());
+      }
+      case "distance" -> {
+        Point from = corner(function, first);
+        yield Value.Quantity.length(from.distance(corner(function, references.get(1))));
+      }
+      default -> {
+        require(dot < 0, function, first, "panel");
+        yield ofPanel(function.text(), panel(first));
+      }
+    };
+  }
+
+  private static Value ofPanel(String function, Panel panel) {
+    Path outline = panel.outline();
+    Box bounds = outline.bounds();
+    return switch (function) {
+      case "width" -> Value.Quantity.length(bounds.width());
+      case "height" -> Value.Quantity.length(bounds.height());
+      case "perimeter" -> Value.Quantity.length(outline.length());
+      case "area" -> new Value.Quantity(Math.abs(outline.signedArea()), Dimension.AREA);
+      default -> throw new IllegalArgumentException("no geometry function " + function);
+    };
+  }
+
+  private Point corner(SourceText function, SourceText reference) {
+    int dot = reference.text().indexOf('.');
+    require(dot >= 0, function, reference, "corner");
+    Panel panel = panel(reference.part(0, dot));
+    String name = reference.text().substring(dot + 1);
+    Set<String> known = new LinkedHashSet<>();
+    for (Edge edge : panel.edges()) {
+      known.add(edge.from());
+      if (edge.from().equals(name)) {
+        return edge.path().start();
+      }
+    }
+    throw fault(
+        GradeCode.UNKNOWN_CORNER,
+        reference.position(dot + 1, reference.text().length()),
+        name,
+        known,
+        "panel",
+        panel.name(),
+        "corner",
+        name);
+  }
+
+  private static void require(
+      boolean holds, SourceText function, SourceText reference, String needs) {
+    if (!holds) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.REFERENCE_KIND,
+              reference.position(),
+              "function",
+              function.text(),
+              "reference",
+              reference.text(),
+              "needs",
+              needs));
+    }
+  }
+
+  private static FindingException fault(
+      GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
+    List<Object> all = new ArrayList<>(List.of(arguments));
+    all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
+    all.addAll(List.of("known", String.join(", ", known)));
+    return new FindingException(Finding.of(code, position, all.toArray()));
+  }
+
+  /**
+   * A length.
+   *
+   * @param formula the formula
+   * @return millimetres
+   * @throws FindingException when it isn't a length
+   */
+  double length(Formula formula) {
+    Value value = formula.evaluate(this);
+    if (value instanceof Value.NominalPair pair) {
+      return pair.metric();
+    }
+    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
+      return quantity.amount();
+    }
+    throw new FindingException(
+        Finding.of(GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value)));
+  }
+
+  /**
+   * A length above zero.
+   *
+   * @param formula the formula
+   * @return millimetres
+   * @throws FindingException when it isn't one
+   */
+  double positiveLength(Formula formula) {
+    double length = length(formula);
+    if (!(length > 0)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.LENGTH_NOT_POSITIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(length),
+              "size",
+              variant.size()));
+    }
+    return length;
+  }
+
+  static String kind(Value value) {
+    if (value instanceof Value.Quantity quantity) {
+      return switch (quantity.dimension()) {
+        case LENGTH -> "a length";
+        case AREA -> "an area";
+        case ANGLE -> "an angle";
+        case COUNT -> "a count";
+        case PLAIN -> "a plain number";
+      };
+    }
+    if (value instanceof Value.NominalPair) {
+      return "a stock size";
+    }
+    return value instanceof Value.Truth ? "a yes or no" : "a list of stock sizes";
+  }
+}

@@ -1,0 +1,157 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PieceShape;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PieceSource;
+import org.lapmark.source.PieceSource.CutSource;
+
+/** Builds the pieces of one variant. */
+final class PieceFactory {
+  private final PatternScope scope;
+  private final Variant variant;
+  private final PanelFactory panels;
+  private final Map<String, String> materialNames;
+
+  PieceFactory(
+      PatternScope scope, Variant variant, PanelFactory panels, Map<String, String> materialNames) {
+    this.scope = scope;
+    this.variant = variant;
+    this.panels = panels;
+    this.materialNames = materialNames;
+  }
+
+  /**
+   * Builds a piece.
+   *
+   * @param source the piece as stated
+   * @param name its name as readers see it
+   * @return the piece
+   * @throws FindingException when it can't be built
+   */
+  Piece build(PieceSource source, String name) {
+    Panel panel = scope.panel(source.panel());
+    Map<String, Double> allowances = allowances(source, panel);
+    PieceShape shape;
+    try {
+      shape = PieceShape.of(panel, allowances);
+    } catch (PanelException e) {
+      throw panels.inVariant(e, source.panel());
+    }
+    List<Cut> cuts = new ArrayList<>();
+    for (CutSource cut : source.cuts()) {
+      cut(cut).ifPresent(cuts::add);
+    }
+    return new Piece(source.number(), name, shape, cuts, statedSize(panel, allowances));
+  }
+
+  private Map<String, Double> allowances(PieceSource source, Panel panel) {
+    double general = source.allowance() == null ? 0 : allowance(source.allowance());
+    Map<String, Double> allowances = new LinkedHashMap<>();
+    panel.edges().forEach(edge -> allowances.put(edge.name(), general));
+    for (PieceSource.EdgeAllowance stated : source.edgeAllowances()) {
+      PatternScope.edge(panel, stated.edge());
+      double own = allowance(stated.allowance());
+      String name = stated.edge().text();
+      panel.chains().getOrDefault(name, List.of(name)).forEach(edge -> allowances.put(edge, own));
+    }
+    return allowances;
+  }
+
+  private double allowance(Formula formula) {
+    double allowance = scope.length(formula);
+    if (allowance < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.ALLOWANCE_NEGATIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(allowance),
+              "size",
+              variant.size()));
+    }
+    return allowance;
+  }
+
+  private Optional<Cut> cut(CutSource source) {
+    int count = count(source.count());
+    int reversed = source.reversed() == null ? 0 : count(source.reversed());
+    if (reversed > count) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.CUT_REVERSED,
+              source.reversed().text().position(),
+              "reversed",
+              reversed,
+              "count",
+              count,
+              "size",
+              variant.size()));
+    }
+    String material = source.material().text();
+    return count == 0
+        ? Optional.empty()
+        : Optional.of(
+            new Cut(material, materialNames.getOrDefault(material, material), count, reversed));
+  }
+
+  private int count(Formula formula) {
+    Value value = formula.evaluate(scope);
+    if (value instanceof Value.Quantity quantity
+        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
+      long whole = Math.round(quantity.amount());
+      if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= 10_000) {
+        return (int) whole;
+      }
+      throw badCount(formula, Rounded.hundredth(quantity.amount()));
+    }
+    throw badCount(formula, PatternScope.kind(value));
+  }
+
+  private FindingException badCount(Formula formula, String value) {
+    return new FindingException(
+        Finding.of(
+            GradeCode.CUT_COUNT,
+            formula.text().position(),
+            "value",
+            value,
+            "size",
+            variant.size()));
+  }
+
+  private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {
+    PanelSource source = scope.panelSource(panel.name());
+    boolean bias = false;
+    while (source.shape() instanceof PanelSource.Inset inset) {
+      source = scope.panelSource(inset.panel().text());
+    }
+    if (source.shape() instanceof PanelSource.Strip strip) {
+      bias = strip.bias();
+    } else if (!(source.shape() instanceof PanelSource.Rectangle)) {
+      return Optional.empty();
+    }
+    double width = allowances.get("left") + allowances.get("right");
+    double height = allowances.get("top") + allowances.get("bottom");
+    for (Edge edge : panel.edges()) {
+      if (edge.name().equals("top")) {
+        width += edge.path().length();
+      } else if (edge.name().equals("left")) {
+        height += edge.path().length();
+      }
+    }
+    return Optional.of(new StatedSize(width, height, bias));
+  }
+}

@@ -1,0 +1,61 @@
+package org.lapmark.grade;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Variant;
+
+/**
+ * An author's text with its placeholders printed in one variant.
+ *
+ * @param parts strings and {@link PrintedValue}s in order
+ */
+public record Printed(List<Object> parts) {
+  /** Copies the list. */
+  public Printed {
+    parts = List.copyOf(parts);
+  }
+
+  /**
+   * Prints a text.
+   *
+   * @param text the text
+   * @param pattern the pattern in one variant
+   * @param findings where problems go
+   * @return the printed text; nothing when a placeholder couldn't be printed, which is then
+   *     reported
+   */
+  public static Optional<Printed> of(TemplateText text, GradedPattern pattern, Findings findings) {
+    return of(
+        text, pattern.scope(), pattern.variant(), pattern.source().masthead().form(), findings);
+  }
+
+  static Optional<Printed> of(
+      TemplateText text, Scope scope, Variant variant, PrintForm form, Findings findings) {
+    try {
+      return Optional.of(new Printed(text.print(scope, variant, form)));
+    } catch (FindingException e) {
+      findings.add(e.finding());
+    } catch (DemandGraph.Unavailable e) {
+      // What is missing has been reported where it went wrong.
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The text as one string.
+   *
+   * @return the text
+   */
+  public String text() {
+    return parts.stream()
+        .map(part -> part instanceof PrintedValue value ? value.text() : part.toString())
+        .collect(Collectors.joining());
+  }
+}
