@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Date;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -115,8 +115,7 @@ final class TextPagesBuilder {
         piece.cuts().stream()
             .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
             .toList(),
-        piece.statedSize().map(size -> cutSize(piece, size)),
-        piece.cuts().stream().mapToInt(Cut::count).sum());
+        piece.statedSize().map(size -> cutSize(piece, size)));
   }
 
   private TextPages.CutSize cutSize(Piece piece, StatedSize size) {
@@ -152,15 +151,16 @@ final class TextPagesBuilder {
   private TextPages.Totals totals() {
     Set<String> materials = new LinkedHashSet<>();
     int cuts = 0;
+    int reversed = 0;
     for (Piece piece : pattern.pieces()) {
       for (Cut cut : piece.cuts()) {
         materials.add(cut.material());
         cuts += cut.count();
+        reversed += cut.reversed();
       }
     }
     int ruled = (int) pattern.pieces().stream().filter(p -> p.statedSize().isPresent()).count();
-    int pieces = pattern.pieces().size();
-    return new TextPages.Totals(pieces, cuts, materials.size(), pieces - ruled, ruled);
+    return new TextPages.Totals(pattern.pieces().size(), cuts, reversed, materials.size(), ruled);
   }
 
   private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage) {
@@ -195,7 +195,7 @@ final class TextPagesBuilder {
    * @return page numbers by tile code
    */
   Map<String, Integer> tilePages(int firstTilePage) {
-    Map<String, Integer> pages = new java.util.LinkedHashMap<>();
+    Map<String, Integer> pages = new LinkedHashMap<>();
     for (Tile tile : plan.tiles()) {
       pages.put(tile.code(), firstTilePage + pages.size());
     }
@@ -213,10 +213,5 @@ final class TextPagesBuilder {
     public Value geometry(SourceText function, List<SourceText> references) {
       throw new IllegalStateException("no geometry in " + function.text());
     }
-  }
-
-  /** The document's language. */
-  Locale language() {
-    return pattern.source().masthead().language();
   }
 }
