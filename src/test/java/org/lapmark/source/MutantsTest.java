@@ -149,15 +149,18 @@ class MutantsTest {
         ("<?xml version=\"1.0\"?>\n<!-- a -->\n<s:svg xmlns:s=\"a\" xmlns=\"b\" b='&lt;&#65;'>"
                 + "<g a=\"1\" s:a='2'><![CDATA[ < ]]> &amp; text</g><?pi x?><a/></s:svg>\n")
             .getBytes(StandardCharsets.UTF_8);
+    SAXParserFactory factory = SAXParserFactory.newInstance();
+    factory.setNamespaceAware(true);
+    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
     Random random = new Random(seed);
     int good = 0;
-    for (int i = 0; i < 1500; i++) {
+    for (int i = 0; i < 700; i++) {
       String text = new String(mutant(original, random), StandardCharsets.UTF_8);
       // What no text file may hold is found before; document types are refused on purpose.
       if (text.contains("<!DOCTYPE") || text.matches("(?s).*[\\p{Cc}\ufffd&&[^\n\t]].*")) {
         continue;
       }
-      String theirs = platform(text);
+      String theirs = platform(factory, text);
       String ours;
       try {
         XmlParser.read(new SourceFile("x.svg", text), Limits.STANDARD);
@@ -168,13 +171,10 @@ class MutantsTest {
       }
       assertEquals(theirs, ours, text);
     }
-    assertTrue(good > 50);
+    assertTrue(good > 20);
   }
 
-  private static String platform(String text) throws Exception {
-    SAXParserFactory factory = SAXParserFactory.newInstance();
-    factory.setNamespaceAware(true);
-    factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+  private static String platform(SAXParserFactory factory, String text) throws Exception {
     try {
       factory.newSAXParser().parse(new InputSource(new StringReader(text)), new DefaultHandler());
       return "well-formed";
