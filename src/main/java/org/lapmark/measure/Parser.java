@@ -183,7 +183,7 @@ final class Parser {
         }
       } while (skip(","));
     }
-    int end = arguments.size() > function.most() ? lastEnd() : close(opening, ")").end();
+    int end = arguments.size() > function.most() ? tooManyEnd() : close(opening, ")").end();
     if (arguments.size() < function.fewest() || arguments.size() > function.most()) {
       throw argumentCount(name, end, function.fewest(), function.most());
     }
@@ -215,11 +215,15 @@ final class Parser {
         references.add(new Node.Name(reference.start(), reference.end()));
       } while (references.size() <= needed && skip(","));
     }
-    int end = references.size() > needed ? lastEnd() : close(opening, ")").end();
+    int end = references.size() > needed ? tooManyEnd() : close(opening, ")").end();
     if (references.size() != needed) {
       throw argumentCount(name, end, needed, needed);
     }
     return new Node.Geometry(name.end(), List.copyOf(references), name.start(), end);
+  }
+
+  private int tooManyEnd() {
+    return token().is(")") ? token().end() : lastEnd();
   }
 
   private FindingException argumentCount(Token name, int end, int fewest, int most) {

@@ -1,0 +1,33 @@
+package org.lapmark.document;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.lapmark.drawing.Style;
+import org.lapmark.drawing.StyleSheet;
+
+/**
+ * Finds the look of drawings among the templates: every {@code styles.properties}. A role is stated
+ * in one file only.
+ */
+final class Styles {
+  private static final String NAME = "styles.properties";
+
+  private Styles() {}
+
+  static StyleSheet of(Templates templates) {
+    Map<String, Style> styles = new LinkedHashMap<>();
+    for (String path : templates.files().keySet()) {
+      if (path.substring(path.lastIndexOf('/') + 1).equals(NAME)) {
+        StyleSheet.parse(templates.text(path))
+            .styles()
+            .forEach(
+                (role, style) -> {
+                  if (styles.put(role, style) != null) {
+                    throw new IllegalArgumentException(path + " states " + role + " again");
+                  }
+                });
+      }
+    }
+    return new StyleSheet(styles);
+  }
+}

@@ -1,0 +1,251 @@
+package org.lapmark.geometry;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Moves a closed outline outwards or inwards, each of its sides by a distance of its own.
+ *
+ * <p>First every curve's {@link Parallel} is laid beside it and neighbours are joined: at a corner
+ * that opens, by the mitre of the two tangents, or beyond the mitre limit by a straight cut square
+ * to the line from corner to mitre; at a corner that closes, by a straight line; where two sides
+ * run on in one direction at different distances, by a straight step. The closed line so made
+ * crosses itself wherever a parallel doesn't fit: it is cut at its crossings, and what remains is
+ * the boundary of what it winds round, as curves.
+ *
+ * <p>A full turn of the line on the wrong side of its outline, as of a circle moved inwards by more
+ * than its diameter, is recognised by its distance from the outline and left out.
+ */
+public final class Offset {
+  /** A corner's mitre may reach as far from the corner as this many times the larger distance. */
+  public static final double MITRE_LIMIT = 2.5;
+
+  /** Neighbours whose ends are nearer than this are joined by bending their ends together. */
+  private static final double NUDGE = 2e-3;
+
+  private static final double RIGHT_ANGLE = Math.PI / 2;
+
+  /**
+   * One side of an outline.
+   *
+   * @param path the side, on a closed outline that runs clockwise on paper
+   * @param distance how far it moves in millimetres, positive outwards
+   */
+  public record Side(Path path, double distance) {}
+
+  /**
+   * A curve of the moved outline.
+   *
+   * @param side the index of the side it belongs to
+   * @param curve the curve
+   * @param order where it stood on the line before crossings were resolved; only for sorting
+   */
+  public record Part(int side, Curve curve, double order) {}
+
+  /** A curve's parallel with the ends and directions that its joins need. */
+  private record Strip(
+      int side,
+      double distance,
+      List<Curve> curves,
+      Point corner,
+      Point start,
+      Point end,
+      Point tangentIn,
+      Point tangentOut) {}
+
+  private final List<Side> sides;
+  private final double sign;
+
+  private Offset(List<Side> sides) {
+    this.sides = List.copyOf(sides);
+    boolean inwards = sides.stream().anyMatch(side -> side.distance() < 0);
+    boolean outwards = sides.stream().anyMatch(side -> side.distance() > 0);
+    if (inwards && outwards) {
+      throw new IllegalArgumentException("sides move outwards or inwards, not both");
+    }
+    this.sign = inwards ? -1 : 1;
+  }
+
+  /**
+   * The moved outline.
+   *
+   * @param sides the sides in order around a closed outline that runs clockwise on paper and
+   *     doesn't cross itself; all distances 0 or more, or all 0 or less
+   * @return closed loops, the largest area first; outer loops run clockwise on paper, holes the
+   *     other way; each starts as early in the order of sides as it can. None when nothing is left.
+   *     Curves join within {@link Path#JOIN_TOLERANCE}.
+   */
+  public static List<List<Part>> loops(List<Side> sides) {
+    return new Offset(sides).loops();
+  }
+
+  private List<List<Part>> loops() {
+    List<Part> raw = Seams.closed(raw(), NUDGE);
+    List<List<Part>> loops = new ArrayList<>();
+    for (List<Part> loop : new Loops(raw, sign).resolved()) {
+      List<Part> joined = Seams.straightened(Seams.closed(fromItsFirst(loop), 10 * NUDGE));
+      if (keepsItsDistance(joined)) {
+        loops.add(joined);
+      }
+    }
+    loops.sort(Comparator.comparingDouble(loop -> -Math.abs(area(loop))));
+    return loops;
+  }
+
+  static double area(List<Part> loop) {
+    return Area.signed(loop.stream().map(Part::curve).toList());
+  }
+
+  /** Only loops inwards can lie where every point is too near the outline. */
+  private boolean keepsItsDistance(List<Part> loop) {
+    if (sign > 0) {
+      return true;
+    }
+    Part longest = loop.get(0);
+    for (Part part : loop) {
+      if (part.curve().length() > longest.curve().length()) {
+        longest = part;
+      }
+    }
+    double least = sides.stream().mapToDouble(side -> -side.distance()).min().orElse(0);
+    Point sample = longest.curve().at(0.5);
+    for (Side side : sides) {
+      if (side.path().distance(sample) < least - 0.01) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static List<Part> fromItsFirst(List<Part> loop) {
+    int first = 0;
+    for (int i = 1; i < loop.size(); i++) {
+      if (rank(loop, i, loop.get(first), isEntry(loop, first)) < 0) {
+        first = i;
+      }
+    }
+    List<Part> turned = new ArrayList<>(loop.subList(first, loop.size()));
+    turned.addAll(loop.subList(0, first));
+    return turned;
+  }
+
+  private static int rank(List<Part> loop, int i, Part best, boolean bestIsEntry) {
+    Part part = loop.get(i);
+    if (part.side() != best.side()) {
+      return Integer.compare(part.side(), best.side());
+    }
+    if (isEntry(loop, i) != bestIsEntry) {
+      return bestIsEntry ? 1 : -1;
+    }
+    return Double.compare(part.order(), best.order());
+  }
+
+  private static boolean isEntry(List<Part> loop, int i) {
+    return loop.get((i + loop.size() - 1) % loop.size()).side() != loop.get(i).side();
+  }
+
+  private List<Part> raw() {
+    List<Strip> strips = new ArrayList<>();
+    for (int i = 0; i < sides.size(); i++) {
+      double distance = sides.get(i).distance();
+      for (Curve whole : sides.get(i).path().curves()) {
+        for (Curve curve : Parallel.smoothParts(whole)) {
+          if (curve.length() > Path.JOIN_TOLERANCE) {
+            strips.add(strip(i, distance, curve));
+          }
+        }
+      }
+    }
+    List<Part> raw = new ArrayList<>();
+    for (int i = 0; i < strips.size(); i++) {
+      Strip strip = strips.get(i);
+      for (Curve curve : strip.curves()) {
+        raw.add(new Part(strip.side(), curve, raw.size()));
+      }
+      join(strip, strips.get((i + 1) % strips.size()), raw);
+    }
+    return raw;
+  }
+
+  private static Strip strip(int side, double distance, Curve curve) {
+    Point in = curve.tangent(0);
+    Point out = curve.tangent(1);
+    return new Strip(
+        side,
+        distance,
+        Parallel.of(curve, distance),
+        curve.start(),
+        curve.start().plus(Parallel.outwards(in).times(distance)),
+        curve.end().plus(Parallel.outwards(out).times(distance)),
+        in,
+        out);
+  }
+
+  private void join(Strip a, Strip b, List<Part> raw) {
+    Point from = a.end();
+    Point to = b.start();
+    if (from.distance(to) <= NUDGE) {
+      return;
+    }
+    Point t = a.tangentOut();
+    Point u = b.tangentIn();
+    double cross = t.cross(u);
+    double turn = StrictMath.atan2(cross, t.dot(u));
+    boolean opens = turn * sign > 0;
+    double reach = Math.max(Math.abs(a.distance()), Math.abs(b.distance()));
+    int wider = Math.abs(a.distance()) > Math.abs(b.distance()) ? a.side() : b.side();
+    if (!opens) {
+      line(raw, wider, from, to);
+      return;
+    }
+    Point corner = b.corner();
+    Point gap = to.minus(from);
+    double ahead = gap.cross(u) / cross;
+    double behind = t.cross(gap) / cross;
+    Point mitre = from.plus(t.times(ahead));
+    boolean parallel = Math.abs(cross) < 1e-9;
+    if (!parallel && mitre.distance(corner) <= MITRE_LIMIT * reach * (1 + 1e-12)) {
+      // A wide strip that its neighbour's line cuts short gets a tail across it, which goes with
+      // the crossing.
+      Point tip = mitre;
+      if (ahead < -NUDGE) {
+        tip = mitre.minus(u.times(0.5 + behind / 4));
+      } else if (behind < -NUDGE) {
+        tip = mitre.plus(t.times(0.5 + ahead / 4));
+      }
+      line(raw, a.side(), from, tip);
+      line(raw, b.side(), tip, to);
+    } else if (Math.abs(turn) < RIGHT_ANGLE) {
+      line(raw, wider, from, to);
+    } else {
+      Point away = parallel ? t.minus(u).unit() : mitre.minus(corner).unit();
+      blunt(a, b, away, MITRE_LIMIT * reach, raw);
+    }
+  }
+
+  private static void blunt(Strip a, Strip b, Point away, double reach, List<Part> raw) {
+    Point from = a.end();
+    Point to = b.start();
+    Point corner = b.corner();
+    double ahead = (reach - from.minus(corner).dot(away)) / a.tangentOut().dot(away);
+    double behind = (reach - to.minus(corner).dot(away)) / -b.tangentIn().dot(away);
+    if (!(ahead >= 0 && behind >= 0)) {
+      line(raw, a.side(), from, to);
+      return;
+    }
+    Point left = from.plus(a.tangentOut().times(ahead));
+    Point right = to.minus(b.tangentIn().times(behind));
+    Point middle = left.towards(right, 0.5);
+    line(raw, a.side(), from, left);
+    line(raw, a.side(), left, middle);
+    line(raw, b.side(), middle, right);
+    line(raw, b.side(), right, to);
+  }
+
+  private static void line(List<Part> raw, int side, Point from, Point to) {
+    if (from.distance(to) > Path.JOIN_TOLERANCE) {
+      raw.add(new Part(side, new Line(from, to), raw.size()));
+    }
+  }
+}
