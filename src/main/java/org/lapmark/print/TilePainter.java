@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Item.Alignment;
@@ -301,14 +302,15 @@ final class TilePainter {
   }
 
   /** Puts lettering inside a piece and inside one tile; gives the tile, or null. */
-  private Cell inside(List<PieceLabel.Form> forms, PieceArt art, List<Cell> cells) {
+  private Cell inside(List<Supplier<PieceLabel.Form>> forms, PieceArt art, List<Cell> cells) {
     List<FreeSpace.Finder> finders = new ArrayList<>();
     for (Cell cell : cells) {
       FreeSpace space = spaces.get(cell);
       finders.add(space.finder(space.inside(art.outline()), true));
     }
     Point middle = middle(art);
-    for (PieceLabel.Form form : forms) {
+    for (Supplier<PieceLabel.Form> supplier : forms) {
+      PieceLabel.Form form = supplier.get();
       Box best = null;
       Cell home = null;
       for (int i = 0; i < cells.size(); i++) {
@@ -342,7 +344,7 @@ final class TilePainter {
    */
   private Cell outside(PieceLabel label, PieceArt art, List<Cell> cells) {
     List<PieceLabel.Form> forms =
-        label.full(art.piece()).stream().filter(form -> !form.turned()).toList();
+        label.full(art.piece()).stream().map(Supplier::get).filter(form -> !form.turned()).toList();
     List<Note> notes = new ArrayList<>();
     for (Cell cell : cells) {
       Geometry part = art.polygon().intersection(geometry(room(cell)));

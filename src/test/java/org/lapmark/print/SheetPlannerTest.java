@@ -36,7 +36,13 @@ class SheetPlannerTest {
           "drill-point",
           "test-square");
 
+  private static final List<Arguments> PLANS = planAll();
+
   static Stream<Arguments> plans() {
+    return PLANS.stream();
+  }
+
+  private static List<Arguments> planAll() {
     return SamplePatterns.all().entrySet().stream()
         .flatMap(
             entry ->
@@ -46,7 +52,8 @@ class SheetPlannerTest {
                             Arguments.of(
                                 entry.getKey() + " on " + paper.id(),
                                 entry.getValue(),
-                                PLANNER.plan(entry.getValue(), paper))));
+                                PLANNER.plan(entry.getValue(), paper))))
+        .toList();
   }
 
   private static Point toSheet(Tile tile, Paper paper) {
