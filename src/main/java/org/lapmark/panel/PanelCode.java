@@ -20,7 +20,7 @@ public enum PanelCode implements FindingCode {
   /** Two corners at one place. */
   CORNERS_TOGETHER("corners-together"),
   /** An edge between corners of which one doesn't exist. */
-  CORNER_UNKNOWN("corner-unknown"),
+  CORNER_UNKNOWN("edge-corner-unknown"),
   /** Two stated edges that are the same stretch. */
   EDGE_STATED_TWICE("edge-stated-twice"),
   /** One name for two edges or chains. */
