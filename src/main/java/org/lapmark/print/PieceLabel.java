@@ -65,6 +65,8 @@ final class PieceLabel {
     List<String> all = new ArrayList<>();
     all.add(title);
     all.addAll(rest);
+    String restInOne = joined(rest);
+    String allInOne = joined(all);
     List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
       List<TextBlock.Text> lines = new ArrayList<>();
@@ -73,8 +75,8 @@ final class PieceLabel {
       List<TextBlock.Text> joined =
           List.of(
               new TextBlock.Text(title, "piece-number" + size),
-              new TextBlock.Text(joined(rest), "piece-label" + size));
-      List<TextBlock.Text> single = List.of(new TextBlock.Text(joined(all), "piece-label" + size));
+              new TextBlock.Text(restInOne, "piece-label" + size));
+      List<TextBlock.Text> single = List.of(new TextBlock.Text(allInOne, "piece-label" + size));
       forms.addAll(forms(lines, WIDTHS));
       forms.addAll(forms(joined, JOINED_WIDTHS));
       forms.addAll(forms(single, UNBROKEN));
