@@ -50,12 +50,14 @@ public final class Packer {
     Filling filling = new Filling(shapes, turned, grid);
     Plan bestPlan = null;
     Outcome best = null;
+    int idle = 0;
     for (int run = 0; run < search.runs(); run++) {
-      if (best != null && filling.work() > search.work()) {
+      if (best != null && (filling.work() > search.work() || idle > search.patience())) {
         break;
       }
       Plan plan = run < starts.size() ? starts.get(run) : bestPlan.varied(random, shapes);
       Outcome outcome = filling.fill(plan);
+      idle = best == null || outcome.cost().saves(best.cost()) ? 0 : idle + 1;
       if (best == null || outcome.cost().compareTo(best.cost()) <= 0) {
         best = outcome;
         bestPlan = plan;
@@ -150,6 +152,11 @@ public final class Packer {
 
   /** What an arrangement costs; less is better. */
   record Cost(int tiles, int joins, long extent) implements Comparable<Cost> {
+    /** Whether this is better by a tile or a join. */
+    boolean saves(Cost other) {
+      return tiles < other.tiles || (tiles == other.tiles && joins < other.joins);
+    }
+
     @Override
     public int compareTo(Cost other) {
       int byTiles = Integer.compare(tiles, other.tiles);

@@ -155,7 +155,7 @@ final class SizeTableReader {
       Map<String, Position> seen) {
     SourceText nameCell = row.size() > measure.index() ? row.get(measure.index()) : row.get(0);
     SourceText name = trimmedText(nameCell);
-    boolean known = reading.checkName(name);
+    boolean known = reading.checkName(name, true);
     if (known) {
       Position first = seen.putIfAbsent(name.text(), name.position());
       if (first != null) {

@@ -47,6 +47,7 @@ final class SvgReader {
   private final Map<String, SourceText> ids = new LinkedHashMap<>();
   private XmlElement firstIgnored;
   private int ignored;
+  private boolean reported;
 
   private SvgReader(SourceFile file, Reading reading) {
     this.file = file;
@@ -119,7 +120,9 @@ final class SvgReader {
     }
     if (role != null) {
       add(element, role, transforms);
-    } else if (shape || kind.equals("text") || kind.equals("use") || kind.equals("svg")) {
+    } else if (!reported
+        && (shape || kind.equals("text") || kind.equals("use") || kind.equals("svg"))) {
+      // What has a finding of its own needs no note.
       ignored++;
       firstIgnored = firstIgnored == null ? element : firstIgnored;
     }
@@ -129,8 +132,10 @@ final class SvgReader {
     }
   }
 
+  /** The role that an id states; null if it states none, or one that was reported. */
   private Role role(XmlElement element, boolean shape, boolean unread) {
     SourceText id = element.value("id");
+    reported = false;
     if (id == null) {
       return null;
     }
@@ -150,13 +155,16 @@ final class SvgReader {
                 id.text(),
                 "nearest",
                 Role.of(nearest).pattern());
+        reported = true;
       }
       return null;
     }
     if (role.isNamed() && !reading.checkName(id.part(dot + 1, id.text().length()))) {
+      reported = true;
       return null;
     }
     if (!shape || unread) {
+      reported = true;
       reading
           .findings()
           .add(
@@ -172,6 +180,7 @@ final class SvgReader {
     }
     SourceText first = ids.putIfAbsent(id.text(), id);
     if (first != null) {
+      reported = true;
       reading
           .findings()
           .add(

@@ -394,6 +394,7 @@ final class XmlParser {
     return text.substring(start, at);
   }
 
+  /** As XML 1.0 had it up to its fourth edition, characters of two units left out. */
   private static boolean isNameStart(int c) {
     return c >= 'a' && c <= 'z'
         || c >= 'A' && c <= 'Z'
@@ -406,8 +407,7 @@ final class XmlParser {
         || c >= 0x2c00 && c <= 0x2fef
         || c >= 0x3001 && c <= 0xd7ff
         || c >= 0xf900 && c <= 0xfdcf
-        || c >= 0xfdf0 && c <= 0xfffd
-        || c >= 0x10000 && c <= 0xeffff;
+        || c >= 0xfdf0 && c <= 0xfffd;
   }
 
   private static boolean isNamePart(int c) {
