@@ -2,10 +2,10 @@ package org.lapmark.text;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
 import org.commonmark.ext.footnotes.FootnoteDefinition;
 import org.commonmark.ext.footnotes.FootnotesExtension;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -58,9 +58,11 @@ final class BlockReader {
             List.of(
                 TablesExtension.create(),
                 FootnotesExtension.builder().inlineFootnotes(true).build()))
-        // HTML and indented code aren't among them: both are text here.
+        // HTML and indented code aren't among them: both are text here. The parser tries them in
+        // this order, and a rule made of list markers must come before the list.
         .enabledBlockTypes(
-            Set.of(BlockQuote.class, Heading.class, ListBlock.class, ThematicBreak.class))
+            new LinkedHashSet<>(
+                List.of(BlockQuote.class, Heading.class, ThematicBreak.class, ListBlock.class)))
         .customBlockParserFactory(new FencedBlock.Factory())
         .customInlineContentParserFactory(new ValueNode.Factory(text, manuscript.findings()))
         .linkProcessor(new StrayNotes(this))

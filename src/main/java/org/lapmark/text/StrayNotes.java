@@ -15,7 +15,7 @@ record StrayNotes(BlockReader reader) implements LinkProcessor {
     if (link.destination() == null
         && label.length() > 1
         && label.charAt(0) == '^'
-        && label.indexOf('\n') < 0) {
+        && label.chars().noneMatch(Character::isWhitespace)) {
       int start = reader.start(link.openingBracket());
       Position position = reader.text().position(start, start + label.length() + 2);
       reader.strayNote(label.substring(1), position);

@@ -1,5 +1,7 @@
 package org.lapmark.text;
 
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.commonmark.node.CustomNode;
 import org.commonmark.node.Text;
@@ -38,7 +40,7 @@ final class ValueNode extends CustomNode {
   record Factory(SourceText text, Findings findings) implements InlineContentParserFactory {
     @Override
     public Set<Character> getTriggerCharacters() {
-      return Set.of('{', '}');
+      return new LinkedHashSet<>(List.of('{', '}'));
     }
 
     @Override
