@@ -65,6 +65,7 @@ final class BlockReader {
                 List.of(BlockQuote.class, Heading.class, ThematicBreak.class, ListBlock.class)))
         .customBlockParserFactory(new FencedBlock.Factory())
         .customInlineContentParserFactory(new ValueNode.Factory(text, manuscript.findings()))
+        .customInlineContentParserFactory(new AngleBrackets(text, manuscript.findings()))
         .linkProcessor(new StrayNotes(this))
         .includeSourceSpans(IncludeSourceSpans.BLOCKS_AND_INLINES)
         .build();

@@ -7,7 +7,6 @@ import org.commonmark.ext.footnotes.InlineFootnote;
 import org.commonmark.node.Code;
 import org.commonmark.node.Emphasis;
 import org.commonmark.node.HardLineBreak;
-import org.commonmark.node.HtmlInline;
 import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
@@ -57,13 +56,6 @@ final class InlineReader {
       return text.getLiteral().replace('\n', ' ');
     } else if (node instanceof SoftLineBreak) {
       return " ";
-    } else if (node instanceof HtmlInline html) {
-      String literal = Letters.shown(html.getLiteral());
-      reader
-          .manuscript()
-          .findings()
-          .add(TextCode.TEXT_HTML, reader.position(node), "written", brief(literal));
-      return literal.replace('\n', ' ');
     }
     return null;
   }

@@ -32,7 +32,7 @@ import org.lapmark.measure.TemplateText;
  */
 public record Manuscript(SourceText source, List<Block> blocks, List<Footnote> footnotes) {
   /** How many UTF-16 units a text may have. */
-  public static final int MAX_LENGTH = 50_000;
+  public static final int MAX_LENGTH = 20_000;
 
   /** How deep blocks and inlines may be nested in all. */
   public static final int MAX_DEPTH = 16;

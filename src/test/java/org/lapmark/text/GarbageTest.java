@@ -132,13 +132,15 @@ class GarbageTest {
   void hostileTextsTakeNoTimeAndNoStack() throws Exception {
     int limit = Manuscript.MAX_LENGTH;
     for (String unit :
-        List.of("[", "![", "*a _b ", "`", "{", "^[", "> ", "[](", "<", "[^", "|a", "`` ` ")) {
+        List.of(
+            "[", "![", "*a _b ", "`", "{", "^[", "> ", "[](", "<", "<!--", "<a ", "*a **b ", "[^",
+            "|a", "`` ` ")) {
       String text = unit.repeat(limit / unit.length());
       Manuscript manuscript = Samples.read(text, new Findings());
       parse("<div>" + Samples.html(manuscript) + "</div>");
     }
     StringBuilder stairs = new StringBuilder();
-    for (int i = 0; i < 200; i++) {
+    for (int i = 0; i < 100; i++) {
       stairs.append(" ".repeat(2 * i)).append("- a\n");
     }
     Findings findings = new Findings();

@@ -29,6 +29,7 @@ class HtmlTextTest {
         "[*it*](piece:2) ¦ <p><a class=\"reference\" href=\"#piece-2\"><em>it</em></a></p>",
         "<mailto:maud@example.org> ¦"
             + " <p><a href=\"mailto:maud@example.org\">mailto:maud@example.org</a></p>",
+        "<maud@example.org> ¦" + " <p><a href=\"mailto:maud@example.org\">maud@example.org</a></p>",
         "```tip⏎*a*⏎``` ¦ <div class=\"tip\"><p class=\"label\">TIP</p><p><em>a</em></p>⏎</div>",
         "```figure⏎a<b⏎``` ¦ <figure>a&lt;b⏎</figure>",
         "![{a} \"wide\"](art/b.svg) ¦ <img src=\"art/b.svg\" alt=\"200~mm &quot;wide&quot;\"/>",
