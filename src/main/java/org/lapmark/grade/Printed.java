@@ -36,6 +36,21 @@ public record Printed(List<Object> parts) {
         text, pattern.scope(), pattern.variant(), pattern.source().masthead().form(), findings);
   }
 
+  /**
+   * Prints a text in another form than the pattern's own.
+   *
+   * @param text the text
+   * @param pattern the pattern in one variant
+   * @param form how values are printed where a placeholder doesn't say
+   * @param findings where problems go
+   * @return the printed text; nothing when a placeholder couldn't be printed, which is then
+   *     reported
+   */
+  public static Optional<Printed> of(
+      TemplateText text, GradedPattern pattern, PrintForm form, Findings findings) {
+    return of(text, pattern.scope(), pattern.variant(), form, findings);
+  }
+
   static Optional<Printed> of(
       TemplateText text, Scope scope, Variant variant, PrintForm form, Findings findings) {
     try {

@@ -1,0 +1,127 @@
+package org.lapmark.text;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * One text of the author's, parsed once. Immutable.
+ *
+ * <p>It is CommonMark with tables and footnotes, and with these rules of its own:
+ *
+ * <ul>
+ *   <li>{@code {expression}} and {@code {expression as form}} are placeholders, wherever words can
+ *       stand; a backslash before a brace makes it stand for itself, and so does a code span
+ *   <li>{@code [words](step:id)}, {@code [words](piece:3)}, {@code [words](page:name)} refer to
+ *       other places of the document; without words the document finds them
+ *   <li>links lead to {@code https:} and {@code mailto:} addresses only
+ *   <li>fenced blocks are {@code tip} and {@code warning}, with Markdown inside, and {@code
+ *       figure}; indented code doesn't exist
+ *   <li>pictures stand on a line of their own, lie in {@code art/} and have words
+ *   <li>HTML is text
+ * </ul>
+ *
+ * @param source the text as written
+ * @param blocks its parts, footnotes excepted
+ * @param footnotes its footnotes by number
+ */
+public record Manuscript(SourceText source, List<Block> blocks, List<Footnote> footnotes) {
+  /** How many UTF-16 units a text may have. */
+  public static final int MAX_LENGTH = 20_000;
+
+  /** How deep blocks and inlines may be nested in all. */
+  public static final int MAX_DEPTH = 16;
+
+  /** The deepest level of headings. */
+  public static final int MAX_HEADING = 2;
+
+  /** Copies the lists. */
+  public Manuscript {
+    blocks = List.copyOf(blocks);
+    footnotes = List.copyOf(footnotes);
+  }
+
+  /**
+   * Parses a text. What is wrong is reported; the rest is still there.
+   *
+   * @param source the text
+   * @param targets what its cross-references can lead to
+   * @param findings where problems go
+   * @return the text's parts
+   */
+  public static Manuscript read(SourceText source, Targets targets, Findings findings) {
+    return new ManuscriptReader(targets, findings).read(source);
+  }
+
+  /**
+   * Turns a text that isn't Markdown, such as a title, into inlines.
+   *
+   * @param text words and placeholders
+   * @return the same as inlines
+   */
+  public static List<Inline> line(TemplateText text) {
+    List<Inline> line = new ArrayList<>();
+    for (TemplateText.Part part : text.parts()) {
+      if (part instanceof TemplateText.Placeholder placeholder) {
+        line.add(new Inline.Value(placeholder));
+      } else {
+        line.add(new Inline.Words(Letters.plain(((TemplateText.Literal) part).text())));
+      }
+    }
+    return Collections.unmodifiableList(line);
+  }
+
+  /**
+   * Every placeholder, footnotes last.
+   *
+   * @return the placeholders in reading order
+   */
+  public List<Inline.Value> values() {
+    return Walk.of(this).values();
+  }
+
+  /**
+   * Every cross-reference, footnotes last.
+   *
+   * @return the references in reading order
+   */
+  public List<Inline.Reference> references() {
+    return Walk.of(this).references();
+  }
+
+  /**
+   * Every figure.
+   *
+   * @return the figures in reading order
+   */
+  public List<Block.Figure> figures() {
+    return Walk.of(this).figures();
+  }
+
+  /**
+   * Every picture.
+   *
+   * @return the pictures in reading order
+   */
+  public List<Block.Art> art() {
+    return Walk.of(this).art();
+  }
+
+  /**
+   * What its placeholders say, so that a translation can be compared with the original: both must
+   * print the same expressions in the same forms.
+   *
+   * @return the expressions, normalised
+   * @see Inline.Value#expression()
+   */
+  public SortedSet<String> expressions() {
+    SortedSet<String> expressions = new TreeSet<>();
+    values().forEach(value -> expressions.add(value.expression()));
+    return Collections.unmodifiableSortedSet(expressions);
+  }
+}

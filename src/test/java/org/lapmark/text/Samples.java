@@ -1,0 +1,142 @@
+package org.lapmark.text;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.SizeList;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.source.StepSource;
+
+/** Texts, and a pattern with a few measures, to read and print. */
+final class Samples {
+  static final Targets TARGETS =
+      new Targets(
+          List.of("mark", "fuse", "zip"),
+          List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"),
+          List.of("printing", "cutting"));
+
+  private Samples() {}
+
+  static SourceText source(String text) {
+    SourceFile file = new SourceFile("bag/steps/010-a.md", text);
+    return SourceText.verbatim(file, 0, text.length());
+  }
+
+  static Manuscript read(String text, Findings findings) {
+    return Manuscript.read(source(text), TARGETS, findings);
+  }
+
+  /** Reads a text that must be without fault. */
+  static Manuscript read(String text) {
+    Findings findings = new Findings();
+    Manuscript manuscript = read(text, findings);
+    if (!findings.sorted().isEmpty()) {
+      throw new AssertionError(findings.sorted());
+    }
+    return manuscript;
+  }
+
+  /** Steps, one a line: id; title; stage; body. */
+  static List<StepSource> steps(String lines) {
+    SourceFile file = new SourceFile("bag/steps", lines);
+    List<StepSource> steps = new ArrayList<>();
+    int start = 0;
+    for (String line : lines.split("\n")) {
+      SourceText[] parts = new SourceText[4];
+      int at = start;
+      int end = start + line.length();
+      for (int i = 0; i < 4; i++) {
+        int semicolon = i == 3 ? end : lines.indexOf(';', at);
+        while (at < semicolon && lines.charAt(at) == ' ') {
+          at++;
+        }
+        parts[i] = SourceText.verbatim(file, at, semicolon);
+        at = Math.min(end, semicolon + 1);
+      }
+      steps.add(new StepSource(parts[0], parts[1], parts[2], parts[3]));
+      start = end + 1;
+    }
+    return steps;
+  }
+
+  /** A pattern in one size, with the measures a (in millimetres) and n, a count. */
+  static GradedPattern pattern(String size, double a) {
+    Scope scope =
+        new Scope() {
+          @Override
+          public Value value(SourceText name) {
+            return switch (name.text()) {
+              case "a" -> Value.Quantity.length(a);
+              case "n" -> Value.Quantity.plain(3);
+              default ->
+                  throw new org.lapmark.finding.FindingException(
+                      Finding.of(TextCode.STEP_EMPTY, name.position()));
+            };
+          }
+
+          @Override
+          public Value geometry(SourceText function, List<SourceText> references) {
+            return Value.Quantity.length(10);
+          }
+        };
+    return new GradedPattern(
+        null, Variant.ofSize(size), Map.of(), Map.of(), List.of(), List.of(), scope);
+  }
+
+  static final PrintForm METRIC = new PrintForm(PrintForm.Units.METRIC, 1, 8);
+
+  static Printing printing(Manuscript manuscript, GradedPattern... patterns) {
+    return Printing.of(manuscript.values(), List.of(patterns), METRIC, new Findings());
+  }
+
+  /** Hooks that show what they were given. */
+  static final class Plain implements HtmlText.Hooks {
+    @Override
+    public String value(Inline.Value value, List<PrintedValue> values) {
+      return values.isEmpty() ? "?" : SizeList.text(values, " ", ", ");
+    }
+
+    @Override
+    public HtmlText.Link reference(Inline.Reference reference) {
+      String target = reference.kind().scheme() + "-" + reference.target();
+      return new HtmlText.Link(target, "#" + target);
+    }
+
+    @Override
+    public void figure(Block.Figure figure, Markup out) {
+      out.open("figure").text(figure.content().text()).close();
+    }
+
+    @Override
+    public void art(Block.Art art, String alternative, Markup out) {
+      out.empty("img", "src", art.path(), "alt", alternative);
+    }
+
+    @Override
+    public String boxLabel(Block.Box.Kind kind) {
+      return kind.word().toUpperCase(java.util.Locale.ROOT);
+    }
+
+    @Override
+    public String noteLabel(int number) {
+      return "note " + number;
+    }
+  }
+
+  static HtmlText html(Printing printing) {
+    return new HtmlText(printing, new HtmlText.Frame(2, "s1", 0), new Plain());
+  }
+
+  static String html(Manuscript manuscript, GradedPattern... patterns) {
+    return html(printing(manuscript, patterns)).text(manuscript);
+  }
+}
