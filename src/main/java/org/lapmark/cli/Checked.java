@@ -24,6 +24,8 @@ record Checked(
     List<Finding> findings,
     int leftOut,
     String failure) {
+  private static final int LONGEST_LINE = 1000;
+
   static Checked of(Outcome outcome, Console console) {
     Path folder = outcome.folder();
     String parent = console.shown(folder.resolveSibling("x"));
@@ -44,6 +46,12 @@ record Checked(
   /** The path of the file of a finding as people write it. */
   String file(Finding finding) {
     return prefix + finding.position().file();
+  }
+
+  /** The source line of a finding, or null where there is none or it is too long to repeat. */
+  static String line(Finding finding) {
+    String text = finding.position().lineText();
+    return finding.position().line() == 0 || text.length() > LONGEST_LINE ? null : text;
   }
 
   long count(Severity severity) {

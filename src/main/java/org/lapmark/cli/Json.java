@@ -73,6 +73,8 @@ final class Json {
             c -> {
               if (c == '"' || c == '\\') {
                 text.append('\\').append((char) c);
+              } else if (c == '\n' || c == '\t') {
+                text.append(c == '\n' ? "\\n" : "\\t");
               } else if (Visible.character(c).codePointAt(0) == c) {
                 text.appendCodePoint(c);
               } else {

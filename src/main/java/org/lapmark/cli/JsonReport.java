@@ -28,7 +28,7 @@ import org.lapmark.finding.Severity;
  *     arguments  what the message names, by name
  *     file       path of the file, to be read like folder
  *     line, column, length   from 1, in code points; missing if the whole file is meant
- *     text       the source line
+ *     text       the source line, unless it is very long
  * }</pre>
  */
 final class JsonReport {
@@ -95,6 +95,6 @@ final class JsonReport {
         "length",
         placed ? position.length() : null,
         "text",
-        placed ? position.lineText() : null);
+        Checked.line(finding));
   }
 }

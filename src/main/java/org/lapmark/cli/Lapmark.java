@@ -34,6 +34,7 @@ public final class Lapmark {
 
   /** Libraries log to standard error what is no news to a user; problems reach us as exceptions. */
   private static void silenceLibraries() {
+    System.setProperty("slf4j.internal.verbosity", "ERROR");
     LogManager.getLogManager().reset();
     Logger.getLogger("").setLevel(Level.OFF);
   }

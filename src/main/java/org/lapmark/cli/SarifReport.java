@@ -122,7 +122,7 @@ final class SarifReport {
                 "endColumn",
                 position.column() + position.length(),
                 "snippet",
-                Json.object("text", position.lineText()));
+                Checked.line(finding) == null ? null : Json.object("text", Checked.line(finding)));
     return Json.object(
         "ruleId",
         finding.code().id(),

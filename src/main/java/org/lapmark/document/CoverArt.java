@@ -17,6 +17,11 @@ import org.lapmark.grade.Piece;
  */
 final class CoverArt {
   private static final double GAP = 4;
+
+  /** Room for half a line on the left, and for a narrow last piece's number on the right. */
+  private static final double LEFT = 0.2;
+
+  private static final double RIGHT = 1.6;
   private static final double NUMBER_BASELINE = 4.5;
   private static final double BELOW_NUMBER = 1;
 
@@ -42,10 +47,12 @@ final class CoverArt {
     double tallest = row.stream().mapToDouble(piece -> piece.box.height()).max().orElseThrow();
     double captions = NUMBER_BASELINE + BELOW_NUMBER;
     double scale =
-        Math.min((width - GAP * (pieces.size() - 1)) / widths, (height - captions) / tallest);
+        Math.min(
+            (width - LEFT - RIGHT - GAP * (pieces.size() - 1)) / widths,
+            (height - LEFT - captions) / tallest);
     List<Item> items = new ArrayList<>();
-    double ground = tallest * scale;
-    double left = 0;
+    double ground = LEFT + tallest * scale;
+    double left = LEFT;
     for (Standing piece : row) {
       Affine place =
           Affine.translation(left, ground)

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
@@ -38,8 +39,11 @@ public final class DocumentWriter {
   /** After so many settings the number of pages before the tiles is not going to settle. */
   private static final int MOST_SETTINGS = 4;
 
-  private static final double COVER_ART_HEIGHT = 78;
-  private static final double TEXT_WIDTH_LOSS = 48;
+  private static final double COVER_ART_HEIGHT = 88;
+
+  /** Left and right of the text, as the style sheet has it. */
+  private static final double TEXT_MARGIN = 24;
+
   private static final double MAP_HEIGHT_SHARE = 0.42;
   private static final double PAGE_NUMBER_BELOW = 4;
 
@@ -139,8 +143,9 @@ public final class DocumentWriter {
         book.outline()
             .getFirstChild()
             .insertSiblingAfter(book.outlineItem(wording.text("printing.title"), 1));
+        int textPages = book.pageCount();
         appendTiles(book, plan, wording);
-        number(book, plan.paper(), wording);
+        number(book, plan.paper(), wording, index -> index < textPages && index != 1);
         return book.save();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
@@ -169,7 +174,7 @@ public final class DocumentWriter {
     try (PdfBook book =
         book(pattern, wording, styles, "document.tiles-title", "document.tiles-subject")) {
       appendTiles(book, plan, wording);
-      number(book, plan.paper(), wording);
+      number(book, plan.paper(), wording, index -> false);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -201,7 +206,7 @@ public final class DocumentWriter {
       Wording wording,
       int before)
       throws IOException {
-    double textWidth = plan.paper().width() - TEXT_WIDTH_LOSS;
+    double textWidth = plan.paper().width() - 2 * TEXT_MARGIN;
     TextPagesBuilder builder = new TextPagesBuilder(pattern, plan, wording);
     Optional<Drawing> cover = CoverArt.of(pattern.pieces(), textWidth, COVER_ART_HEIGHT);
     Optional<Drawing> map =
@@ -239,23 +244,21 @@ public final class DocumentWriter {
     }
   }
 
-  /** Stamps the page number at the same place on every page, text or tile. */
-  private static void number(PdfBook book, Paper paper, Wording wording) throws IOException {
+  /** Stamps page numbers at one height on every page, in line with text or with a tile's window. */
+  private static void number(PdfBook book, Paper paper, Wording wording, IntPredicate isText)
+      throws IOException {
     int pages = book.pageCount();
-    Point place = pageNumberPlace(paper);
+    Box window = paper.window();
+    // Below what tiles draw in, where most printers still reach; nothing depends on it there, as a
+    // tile has its code inside.
+    double baseline = window.maxY() + PAGE_NUMBER_BELOW;
     for (int i = 0; i < pages; i++) {
       String text = wording.text("page.number", Map.of("page", i + 1, "pages", pages));
-      Item number = new Item.Lettering(text, place, Item.Alignment.END, 0, "page-number");
+      double right = isText.test(i) ? paper.width() - TEXT_MARGIN : window.maxX();
+      Item number =
+          new Item.Lettering(
+              text, new Point(right, baseline), Item.Alignment.END, 0, "page-number");
       book.stamp(i, new Drawing(paper.width(), paper.height(), List.of(number)));
     }
-  }
-
-  /**
-   * Where a page number's baseline ends: below what tiles draw in, where most printers still reach.
-   * Nothing depends on it there, as a tile has its code inside.
-   */
-  private static Point pageNumberPlace(Paper paper) {
-    Box window = paper.window();
-    return new Point(window.maxX(), window.maxY() + PAGE_NUMBER_BELOW);
   }
 }

@@ -12,7 +12,7 @@ import org.apache.fontbox.ttf.CmapLookup;
 /** Which characters can be printed: those that every face has. Immutable. */
 final class Glyphs {
   /** What is printed in place of a character that the fonts lack. */
-  private static final int SUBSTITUTE = '\u25A1';
+  private static final int SUBSTITUTE = '\u2610';
 
   private final BitSet printable = new BitSet();
 

@@ -64,6 +64,10 @@ final class PdfBook implements Closeable {
     return fonts;
   }
 
+  Locale language() {
+    return Locale.forLanguageTag(imprint.language());
+  }
+
   int pageCount() {
     return document.getNumberOfPages();
   }
@@ -183,12 +187,16 @@ final class PdfBook implements Closeable {
     information.setSubject(imprint.subject());
     information.setCreator(imprint.program());
     information.setProducer(imprint.program());
-    Calendar date = Calendar.getInstance(TimeZone.getTimeZone("UTC"), Locale.ROOT);
-    date.clear();
-    date.set(
-        imprint.date().getYear(),
-        imprint.date().getMonthValue() - 1,
-        imprint.date().getDayOfMonth());
+    Calendar date =
+        new Calendar.Builder()
+            .setCalendarType("gregory")
+            .setLocale(Locale.ROOT)
+            .setTimeZone(TimeZone.getTimeZone("UTC"))
+            .setDate(
+                imprint.date().getYear(),
+                imprint.date().getMonthValue() - 1,
+                imprint.date().getDayOfMonth())
+            .build();
     information.setCreationDate(date);
     information.setModificationDate(date);
     document.setDocumentInformation(information);

@@ -51,7 +51,8 @@ final class SrgbProfile {
     ByteArrayOutputStream directory = new ByteArrayOutputStream();
     DataOutputStream entries = new DataOutputStream(directory);
     ByteArrayOutputStream data = new ByteArrayOutputStream();
-    Map<byte[], Integer> places = new java.util.IdentityHashMap<>();
+    // Arrays are equal only to themselves.
+    Map<byte[], Integer> places = new LinkedHashMap<>();
     int start = HEADER + 4 + 12 * tags.size();
     entries.writeInt(tags.size());
     for (Map.Entry<String, byte[]> tag : tags.entrySet()) {

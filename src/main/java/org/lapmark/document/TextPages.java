@@ -62,8 +62,7 @@ record TextPages(
   record Finished(List<Object> label, List<Object> value) {}
 
   /** A piece of the cutting table. */
-  record CutPiece(
-      int number, String name, List<MaterialCut> cuts, Optional<CutSize> cutSize, int copies) {}
+  record CutPiece(int number, String name, List<MaterialCut> cuts, Optional<CutSize> cutSize) {}
 
   /** How many of a piece are cut from one material. */
   record MaterialCut(String material, int count, int reversed) {}
@@ -72,7 +71,7 @@ record TextPages(
   record CutSize(PrintedValue across, PrintedValue along, boolean bias) {}
 
   /** Sums over the cutting table. */
-  record Totals(int pieces, int cuts, int materials, int printed, int ruled) {}
+  record Totals(int pieces, int cuts, int reversed, int materials, int ruled) {}
 
   /** Where the tiles are. */
   record PageMap(Figure drawing, int firstPage, int lastPage, int tiles, List<PiecePages> pieces) {}

@@ -6,16 +6,15 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Date;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
@@ -24,7 +23,6 @@ import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.Scope;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.print.SheetPlan;
@@ -115,8 +113,7 @@ final class TextPagesBuilder {
         piece.cuts().stream()
             .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
             .toList(),
-        piece.statedSize().map(size -> cutSize(piece, size)),
-        piece.cuts().stream().mapToInt(Cut::count).sum());
+        piece.statedSize().map(size -> cutSize(piece, size)));
   }
 
   private TextPages.CutSize cutSize(Piece piece, StatedSize size) {
@@ -132,35 +129,31 @@ final class TextPagesBuilder {
         size.bias());
   }
 
-  /** A computed length, printed as a placeholder for it would be. */
+  /** A computed length that stands in no text of the author's. */
   private PrintedValue ruled(double millimetres, String name, Position position) {
-    SourceText expression =
-        SourceText.verbatim(new SourceFile(position.file(), name), 0, name.length());
     PrintForm fine =
         new PrintForm(
             form.units(),
             form.metricStep(),
             Math.max(RULER_DENOMINATOR, form.inchDenominator()),
             form.words());
-    Value length = Value.Quantity.length(millimetres);
-    PrintedValue printed =
-        TemplateText.Placeholder.parse(expression)
-            .print(new OneValue(length), pattern.variant(), fine);
-    return new PrintedValue(name, pattern.variant(), length, printed.text(), position);
+    Value.Quantity length = Value.Quantity.length(millimetres);
+    return new PrintedValue(name, pattern.variant(), length, fine.print(length), position);
   }
 
   private TextPages.Totals totals() {
     Set<String> materials = new LinkedHashSet<>();
     int cuts = 0;
+    int reversed = 0;
     for (Piece piece : pattern.pieces()) {
       for (Cut cut : piece.cuts()) {
         materials.add(cut.material());
         cuts += cut.count();
+        reversed += cut.reversed();
       }
     }
     int ruled = (int) pattern.pieces().stream().filter(p -> p.statedSize().isPresent()).count();
-    int pieces = pattern.pieces().size();
-    return new TextPages.Totals(pieces, cuts, materials.size(), pieces - ruled, ruled);
+    return new TextPages.Totals(pattern.pieces().size(), cuts, reversed, materials.size(), ruled);
   }
 
   private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage) {
@@ -195,28 +188,10 @@ final class TextPagesBuilder {
    * @return page numbers by tile code
    */
   Map<String, Integer> tilePages(int firstTilePage) {
-    Map<String, Integer> pages = new java.util.LinkedHashMap<>();
+    Map<String, Integer> pages = new LinkedHashMap<>();
     for (Tile tile : plan.tiles()) {
       pages.put(tile.code(), firstTilePage + pages.size());
     }
     return pages;
-  }
-
-  /** Stands for one value, whatever the name. */
-  private record OneValue(Value value) implements Scope {
-    @Override
-    public Value value(SourceText name) {
-      return value;
-    }
-
-    @Override
-    public Value geometry(SourceText function, List<SourceText> references) {
-      throw new IllegalStateException("no geometry in " + function.text());
-    }
-  }
-
-  /** The document's language. */
-  Locale language() {
-    return pattern.source().masthead().language();
   }
 }

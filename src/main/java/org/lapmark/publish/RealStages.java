@@ -3,6 +3,7 @@ package org.lapmark.publish;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import org.lapmark.check.PatternChecks;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
@@ -24,7 +25,9 @@ record RealStages(Templates templates) implements Stages {
 
   @Override
   public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
-    return Grader.grade(source, variant, findings);
+    GradedPattern pattern = Grader.grade(source, variant, findings);
+    PatternChecks.run(pattern, findings);
+    return pattern;
   }
 
   @Override

@@ -18,7 +18,7 @@ final class SvgReader {
   private static final String SVG = "http://www.w3.org/2000/svg";
   private static final Set<String> ACTIVE =
       new TreeSet<>(
-          Set.of(
+          List.of(
               "script",
               "foreignObject",
               "image",
@@ -29,7 +29,7 @@ final class SvgReader {
               "handler"));
   private static final Set<String> UNREAD =
       new TreeSet<>(
-          Set.of(
+          List.of(
               "defs",
               "symbol",
               "clipPath",

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
@@ -33,7 +34,9 @@ final class XmlParser {
     this.file = file;
     this.text = file.content();
     this.limits = limits;
-    prefixes.push(Map.of("xml", XML_NAMESPACE, "", ""));
+    Map<String, String> known = new TreeMap<>(Map.of("xml", XML_NAMESPACE));
+    known.put("", "");
+    prefixes.push(known);
   }
 
   /**

@@ -176,7 +176,7 @@ final class Specimen implements Plates {
   }
 
   /** A rectangle with its lower right corner rounded, and a parallel cutting line 10 mm outside. */
-  private static PieceShape shape(double width, double height, double radius) {
+  static PieceShape shape(double width, double height, double radius) {
     org.lapmark.geometry.Path stitching = rounded(Box.at(0, 0, width, height), radius);
     org.lapmark.geometry.Path cutting =
         rounded(Box.at(-10, -10, width + 20, height + 20), radius == 0 ? 0 : radius + 10);
