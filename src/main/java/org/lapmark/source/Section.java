@@ -36,6 +36,9 @@ enum Section {
       List.of("name"),
       List.of(
           "usable_width",
+          "other_width",
+          "selvedge_margin",
+          "margin",
           "thickness",
           "shrinkage",
           "repeat",
