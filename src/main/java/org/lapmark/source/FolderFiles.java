@@ -40,6 +40,8 @@ final class FolderFiles {
   private final Findings findings;
   private final Map<String, Path> files = new TreeMap<>(CODE_POINTS);
   private int seen;
+  private long total;
+  private boolean tooMuch;
 
   /** Text in the order of its code points, which differs from that of UTF-16 units. */
   static final Comparator<String> CODE_POINTS =
@@ -240,6 +242,18 @@ final class FolderFiles {
           Integer.toString(limits.fileBytes()));
       return null;
     }
+    total += bytes.length;
+    if (total > limits.totalBytes()) {
+      if (!tooMuch) {
+        tooMuch = true;
+        findings.add(
+            SourceCode.TOO_MUCH_TEXT,
+            Position.ofFile(shown),
+            "limit",
+            Integer.toString(limits.totalBytes()));
+      }
+      return null;
+    }
     return decode(shown, bytes);
   }
 
@@ -266,6 +280,9 @@ final class FolderFiles {
     }
     SourceFile file = new SourceFile(shown, normalised(out.flip().toString().substring(0, good)));
     String content = file.content();
+    if (!hasShortLines(file)) {
+      return null;
+    }
     for (int i = 0; i < content.length(); i++) {
       char c = content.charAt(i);
       boolean plain = c == '\n' || c == '\t' || c >= ' ' && c < 0x7f || c > 0x9f;
@@ -279,6 +296,30 @@ final class FolderFiles {
       }
     }
     return file;
+  }
+
+  /** Whether all lines are short enough; the first that isn't is reported without its text. */
+  private boolean hasShortLines(SourceFile file) {
+    String content = file.content();
+    int line = 1;
+    int start = 0;
+    while (start <= content.length()) {
+      int found = content.indexOf('\n', start);
+      int end = found < 0 ? content.length() : found;
+      if (end - start > limits.lineLength()) {
+        findings.add(
+            SourceCode.LINE_TOO_LONG,
+            Position.ofFile(file.name()),
+            "line",
+            Integer.toString(line),
+            "limit",
+            Integer.toString(limits.lineLength()));
+        return false;
+      }
+      start = end + 1;
+      line++;
+    }
+    return true;
   }
 
   private static String normalised(String text) {

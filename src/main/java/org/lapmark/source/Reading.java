@@ -298,7 +298,7 @@ record Reading(Limits limits, Findings findings) {
 
   /** Reports a word that isn't among the known ones, naming the nearest. */
   void unknown(SourceCode code, Position position, String word, Collection<String> known) {
-    String nearest = Nearest.of(word, known).orElse("");
+    String nearest = findings.isFull() ? "" : Nearest.of(word, known).orElse("");
     findings.add(
         code,
         position,

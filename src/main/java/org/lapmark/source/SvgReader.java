@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -235,9 +236,8 @@ final class SvgReader {
   /** Reports what would run or fetch something elsewhere; here it is only passed over. */
   private void active(XmlElement element) {
     if (ACTIVE.contains(element.localName())) {
-      reading
-          .findings()
-          .add(SourceCode.SVG_ACTIVE, element.position(), "name", element.localName());
+      active(element.position(), element.localName());
+      return;
     }
     for (XmlElement.Attribute attribute : element.attributes()) {
       String name = attribute.name();
@@ -248,8 +248,13 @@ final class SvgReader {
               && !value.isEmpty()
               && !value.startsWith("#");
       if (handler || external) {
-        reading.findings().add(SourceCode.SVG_ACTIVE, attribute.position(), "name", name);
+        active(attribute.position(), name);
+        return;
       }
     }
+  }
+
+  private void active(Position position, String name) {
+    reading.findings().add(SourceCode.SVG_ACTIVE, position, "name", name);
   }
 }

@@ -209,6 +209,8 @@ final class FaultCase {
     Limits limits =
         new Limits(
             taken(left, "fileBytes", standard.fileBytes()),
+            taken(left, "totalBytes", standard.totalBytes()),
+            taken(left, "lineLength", standard.lineLength()),
             taken(left, "files", standard.files()),
             taken(left, "folderDepth", standard.folderDepth()),
             taken(left, "yamlDepth", standard.yamlDepth()),
