@@ -26,6 +26,7 @@ final class MakingReader {
         reading.named(
             entry.getValue(),
             "stitches",
+            false,
             (name, value) -> {
               Formula length = reading.formula(value, name.text());
               if (length != null) {
@@ -41,7 +42,7 @@ final class MakingReader {
     }
     List<MakingSource.ToolSource> tools = new ArrayList<>();
     if (pattern.containsKey("tools")) {
-      reading.named(pattern.get("tools"), "tools", (id, value) -> tool(id, value, tools));
+      reading.named(pattern.get("tools"), "tools", false, (id, value) -> tool(id, value, tools));
     }
     Map<String, YamlNode> use = section(pattern, "use", Section.USE);
     TemplateText load =

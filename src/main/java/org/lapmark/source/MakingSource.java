@@ -31,6 +31,10 @@ public record MakingSource(
     useHazards = List.copyOf(useHazards);
   }
 
+  /** Nothing is known. */
+  public static final MakingSource NONE =
+      new MakingSource(Collections.emptyMap(), Collections.emptyMap(), List.of(), null, List.of());
+
   /**
    * A tool.
    *

@@ -46,4 +46,47 @@ public record PatternSource(
     steps = List.copyOf(steps);
     notes = List.copyOf(notes);
   }
+
+  /**
+   * A pattern without anything about its making.
+   *
+   * @param folder the folder's name
+   * @param masthead who publishes what
+   * @param sizes the size table
+   * @param materials cloths and the like
+   * @param hardware zips, cords, rings and the like
+   * @param measures named formulas
+   * @param finished the finished measurements to print
+   * @param panels panel shapes
+   * @param pieces what is printed and cut
+   * @param seams what is sewn together
+   * @param steps the steps
+   */
+  public PatternSource(
+      String folder,
+      Masthead masthead,
+      SizeTable sizes,
+      List<ThingSource> materials,
+      List<ThingSource> hardware,
+      List<MeasureSource> measures,
+      List<FinishedSource> finished,
+      List<PanelSource> panels,
+      List<PieceSource> pieces,
+      List<SeamSource> seams,
+      List<StepSource> steps) {
+    this(
+        folder,
+        masthead,
+        sizes,
+        materials,
+        hardware,
+        measures,
+        finished,
+        panels,
+        pieces,
+        seams,
+        MakingSource.NONE,
+        steps,
+        List.of());
+  }
 }

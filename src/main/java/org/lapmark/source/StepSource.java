@@ -18,4 +18,16 @@ public record StepSource(
   public StepSource {
     uses = List.copyOf(uses);
   }
+
+  /**
+   * A step that names nothing it uses.
+   *
+   * @param id its stated name, for cross-references
+   * @param title its heading
+   * @param stage the heading of the group it belongs to
+   * @param body the Markdown after the front matter
+   */
+  public StepSource(SourceText id, SourceText title, SourceText stage, SourceText body) {
+    this(id, title, stage, List.of(), body);
+  }
 }

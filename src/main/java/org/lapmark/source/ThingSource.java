@@ -32,4 +32,15 @@ public record ThingSource(
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     hazards = List.copyOf(hazards);
   }
+
+  /**
+   * A thing of which only properties are known.
+   *
+   * @param id its name in formulas and cuts
+   * @param name what readers see
+   * @param properties formulas by property name
+   */
+  public ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
+    this(id, name, properties, Collections.emptyMap(), null, List.of());
+  }
 }
