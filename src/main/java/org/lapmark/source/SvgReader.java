@@ -5,6 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
@@ -15,28 +17,30 @@ import org.lapmark.geometry.Affine;
 /** Reads a panel's drawing: which shapes have roles, and what their attributes say. */
 final class SvgReader {
   private static final String SVG = "http://www.w3.org/2000/svg";
-  private static final List<String> ACTIVE =
-      List.of(
-          "script",
-          "foreignObject",
-          "image",
-          "animate",
-          "animateMotion",
-          "animateTransform",
-          "set",
-          "handler");
-  private static final List<String> UNREAD =
-      List.of(
-          "defs",
-          "symbol",
-          "clipPath",
-          "mask",
-          "pattern",
-          "marker",
-          "svg",
-          "switch",
-          "use",
-          "text");
+  private static final Set<String> ACTIVE =
+      new TreeSet<>(
+          List.of(
+              "script",
+              "foreignObject",
+              "image",
+              "animate",
+              "animateMotion",
+              "animateTransform",
+              "set",
+              "handler"));
+  private static final Set<String> UNREAD =
+      new TreeSet<>(
+          List.of(
+              "defs",
+              "symbol",
+              "clipPath",
+              "mask",
+              "pattern",
+              "marker",
+              "svg",
+              "switch",
+              "use",
+              "text"));
 
   private final SourceFile file;
   private final Reading reading;
