@@ -31,8 +31,12 @@ final class CsvCells {
    * apart into a cell {@code measure} and the most others; the comma if none does.
    */
   static char separator(SourceFile file) {
-    int end = file.content().indexOf('\n');
-    String line = end < 0 ? file.content() : file.content().substring(0, end);
+    String line =
+        file.content()
+            .lines()
+            .filter(each -> each.chars().anyMatch(Character::isLetter))
+            .findFirst()
+            .orElse("");
     SourceFile head = new SourceFile(file.name(), line);
     char best = ',';
     int most = 1;
@@ -55,7 +59,7 @@ final class CsvCells {
   }
 
   /**
-   * The rows.
+   * The rows that aren't empty.
    *
    * @param limit how many are read
    * @throws FindingException where a quoted cell isn't closed or goes on behind its quotes, or a
@@ -65,7 +69,10 @@ final class CsvCells {
     CsvCells cells = new CsvCells(file, separator);
     List<List<SourceText>> rows = new ArrayList<>();
     while (cells.at < cells.text.length() && rows.size() < limit) {
-      rows.add(cells.row());
+      List<SourceText> row = cells.row();
+      if (row.stream().anyMatch(cell -> !cell.text().isBlank())) {
+        rows.add(row);
+      }
     }
     return rows;
   }

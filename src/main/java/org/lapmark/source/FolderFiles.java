@@ -175,9 +175,10 @@ final class FolderFiles {
    * @param folder the folder that it is looked for in, ending in a slash
    * @param reference the name as written
    * @param ending the ending of files that could have been meant
+   * @param reading finds the file that was meant
    * @return the path, or null if there is none, which is then reported
    */
-  String resolve(String folder, SourceText reference, String ending) {
+  String resolve(String folder, SourceText reference, String ending, Reading reading) {
     String written = Normalizer.normalize(reference.text(), Normalizer.Form.NFC);
     boolean outside =
         written.startsWith("/")
@@ -194,8 +195,7 @@ final class FolderFiles {
     }
     List<String> known =
         in(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
-    new Reading(limits, findings)
-        .unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
+    reading.unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
     return null;
   }
 

@@ -9,7 +9,6 @@ import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -23,9 +22,15 @@ import org.lapmark.measure.TemplateText;
  *
  * @param limits how much is read
  * @param findings where problems go
+ * @param hints finds the words that were meant
  */
-record Reading(Limits limits, Findings findings) {
+record Reading(Limits limits, Findings findings, Hints hints) {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
+  /** Begins reading a folder. */
+  Reading(Limits limits, Findings findings) {
+    this(limits, findings, new Hints());
+  }
 
   /** Reports a word that doesn't have the form of a name. */
   boolean checkName(SourceText name) {
@@ -298,7 +303,7 @@ record Reading(Limits limits, Findings findings) {
 
   /** Reports a word that isn't among the known ones, naming the nearest. */
   void unknown(SourceCode code, Position position, String word, Collection<String> known) {
-    String nearest = findings.isFull() ? "" : Nearest.of(word, known).orElse("");
+    String nearest = hints.nearest(word, known);
     findings.add(
         code,
         position,

@@ -79,8 +79,11 @@ class HostileTest {
         "sizes.csv",
         "measure,unit,S\n" + ("a,mm,1" + ",1".repeat(500) + "\n").repeat(1_900));
     gives(SourceCode.CSV_SYNTAX, "sizes.csv", "measure,unit,S\n\"" + "\"\"\n".repeat(600_000));
-    gives(
-        SourceCode.TOO_MANY_ENTRIES, "sizes.csv", "measure,unit,S\n" + "a,mm,1\n".repeat(200_000));
+    StringBuilder rows = new StringBuilder("measure,unit,S\n");
+    for (int i = 0; i < 100_000; i++) {
+      rows.append('a').append(i).append(",mm,1\n");
+    }
+    gives(SourceCode.TOO_MANY_ENTRIES, "sizes.csv", rows.toString());
   }
 
   @Test
@@ -110,7 +113,7 @@ class HostileTest {
     }
     gives(SourceCode.PATH_TOO_LONG, file, corners.append("</g></svg>").toString());
     gives(
-        SourceCode.PATH_SYNTAX,
+        SourceCode.NUMBER_TOO_LARGE,
         file,
         svg + "<path id='outline' d='M0 0 L" + "9".repeat(90_000) + "x'/></svg>");
   }
