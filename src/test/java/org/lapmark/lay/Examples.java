@@ -55,7 +55,7 @@ final class Examples {
   }
 
   private static void add(Map<String, Lay> lays, String name, Samples samples) {
-    for (ClothPlan plan : LayPlanner.plan(samples.pattern(), new Findings())) {
+    for (ClothPlan plan : LayPlanner.plan(samples.pattern(), new Findings(), LayPlanner.WORK)) {
       for (Lay lay : plan.lays()) {
         lays.put(name + (lays.containsKey(name) ? "-other" : ""), lay);
       }
@@ -87,7 +87,7 @@ final class Examples {
   private static Samples rack() {
     Samples samples =
         new Samples()
-            .material(CANVAS, "deck cloth", "usable_width", "90 cm (36 in)", "margin", "10%");
+            .material(CANVAS, "deck cloth", "usable_width", "90 cm (36 in)", "margin", "0.1");
     SplittableRandom random = new SplittableRandom(11);
     List<String> names =
         List.of("Side", "Back panel", "Pocket", "Upper shelf", "Strap", "Facing", "Lid", "Tie");
