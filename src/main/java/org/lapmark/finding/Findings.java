@@ -62,6 +62,15 @@ public final class Findings {
   }
 
   /**
+   * Whether further findings are only counted, so that making them helpful isn't worth any work.
+   *
+   * @return true from {@link #LIMIT} on
+   */
+  public boolean isFull() {
+    return kept.size() >= LIMIT;
+  }
+
+  /**
    * All findings kept.
    *
    * @return by position, then code

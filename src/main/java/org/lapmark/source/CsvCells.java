@@ -12,6 +12,9 @@ import org.lapmark.finding.SourceText;
  * place of every character.
  */
 final class CsvCells {
+  /** Spreadsheets write empty cells up to their last column. */
+  private static final int MOST_CELLS = 1024;
+
   private final SourceFile file;
   private final String text;
   private final char separator;
@@ -55,7 +58,8 @@ final class CsvCells {
    * The rows.
    *
    * @param limit how many are read
-   * @throws FindingException where a quoted cell isn't closed or goes on behind its quotes
+   * @throws FindingException where a quoted cell isn't closed or goes on behind its quotes, or a
+   *     row has more than 1,024 cells
    */
   static List<List<SourceText>> read(SourceFile file, char separator, int limit) {
     CsvCells cells = new CsvCells(file, separator);
@@ -70,6 +74,16 @@ final class CsvCells {
     List<SourceText> cells = new ArrayList<>();
     while (true) {
       cells.add(cell());
+      if (cells.size() > MOST_CELLS) {
+        throw new FindingException(
+            Finding.of(
+                SourceCode.TOO_MANY_ENTRIES,
+                cells.get(MOST_CELLS).position(),
+                "what",
+                "columns",
+                "limit",
+                Integer.toString(MOST_CELLS)));
+      }
       if (at >= text.length()) {
         return cells;
       }

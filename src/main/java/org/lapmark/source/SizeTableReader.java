@@ -155,7 +155,7 @@ final class SizeTableReader {
       Map<String, Position> seen) {
     SourceText nameCell = row.size() > measure.index() ? row.get(measure.index()) : row.get(0);
     SourceText name = trimmedText(nameCell);
-    boolean known = reading.checkName(name);
+    boolean known = reading.checkName(name, true);
     if (known) {
       Position first = seen.putIfAbsent(name.text(), name.position());
       if (first != null) {
@@ -236,12 +236,13 @@ final class SizeTableReader {
     return unit == null ? null : new Value.Quantity(number * unit.factor(), unit.dimension());
   }
 
-  /** Reports what stands in a column without a head, or behind the last one. */
+  /** Reports the first cell in a column without a head, or behind the last one. */
   private void withoutSize(List<SourceText> row, List<SourceText> head) {
     for (int i = 0; i < row.size(); i++) {
       SourceText cell = row.get(i);
       if (!cell.text().isBlank() && (i >= head.size() || head.get(i).text().isBlank())) {
         findings.add(SourceCode.CELL_WITHOUT_SIZE, trimmed(cell), "text", cell.text().strip());
+        return;
       }
     }
   }
