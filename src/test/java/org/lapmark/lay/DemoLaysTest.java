@@ -32,8 +32,7 @@ class DemoLaysTest {
       }
     }
     assertTrue(
-        findings.sorted().stream()
-            .noneMatch(finding -> finding.code() instanceof LayCode),
+        findings.sorted().stream().noneMatch(finding -> finding.code() instanceof LayCode),
         findings.sorted().toString());
   }
 }

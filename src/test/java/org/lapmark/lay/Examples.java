@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.lapmark.finding.Findings;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -51,6 +52,14 @@ final class Examples {
             .rectangle("Ring keeper for the shoulder strap", 14, 60, cut(CANVAS, 3, 1))
             .rectangle("Patch", 11, 11, cut(CANVAS, 2, 0)));
     add(lays, "long", rack());
+    add(
+        lays,
+        "rows",
+        new Samples()
+            .material(CANVAS, "ribbon cloth", "usable_width", "200 mm")
+            .rectangle("Flag", 30, 45, cut(CANVAS, 180, 3))
+            .piece(
+                "Pennant", wedge().transformed(Affine.scaling(0.4, 0.9)), DOWN, cut(CANVAS, 7, 4)));
     return lays;
   }
 
