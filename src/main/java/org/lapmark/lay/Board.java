@@ -64,6 +64,15 @@ final class Board {
     bounds = bounds == null ? box : bounds.union(box);
   }
 
+  /** Adds all of another board, moved. */
+  void addAll(Board other, Point by) {
+    Affine shift = Affine.translation(by.x(), by.y());
+    items.addAll(Moved.all(other.items, shift));
+    other.texts.forEach(box -> texts.add(box.moved(by)));
+    Box box = other.bounds.moved(by);
+    bounds = bounds == null ? box : bounds.union(box);
+  }
+
   void shape(Path path, String role) {
     add(new Item.Shape(List.of(path), role), path.bounds());
   }

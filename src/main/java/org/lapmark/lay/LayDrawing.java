@@ -45,6 +45,7 @@ public record LayDrawing(
   /** Pieces are never drawn larger than this. */
   private static final double LARGEST_SCALE = 0.2;
 
+  private static final double LITTLE = 1.05;
   private static final int MOST_ROWS = 8;
   private static final double UPRIGHT = 270;
   private static final double AIR = 1.5;
@@ -71,12 +72,12 @@ public record LayDrawing(
   public Drawing draw(Lay lay, double width, double height) {
     Sketch best = null;
     for (Sketch sketch : sketches(lay, width, height)) {
-      if (best == null || sketch.scale > best.scale * 1.05) {
-        best = sketch;
-      }
       // More rows than one only where pieces would otherwise be too small for their numbers.
-      if (best.rows() == 1 && !best.turned && best.hasRoomForNumbers()) {
+      if (sketch.rows() > 1 && best.hasRoomForNumbers()) {
         break;
+      }
+      if (best == null || sketch.betterThan(best)) {
+        best = sketch;
       }
     }
     return best.draw(width);
@@ -88,12 +89,13 @@ public record LayDrawing(
     double text = measure.height(LABEL);
     double cloth = lay.width().usable();
     double dimension = text + DIMENSION_OFF + AIR;
+    double room = width - dimension - 2 * EDGE - AIR;
     List<Sketch> sketches = new ArrayList<>();
     double turnedScale =
         Math.min(
             (width - 2 * (text + AIR) - dimension - 2 * EDGE) / cloth,
             (height - ARROW - dimension - LEADER_ROWS * (text + AIR)) / lay.length());
-    Sketch turned = new Sketch(lay, true, cap(turnedScale), List.of(0.0, lay.length()));
+    Sketch turned = new Sketch(lay, true, cap(turnedScale), List.of(0.0, lay.length()), 0);
     for (int rows = 1; rows <= MOST_ROWS; rows++) {
       List<Double> breaks = breaks(lay, rows);
       double longest = 0;
@@ -101,10 +103,9 @@ public record LayDrawing(
         longest = Math.max(longest, breaks.get(i + 1) - breaks.get(i));
       }
       double row = 2 * (text + AIR) + dimension + LEADER_ROWS * (text + AIR);
-      double scale =
-          Math.min((width - dimension - 2 * EDGE - AIR) / longest, (height / rows - row) / cloth);
+      double scale = Math.min(room / longest, (height / rows - row) / cloth);
       if (scale > 0 || rows == 1) {
-        sketches.add(new Sketch(lay, false, cap(Math.max(scale, 0.005)), breaks));
+        sketches.add(new Sketch(lay, false, cap(Math.max(scale, 0.005)), breaks, room));
       }
       if (rows == 1 && turnedScale > 0) {
         sketches.add(turned);
@@ -148,21 +149,33 @@ public record LayDrawing(
     private final boolean turned;
     private final double scale;
     private final List<Double> breaks;
-    private final Board board = new Board(styles, lettering);
+    private final double room;
+    private Board board = new Board(styles, lettering);
     private final LayWords words = new LayWords(wording, form);
     private final GeometryFactory factory = new GeometryFactory();
     private final double text = board.height(LABEL);
     private final Set<Integer> named = new LinkedHashSet<>();
 
-    Sketch(Lay lay, boolean turned, double scale, List<Double> breaks) {
+    Sketch(Lay lay, boolean turned, double scale, List<Double> breaks, double room) {
       this.lay = lay;
       this.turned = turned;
       this.scale = scale;
       this.breaks = breaks;
+      this.room = room;
     }
 
     int rows() {
       return breaks.size() - 1;
+    }
+
+    /** Larger by more than a little, or else lower. */
+    boolean betterThan(Sketch other) {
+      return scale > other.scale * LITTLE
+          || (scale > other.scale / LITTLE && clothHeight() < other.clothHeight());
+    }
+
+    private double clothHeight() {
+      return scale * (turned ? lay.length() : rows() * lay.width().usable());
     }
 
     boolean hasRoomForNumbers() {
@@ -178,19 +191,21 @@ public record LayDrawing(
     }
 
     Drawing draw(double width) {
-      double top = 0;
+      Board page = new Board(styles, lettering);
       for (int row = 0; row < rows(); row++) {
-        row(row, top);
-        top = board.bounds().maxY() + 2 * AIR;
+        // Each row is drawn by itself, since what stands above its cloth is known only then.
+        board = new Board(styles, lettering);
+        row(row);
+        double y = row == 0 ? 0 : page.bounds().maxY() + 2 * AIR - board.bounds().minY();
+        page.addAll(board, new Point(0, y));
       }
+      board = page;
       if (rows() > 1) {
         String all =
             wording.text("lay.length-in-all", Map.of("length", LengthText.of(lay.length(), form)));
+        double y = board.bounds().maxY() + 2 * AIR + text / 2;
         board.text(
-            all,
-            new Point(board.bounds().minX() + board.width(all, LABEL) / 2, top + text / 2),
-            0,
-            LABEL);
+            all, new Point(board.bounds().minX() + board.width(all, LABEL) / 2, y), 0, LABEL);
       }
       key(width);
       Box bounds = board.bounds();
@@ -201,16 +216,16 @@ public record LayDrawing(
           Moved.all(board.items(), shift));
     }
 
-    private void row(int row, double top) {
+    private void row(int row) {
       double from = breaks.get(row);
       double to = breaks.get(row + 1);
       double across = lay.width().usable() * scale;
       double along = (to - from) * scale;
-      Box cloth = turned ? Box.at(0, top, across, along) : Box.at(0, top, along, across);
+      Box cloth = turned ? Box.at(0, 0, across, along) : Box.at(0, 0, along, across);
       Affine map =
           turned
-              ? new Affine(0, scale, -scale, 0, across, top - from * scale)
-              : new Affine(scale, 0, 0, scale, -from * scale, top);
+              ? new Affine(0, scale, -scale, 0, across, -from * scale)
+              : new Affine(scale, 0, 0, scale, -from * scale, 0);
       board.shape(Path.rectangle(cloth), "lay-cloth");
       Map<Placement, Geometry> seen = new LinkedHashMap<>();
       List<Item> items = new ArrayList<>();
@@ -307,8 +322,12 @@ public record LayDrawing(
       return blocks;
     }
 
-    /** A number outside the cloth and the piece it leads to. */
-    private record Leader(Board.Block block, Point dot) {}
+    /** A number outside the cloth and the pieces it leads to. */
+    private record Leader(Board.Block block, List<Point> dots) {
+      double x() {
+        return dots.stream().mapToDouble(Point::x).average().orElseThrow();
+      }
+    }
 
     /** Labels the pieces of a row; tells how much room leaders took above and below the cloth. */
     private double[] labels(int row, Map<Placement, Geometry> seen, Box cloth, Affine map) {
@@ -323,12 +342,13 @@ public record LayDrawing(
             if (main && write(fit, blocks(placement))) {
               named.add(placement.piece().number());
             } else if (!write(fit, List.of(number(placement))) && main) {
-              outside.add(new Leader(number(placement), fit.middle()));
+              outside.add(new Leader(number(placement), List.of(fit.middle())));
             }
           });
       for (Leader leader : outside) {
-        double up = hits(leader, cloth.minY()) * cloth.height() + leader.dot.y() - cloth.minY();
-        double down = hits(leader, cloth.maxY()) * cloth.height() + cloth.maxY() - leader.dot.y();
+        Point dot = leader.dots.get(0);
+        double up = hits(dot, cloth.minY()) * cloth.height() + dot.y() - cloth.minY();
+        double down = hits(dot, cloth.maxY()) * cloth.height() + cloth.maxY() - dot.y();
         (up <= down ? above : below).add(leader);
       }
       leaders(above, cloth, cloth.minY() - AIR - text / 2, cloth.minY());
@@ -368,37 +388,54 @@ public record LayDrawing(
       return false;
     }
 
-    private long hits(Leader leader, double edge) {
-      Geometry line =
-          factory.createLineString(
-              new Coordinate[] {
-                new Coordinate(leader.dot.x(), leader.dot.y()), new Coordinate(leader.dot.x(), edge)
-              });
-      return board.texts().stream()
-          .filter(box -> factory.toGeometry(envelope(box)).intersects(line))
-          .count();
+    /** How much lettering an upright line from a dot to the edge of the cloth would cross. */
+    private long hits(Point dot, double edge) {
+      double top = Math.min(dot.y(), edge);
+      Box line = Box.at(dot.x() - DOT, top, 2 * DOT, Math.abs(edge - dot.y()));
+      return board.texts().stream().filter(line::overlaps).count();
     }
 
-    private void leaders(List<Leader> leaders, Box cloth, double y, double edge) {
-      leaders.sort(Comparator.comparingDouble(leader -> leader.dot.x()));
+    /** Neighbours with the same number share it. */
+    private static List<Leader> shared(List<Leader> leaders) {
+      List<Leader> sorted = new ArrayList<>(leaders);
+      sorted.sort(Comparator.comparingDouble(Leader::x));
+      List<Leader> shared = new ArrayList<>();
+      for (Leader leader : sorted) {
+        Leader last = shared.isEmpty() ? null : shared.get(shared.size() - 1);
+        if (last != null && last.block.equals(leader.block)) {
+          List<Point> dots = new ArrayList<>(last.dots);
+          dots.addAll(leader.dots);
+          shared.set(shared.size() - 1, new Leader(leader.block, dots));
+        } else {
+          shared.add(leader);
+        }
+      }
+      return shared;
+    }
+
+    private void leaders(List<Leader> all, Box cloth, double y, double edge) {
+      List<Leader> leaders = shared(all);
       double[] centres = new double[leaders.size()];
       double taken = Double.NEGATIVE_INFINITY;
       for (int i = 0; i < centres.length; i++) {
         double half = board.width(leaders.get(i).block) / 2;
-        centres[i] = Math.max(leaders.get(i).dot.x(), taken + half);
+        centres[i] = Math.max(leaders.get(i).x(), taken + half);
         taken = centres[i] + half + AIR;
       }
-      double limit = cloth.maxX();
+      // Beyond the end of a cloth that lies along the page there is room.
+      double limit = turned ? cloth.maxX() : Math.max(cloth.maxX(), room);
       for (int i = centres.length - 1; i >= 0; i--) {
         double half = board.width(leaders.get(i).block) / 2;
-        centres[i] = Math.min(centres[i], Math.max(limit - half, half));
+        centres[i] = Math.min(centres[i], limit - half);
         limit = centres[i] - half - AIR;
       }
       for (int i = 0; i < centres.length; i++) {
         Leader leader = leaders.get(i);
-        double start = y + Math.signum(edge - y) * text / 2;
-        board.line(new Point(centres[i], start), leader.dot, "lay-leader");
-        board.shape(Path.circle(leader.dot, DOT), "lay-dot");
+        Point start = new Point(centres[i], y + Math.signum(edge - y) * text / 2);
+        for (Point dot : leader.dots) {
+          board.line(start, dot, "lay-leader");
+          board.shape(Path.circle(dot, DOT), "lay-dot");
+        }
         board.text(leader.block, new Point(centres[i], y), 0);
       }
     }

@@ -45,7 +45,7 @@ public final class LayPlanner {
   public static final int MOST_PIECES = 400;
 
   /** How many columns the search compares at most before it stops. */
-  static final long WORK = 12_000_000;
+  static final long WORK = 8_000_000;
 
   private static final int RUNS = 5000;
   private static final long SEED = 20_261_012;
@@ -54,9 +54,11 @@ public final class LayPlanner {
 
   private final GradedPattern pattern;
   private final Findings findings;
+  private final long work;
   private final GeometryFactory factory = new GeometryFactory();
 
-  private LayPlanner(GradedPattern pattern, Findings findings) {
+  private LayPlanner(GradedPattern pattern, Findings findings, long work) {
+    this.work = work;
     this.pattern = pattern;
     this.findings = findings;
   }
@@ -76,7 +78,11 @@ public final class LayPlanner {
    *     lengths, one with a piece that doesn't fit a width has no layout for that width
    */
   public static List<ClothPlan> plan(GradedPattern pattern, Findings findings) {
-    return new LayPlanner(pattern, findings).plan();
+    return plan(pattern, findings, WORK);
+  }
+
+  static List<ClothPlan> plan(GradedPattern pattern, Findings findings, long work) {
+    return new LayPlanner(pattern, findings, work).plan();
   }
 
   private List<ClothPlan> plan() {
@@ -194,7 +200,7 @@ public final class LayPlanner {
     // Chords may lie inside the true line by the flatness, on both sides of a gap.
     double gap = curved ? GAP + 2 * FLATNESS : GAP;
     StripArrangement arrangement =
-        StripPacker.pack(shapes, usable, new StripSearch(gap, RUNS, WORK, SEED));
+        StripPacker.pack(shapes, usable, new StripSearch(gap, RUNS, work, SEED));
     Affine shift = Affine.translation(0, cloth.selvedgeMargin());
     List<Placement> placements = new ArrayList<>();
     double area = 0;

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.lapmark.finding.Findings;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -51,11 +52,19 @@ final class Examples {
             .rectangle("Ring keeper for the shoulder strap", 14, 60, cut(CANVAS, 3, 1))
             .rectangle("Patch", 11, 11, cut(CANVAS, 2, 0)));
     add(lays, "long", rack());
+    add(
+        lays,
+        "rows",
+        new Samples()
+            .material(CANVAS, "ribbon cloth", "usable_width", "200 mm")
+            .rectangle("Flag", 30, 45, cut(CANVAS, 180, 3))
+            .piece(
+                "Pennant", wedge().transformed(Affine.scaling(0.4, 0.9)), DOWN, cut(CANVAS, 7, 4)));
     return lays;
   }
 
   private static void add(Map<String, Lay> lays, String name, Samples samples) {
-    for (ClothPlan plan : LayPlanner.plan(samples.pattern(), new Findings())) {
+    for (ClothPlan plan : LayPlanner.plan(samples.pattern(), new Findings(), LayPlanner.WORK)) {
       for (Lay lay : plan.lays()) {
         lays.put(name + (lays.containsKey(name) ? "-other" : ""), lay);
       }
@@ -87,7 +96,7 @@ final class Examples {
   private static Samples rack() {
     Samples samples =
         new Samples()
-            .material(CANVAS, "deck cloth", "usable_width", "90 cm (36 in)", "margin", "10%");
+            .material(CANVAS, "deck cloth", "usable_width", "90 cm (36 in)", "margin", "0.1");
     SplittableRandom random = new SplittableRandom(11);
     List<String> names =
         List.of("Side", "Back panel", "Pocket", "Upper shelf", "Strap", "Facing", "Lid", "Tie");

@@ -22,7 +22,7 @@ final class LayBenchmark {
   private LayBenchmark() {}
 
   public static void main(String[] arguments) throws Exception {
-    long work = arguments.length > 1 ? Long.parseLong(arguments[1]) : 20_000_000L;
+    long work = arguments.length > 1 ? Long.parseLong(arguments[1]) : LayPlanner.WORK;
     try (Stream<Path> files = Files.list(Path.of(arguments[0]))) {
       for (Path file : files.filter(path -> path.toString().endsWith(".json")).sorted().toList()) {
         run(Files.readString(file), work);

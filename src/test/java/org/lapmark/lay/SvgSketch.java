@@ -3,6 +3,7 @@ package org.lapmark.lay;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,13 +12,22 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Grader;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.Variant;
+import org.lapmark.source.PatternReader;
+import org.lapmark.source.PatternSource;
 import org.lapmark.wording.Wording;
 
-/** Writes the examples as SVG to look at; its argument is the folder they go to. */
+/**
+ * Writes layouts as SVG to look at. Its arguments are the folder they go to and a pattern folder;
+ * without the second it takes the examples.
+ */
 final class SvgSketch {
   private final StyleSheet styles;
   private final StringBuilder out = new StringBuilder();
@@ -34,7 +44,8 @@ final class SvgSketch {
     LayDrawing drawer = new LayDrawing(wording, writer.styles(), writer.lettering(), form);
     LayWords words = new LayWords(wording, form);
     StringBuilder page = new StringBuilder("<meta charset=utf-8><body style='width:175mm'>");
-    for (Map.Entry<String, Lay> entry : Examples.all().entrySet()) {
+    Map<String, Lay> lays = arguments.length > 1 ? ofFolder(arguments[1]) : Examples.all();
+    for (Map.Entry<String, Lay> entry : lays.entrySet()) {
       Lay lay = entry.getValue();
       long start = System.nanoTime();
       Drawing drawing = drawer.draw(lay, 165, 150);
@@ -53,6 +64,20 @@ final class SvgSketch {
     Files.write(
         Path.of(arguments[0]).resolve("lays.html"),
         page.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Map<String, Lay> ofFolder(String folder) throws Exception {
+    Findings findings = new Findings();
+    PatternSource source = PatternReader.read(Path.of(folder), findings);
+    Map<String, Lay> lays = new LinkedHashMap<>();
+    for (String size : source.sizes().sizes()) {
+      GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+      for (ClothPlan plan : LayPlanner.plan(pattern, findings)) {
+        plan.lays()
+            .forEach(lay -> lays.put(size + plan.cloth().id() + lay.width().property(), lay));
+      }
+    }
+    return lays;
   }
 
   private String svg(Drawing drawing) {
