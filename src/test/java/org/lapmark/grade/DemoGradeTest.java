@@ -53,7 +53,7 @@ class DemoGradeTest {
         pouch.panels().get("front").marks().stream()
             .anyMatch(mark -> mark.toString().contains("stud") && mark.toString().contains("60.0")),
         pouch.panels().get("front").marks().toString());
-    assertEquals("Front, 120 mm wide", pouch.pieces().get(0).name());
+    assertEquals("Front, 120\u00a0mm wide", pouch.pieces().get(0).name());
     assertEquals(22, pouch.pieces().get(0).shape().bounds().height() - 60, 0.01);
   }
 }
