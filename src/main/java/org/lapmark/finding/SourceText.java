@@ -81,6 +81,16 @@ public final class SourceText {
   }
 
   /**
+   * Where one character of this text stands.
+   *
+   * @param index 0-based index of a UTF-16 unit, or the text's length; clamped
+   * @return 0-based offset in the file
+   */
+  public int offset(int index) {
+    return offsets[Math.max(0, Math.min(index, text.length()))];
+  }
+
+  /**
    * Where a part of this text stands.
    *
    * @param start 0-based index of the first unit; clamped
