@@ -1,35 +1,97 @@
 package org.lapmark.document;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntPredicate;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
+import org.lapmark.print.Tile;
+import org.lapmark.source.Masthead;
 import org.lapmark.wording.Wording;
 
 /**
- * Writes the documents of one pattern. An instance is used by one thread.
- *
- * @param templates the templates
+ * Writes the documents of one pattern. An instance is used by one thread at a time; making one
+ * reads the fonts, so keep it for all documents of a run.
  */
-public record DocumentWriter(Templates templates) {
+public final class DocumentWriter {
+  private static final String TEMPLATE = "document/pages.ftlh";
+
   /**
-   * The words of a language, from {@code words/<tag>.properties} over {@code words/en.properties}.
+   * How many pages lie before the tiles in most documents; a wrong guess costs a second setting.
+   */
+  private static final int USUAL_FRONT_PAGES = 4;
+
+  /** After so many settings the number of pages before the tiles is not going to settle. */
+  private static final int MOST_SETTINGS = 4;
+
+  private static final double COVER_ART_HEIGHT = 88;
+
+  /** Left and right of the text, as the style sheet has it. */
+  private static final double TEXT_MARGIN = 24;
+
+  private static final double MAP_HEIGHT_SHARE = 0.42;
+  private static final double PAGE_NUMBER_BELOW = 4;
+
+  private final Templates templates;
+  private final FontFiles fonts;
+  private final Glyphs glyphs;
+  private final TemplateEngine engine;
+
+  /**
+   * A writer with its templates.
+   *
+   * @param templates the templates
+   */
+  public DocumentWriter(Templates templates) {
+    this.templates = templates;
+    this.fonts = FontFiles.load();
+    this.glyphs = new Glyphs(fonts);
+    this.engine = new TemplateEngine(templates);
+  }
+
+  /**
+   * The templates.
+   *
+   * @return the templates
+   */
+  public Templates templates() {
+    return templates;
+  }
+
+  /**
+   * The words of a language: below {@code words/}, in its subfolders too, every {@code
+   * en.properties}, over it that of the language, over that that of the language and region.
    *
    * @param locale the language
    * @return the words
    */
-  public Wording wording(java.util.Locale locale) {
-    throw new UnsupportedOperationException();
+  public Wording wording(Locale locale) {
+    return Words.of(templates, locale);
   }
 
   /**
-   * The look of drawings, from {@code drawing/styles.properties}.
+   * The look of drawings, from every {@code styles.properties} among the templates.
    *
    * @return the style sheet
+   * @throws IllegalArgumentException when a line can't be understood
    */
   public StyleSheet styles() {
-    throw new UnsupportedOperationException();
+    return Styles.of(templates);
   }
 
   /**
@@ -38,7 +100,18 @@ public record DocumentWriter(Templates templates) {
    * @return the measure, for use by one thread
    */
   public LetteringMeasure lettering() {
-    throw new UnsupportedOperationException();
+    return new FontLettering(fonts, glyphs);
+  }
+
+  /**
+   * The characters of a text that documents can't print, for a {@link
+   * DocumentCode#TEXT_GLYPH_MISSING} finding. In a document an empty box stands in their place.
+   *
+   * @param text the text
+   * @return each missing character once, in code point order; empty when all can be printed
+   */
+  public List<String> missingGlyphs(String text) {
+    return glyphs.missing(text).stream().map(Character::toString).toList();
   }
 
   /**
@@ -49,9 +122,36 @@ public record DocumentWriter(Templates templates) {
    * @param plan its tiles
    * @param planner draws page map and printing page
    * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws org.lapmark.finding.FindingException when a text of the author's can't be printed
    */
   public byte[] complete(GradedPattern pattern, SheetPlan plan, SheetPlanner planner) {
-    throw new UnsupportedOperationException();
+    return complete(pattern, plan, Plates.of(planner), planner.wording(), planner.styles());
+  }
+
+  byte[] complete(
+      GradedPattern pattern, SheetPlan plan, Plates plates, Wording wording, StyleSheet styles) {
+    int before = USUAL_FRONT_PAGES;
+    for (int setting = 0; setting < MOST_SETTINGS; setting++) {
+      try (PdfBook book = book(pattern, wording, styles, "document.title", "document.subject")) {
+        setTextPages(book, pattern, plan, plates, wording, before);
+        book.insertBehindCover(
+            plates.printingPage(plan.paper()), wording.text("printing.alternative"));
+        if (book.pageCount() != before && !plan.tiles().isEmpty()) {
+          before = book.pageCount();
+          continue;
+        }
+        book.outline()
+            .getFirstChild()
+            .insertSiblingAfter(book.outlineItem(wording.text("printing.title"), 1));
+        int textPages = book.pageCount();
+        appendTiles(book, plan, wording);
+        number(book, plan.paper(), wording, index -> index < textPages && index != 1);
+        return book.save();
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+    throw new IllegalStateException("the number of pages before the tiles doesn't settle");
   }
 
   /**
@@ -61,8 +161,104 @@ public record DocumentWriter(Templates templates) {
    * @param plan its tiles
    * @param planner draws page map and printing page
    * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when the plan has no tiles
    */
   public byte[] tiles(GradedPattern pattern, SheetPlan plan, SheetPlanner planner) {
-    throw new UnsupportedOperationException();
+    return tiles(pattern, plan, planner.wording(), planner.styles());
+  }
+
+  byte[] tiles(GradedPattern pattern, SheetPlan plan, Wording wording, StyleSheet styles) {
+    if (plan.tiles().isEmpty()) {
+      throw new IllegalArgumentException("a plan without tiles");
+    }
+    try (PdfBook book =
+        book(pattern, wording, styles, "document.tiles-title", "document.tiles-subject")) {
+      appendTiles(book, plan, wording);
+      number(book, plan.paper(), wording, index -> false);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private PdfBook book(
+      GradedPattern pattern, Wording wording, StyleSheet styles, String titleKey, String subjectKey)
+      throws IOException {
+    Masthead masthead = pattern.source().masthead();
+    Map<String, String> names =
+        Map.of("title", masthead.title().text(), "size", pattern.variant().size());
+    Imprint imprint =
+        new Imprint(
+            glyphs.printable(wording.text(titleKey, names)),
+            glyphs.printable(masthead.studio().text()),
+            glyphs.printable(wording.text(subjectKey, names)),
+            masthead.language().toLanguageTag(),
+            masthead.date(),
+            Program.name());
+    return new PdfBook(imprint, styles, fonts, glyphs);
+  }
+
+  private void setTextPages(
+      PdfBook book,
+      GradedPattern pattern,
+      SheetPlan plan,
+      Plates plates,
+      Wording wording,
+      int before)
+      throws IOException {
+    double textWidth = plan.paper().width() - 2 * TEXT_MARGIN;
+    TextPagesBuilder builder = new TextPagesBuilder(pattern, plan, wording);
+    Optional<Drawing> cover = CoverArt.of(pattern.pieces(), textWidth, COVER_ART_HEIGHT);
+    Optional<Drawing> map =
+        plan.tiles().isEmpty()
+            ? Optional.empty()
+            : Optional.of(
+                plates.pageMap(
+                    plan,
+                    builder.tilePages(before + 1),
+                    textWidth,
+                    plan.paper().height() * MAP_HEIGHT_SHARE));
+    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    cover.ifPresent(drawing -> drawings.put("cover", drawing));
+    map.ifPresent(drawing -> drawings.put("map", drawing));
+    RecordModel records = new RecordModel(glyphs);
+    Map<String, Object> model = records.map(builder.build(cover, map, before + 1));
+    model.put("piecesInWords", glyphs.printable(builder.piecesInWords()));
+    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings);
+  }
+
+  private void appendTiles(PdfBook book, SheetPlan plan, Wording wording) throws IOException {
+    List<PDOutlineItem> items = new ArrayList<>();
+    for (Tile tile : plan.tiles()) {
+      book.append(tile.page(), tile.alternative());
+      items.add(
+          book.outlineItem(
+              wording.text("map.tile-bookmark", Map.of("code", tile.code())),
+              book.pageCount() - 1));
+    }
+    if (!items.isEmpty()) {
+      PDOutlineItem tiles =
+          book.outlineItem(wording.text("map.tiles-bookmark"), book.pageCount() - items.size());
+      items.forEach(tiles::addLast);
+      book.outline().addLast(tiles);
+    }
+  }
+
+  /** Stamps page numbers at one height on every page, in line with text or with a tile's window. */
+  private static void number(PdfBook book, Paper paper, Wording wording, IntPredicate isText)
+      throws IOException {
+    int pages = book.pageCount();
+    Box window = paper.window();
+    // Below what tiles draw in, where most printers still reach; nothing depends on it there, as a
+    // tile has its code inside.
+    double baseline = window.maxY() + PAGE_NUMBER_BELOW;
+    for (int i = 0; i < pages; i++) {
+      String text = wording.text("page.number", Map.of("page", i + 1, "pages", pages));
+      double right = isText.test(i) ? paper.width() - TEXT_MARGIN : window.maxX();
+      Item number =
+          new Item.Lettering(
+              text, new Point(right, baseline), Item.Alignment.END, 0, "page-number");
+      book.stamp(i, new Drawing(paper.width(), paper.height(), List.of(number)));
+    }
   }
 }

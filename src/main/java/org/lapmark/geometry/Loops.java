@@ -23,6 +23,13 @@ final class Loops {
   private static final double CHORD = 1e-3;
   private static final double BIAS = 3e-6;
   private static final double JITTER = 1e-6;
+
+  /**
+   * Shorter parts are left out and their neighbours brought together: they are what remains of
+   * loops too small for the chords, and may be crossed still.
+   */
+  private static final double LEAST = 1e-3;
+
   private static final int MOST_CROSSINGS = 20_000;
 
   /** A chord: of curve {@code curve} between two parameters, or between two curves' ends. */
@@ -96,7 +103,7 @@ final class Loops {
     for (Part part : loop) {
       length += part.curve().length();
     }
-    return Math.abs(Offset.area(loop)) > 1e-4 * length;
+    return Math.abs(Offset.area(loop)) > Math.max(1e-3, 1e-4 * length);
   }
 
   private void layChords() {
@@ -304,8 +311,7 @@ final class Loops {
         continue;
       }
       Curve cut = low == 0 && high == 1 ? part.curve() : part.curve().part(low, high);
-      if (cut.start().distance(cut.end()) > Path.JOIN_TOLERANCE
-          || cut.length() > Path.JOIN_TOLERANCE) {
+      if (cut.length() > LEAST) {
         loop.add(new Part(part.side(), cut, k % total + low));
       }
     }

@@ -43,13 +43,15 @@ public final class Grader {
 
   private GradedPattern grade() {
     Map<String, Value> measures = new LinkedHashMap<>();
-    source
-        .sizes()
-        .rows()
-        .forEach(
-            row ->
-                Optional.ofNullable(row.values().get(variant.size()))
-                    .ifPresent(value -> measures.put(row.name(), value)));
+    if (source.sizes() != null) {
+      source
+          .sizes()
+          .rows()
+          .forEach(
+              row ->
+                  Optional.ofNullable(row.values().get(variant.size()))
+                      .ifPresent(value -> measures.put(row.name(), value)));
+    }
     source
         .measures()
         .forEach(

@@ -69,6 +69,9 @@ final class PanelFactory {
   }
 
   private Panel shape(String name, PanelSource source) {
+    if (source.shape() == null) {
+      throw new DemandGraph.Unavailable();
+    }
     if (source.shape() instanceof Rectangle rectangle) {
       return PanelBuilder.rectangle(
           name,

@@ -41,7 +41,10 @@ final class PatternScope implements Scope {
   PatternScope(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
     this.graph = new DemandGraph(findings);
-    source.sizes().rows().forEach(row -> rows.put(row.name(), row));
+    SizeTable sizes = source.sizes();
+    if (sizes != null) {
+      sizes.rows().forEach(row -> rows.put(row.name(), row));
+    }
     source.measures().forEach(measure -> measures.put(measure.name().text(), measure));
     source.materials().forEach(thing -> things.put(thing.id().text(), thing));
     source.hardware().forEach(thing -> things.put(thing.id().text(), thing));

@@ -2,37 +2,12 @@ package org.lapmark.measure;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 
 /** Takes a formula apart into words, numbers and signs. */
 final class Lexer {
-  /** What other notations write, and what is written here. */
-  private static final Map<String, String> OTHER_SIGNS =
-      Map.ofEntries(
-          Map.entry("×", "*"),
-          Map.entry("·", "*"),
-          Map.entry("÷", "/"),
-          Map.entry(":", "/"),
-          Map.entry("–", "-"),
-          Map.entry("≤", "<="),
-          Map.entry("≥", ">="),
-          Map.entry("≠", "!="),
-          Map.entry("π", "pi"),
-          Map.entry("√", "sqrt( )"),
-          Map.entry("²", "^ 2"),
-          Map.entry("\"", "in"),
-          Map.entry("″", "in"),
-          Map.entry("'", "ft"),
-          Map.entry("′", "ft"),
-          Map.entry("&", "and"),
-          Map.entry("|", "or"),
-          Map.entry("!", "not"),
-          Map.entry("%", "/ 100"),
-          Map.entry(";", ","));
-
   private final SourceText source;
   private final String text;
   private final List<Token> tokens = new ArrayList<>();
@@ -112,7 +87,7 @@ final class Lexer {
     } else {
       int end = at + Character.charCount(text.codePointAt(at));
       String found = text.substring(at, end);
-      String written = OTHER_SIGNS.get(found);
+      String written = otherSign(found);
       if (written == null) {
         throw fault(MeasureCode.FORMULA_UNEXPECTED_CHARACTER, at, end, "found", visible(found));
       }
@@ -149,5 +124,28 @@ final class Lexer {
 
   private static boolean isDigit(char c) {
     return c >= '0' && c <= '9';
+  }
+
+  /** What is written here for a sign of another notation, or null. */
+  private static String otherSign(String found) {
+    return switch (found) {
+      case "×", "·" -> "*";
+      case "÷", ":" -> "/";
+      case "–" -> "-";
+      case "≤" -> "<=";
+      case "≥" -> ">=";
+      case "≠" -> "!=";
+      case "π" -> "pi";
+      case "√" -> "sqrt( )";
+      case "²" -> "^ 2";
+      case "\"", "″" -> "in";
+      case "'", "′" -> "ft";
+      case "&" -> "and";
+      case "|" -> "or";
+      case "!" -> "not";
+      case "%" -> "/ 100";
+      case ";" -> ",";
+      default -> null;
+    };
   }
 }

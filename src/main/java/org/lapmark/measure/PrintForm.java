@@ -54,6 +54,16 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
     return new PrintForm(others, metricStep, inchDenominator, words);
   }
 
+  /**
+   * Prints a quantity that stands in no text of the author's.
+   *
+   * @param quantity the quantity; 0, or a length large enough not to vanish in rounding
+   * @return its text
+   */
+  public String print(Value.Quantity quantity) {
+    return new Printer(null, Form.DOCUMENT, this).print(quantity);
+  }
+
   /** Which units are printed. */
   public enum Units {
     /** Metric alone. */

@@ -1,7 +1,10 @@
 package org.lapmark.panel;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -21,8 +24,13 @@ public final class PanelBuilder {
    * Cuts an outline at its named corners into edges. Turns it clockwise first if it was drawn the
    * other way. Stretches between neighbouring corners for which no edge is stated are named after
    * their corners, {@code from-to}. With no corner at all the outline is one edge called {@code
-   * outline}. A stated edge may span further corners; it is then a chain of the stretches between
-   * them.
+   * outline} whose corners are both called {@code start}. A stated edge may span further corners;
+   * it is then a chain of the stretches between them; from a corner to itself it goes all the way
+   * round. The first edge starts at the first corner in the order of the (turned) outline.
+   *
+   * <p>A corner within 0.05 mm of a point where two of the outline's curves meet is that point; any
+   * other corner parts the curve it lies on. Chains may name other chains and spanning edges. A
+   * notch may be stated on a chain or spanning edge; it is kept on the stretch it falls on.
    *
    * @param name the panel's name
    * @param outline a closed path
@@ -31,7 +39,9 @@ public final class PanelBuilder {
    * @param chains runs of edges by name
    * @param marks the marks
    * @return the panel
-   * @throws PanelException when a corner is off the outline, unknown, or the edges don't chain
+   * @throws PanelException when the outline is open, crosses itself or encloses nothing, a corner
+   *     is off the outline or unknown, a name stands for two things, the edges of a chain don't
+   *     follow one another, or a notch is off its edge
    */
   public static Panel fromOutline(
       String name,
@@ -40,7 +50,7 @@ public final class PanelBuilder {
       Map<String, CornerPair> edges,
       Map<String, List<String>> chains,
       List<Mark> marks) {
-    throw new UnsupportedOperationException();
+    return new OutlineCutter(name, outline).cut(corners, edges, chains, marks);
   }
 
   /**
@@ -56,20 +66,63 @@ public final class PanelBuilder {
    * @return the panel
    */
   public static Panel rectangle(String name, double width, double height, boolean bias) {
-    throw new UnsupportedOperationException();
+    if (!(width > 0 && height > 0)) {
+      throw PanelCode.RECTANGLE_WITHOUT_SIZE.exception(
+          "panel", name, "width", width, "height", height);
+    }
+    Map<String, Point> corners = new LinkedHashMap<>();
+    corners.put("top-left", new Point(0, 0));
+    corners.put("top-right", new Point(width, 0));
+    corners.put("bottom-right", new Point(width, height));
+    corners.put("bottom-left", new Point(0, height));
+    List<String> names = List.of("top", "right", "bottom", "left");
+    List<String> ends = List.copyOf(corners.keySet());
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 0; i < 4; i++) {
+      String from = ends.get(i);
+      String to = ends.get((i + 1) % 4);
+      Line side = new Line(corners.get(from), corners.get(to));
+      edges.add(new Edge(names.get(i), from, to, new Path(List.of(side))));
+    }
+    Point middle = new Point(width / 2, height / 2);
+    double reach = 0.35 * (bias ? Math.min(width, height) : height);
+    Point along = bias ? new Point(Math.sqrt(0.5), Math.sqrt(0.5)) : new Point(0, 1);
+    Mark grain =
+        new Mark.Grainline(middle.minus(along.times(reach)), middle.plus(along.times(reach)));
+    return new Panel(name, edges, Map.of(), List.of(grain));
   }
 
   /**
-   * A panel whose outline runs inside another's at a distance. Edge names are kept; notches are
-   * dropped, the grainline stays.
+   * A panel whose outline runs inside another's at a distance. The names of edges that have a part
+   * in it are kept (an edge left in several parts keeps its name for the first, the others are
+   * numbered), and chains keep those of their edges that are left; the grainline stays, all other
+   * marks are dropped.
    *
    * @param name the new panel's name
    * @param panel the panel
    * @param distance millimetres, 0 or more
    * @return the inset panel
-   * @throws PanelException when nothing is left at that distance
+   * @throws IllegalArgumentException when the distance is below 0
+   * @throws PanelException when nothing is left at that distance, or more than one part
    */
   public static Panel inset(String name, Panel panel, double distance) {
-    throw new UnsupportedOperationException();
+    if (!(distance >= 0)) {
+      throw new IllegalArgumentException("an inset's distance is 0 or more");
+    }
+    List<Edge> edges = distance == 0 ? panel.edges() : Contour.insetEdges(panel, distance);
+    List<String> left = edges.stream().map(Edge::name).toList();
+    Map<String, List<String>> chains = new LinkedHashMap<>();
+    panel
+        .chains()
+        .forEach(
+            (chain, members) -> {
+              List<String> kept = members.stream().filter(left::contains).toList();
+              if (!kept.isEmpty()) {
+                chains.put(chain, kept);
+              }
+            });
+    List<Mark> marks =
+        panel.marks().stream().filter(mark -> mark instanceof Mark.Grainline).toList();
+    return new Panel(name, edges, chains, marks);
   }
 }

@@ -1,5 +1,7 @@
 package org.lapmark.panel;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Box;
@@ -15,21 +17,31 @@ import org.lapmark.geometry.Path;
  */
 public record PieceShape(
     Panel panel, Map<String, Double> allowances, CuttingLine cuttingLine, List<Path> notches) {
-  /** Copies the lists. */
+  /** Copies the collections, keeping their order. */
   public PieceShape {
+    allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
     notches = List.copyOf(notches);
   }
 
   /**
-   * Builds a piece's shape.
+   * Builds a piece's shape. Corners of the cutting line are mitred up to 2.5 times the allowance
+   * and cut square beyond it; where allowances change on a straight or smooth run the line steps.
+   *
+   * <p>A notch runs from the cutting line inwards, along the normal of the stitching line at its
+   * place, for 5 mm or half the allowance, whichever is less; a double notch is two such lines side
+   * by side, their feet 5 mm apart along the stitching line. On an edge without allowance a notch
+   * is a mark of 3 mm from the stitching line inwards.
    *
    * @param panel the panel
    * @param allowances millimetres, 0 or more, by edge name; every edge has one
    * @return the shape
+   * @throws IllegalArgumentException when an edge has no allowance
    * @throws PanelException when an allowance can't be drawn or a notch doesn't fit
    */
   public static PieceShape of(Panel panel, Map<String, Double> allowances) {
-    throw new UnsupportedOperationException();
+    CuttingLine cuttingLine = Contour.cuttingLine(panel, allowances);
+    return new PieceShape(
+        panel, allowances, cuttingLine, Notches.drawn(panel, allowances, cuttingLine));
   }
 
   /**

@@ -1,14 +1,21 @@
 package org.lapmark.print;
 
+import java.util.List;
 import java.util.Map;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.packing.Search;
 import org.lapmark.wording.Wording;
 
 /**
  * Arranges pieces and draws tiles, page map and printing page.
+ *
+ * <p>Tiles overlap by 12 mm and meet on the middle line of their overlap. A strip of 4.5 mm at the
+ * top of each tile's window is kept for its caption. Pieces lie 3 mm apart. Only tiles that share a
+ * piece, or hang together through others that do, are joined.
  *
  * @param wording the words on paper
  * @param styles the look of each role
@@ -16,36 +23,49 @@ import org.lapmark.wording.Wording;
  */
 public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
   /**
-   * Arranges the pieces that need paper and draws the tiles.
+   * Arranges the pieces that need paper and draws the tiles. A point of the sheet is drawn on a
+   * tile's page at the same distance from the paper's window as it has from the tile's: nothing is
+   * scaled or turned. The first tile carries a test square of 10 cm, role {@code test-square}.
    *
    * @param pattern the pattern in one variant
    * @param paper the paper
    * @return sheet and tiles; no tiles when no piece needs paper
+   * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
   public SheetPlan plan(GradedPattern pattern, Paper paper) {
-    throw new UnsupportedOperationException();
+    List<Piece> pieces =
+        pattern.pieces().stream().filter(piece -> piece.statedSize().isEmpty()).toList();
+    if (pieces.isEmpty()) {
+      return new SheetPlan(paper, 0, 0, List.of(), List.of());
+    }
+    Tiling tiling = Tiling.DEFAULT;
+    SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT);
+    List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
+    return new SheetPlan(paper, layout.columns(), layout.rows(), layout.pieces(), tiles);
   }
 
   /**
    * The page map: the sheet in small with tile codes, page numbers and piece numbers.
    *
    * @param plan the sheet
-   * @param pages the PDF page number of each tile, by tile code
+   * @param pages the PDF page number of each tile, by tile code; a tile without one shows its code
+   *     alone
    * @param width the width to draw it in, in millimetres
    * @param height the greatest height, in millimetres
-   * @return the drawing
+   * @return the drawing, at most as large as stated
    */
   public Drawing pageMap(SheetPlan plan, Map<String, Integer> pages, double width, double height) {
-    throw new UnsupportedOperationException();
+    return new PageMap(this, plan, pages).draw(width, height);
   }
 
   /**
-   * What the printing page shows at true scale: test squares, bars and card outline.
+   * What the printing page shows at true scale: test squares, bars and card outline, with their
+   * words and the table from measured length to error and custom scale.
    *
    * @param paper the paper
    * @return a drawing as large as the paper, to be printed unscaled
    */
   public Drawing printingPage(Paper paper) {
-    throw new UnsupportedOperationException();
+    return new PrintingPage(this, paper).draw();
   }
 }

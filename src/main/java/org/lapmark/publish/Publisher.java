@@ -3,6 +3,8 @@ package org.lapmark.publish;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
@@ -13,14 +15,27 @@ import org.lapmark.print.Paper;
  * @param templates the templates
  */
 public record Publisher(Templates templates) {
+  /** The greatest number of threads that work on one folder, whatever the machine has. */
+  static final int MOST_THREADS = 4;
+
+  /** Every paper that documents are made for, in the order in which they are made. */
+  public static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER, Paper.SHARED);
+
   /**
    * What to publish.
    *
    * @param sizes the sizes wanted; empty for all
-   * @param papers the papers wanted
+   * @param papers the papers wanted; empty for all
    * @param output the folder that receives one folder a pattern
    */
-  public record Request(List<String> sizes, List<Paper> papers, Path output) {}
+  public record Request(List<String> sizes, List<Paper> papers, Path output) {
+    /** Copies the lists. */
+    public Request {
+      sizes = List.copyOf(sizes);
+      papers = List.copyOf(papers);
+      Objects.requireNonNull(output);
+    }
+  }
 
   /**
    * What came of a folder.
@@ -28,7 +43,48 @@ public record Publisher(Templates templates) {
    * @param written the files written, sorted; empty when the folder has errors
    * @param findings everything found
    */
-  public record Result(List<Path> written, Findings findings) {}
+  public record Result(List<Path> written, Findings findings) {
+    /** Copies the list. */
+    public Result {
+      written = List.copyOf(written);
+    }
+  }
+
+  /**
+   * What came of one folder among several.
+   *
+   * @param folder the pattern folder, absolute
+   * @param result files and findings; what was found before a failure
+   * @param failure why the folder could not be finished for reasons outside its content: an {@link
+   *     IOException}, or anything else for a fault of the program's own
+   */
+  public record Outcome(Path folder, Result result, Optional<Throwable> failure) {
+    /** Checks the components. */
+    public Outcome {
+      Objects.requireNonNull(folder);
+      Objects.requireNonNull(result);
+      Objects.requireNonNull(failure);
+    }
+  }
+
+  /** Is told how the work goes on, always by the thread that asked for it. */
+  public interface Listener {
+    /**
+     * Work on a folder begins.
+     *
+     * @param folder the pattern folder, absolute
+     * @param sizes how many sizes are made
+     * @param papers on how many papers
+     */
+    default void begun(Path folder, int sizes, int papers) {}
+
+    /**
+     * Work on a folder has ended.
+     *
+     * @param outcome what came of it
+     */
+    default void ended(Outcome outcome) {}
+  }
 
   /**
    * Publishes one folder.
@@ -36,11 +92,28 @@ public record Publisher(Templates templates) {
    * @param folder the pattern folder
    * @param request what to publish
    * @return files and findings
+   * @throws RefusedException when the request doesn't fit the folder, such as an unknown size
    * @throws IOException when a file can't be read or written for reasons outside the folder's
    *     content
    */
   public Result publish(Path folder, Request request) throws IOException {
-    throw new UnsupportedOperationException();
+    return only(publish(List.of(folder), request, new Listener() {}));
+  }
+
+  /**
+   * Publishes folders one after another. A folder with errors, or one that fails, doesn't keep the
+   * others from being published.
+   *
+   * @param folders the pattern folders
+   * @param request what to publish
+   * @param listener is told how the work goes on
+   * @return what came of each folder, in the order given
+   * @throws RefusedException when the request doesn't fit the folders; then nothing was written
+   * @throws IOException when the output folder can't be made or is in use
+   */
+  public List<Outcome> publish(List<Path> folders, Request request, Listener listener)
+      throws IOException {
+    return pipeline().publish(folders, request, listener);
   }
 
   /**
@@ -51,6 +124,38 @@ public record Publisher(Templates templates) {
    * @throws IOException when a file can't be read for reasons outside the folder's content
    */
   public Findings check(Path folder) throws IOException {
-    throw new UnsupportedOperationException();
+    return only(check(List.of(folder), new Listener() {})).findings();
+  }
+
+  /**
+   * Reads and evaluates folders in every variant without writing anything.
+   *
+   * @param folders the pattern folders
+   * @param listener is told how the work goes on
+   * @return what came of each folder, in the order given, with nothing written
+   * @throws RefusedException when two folders have the same name
+   */
+  public List<Outcome> check(List<Path> folders, Listener listener) {
+    return pipeline().check(folders, listener);
+  }
+
+  private Pipeline pipeline() {
+    int threads = Math.max(1, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
+    return new Pipeline(new RealStages(templates), threads, stage -> {});
+  }
+
+  private static Result only(List<Outcome> outcomes) throws IOException {
+    Outcome outcome = outcomes.get(0);
+    if (outcome.failure().isPresent()) {
+      Throwable failure = outcome.failure().get();
+      if (failure instanceof IOException io) {
+        throw io;
+      }
+      if (failure instanceof RuntimeException unexpected) {
+        throw unexpected;
+      }
+      throw (Error) failure;
+    }
+    return outcome.result();
   }
 }

@@ -2,10 +2,26 @@ package org.lapmark.source;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
 
 /** Reads a pattern folder. */
 public final class PatternReader {
+  /** The version of the folder's form that this program reads. */
+  public static final int FORMAT = 1;
+
+  private static final String PATTERN = "pattern.yaml";
+  private static final String SIZES = "sizes.csv";
+
   private PatternReader() {}
 
   /**
@@ -18,6 +34,133 @@ public final class PatternReader {
    * @throws IOException when the folder itself can't be read for reasons outside its content
    */
   public static PatternSource read(Path folder, Findings findings) throws IOException {
-    throw new UnsupportedOperationException();
+    return read(folder, Limits.STANDARD, findings);
+  }
+
+  /**
+   * Reads a folder within limits of one's own.
+   *
+   * @param folder the folder
+   * @param limits how much is read
+   * @param findings where problems go
+   * @return what could be read, or null when {@code pattern.yaml} itself is missing or unreadable
+   *     as YAML (which is then reported). Of the masthead, what is missing is empty, English or the
+   *     first of January 1970. A panel whose shape couldn't be read has none
+   * @throws IOException when the folder itself can't be read for reasons outside its content
+   */
+  public static PatternSource read(Path folder, Limits limits, Findings findings)
+      throws IOException {
+    FolderFiles files = new FolderFiles(folder, limits, findings);
+    Reading reading = new Reading(limits, findings);
+    SizeTable sizes = null;
+    if (files.has(SIZES)) {
+      SourceFile file = files.text(SIZES);
+      sizes = file == null ? null : new SizeTableReader(reading, file).read();
+    } else {
+      findings.add(SourceCode.SIZES_MISSING, Position.ofFile(files.display(SIZES)));
+    }
+    List<StepSource> steps = new StepReader(reading, files).read();
+    if (!files.has(PATTERN)) {
+      findings.add(SourceCode.PATTERN_MISSING, Position.ofFile(files.display(PATTERN)));
+      return null;
+    }
+    SourceFile file = files.text(PATTERN);
+    YamlNode.Entries root =
+        file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
+    return root == null ? null : pattern(root, reading, files, sizes, steps);
+  }
+
+  private static PatternSource pattern(
+      YamlNode.Entries root,
+      Reading reading,
+      FolderFiles files,
+      SizeTable sizes,
+      List<StepSource> steps) {
+    Position top =
+        root.entries().isEmpty()
+            ? Position.ofFile(root.file().name())
+            : MastheadReader.firstKey(root);
+    Map<String, YamlNode> values = reading.section(root, Section.PATTERN, top, PATTERN);
+    if (values.containsKey("format")) {
+      SourceText format = reading.text(values.get("format"), "format");
+      if (format != null && !format.text().equals(Integer.toString(FORMAT))) {
+        reading
+            .findings()
+            .add(
+                SourceCode.FORMAT_UNSUPPORTED,
+                format.position(),
+                "text",
+                format.text(),
+                "supported",
+                Integer.toString(FORMAT));
+      }
+    }
+    Masthead masthead = new MastheadReader(reading, root.file()).read(values);
+    ThingReader things = new ThingReader(reading);
+    Drawings drawings = new Drawings(reading, files);
+    PatternSource source =
+        new PatternSource(
+            files.folderName(),
+            masthead,
+            sizes,
+            values.containsKey("materials")
+                ? things.read(values.get("materials"), Section.MATERIAL, "materials")
+                : List.of(),
+            values.containsKey("hardware")
+                ? things.read(values.get("hardware"), Section.HARDWARE, "hardware")
+                : List.of(),
+            values.containsKey("measures") ? measures(values.get("measures"), reading) : List.of(),
+            values.containsKey("finished") ? finished(values.get("finished"), reading) : List.of(),
+            values.containsKey("panels")
+                ? new PanelReader(reading, drawings).read(values.get("panels"))
+                : List.of(),
+            values.containsKey("pieces")
+                ? new PieceReader(reading).read(values.get("pieces"))
+                : List.of(),
+            values.containsKey("seams")
+                ? new SeamReader(reading).read(values.get("seams"))
+                : List.of(),
+            steps);
+    drawings.reportUnused();
+    if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
+      Set<String> stated = new TreeSet<>();
+      panels.entries().forEach(entry -> stated.add(entry.key().text().text()));
+      new References(reading, source, stated).check();
+    }
+    return source;
+  }
+
+  private static List<MeasureSource> measures(YamlNode node, Reading reading) {
+    List<MeasureSource> measures = new ArrayList<>();
+    reading.named(
+        node,
+        "measures",
+        (name, value) -> {
+          Formula formula = reading.formula(value, name.text());
+          if (formula != null) {
+            measures.add(new MeasureSource(name, formula));
+          }
+        });
+    return measures;
+  }
+
+  private static List<FinishedSource> finished(YamlNode node, Reading reading) {
+    List<FinishedSource> rows = new ArrayList<>();
+    List<YamlNode> nodes = reading.list(node, "finished");
+    for (YamlNode item : reading.bounded(nodes, "finished", reading.limits().entries())) {
+      Position owner = MastheadReader.firstKey(item);
+      Map<String, YamlNode> values = reading.section(item, Section.FINISHED, owner, "finished");
+      if (values == null) {
+        continue;
+      }
+      TemplateText label =
+          values.containsKey("label") ? reading.template(values.get("label"), "label") : null;
+      TemplateText value =
+          values.containsKey("value") ? reading.template(values.get("value"), "value") : null;
+      if (label != null && value != null) {
+        rows.add(new FinishedSource(label, value));
+      }
+    }
+    return rows;
   }
 }

@@ -1,0 +1,93 @@
+package org.lapmark.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import org.lapmark.publish.Publisher.Listener;
+import org.lapmark.publish.Publisher.Outcome;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Checks pattern folders in every size without writing anything. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    sortOptions = false,
+    description = {
+      "Reads and evaluates pattern folders in every size and writes nothing.",
+      "Findings as text go to standard error, where ‘publish’ writes them too; a report as JSON or "
+          + "SARIF 2.1.0 goes to standard output."
+    })
+final class CheckCommand implements Callable<Integer> {
+  private final Console console;
+  private final Workshop workshop;
+
+  @Parameters(paramLabel = "FOLDER", arity = "1..*", description = "The pattern folders.")
+  private List<Path> folders = new ArrayList<>();
+
+  @Option(
+      names = "--format",
+      paramLabel = "FORMAT",
+      description = "How findings are reported: text (unless stated), json or sarif.")
+  private String format = "text";
+
+  @Option(
+      names = "--templates",
+      paramLabel = "DIR",
+      description = "A folder of templates that replaces the program's own.")
+  private Path templates;
+
+  CheckCommand(Console console, Workshop workshop) {
+    this.console = console;
+    this.workshop = workshop;
+  }
+
+  /** How findings are reported. */
+  enum Format {
+    TEXT,
+    JSON,
+    SARIF
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Path base = console.directory();
+    Format wanted =
+        Choice.of(
+            "format",
+            format,
+            List.of(Format.values()),
+            known -> known.name().toLowerCase(Locale.ROOT));
+    List<Checked> all = new ArrayList<>();
+    Listener listener =
+        new Listener() {
+          @Override
+          public void ended(Outcome outcome) {
+            Checked checked = Checked.of(outcome, console);
+            all.add(checked);
+            if (wanted == Format.TEXT) {
+              Talk.about(checked, console);
+            } else {
+              Talk.failure(checked, console);
+            }
+          }
+        };
+    workshop.check(
+        templates == null ? null : base.resolve(templates),
+        folders.stream().map(base::resolve).toList(),
+        listener);
+    switch (wanted) {
+      case JSON -> console.report(JsonReport.of(all));
+      case SARIF -> console.report(SarifReport.of(all));
+      default -> {
+        return Talk.end(all, console);
+      }
+    }
+    return Talk.exitCode(all);
+  }
+}

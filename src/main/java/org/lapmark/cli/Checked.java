@@ -1,0 +1,60 @@
+package org.lapmark.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Severity;
+import org.lapmark.publish.Publisher.Outcome;
+
+/**
+ * What is to be reported about one folder.
+ *
+ * @param pattern the folder's name
+ * @param folder the folder as people write it
+ * @param prefix what goes before the relative paths of findings, with a slash at its end if any
+ * @param findings by position
+ * @param leftOut how many more there were
+ * @param failure why the folder couldn't be finished, or null
+ */
+record Checked(
+    String pattern,
+    String folder,
+    String prefix,
+    List<Finding> findings,
+    int leftOut,
+    String failure) {
+  private static final int LONGEST_LINE = 1000;
+
+  static Checked of(Outcome outcome, Console console) {
+    Path folder = outcome.folder();
+    String parent = console.shown(folder.resolveSibling("x"));
+    Findings findings = outcome.result().findings();
+    return new Checked(
+        folder.getFileName().toString(),
+        slashes(console.shown(folder)),
+        slashes(parent.substring(0, parent.length() - 1)),
+        findings.sorted(),
+        findings.leftOut(),
+        outcome.failure().map(failure -> Failures.describe(failure, console)).orElse(null));
+  }
+
+  private static String slashes(String path) {
+    return path.replace(java.io.File.separatorChar, '/');
+  }
+
+  /** The path of the file of a finding as people write it. */
+  String file(Finding finding) {
+    return prefix + finding.position().file();
+  }
+
+  /** The source line of a finding, or null where there is none or it is too long to repeat. */
+  static String line(Finding finding) {
+    String text = finding.position().lineText();
+    return finding.position().line() == 0 || text.length() > LONGEST_LINE ? null : text;
+  }
+
+  long count(Severity severity) {
+    return findings.stream().filter(finding -> finding.severity() == severity).count();
+  }
+}

@@ -1,0 +1,44 @@
+package org.lapmark.cli;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import org.lapmark.finding.Nearest;
+import org.lapmark.publish.RefusedException;
+
+/** One of a few named things, as stated on the command line in either case. */
+final class Choice {
+  private Choice() {}
+
+  /**
+   * The thing of that name.
+   *
+   * @param kind what such things are called
+   * @param name the name as stated
+   * @param known all of them
+   * @param nameOf the name of one, in lower case
+   * @param <T> what they are
+   * @return the one meant
+   * @throws RefusedException when none has that name; the message names the nearest, and all
+   */
+  static <T> T of(String kind, String name, List<T> known, Function<T, String> nameOf) {
+    String wanted = name.strip().toLowerCase(Locale.ROOT);
+    List<String> names = known.stream().map(nameOf).toList();
+    int index = names.indexOf(wanted);
+    if (index < 0) {
+      throw new RefusedException(
+          "there is no "
+              + kind
+              + " ‘"
+              + name
+              + "’"
+              + Nearest.of(wanted, names).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + " ("
+              + kind
+              + "s: "
+              + String.join(", ", names)
+              + ")");
+    }
+    return known.get(index);
+  }
+}

@@ -1,0 +1,78 @@
+package org.lapmark.cli;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.finding.Nearest;
+import org.lapmark.publish.RefusedException;
+import picocli.CommandLine;
+import picocli.CommandLine.Help;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Reads the command line, runs the command and answers every mistake in one line. */
+final class CommandRunner {
+  private CommandRunner() {}
+
+  /**
+   * Runs a command.
+   *
+   * @param arguments the command line
+   * @param console where results and talk go
+   * @param workshop does the work
+   * @return the exit code
+   */
+  static int run(String[] arguments, Console console, Workshop workshop) {
+    CommandLine line =
+        new CommandLine(new RootCommand(console))
+            .addSubcommand(new PublishCommand(console, workshop))
+            .addSubcommand(new CheckCommand(console, workshop))
+            .setExpandAtFiles(false)
+            .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
+            .setParameterExceptionHandler((problem, given) -> usage(problem, console))
+            .setExecutionExceptionHandler((failure, command, given) -> failed(failure, console));
+    StringWriter out = new StringWriter();
+    line.setOut(new PrintWriter(out, true));
+    try {
+      int code = line.execute(arguments);
+      if (!out.toString().isEmpty()) {
+        // Help and version, which were asked for.
+        out.toString().replace(System.lineSeparator(), "\n").lines().forEach(console::result);
+      }
+      return code;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      return failed(e, console);
+    }
+  }
+
+  private static int failed(Throwable failure, Console console) {
+    console.say(Failures.describe(failure, console));
+    return failure instanceof RefusedException ? ExitCode.USAGE : ExitCode.FAILED;
+  }
+
+  private static int usage(ParameterException problem, Console console) {
+    CommandLine command = problem.getCommandLine();
+    String message = problem.getMessage();
+    if (problem instanceof UnmatchedArgumentException unmatched
+        && !unmatched.getUnmatched().isEmpty()) {
+      String word = unmatched.getUnmatched().get(0);
+      boolean option = word.startsWith("-");
+      String name = option && word.indexOf('=') > 0 ? word.substring(0, word.indexOf('=')) : word;
+      List<String> known =
+          option
+              ? command.getCommandSpec().options().stream().map(OptionSpec::longestName).toList()
+              : List.copyOf(command.getSubcommands().keySet());
+      Optional<String> near = Nearest.of(name, known);
+      message =
+          (option ? "there is no option ‘" : "there is no command ‘")
+              + name
+              + "’"
+              + near.map(nearest -> "; did you mean ‘" + nearest + "’?").orElse("");
+    }
+    console.say(message);
+    console.say("try ‘" + command.getCommandSpec().qualifiedName() + " --help’");
+    return ExitCode.USAGE;
+  }
+}

@@ -1,0 +1,40 @@
+package org.lapmark.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.lapmark.publish.Publisher;
+import org.lapmark.publish.Publisher.Listener;
+import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.TemplateFolder;
+
+/** What the commands need done. */
+interface Workshop {
+  /** Publishes folders; templates is a folder that replaces the program's own, or null. */
+  List<Outcome> publish(Path templates, List<Path> folders, Request request, Listener listener)
+      throws IOException;
+
+  /** Checks folders; templates is a folder that replaces the program's own, or null. */
+  List<Outcome> check(Path templates, List<Path> folders, Listener listener) throws IOException;
+
+  /** The program's own. */
+  final class Real implements Workshop {
+    @Override
+    public List<Outcome> publish(
+        Path templates, List<Path> folders, Request request, Listener listener) throws IOException {
+      return publisher(templates).publish(folders, request, listener);
+    }
+
+    @Override
+    public List<Outcome> check(Path templates, List<Path> folders, Listener listener)
+        throws IOException {
+      return publisher(templates).check(folders, listener);
+    }
+
+    private static Publisher publisher(Path templates) throws IOException {
+      return new Publisher(
+          templates == null ? TemplateFolder.bundled() : TemplateFolder.replacing(templates));
+    }
+  }
+}

@@ -1,0 +1,217 @@
+package org.lapmark.document;
+
+import com.ibm.icu.text.DateFormat;
+import com.ibm.icu.util.TimeZone;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Date;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.grade.Cut;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.grade.StatedSize;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Value;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.print.Tile;
+import org.lapmark.source.Masthead;
+import org.lapmark.source.PieceSource;
+import org.lapmark.wording.Wording;
+
+/** Works out what the text pages say of one pattern in one variant on one paper. */
+final class TextPagesBuilder {
+  /** Pieces that are ruled onto cloth are measured to finer parts of an inch than others. */
+  private static final int RULER_DENOMINATOR = 16;
+
+  private final GradedPattern pattern;
+  private final SheetPlan plan;
+  private final Wording wording;
+  private final PrintForm form;
+
+  TextPagesBuilder(GradedPattern pattern, SheetPlan plan, Wording wording) {
+    this.pattern = pattern;
+    this.plan = plan;
+    this.wording = wording;
+    this.form = pattern.source().masthead().form().with(NumberWords.of(wording));
+  }
+
+  /**
+   * All that the pages say.
+   *
+   * @param cover the picture on the cover
+   * @param map draws the page map, given the page number of each tile
+   * @param firstTilePage the page number of the first tile
+   */
+  TextPages build(Optional<Drawing> cover, Optional<Drawing> map, int firstTilePage) {
+    Masthead masthead = pattern.source().masthead();
+    List<TextPages.CutPiece> pieces = pattern.pieces().stream().map(this::cutPiece).toList();
+    return new TextPages(
+        masthead.language().toLanguageTag(),
+        masthead.title().text(),
+        masthead.studio().text(),
+        Optional.ofNullable(masthead.designer()).map(SourceText::text),
+        pattern.variant().size(),
+        masthead.edition().text(),
+        inWords(masthead.date()),
+        printed(masthead.summary()),
+        printed(masthead.copyright()),
+        printed(masthead.note()),
+        Program.name(),
+        new TextPages.Page(plan.paper().id(), plan.paper().width(), plan.paper().height()),
+        cover.map(drawing -> figure("cover", drawing)),
+        pattern.source().finished().stream()
+            .map(row -> new TextPages.Finished(printed(row.label()), printed(row.value())))
+            .toList(),
+        pieces,
+        totals(),
+        map.map(drawing -> pageMap(drawing, firstTilePage)));
+  }
+
+  /** The pieces as one line of text, for a picture's text alternative. */
+  String piecesInWords() {
+    return String.join(
+        wording.text("list.between"),
+        pattern.pieces().stream()
+            .map(
+                piece ->
+                    wording.text(
+                        "piece.in-words", Map.of("number", piece.number(), "name", piece.name())))
+            .toList());
+  }
+
+  private static TextPages.Figure figure(String name, Drawing drawing) {
+    return new TextPages.Figure(name, drawing.width(), drawing.height());
+  }
+
+  private List<Object> printed(TemplateText text) {
+    return text == null ? List.of() : text.print(pattern.scope(), pattern.variant(), form);
+  }
+
+  private String inWords(LocalDate date) {
+    DateFormat format = DateFormat.getDateInstance(DateFormat.LONG, wording.locale());
+    format.setTimeZone(TimeZone.GMT_ZONE);
+    return format.format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
+  }
+
+  private TextPages.CutPiece cutPiece(Piece piece) {
+    return new TextPages.CutPiece(
+        piece.number(),
+        piece.name(),
+        piece.cuts().stream()
+            .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
+            .toList(),
+        piece.statedSize().map(size -> cutSize(piece, size)));
+  }
+
+  private TextPages.CutSize cutSize(Piece piece, StatedSize size) {
+    Position position =
+        pattern.source().pieces().stream()
+            .filter(stated -> stated.number() == piece.number())
+            .map(PieceSource::position)
+            .findFirst()
+            .orElse(Position.ofFile(pattern.source().folder()));
+    return new TextPages.CutSize(
+        ruled(size.width(), "cut_width", position),
+        ruled(size.height(), "cut_height", position),
+        size.bias());
+  }
+
+  /** A computed length, printed as a placeholder for it would be. */
+  private PrintedValue ruled(double millimetres, String name, Position position) {
+    SourceText expression =
+        SourceText.verbatim(new SourceFile(position.file(), name), 0, name.length());
+    PrintForm fine =
+        new PrintForm(
+            form.units(),
+            form.metricStep(),
+            Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+            form.words());
+    Value length = Value.Quantity.length(millimetres);
+    PrintedValue printed =
+        TemplateText.Placeholder.parse(expression)
+            .print(new OneValue(length), pattern.variant(), fine);
+    return new PrintedValue(name, pattern.variant(), length, printed.text(), position);
+  }
+
+  private TextPages.Totals totals() {
+    Set<String> materials = new LinkedHashSet<>();
+    int cuts = 0;
+    int reversed = 0;
+    for (Piece piece : pattern.pieces()) {
+      for (Cut cut : piece.cuts()) {
+        materials.add(cut.material());
+        cuts += cut.count();
+        reversed += cut.reversed();
+      }
+    }
+    int ruled = (int) pattern.pieces().stream().filter(p -> p.statedSize().isPresent()).count();
+    return new TextPages.Totals(pattern.pieces().size(), cuts, reversed, materials.size(), ruled);
+  }
+
+  private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage) {
+    Map<Integer, List<Integer>> indexes = new TreeMap<>();
+    for (int i = 0; i < plan.tiles().size(); i++) {
+      for (int number : plan.tiles().get(i).pieces()) {
+        indexes.computeIfAbsent(number, key -> new ArrayList<>()).add(i);
+      }
+    }
+    List<TextPages.PiecePages> pieces = new ArrayList<>();
+    for (Piece piece : pattern.pieces()) {
+      List<Integer> tiles = indexes.getOrDefault(piece.number(), List.of());
+      if (!tiles.isEmpty()) {
+        String codes =
+            String.join(
+                wording.text("list.between"),
+                tiles.stream().map(i -> plan.tiles().get(i).code()).toList());
+        String pages =
+            PageRanges.text(tiles.stream().map(i -> firstTilePage + i).toList(), wording);
+        pieces.add(new TextPages.PiecePages(piece.number(), piece.name(), codes, pages));
+      }
+    }
+    int last = firstTilePage + plan.tiles().size() - 1;
+    return new TextPages.PageMap(
+        figure("map", drawing), firstTilePage, last, plan.tiles().size(), pieces);
+  }
+
+  /**
+   * The page number of each tile.
+   *
+   * @param firstTilePage that of the first
+   * @return page numbers by tile code
+   */
+  Map<String, Integer> tilePages(int firstTilePage) {
+    Map<String, Integer> pages = new LinkedHashMap<>();
+    for (Tile tile : plan.tiles()) {
+      pages.put(tile.code(), firstTilePage + pages.size());
+    }
+    return pages;
+  }
+
+  /** Stands for one value, whatever the name. */
+  private record OneValue(Value value) implements Scope {
+    @Override
+    public Value value(SourceText name) {
+      return value;
+    }
+
+    @Override
+    public Value geometry(SourceText function, List<SourceText> references) {
+      throw new IllegalStateException("no geometry in " + function.text());
+    }
+  }
+}

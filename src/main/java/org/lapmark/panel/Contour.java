@@ -1,0 +1,183 @@
+package org.lapmark.panel;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Offset;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/** Panels' outlines moved outwards and inwards, with their edges' names. */
+final class Contour {
+  private Contour() {}
+
+  /** The cutting line; the stitching line itself where every allowance is 0. */
+  static CuttingLine cuttingLine(Panel panel, Map<String, Double> allowances) {
+    List<Offset.Side> sides = new ArrayList<>();
+    boolean any = false;
+    for (Edge edge : panel.edges()) {
+      Double allowance = allowances.get(edge.name());
+      if (allowance == null) {
+        throw new IllegalArgumentException("no allowance for edge " + edge.name());
+      }
+      if (!(allowance >= 0)) {
+        throw PanelCode.ALLOWANCE_NEGATIVE.exception(
+            "panel", panel.name(), "edge", edge.name(), "allowance", allowance);
+      }
+      any |= allowance > 0;
+      sides.add(new Offset.Side(edge.path(), allowance));
+    }
+    if (!any) {
+      return new CuttingLine(
+          panel.edges().stream()
+              .map(edge -> new CuttingLine.Span(edge.name(), edge.path()))
+              .toList());
+    }
+    List<List<Offset.Part>> loops = Offset.loops(sides);
+    if (loops.size() != 1) {
+      throw ring(panel, allowances, loops);
+    }
+    List<CuttingLine.Span> spans = new ArrayList<>();
+    for (Run run : runs(loops.get(0))) {
+      spans.add(new CuttingLine.Span(panel.edges().get(run.side).name(), new Path(run.curves)));
+    }
+    for (Edge edge : panel.edges()) {
+      if (spans.stream().noneMatch(span -> span.edge().equals(edge.name()))) {
+        throw PanelCode.ALLOWANCE_COVERS_EDGE.exception(
+            "panel",
+            panel.name(),
+            "edge",
+            edge.name(),
+            "allowance",
+            allowances.get(edge.name()),
+            "at",
+            edge.path().length() / 2);
+      }
+    }
+    return new CuttingLine(spans);
+  }
+
+  private static PanelException ring(
+      Panel panel, Map<String, Double> allowances, List<List<Offset.Part>> loops) {
+    if (loops.isEmpty()) {
+      return PanelCode.OUTLINE_CROSSES_ITSELF.exception(
+          "panel",
+          panel.name(),
+          "x",
+          panel.outline().start().x(),
+          "y",
+          panel.outline().start().y());
+    }
+    Offset.Part part = loops.get(1).get(0);
+    Edge edge = panel.edges().get(part.side());
+    return PanelCode.ALLOWANCE_CLOSES_RING.exception(
+        "panel",
+        panel.name(),
+        "edge",
+        edge.name(),
+        "allowance",
+        allowances.get(edge.name()),
+        "at",
+        edge.path().nearestLength(part.curve().at(0.5)));
+  }
+
+  /** Curves of one side that follow one another. */
+  private record Run(int side, List<Curve> curves) {}
+
+  private static List<Run> runs(List<Offset.Part> loop) {
+    List<Run> runs = new ArrayList<>();
+    for (Offset.Part part : loop) {
+      if (runs.isEmpty() || runs.get(runs.size() - 1).side != part.side()) {
+        runs.add(new Run(part.side(), new ArrayList<>()));
+      }
+      runs.get(runs.size() - 1).curves.add(part.curve());
+    }
+    return runs;
+  }
+
+  /** The edges of a panel at a distance inside it; those that come in several runs get a number. */
+  static List<Edge> insetEdges(Panel panel, double distance) {
+    List<Offset.Side> sides = new ArrayList<>();
+    for (Edge edge : panel.edges()) {
+      sides.add(new Offset.Side(edge.path(), -distance));
+    }
+    List<List<Offset.Part>> loops = Offset.loops(sides);
+    if (loops.isEmpty()) {
+      throw PanelCode.INSET_NOTHING_LEFT.exception("panel", panel.name(), "distance", distance);
+    }
+    if (loops.size() > 1) {
+      throw PanelCode.INSET_FALLS_APART.exception(
+          "panel", panel.name(), "distance", distance, "parts", loops.size());
+    }
+    List<Run> runs = runs(loops.get(0));
+    Map<String, Integer> seen = new LinkedHashMap<>();
+    List<Edge> edges = new ArrayList<>();
+    for (int i = 0; i < runs.size(); i++) {
+      Edge old = panel.edges().get(runs.get(i).side);
+      Edge next = panel.edges().get(runs.get((i + 1) % runs.size()).side);
+      int time = seen.merge(old.name(), 1, Integer::sum);
+      String name = time == 1 ? old.name() : free(old.name(), time, panel);
+      edges.add(new Edge(name, old.from(), next.from(), new Path(runs.get(i).curves)));
+    }
+    return edges;
+  }
+
+  private static String free(String name, int time, Panel panel) {
+    String numbered = name + "-" + time;
+    while (isTaken(numbered, panel)) {
+      numbered += "-" + time;
+    }
+    return numbered;
+  }
+
+  private static boolean isTaken(String name, Panel panel) {
+    return panel.chains().containsKey(name)
+        || panel.edges().stream().anyMatch(edge -> edge.name().equals(name));
+  }
+
+  /**
+   * How far it is from a point along a direction to a closed line, by the first crossing.
+   *
+   * @return millimetres, or infinity when the ray misses
+   */
+  static double reach(Path line, Point from, Point direction) {
+    double least = Double.POSITIVE_INFINITY;
+    double sideLast = direction.cross(line.end().minus(from));
+    for (Curve curve : line.curves()) {
+      int steps = curve.flattened(0.01).size() * 2;
+      double before = 0;
+      double sideBefore = direction.cross(curve.start().minus(from));
+      double here = direction.dot(curve.start().minus(from));
+      if (sideLast <= 0 != sideBefore <= 0 && here > 0) {
+        // The ray slips between two curves that meet within rounding.
+        least = Math.min(least, here);
+      }
+      for (int i = 1; i <= steps; i++) {
+        double t = (double) i / steps;
+        double side = direction.cross(curve.at(t).minus(from));
+        if (sideBefore <= 0 != side <= 0) {
+          double low = before;
+          double high = t;
+          for (int round = 0; round < 60; round++) {
+            double middle = (low + high) / 2;
+            if (direction.cross(curve.at(middle).minus(from)) <= 0 == sideBefore <= 0) {
+              low = middle;
+            } else {
+              high = middle;
+            }
+          }
+          double along = direction.dot(curve.at((low + high) / 2).minus(from));
+          if (along > 0) {
+            least = Math.min(least, along);
+          }
+        }
+        before = t;
+        sideBefore = side;
+      }
+      sideLast = sideBefore;
+    }
+    return least;
+  }
+}

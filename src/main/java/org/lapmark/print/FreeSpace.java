@@ -1,0 +1,160 @@
+package org.lapmark.print;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/**
+ * A map of 0.5 mm cells that tells where on a rectangle nothing has been drawn yet, so that
+ * lettering can be put there. Coordinates are those of the rectangle's surroundings.
+ */
+final class FreeSpace {
+  private static final double CELL = 0.5;
+
+  private final Box area;
+  private final int width;
+  private final int height;
+  private final boolean[] taken;
+
+  FreeSpace(Box area) {
+    this.area = area;
+    this.width = Math.max(1, (int) Math.floor(area.width() / CELL));
+    this.height = Math.max(1, (int) Math.floor(area.height() / CELL));
+    this.taken = new boolean[width * height];
+  }
+
+  /** Takes what a line covers, with paper left free around it. */
+  void takeLine(List<Point> points, double clearance) {
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      int steps = Math.max(1, (int) Math.ceil(a.distance(b) / (2 * CELL)));
+      for (int k = 0; k <= steps; k++) {
+        Point p = a.towards(b, (double) k / steps);
+        takeBox(new Box(p.x(), p.y(), p.x(), p.y()).expanded(clearance));
+      }
+    }
+  }
+
+  /** Takes a box. */
+  void takeBox(Box box) {
+    int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
+    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
+    int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
+    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    for (int y = top; y < bottom; y++) {
+      for (int x = left; x < right; x++) {
+        taken[y * width + x] = true;
+      }
+    }
+  }
+
+  /** Which cells have their middle inside an outline. */
+  boolean[] inside(List<Point> outline) {
+    boolean[] inside = new boolean[width * height];
+    double[] crossings = new double[outline.size()];
+    for (int y = 0; y < height; y++) {
+      double level = area.minY() + (y + 0.5) * CELL;
+      int count = 0;
+      for (int i = 1; i < outline.size(); i++) {
+        Point a = outline.get(i - 1);
+        Point b = outline.get(i);
+        if ((a.y() <= level) != (b.y() <= level)) {
+          crossings[count++] = a.x() + (b.x() - a.x()) * (level - a.y()) / (b.y() - a.y());
+        }
+      }
+      java.util.Arrays.sort(crossings, 0, count);
+      for (int i = 0; i + 1 < count; i += 2) {
+        int from = Math.max(0, (int) Math.ceil((crossings[i] - area.minX()) / CELL - 0.5));
+        int to = Math.min(width, (int) Math.ceil((crossings[i + 1] - area.minX()) / CELL - 0.5));
+        for (int x = from; x < to; x++) {
+          inside[y * width + x] = true;
+        }
+      }
+    }
+    return inside;
+  }
+
+  /**
+   * Prepares a search in cells that are free and, where a mask is given, in the mask or outside it.
+   */
+  Finder finder(boolean[] mask, boolean wanted) {
+    int[] sums = new int[(width + 1) * (height + 1)];
+    for (int y = 0; y < height; y++) {
+      int row = 0;
+      for (int x = 0; x < width; x++) {
+        boolean blocked = taken[y * width + x] || (mask != null && mask[y * width + x] != wanted);
+        row += blocked ? 1 : 0;
+        sums[(y + 1) * (width + 1) + x + 1] = sums[y * (width + 1) + x + 1] + row;
+      }
+    }
+    return new Finder(sums);
+  }
+
+  /** Finds free boxes; knows the state at which it was made. */
+  final class Finder {
+    private final int[] sums;
+
+    private Finder(int[] sums) {
+      this.sums = sums;
+    }
+
+    /**
+     * The free box of a size whose middle is nearest to a point.
+     *
+     * @param boxWidth its width in millimetres
+     * @param boxHeight its height in millimetres
+     * @param near the point
+     * @return the box, or nothing when none is free
+     */
+    Optional<Box> find(double boxWidth, double boxHeight, Point near) {
+      return find(boxWidth, boxHeight, near, area);
+    }
+
+    Optional<Box> find(double boxWidth, double boxHeight, Point near, Box within) {
+      int w = (int) Math.ceil(boxWidth / CELL);
+      int h = (int) Math.ceil(boxHeight / CELL);
+      int left = Math.max(0, (int) Math.ceil((within.minX() - area.minX()) / CELL - 1e-9));
+      int top = Math.max(0, (int) Math.ceil((within.minY() - area.minY()) / CELL - 1e-9));
+      int right = Math.min(width, (int) Math.floor((within.maxX() - area.minX()) / CELL + 1e-9));
+      int bottom = Math.min(height, (int) Math.floor((within.maxY() - area.minY()) / CELL + 1e-9));
+      double best = Double.POSITIVE_INFINITY;
+      int bestX = -1;
+      int bestY = -1;
+      double nearX = (near.x() - area.minX()) / CELL - w / 2.0;
+      double nearY = (near.y() - area.minY()) / CELL - h / 2.0;
+      for (int y = top; y + h <= bottom; y++) {
+        double dy = (y - nearY) * (y - nearY);
+        if (dy >= best) {
+          continue;
+        }
+        for (int x = left; x + w <= right; x++) {
+          double distance = dy + (x - nearX) * (x - nearX);
+          if (distance < best && free(x, y, w, h)) {
+            best = distance;
+            bestX = x;
+            bestY = y;
+          }
+        }
+      }
+      return bestX < 0
+          ? Optional.empty()
+          : Optional.of(
+              Box.at(
+                  area.minX() + bestX * CELL + (w * CELL - boxWidth) / 2,
+                  area.minY() + bestY * CELL + (h * CELL - boxHeight) / 2,
+                  boxWidth,
+                  boxHeight));
+    }
+
+    private boolean free(int x, int y, int w, int h) {
+      int stride = width + 1;
+      return sums[(y + h) * stride + x + w]
+              - sums[y * stride + x + w]
+              - sums[(y + h) * stride + x]
+              + sums[y * stride + x]
+          == 0;
+    }
+  }
+}

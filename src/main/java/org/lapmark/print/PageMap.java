@@ -1,0 +1,169 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.locationtech.jts.geom.Coordinate;
+
+/** Draws a sheet in small. */
+final class PageMap {
+  /** The largest scale: a sheet of one page isn't drawn larger than this. */
+  private static final double MOST = 0.3;
+
+  private static final double CLEAR = 0.5;
+
+  private final SheetPlanner planner;
+  private final SheetPlan plan;
+  private final Map<String, Integer> pages;
+
+  PageMap(SheetPlanner planner, SheetPlan plan, Map<String, Integer> pages) {
+    this.planner = planner;
+    this.plan = plan;
+    this.pages = pages;
+  }
+
+  Drawing draw(double width, double height) {
+    if (plan.tiles().isEmpty()) {
+      return new Drawing(width, 0, List.of());
+    }
+    Box sheet = plan.tiles().get(0).window();
+    for (Tile tile : plan.tiles()) {
+      sheet = sheet.union(tile.window());
+    }
+    double margin = 0.5;
+    double scale =
+        Math.min(
+            MOST,
+            Math.min((width - 2 * margin) / sheet.width(), (height - 2 * margin) / sheet.height()));
+    Affine map =
+        Affine.translation(margin, margin)
+            .after(Affine.scaling(scale, scale))
+            .after(Affine.translation(-sheet.minX(), -sheet.minY()));
+    double drawnWidth = sheet.width() * scale + 2 * margin;
+    double drawnHeight = sheet.height() * scale + 2 * margin;
+    List<Item> items = new ArrayList<>();
+    FreeSpace space = new FreeSpace(new Box(0, 0, drawnWidth, drawnHeight));
+    for (PlacedPiece placed : plan.pieces()) {
+      PieceArt art = PieceArt.of(placed);
+      Path outline = art.strokes().get(art.strokes().size() - 1).path().transformed(map);
+      items.add(new Item.Shape(List.of(outline), "map-piece"));
+    }
+    for (Tile tile : plan.tiles()) {
+      tile(tile, map, items);
+    }
+    for (Tile tile : plan.tiles()) {
+      code(tile, map, space, items);
+    }
+    for (PlacedPiece placed : plan.pieces()) {
+      number(placed, map, space, items);
+    }
+    return new Drawing(drawnWidth, drawnHeight, items);
+  }
+
+  private static boolean joined(Tile a, Tile b) {
+    return a.window().overlaps(b.window());
+  }
+
+  private Optional<Tile> at(int column, int row) {
+    return plan.tiles().stream()
+        .filter(tile -> tile.column() == column && tile.row() == row)
+        .findFirst();
+  }
+
+  /** What a tile shows that no neighbour does, in sheet coordinates. */
+  private Box core(Tile tile) {
+    Box box = tile.window();
+    double left = box.minX();
+    double top = box.minY();
+    double right = box.maxX();
+    double bottom = box.maxY();
+    Optional<Tile> west = at(tile.column() - 1, tile.row()).filter(t -> joined(t, tile));
+    Optional<Tile> east = at(tile.column() + 1, tile.row()).filter(t -> joined(t, tile));
+    Optional<Tile> north = at(tile.column(), tile.row() - 1).filter(t -> joined(t, tile));
+    Optional<Tile> south = at(tile.column(), tile.row() + 1).filter(t -> joined(t, tile));
+    double half = Tiling.DEFAULT.overlap() / 2;
+    left = west.isPresent() ? left + half : left;
+    right = east.isPresent() ? right - half : right;
+    top = north.isPresent() ? top + Tiling.DEFAULT.caption() + half : top;
+    bottom = south.isPresent() ? bottom - half : bottom;
+    return new Box(left, top, right, bottom);
+  }
+
+  private void tile(Tile tile, Affine map, List<Item> items) {
+    Box core = core(tile);
+    Point a = map.apply(new Point(core.minX(), core.minY()));
+    Point b = map.apply(new Point(core.maxX(), core.maxY()));
+    boolean joinedLeft = core.minX() > tile.window().minX();
+    boolean joinedTop = core.minY() > tile.window().minY();
+    boolean joinedRight = core.maxX() < tile.window().maxX();
+    boolean joinedBottom = core.maxY() < tile.window().maxY();
+    side(items, new Point(a.x(), a.y()), new Point(a.x(), b.y()), joinedLeft, false);
+    side(items, new Point(a.x(), a.y()), new Point(b.x(), a.y()), joinedTop, false);
+    side(items, new Point(b.x(), a.y()), new Point(b.x(), b.y()), joinedRight, true);
+    side(items, new Point(a.x(), b.y()), new Point(b.x(), b.y()), joinedBottom, true);
+  }
+
+  /** Draws an outer side, or the line of a join once. */
+  private static void side(List<Item> items, Point a, Point b, boolean joined, boolean first) {
+    if (!joined || first) {
+      items.add(
+          new Item.Shape(
+              List.of(new Path(List.of(new Line(a, b)))), joined ? "map-join" : "map-tile"));
+    }
+  }
+
+  private void code(Tile tile, Affine map, FreeSpace space, List<Item> items) {
+    Box core = core(tile);
+    Point corner = map.apply(new Point(core.minX(), core.minY())).plus(new Point(1.2, 1));
+    List<TextBlock.Text> texts = new ArrayList<>();
+    texts.add(new TextBlock.Text(tile.code(), "map-code"));
+    Integer page = pages.get(tile.code());
+    if (page != null) {
+      texts.add(
+          new TextBlock.Text(
+              planner.wording().text("paper.map.page", Map.of("page", Integer.toString(page))),
+              "map-page"));
+    }
+    TextBlock block = TextBlock.of(texts, 1000, planner.styles(), planner.lettering());
+    Box box = Box.at(corner.x(), corner.y(), block.width(), block.height());
+    items.addAll(block.in(box, false));
+    space.takeBox(box.expanded(CLEAR));
+  }
+
+  private void number(PlacedPiece placed, Affine map, FreeSpace space, List<Item> items) {
+    PieceArt art = PieceArt.of(placed);
+    Coordinate inner = art.polygon().getInteriorPoint().getCoordinate();
+    Coordinate centroid = art.polygon().getCentroid().getCoordinate();
+    Coordinate chosen = art.polygon().contains(art.polygon().getCentroid()) ? centroid : inner;
+    Point near = map.apply(new Point(chosen.x, chosen.y));
+    TextBlock block =
+        TextBlock.of(
+            List.of(new TextBlock.Text("" + placed.piece().number(), "map-number")),
+            1000,
+            planner.styles(),
+            planner.lettering());
+    List<Point> outline = art.outline().stream().map(map::apply).toList();
+    Optional<Box> box =
+        space.finder(space.inside(outline), true).find(block.width(), block.height(), near);
+    if (box.isEmpty()) {
+      box = space.finder(null, true).find(block.width(), block.height(), near);
+    }
+    Box place =
+        box.orElse(
+            Box.at(
+                near.x() - block.width() / 2,
+                near.y() - block.height() / 2,
+                block.width(),
+                block.height()));
+    items.addAll(block.in(place, false));
+    space.takeBox(place.expanded(CLEAR));
+  }
+}

@@ -1,0 +1,179 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.grade.Cut;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.Value;
+import org.lapmark.wording.Wording;
+
+/**
+ * The lettering of a piece, set in more and more modest forms, so that the first that fits can be
+ * taken.
+ */
+final class PieceLabel {
+  private static final double[] WIDTHS = {400, 62, 48, 38, 30};
+  private static final double[] JOINED_WIDTHS = {240, 180, 130, 95, 70};
+
+  /** Lettering roles from the intended size down to the smallest allowed. */
+  private static final List<String> SIZES = List.of("", "-9", "-8", "-7");
+
+  private final Wording wording;
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+  private final GradedPattern pattern;
+
+  PieceLabel(
+      Wording wording, StyleSheet styles, LetteringMeasure lettering, GradedPattern pattern) {
+    this.wording = wording;
+    this.styles = styles;
+    this.lettering = lettering;
+    this.pattern = pattern;
+  }
+
+  /**
+   * A form of the lettering.
+   *
+   * @param block the lines
+   * @param turned whether they run up the paper
+   */
+  record Form(TextBlock block, boolean turned) {
+    double width() {
+      return turned ? block.height() : block.width();
+    }
+
+    double height() {
+      return turned ? block.width() : block.height();
+    }
+  }
+
+  /** All that a piece has to say, in the order of preference. */
+  List<Form> full(Piece piece) {
+    String title = title(piece);
+    List<String> rest = rest(piece);
+    List<Form> forms = new ArrayList<>();
+    for (String size : SIZES) {
+      List<TextBlock> lines = new ArrayList<>();
+      List<TextBlock.Text> texts = new ArrayList<>();
+      texts.add(new TextBlock.Text(title, "piece-number" + size));
+      rest.forEach(text -> texts.add(new TextBlock.Text(text, "piece-label" + size)));
+      for (double width : WIDTHS) {
+        lines.add(block(texts, width));
+      }
+      List<TextBlock> joined = new ArrayList<>();
+      for (double width : JOINED_WIDTHS) {
+        joined.add(
+            block(
+                List.of(
+                    new TextBlock.Text(title, "piece-number" + size),
+                    new TextBlock.Text(joined(rest), "piece-label" + size)),
+                width));
+      }
+      List<String> all = new ArrayList<>();
+      all.add(title);
+      all.addAll(rest);
+      TextBlock single =
+          block(List.of(new TextBlock.Text(joined(all), "piece-label" + size)), 10_000);
+      for (List<TextBlock> group : List.of(lines, joined, List.of(single))) {
+        group.forEach(block -> forms.add(new Form(block, false)));
+        group.forEach(block -> forms.add(new Form(block, true)));
+      }
+    }
+    return forms;
+  }
+
+  /** Number, name and size alone: for the further tiles of a piece. */
+  List<Form> brief(Piece piece) {
+    String text =
+        wording.text(
+            "piece.short",
+            Map.of(
+                "number",
+                Integer.toString(piece.number()),
+                "name",
+                piece.name(),
+                "size",
+                pattern.variant().size()));
+    List<Form> forms = new ArrayList<>();
+    for (String size : SIZES) {
+      for (double width : new double[] {400, 40}) {
+        TextBlock block = block(List.of(new TextBlock.Text(text, "piece-label" + size)), width);
+        forms.add(new Form(block, false));
+        forms.add(new Form(block, true));
+      }
+    }
+    return forms;
+  }
+
+  private TextBlock block(List<TextBlock.Text> texts, double width) {
+    return TextBlock.of(texts, width, styles, lettering);
+  }
+
+  private String title(Piece piece) {
+    return wording.text(
+        "piece.title", Map.of("number", Integer.toString(piece.number()), "name", piece.name()));
+  }
+
+  private List<String> rest(Piece piece) {
+    List<String> lines = new ArrayList<>();
+    for (Cut cut : piece.cuts()) {
+      Map<String, Object> arguments = new LinkedHashMap<>();
+      arguments.put("count", cut.count());
+      arguments.put("reversed", cut.reversed());
+      arguments.put("material", cut.materialName());
+      lines.add(wording.text("piece.cut", arguments));
+    }
+    lines.add(allowance(piece));
+    lines.add(pattern.source().masthead().title().text());
+    lines.add(
+        wording.text(
+            "piece.size",
+            Map.of(
+                "size",
+                pattern.variant().size(),
+                "edition",
+                pattern.source().masthead().edition().text())));
+    return lines;
+  }
+
+  private String allowance(Piece piece) {
+    TreeSet<Double> values = new TreeSet<>(piece.shape().allowances().values());
+    if (values.isEmpty() || values.last() == 0) {
+      return wording.text("piece.allowance.none");
+    }
+    if (values.size() == 1) {
+      return wording.text("piece.allowance", Map.of("value", length(values.first())));
+    }
+    List<String> texts = values.stream().map(this::length).distinct().toList();
+    return wording.text(
+        "piece.allowance.mixed",
+        Map.of("values", String.join(NumberWords.of(wording).between(), texts)));
+  }
+
+  /** Prints a length; one that would round to nothing is printed in tenths of a millimetre. */
+  private String length(double millimetres) {
+    PrintForm form = pattern.source().masthead().form().with(NumberWords.of(wording));
+    if (millimetres > 0
+        && millimetres < Math.max(form.metricStep(), 25.4 / form.inchDenominator())) {
+      form = new PrintForm(PrintForm.Units.METRIC, 0.1, form.inchDenominator(), form.words());
+      millimetres = Math.max(0.1, millimetres);
+    }
+    return form.print(Value.Quantity.length(millimetres));
+  }
+
+  private String joined(List<String> texts) {
+    String all = texts.get(0);
+    for (String text : texts.subList(1, texts.size())) {
+      all = wording.text("piece.joined", Map.of("first", all, "second", text));
+    }
+    return all;
+  }
+}

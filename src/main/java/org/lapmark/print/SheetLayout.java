@@ -1,0 +1,332 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.Piece;
+import org.lapmark.packing.Arrangement;
+import org.lapmark.packing.Island;
+import org.lapmark.packing.Packer;
+import org.lapmark.packing.Placement;
+import org.lapmark.packing.Search;
+import org.lapmark.packing.Shape;
+import org.lapmark.packing.TileGrid;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+
+/**
+ * Where everything lies on the sheet: pieces, the test square, tiles and joins. Islands of tiles
+ * lie apart, one below or beside the other, and share one system of codes: a row's letter is never
+ * used twice for different heights.
+ *
+ * @param pieces the pieces at their places, by number
+ * @param art what is drawn of each, in the same order
+ * @param square the test square
+ * @param cells the tiles that carry something, in reading order
+ * @param joins where tiles are joined, in reading order of the first tile
+ * @param columns how many columns the codes count
+ * @param rows how many rows they count
+ */
+record SheetLayout(
+    List<PlacedPiece> pieces,
+    List<PieceArt> art,
+    Box square,
+    List<Cell> cells,
+    List<Join> joins,
+    int columns,
+    int rows) {
+  /** The side of the test square on the first tile, in millimetres. */
+  static final double SQUARE = 100;
+
+  /** The paper left blank between islands on the sheet, which nobody prints, in millimetres. */
+  private static final double APART = 20;
+
+  /** Islands of one row stand beside each other up to this many columns. */
+  private static final int COLUMNS = 4;
+
+  /** A reach below this, in millimetres, doesn't make a tile or a join. */
+  private static final double REACH = 0.01;
+
+  private static final List<Double> QUARTER_TURNS = List.of(0.0, 90.0, 180.0, 270.0);
+  private static final GeometryFactory FACTORY = new GeometryFactory();
+
+  static SheetLayout of(List<Piece> pieces, Paper paper, Tiling tiling, Search search) {
+    TileGrid grid = tiling.grid(paper);
+    List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
+    List<Shape> shapes = new ArrayList<>();
+    shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), true));
+    for (Piece piece : sorted) {
+      shapes.add(new Shape(PieceArt.shape(piece), QUARTER_TURNS, false));
+    }
+    return new Laying(grid, tiling, paper, sorted, Packer.pack(shapes, grid, search)).lay();
+  }
+
+  private static Polygon box(Box box) {
+    return (Polygon)
+        FACTORY.toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
+  }
+
+  /** An island with its place on the sheet. */
+  private record Place(int column, int row, double x, double y) {}
+
+  private record Laying(
+      TileGrid grid, Tiling tiling, Paper paper, List<Piece> pieces, Arrangement arrangement) {
+    SheetLayout lay() {
+      Map<Integer, Place> places = places(order());
+      List<PlacedPiece> placed = new ArrayList<>();
+      List<PieceArt> art = new ArrayList<>();
+      for (int i = 0; i < pieces.size(); i++) {
+        Placement placement = arrangement.placements().get(i + 1);
+        Place place = places.get(placement.island());
+        placed.add(
+            new PlacedPiece(
+                pieces.get(i), Affine.translation(place.x(), place.y()).after(placement.map())));
+        art.add(PieceArt.of(placed.get(i)));
+      }
+      Placement squarePlacement = arrangement.placements().get(0);
+      Place squarePlace = places.get(squarePlacement.island());
+      Box square =
+          new Box(0, 0, SQUARE, SQUARE)
+              .moved(squarePlacement.map().apply(new Point(0, 0)))
+              .moved(new Point(squarePlace.x(), squarePlace.y()));
+
+      Map<Integer, TreeMap<Integer, Cell>> cells = new TreeMap<>();
+      List<Join> joins = new ArrayList<>();
+      int columns = 0;
+      int rows = 0;
+      for (int island : order()) {
+        addIsland(arrangement.islands().get(island), places.get(island), art, square, cells, joins);
+      }
+      List<Cell> ordered = new ArrayList<>();
+      for (TreeMap<Integer, Cell> row : cells.values()) {
+        for (Cell cell : row.values()) {
+          ordered.add(cell);
+          columns = Math.max(columns, cell.column() + 1);
+          rows = Math.max(rows, cell.row() + 1);
+        }
+      }
+      return new SheetLayout(placed, art, square, ordered, numbered(joins), columns, rows);
+    }
+
+    /** The island with the test square first, then by the least number of the pieces on them. */
+    private List<Integer> order() {
+      int first = arrangement.placements().get(0).island();
+      int[] least = new int[arrangement.islands().size()];
+      java.util.Arrays.fill(least, Integer.MAX_VALUE);
+      for (int i = 0; i < pieces.size(); i++) {
+        int island = arrangement.placements().get(i + 1).island();
+        least[island] = Math.min(least[island], pieces.get(i).number());
+      }
+      return IntStream.range(0, least.length)
+          .boxed()
+          .sorted(
+              Comparator.<Integer>comparingInt(i -> i == first ? 0 : 1)
+                  .thenComparingInt(i -> least[i])
+                  .thenComparingInt(i -> i))
+          .toList();
+    }
+
+    private Map<Integer, Place> places(List<Integer> order) {
+      Map<Integer, Place> places = new TreeMap<>();
+      int widest = arrangement.islands().stream().mapToInt(Island::columns).max().orElse(1);
+      int limit = Math.max(COLUMNS, widest);
+      int column = 0;
+      int row = 0;
+      int rowCount = 0;
+      double x = 0;
+      double y = 0;
+      for (int island : order) {
+        Island size = arrangement.islands().get(island);
+        boolean beside = size.rows() == 1 && rowCount == 1 && column + size.columns() <= limit;
+        if (!beside) {
+          y += rowCount == 0 ? 0 : height(rowCount) + APART;
+          row += rowCount;
+          x = 0;
+          column = 0;
+          rowCount = size.rows();
+        }
+        places.put(island, new Place(column, row, x, y));
+        x += (size.columns() - 1) * grid.stepX() + grid.width() + APART;
+        column += size.columns();
+      }
+      return places;
+    }
+
+    private double height(int rowCount) {
+      return (rowCount - 1) * grid.stepY() + grid.height() + tiling.caption();
+    }
+
+    private void addIsland(
+        Island island,
+        Place place,
+        List<PieceArt> art,
+        Box square,
+        Map<Integer, TreeMap<Integer, Cell>> cells,
+        List<Join> joins) {
+      Box[][] cores = new Box[island.rows()][island.columns()];
+      boolean[][] used = new boolean[island.rows()][island.columns()];
+      int[][] group = new int[island.rows()][island.columns()];
+      for (int r = 0; r < island.rows(); r++) {
+        for (int c = 0; c < island.columns(); c++) {
+          cores[r][c] = core(island, place, r, c);
+          group[r][c] = r * island.columns() + c;
+          Geometry box = box(cores[r][c].expanded(-REACH));
+          Box core = cores[r][c];
+          used[r][c] =
+              core.overlaps(square)
+                  || art.stream()
+                      .anyMatch(
+                          piece ->
+                              core.overlaps(piece.bounds()) && piece.polygon().intersects(box));
+        }
+      }
+      // Tiles that share a piece are joined, and so are neighbours that hang together otherwise.
+      for (int r = 0; r < island.rows(); r++) {
+        for (int c = 0; c < island.columns(); c++) {
+          if (c + 1 < island.columns() && crossed(art, cores[r][c + 1], true)) {
+            merge(group, group[r][c], group[r][c + 1]);
+          }
+          if (r + 1 < island.rows() && crossed(art, cores[r + 1][c], false)) {
+            merge(group, group[r][c], group[r + 1][c]);
+          }
+        }
+      }
+      Cell[][] made = new Cell[island.rows()][island.columns()];
+      for (int r = 0; r < island.rows(); r++) {
+        for (int c = 0; c < island.columns(); c++) {
+          if (used[r][c]) {
+            made[r][c] = cell(place, r, c, cores[r][c], used, group);
+            cells
+                .computeIfAbsent(made[r][c].row(), key -> new TreeMap<>())
+                .put(made[r][c].column(), made[r][c]);
+          }
+        }
+      }
+      for (int r = 0; r < island.rows(); r++) {
+        for (int c = 0; c < island.columns(); c++) {
+          if (joined(used, group, r, c, r, c + 1)) {
+            Box right = cores[r][c + 1];
+            joins.add(
+                new Join(
+                    0,
+                    made[r][c],
+                    made[r][c + 1],
+                    true,
+                    new Point(right.minX(), right.minY()),
+                    new Point(right.minX(), right.maxY())));
+          }
+          if (joined(used, group, r, c, r + 1, c)) {
+            Box lower = cores[r + 1][c];
+            joins.add(
+                new Join(
+                    0,
+                    made[r][c],
+                    made[r + 1][c],
+                    false,
+                    new Point(lower.minX(), lower.minY()),
+                    new Point(lower.maxX(), lower.minY())));
+          }
+        }
+      }
+    }
+
+    private Box core(Island island, Place place, int r, int c) {
+      double left = c == 0 ? 0 : grid.seamX(c);
+      double top = r == 0 ? 0 : grid.seamY(r);
+      double right =
+          c + 1 == island.columns() ? c * grid.stepX() + grid.width() : grid.seamX(c + 1);
+      double bottom = r + 1 == island.rows() ? r * grid.stepY() + grid.height() : grid.seamY(r + 1);
+      return new Box(left, top, right, bottom).moved(new Point(place.x(), place.y()));
+    }
+
+    private Cell cell(Place place, int r, int c, Box core, boolean[][] used, int[][] group) {
+      Box window =
+          Box.at(
+              place.x() + c * grid.stepX(),
+              place.y() + r * grid.stepY() - tiling.caption(),
+              grid.width(),
+              grid.height() + tiling.caption());
+      // A neighbour that isn't joined shows its own part; its pieces near the line aren't repeated.
+      Box shown =
+          new Box(
+              apart(used, group, r, c, r, c - 1) ? core.minX() - 2 * REACH : window.minX(),
+              apart(used, group, r, c, r - 1, c)
+                  ? core.minY() - 2 * REACH
+                  : window.minY() + tiling.caption(),
+              apart(used, group, r, c, r, c + 1) ? core.maxX() + 2 * REACH : window.maxX(),
+              apart(used, group, r, c, r + 1, c) ? core.maxY() + 2 * REACH : window.maxY());
+      int row = place.row() + r;
+      int column = place.column() + c;
+      return new Cell(Cell.code(row, column), column, row, window, core, shown);
+    }
+
+    private static boolean present(boolean[][] used, int r, int c) {
+      return r >= 0 && c >= 0 && r < used.length && c < used[0].length && used[r][c];
+    }
+
+    private static boolean joined(boolean[][] used, int[][] group, int r, int c, int r2, int c2) {
+      return present(used, r, c) && present(used, r2, c2) && group[r][c] == group[r2][c2];
+    }
+
+    private static boolean apart(boolean[][] used, int[][] group, int r, int c, int r2, int c2) {
+      return present(used, r2, c2) && group[r][c] != group[r2][c2];
+    }
+
+    /** Whether a piece crosses the left or the upper side of a core. */
+    private static boolean crossed(List<PieceArt> art, Box core, boolean left) {
+      double shrink = REACH;
+      Geometry side =
+          FACTORY.createLineString(
+              new Coordinate[] {
+                new Coordinate(
+                    core.minX() + (left ? 0 : shrink), core.minY() + (left ? shrink : 0)),
+                left
+                    ? new Coordinate(core.minX(), core.maxY() - shrink)
+                    : new Coordinate(core.maxX() - shrink, core.minY())
+              });
+      return art.stream()
+          .anyMatch(
+              piece ->
+                  core.expanded(1).overlaps(piece.bounds()) && piece.polygon().intersects(side));
+    }
+
+    private static void merge(int[][] group, int a, int b) {
+      for (int[] row : group) {
+        for (int i = 0; i < row.length; i++) {
+          row[i] = row[i] == b ? a : row[i];
+        }
+      }
+    }
+
+    private static List<Join> numbered(List<Join> joins) {
+      List<Join> sorted =
+          joins.stream()
+              .sorted(
+                  Comparator.<Join>comparingInt(join -> join.first().row())
+                      .thenComparingInt(join -> join.first().column())
+                      .thenComparingInt(join -> join.sideways() ? 0 : 1))
+              .toList();
+      List<Join> numbered = new ArrayList<>();
+      for (Join join : sorted) {
+        numbered.add(
+            new Join(
+                numbered.size() + 1,
+                join.first(),
+                join.second(),
+                join.sideways(),
+                join.from(),
+                join.to()));
+      }
+      return numbered;
+    }
+  }
+}

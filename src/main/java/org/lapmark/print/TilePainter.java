@@ -1,0 +1,531 @@
+package org.lapmark.print;
+
+import com.ibm.icu.text.ListFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.Item.Alignment;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.Style;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.wording.Wording;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+
+/** Draws the tiles of one sheet. Used once. */
+final class TilePainter {
+  /** The paper kept free around lines and lettering, in millimetres. */
+  private static final double CLEAR = 1;
+
+  /** How far lettering keeps from the lines on which tiles meet, in millimetres. */
+  private static final double FROM_EDGE = 1.5;
+
+  /** A join this long, in millimetres, has two marks instead of one. */
+  private static final double LONG_JOIN = 110;
+
+  private static final double TICK = 4;
+  private static final double SQUARE_MARGIN = 7;
+  private static final double LEADER_DOT = 0.6;
+
+  private final Wording wording;
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+  private final GradedPattern pattern;
+  private final Paper paper;
+  private final Tiling tiling;
+  private final SheetLayout layout;
+  private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
+  private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
+  private final Map<Cell, List<Integer>> pieceIndexes = new LinkedHashMap<>();
+
+  TilePainter(
+      SheetPlanner planner, GradedPattern pattern, Paper paper, Tiling tiling, SheetLayout layout) {
+    this.wording = planner.wording();
+    this.styles = planner.styles();
+    this.lettering = planner.lettering();
+    this.pattern = pattern;
+    this.paper = paper;
+    this.tiling = tiling;
+    this.layout = layout;
+  }
+
+  List<Tile> paint() {
+    for (Cell cell : layout.cells()) {
+      items.put(cell, new ArrayList<>());
+      spaces.put(cell, new FreeSpace(cell.shown()));
+      pieceIndexes.put(cell, new ArrayList<>());
+      lines(cell);
+    }
+    square(layout.cells().get(0));
+    layout.joins().forEach(this::join);
+    labels();
+    layout.joins().forEach(this::notes);
+    List<Tile> tiles = new ArrayList<>();
+    for (Cell cell : layout.cells()) {
+      code(cell);
+      tiles.add(tile(cell));
+    }
+    return tiles;
+  }
+
+  private void lines(Cell cell) {
+    for (int i = 0; i < layout.art().size(); i++) {
+      PieceArt art = layout.art().get(i);
+      if (!cell.shown().overlaps(art.bounds())) {
+        continue;
+      }
+      if (cell.core().overlaps(art.bounds()) && art.polygon().intersects(geometry(cell.core()))) {
+        pieceIndexes.get(cell).add(i);
+      }
+      for (PieceArt.Stroke stroke : art.strokes()) {
+        List<Path> parts = CurveClip.inside(stroke.path(), cell.shown());
+        if (!parts.isEmpty()) {
+          items.get(cell).add(new Item.Shape(parts, stroke.role()));
+        }
+        for (Path part : parts) {
+          spaces.get(cell).takeLine(part.flattened(0.2), CLEAR);
+        }
+      }
+    }
+  }
+
+  private static Geometry geometry(Box box) {
+    return new GeometryFactory()
+        .toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
+  }
+
+  private void square(Cell cell) {
+    Box box = layout.square();
+    List<Item> list = items.get(cell);
+    list.add(new Item.Shape(List.of(Path.rectangle(box)), "test-square"));
+    spaces.get(cell).takeBox(box.expanded(CLEAR));
+    List<TextBlock.Text> texts = new ArrayList<>();
+    texts.add(new TextBlock.Text(wording.text("tile.square.name"), "test-square-name"));
+    texts.add(new TextBlock.Text(wording.text("tile.square.check"), "test-square-text"));
+    texts.add(
+        new TextBlock.Text(
+            wording.text(layout.joins().isEmpty() ? "tile.square.apart" : "tile.square.join"),
+            "test-square-text"));
+    double y = box.minY() + SQUARE_MARGIN;
+    for (TextBlock.Text text : texts) {
+      TextBlock block =
+          TextBlock.of(List.of(text), box.width() - 2 * SQUARE_MARGIN, styles, lettering);
+      list.addAll(
+          block.in(Box.at(box.minX() + SQUARE_MARGIN, y, block.width(), block.height()), false));
+      y += block.height() + 3;
+    }
+  }
+
+  /** The line on which two tiles meet, and the half discs across it. */
+  private void join(Join join) {
+    double radius = tiling.overlap() / 2;
+    Path line = new Path(List.of(new Line(join.from(), join.to())));
+    items.get(join.first()).add(new Item.Shape(List.of(line), "trim-line"));
+    items.get(join.second()).add(new Item.Shape(List.of(line), "meet-line"));
+    double[] places = join.length() > LONG_JOIN ? new double[] {0.22, 0.72} : new double[] {0.5};
+    for (double place : places) {
+      Point centre = clearPlace(join, place, radius);
+      half(join, centre, radius, true);
+      half(join, centre, radius, false);
+      Box box = new Box(centre.x(), centre.y(), centre.x(), centre.y()).expanded(radius + CLEAR);
+      spaces.get(join.first()).takeBox(box);
+      spaces.get(join.second()).takeBox(box);
+    }
+  }
+
+  /** The place near a stated one at which the mark's disc meets the fewest lines. */
+  private Point clearPlace(Join join, double place, double radius) {
+    Point best = join.from().towards(join.to(), place);
+    double bestClear = clearance(best, radius);
+    double reach = join.length() * 0.2;
+    for (double shift = 2; shift <= reach && bestClear < radius + CLEAR; shift += 2) {
+      for (double sign : new double[] {1, -1}) {
+        double along = Math.max(radius + 1, join.length() * place + sign * shift);
+        along = Math.min(join.length() - radius - 1, along);
+        Point point = join.from().towards(join.to(), along / join.length());
+        double clear = clearance(point, radius);
+        if (clear > bestClear + 1e-9) {
+          best = point;
+          bestClear = clear;
+        }
+      }
+    }
+    return best;
+  }
+
+  private double clearance(Point point, double radius) {
+    double least = radius + CLEAR;
+    for (PieceArt art : layout.art()) {
+      if (!art.bounds().expanded(2 * radius).contains(point)) {
+        continue;
+      }
+      for (PieceArt.Stroke stroke : art.strokes()) {
+        if (stroke.path().bounds().expanded(2 * radius).contains(point)) {
+          least = Math.min(least, stroke.path().distance(point));
+        }
+      }
+    }
+    return least;
+  }
+
+  private void half(Join join, Point centre, double radius, boolean first) {
+    // The first tile's half bulges left or up, the second's right or down.
+    double start = join.sideways() ? Math.PI / 2 : Math.PI;
+    Arc arc = Arc.ofCircle(centre, radius, first ? start : start + Math.PI, Math.PI);
+    Cell cell = first ? join.first() : join.second();
+    items.get(cell).add(new Item.Shape(List.of(new Path(List.of(arc))), "join-mark"));
+    Style style = styles.style("join-number");
+    double side = first ? -1 : 1;
+    double away = 0.45 * radius;
+    double x = centre.x() + (join.sideways() ? side * away : 0);
+    double y = centre.y() + (join.sideways() ? 0 : side * away);
+    items
+        .get(cell)
+        .add(
+            new Item.Lettering(
+                Integer.toString(join.number()),
+                new Point(x, y + (lettering.ascent(style) - lettering.descent(style)) / 2),
+                Alignment.MIDDLE,
+                0,
+                "join-number"));
+  }
+
+  private void notes(Join join) {
+    note(join, join.first(), wording.text("tile.trim", Map.of("code", join.second().code())), 1);
+    note(join, join.second(), wording.text("tile.meet", Map.of("code", join.first().code())), -1);
+  }
+
+  /** A word on the strip beyond the line, which joining hides. */
+  private void note(Join join, Cell cell, String text, int side) {
+    TextBlock block =
+        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+    double near = 0.8;
+    double far = tiling.overlap() / 2;
+    double low = Math.min(side * near, side * far);
+    double high = Math.max(side * near, side * far);
+    Box strip =
+        join.sideways()
+            ? new Box(join.from().x() + low, join.from().y(), join.from().x() + high, join.to().y())
+            : new Box(
+                join.from().x(), join.from().y() + low, join.to().x(), join.from().y() + high);
+    boolean turned = join.sideways();
+    Point middle =
+        join.from()
+            .towards(join.to(), 0.47)
+            .plus(turned ? new Point(side * 2.4, 0) : new Point(0, side * 2.4));
+    spaces
+        .get(cell)
+        .finder(null, true)
+        .find(
+            turned ? block.height() : block.width(),
+            turned ? block.width() : block.height(),
+            middle,
+            strip)
+        .ifPresent(
+            box -> {
+              items.get(cell).addAll(block.in(box, turned));
+              spaces.get(cell).takeBox(box.expanded(CLEAR));
+            });
+  }
+
+  private void labels() {
+    PieceLabel label = new PieceLabel(wording, styles, lettering, pattern);
+    for (int i = 0; i < layout.art().size(); i++) {
+      PieceArt art = layout.art().get(i);
+      int index = i;
+      List<Cell> cells =
+          layout.cells().stream()
+              .filter(cell -> pieceIndexes.get(cell).contains(index))
+              .sorted(
+                  Comparator.comparingDouble(cell -> cell.core().centre().distance(middle(art))))
+              .toList();
+      Cell home = inside(label.full(art.piece()), art, cells);
+      if (home == null) {
+        home = outside(label.full(art.piece()), art, cells);
+      }
+      for (Cell cell : cells) {
+        if (cell != home) {
+          inside(label.brief(art.piece()), art, List.of(cell));
+        }
+      }
+    }
+  }
+
+  private static Point middle(PieceArt art) {
+    Coordinate centre = art.polygon().getCentroid().getCoordinate();
+    return new Point(centre.x, centre.y);
+  }
+
+  private static Box room(Cell cell) {
+    return cell.core().expanded(-FROM_EDGE);
+  }
+
+  /** Puts lettering inside a piece and inside one tile; gives the tile, or null. */
+  private Cell inside(List<PieceLabel.Form> forms, PieceArt art, List<Cell> cells) {
+    List<FreeSpace.Finder> finders = new ArrayList<>();
+    for (Cell cell : cells) {
+      FreeSpace space = spaces.get(cell);
+      finders.add(space.finder(space.inside(art.outline()), true));
+    }
+    Point middle = middle(art);
+    for (PieceLabel.Form form : forms) {
+      Box best = null;
+      Cell home = null;
+      for (int i = 0; i < cells.size(); i++) {
+        Cell cell = cells.get(i);
+        Optional<Box> found = finders.get(i).find(form.width(), form.height(), middle, room(cell));
+        if (found.isPresent()
+            && (best == null
+                || found.get().centre().distance(middle) < best.centre().distance(middle))) {
+          best = found.get();
+          home = cell;
+        }
+      }
+      if (best != null) {
+        put(form, home, best);
+        return home;
+      }
+    }
+    return null;
+  }
+
+  private void put(PieceLabel.Form form, Cell cell, Box box) {
+    items.get(cell).addAll(form.block().in(box, form.turned()));
+    spaces.get(cell).takeBox(box.expanded(CLEAR));
+  }
+
+  /** Puts lettering on free paper beside a piece that is too thin for it, with a leader. */
+  private Cell outside(List<PieceLabel.Form> forms, PieceArt art, List<Cell> cells) {
+    for (PieceLabel.Form form : forms) {
+      for (Cell cell : cells) {
+        Geometry part = art.polygon().intersection(geometry(room(cell)));
+        if (part.isEmpty()) {
+          continue;
+        }
+        Coordinate inner = part.getInteriorPoint().getCoordinate();
+        Point dot = new Point(inner.x, inner.y);
+        FreeSpace space = spaces.get(cell);
+        boolean[] pieces = null;
+        for (PieceArt other : layout.art()) {
+          if (other.bounds().overlaps(cell.shown())) {
+            pieces = union(pieces, space.inside(other.outline()));
+          }
+        }
+        Optional<Box> found =
+            space.finder(pieces, false).find(form.width(), form.height(), dot, room(cell));
+        if (found.isPresent()) {
+          leader(cell, found.get(), dot);
+          put(form, cell, found.get());
+          return cell;
+        }
+      }
+    }
+    return null;
+  }
+
+  private static boolean[] union(boolean[] a, boolean[] b) {
+    if (a == null) {
+      return b;
+    }
+    for (int i = 0; i < a.length; i++) {
+      a[i] |= b[i];
+    }
+    return a;
+  }
+
+  private void leader(Cell cell, Box box, Point dot) {
+    Point from =
+        new Point(
+            Math.max(box.minX(), Math.min(box.maxX(), dot.x())),
+            Math.max(box.minY(), Math.min(box.maxY(), dot.y())));
+    Point start = from.plus(dot.minus(from).unit().times(Math.min(0.8, from.distance(dot))));
+    Path line = Path.polyline(List.of(start, dot));
+    items.get(cell).add(new Item.Shape(List.of(line), "leader"));
+    items.get(cell).add(new Item.Shape(List.of(Path.circle(dot, LEADER_DOT)), "leader-dot"));
+    spaces.get(cell).takeLine(line.flattened(0.2), CLEAR);
+  }
+
+  /** The tile's code in large, where it stays visible when the tiles are joined. */
+  private void code(Cell cell) {
+    if (layout.joins().stream().noneMatch(j -> j.first() == cell || j.second() == cell)) {
+      return;
+    }
+    FreeSpace.Finder finder = spaces.get(cell).finder(null, true);
+    for (String role : List.of("tile-code", "tile-code-small")) {
+      TextBlock block =
+          TextBlock.of(List.of(new TextBlock.Text(cell.code(), role)), 1000, styles, lettering);
+      Optional<Box> found =
+          finder.find(block.width(), block.height(), cell.core().centre(), room(cell));
+      if (found.isPresent()) {
+        items.get(cell).addAll(block.in(found.get(), false));
+        spaces.get(cell).takeBox(found.get().expanded(CLEAR));
+        return;
+      }
+    }
+  }
+
+  private Tile tile(Cell cell) {
+    Point shift =
+        new Point(
+            paper.window().minX() - cell.window().minX(),
+            paper.window().minY() - cell.window().minY());
+    List<Item> page = new ArrayList<>(frame());
+    items.get(cell).forEach(item -> page.add(moved(item, shift)));
+    page.addAll(caption(cell));
+    List<Integer> numbers =
+        pieceIndexes.get(cell).stream().map(i -> layout.pieces().get(i).piece().number()).toList();
+    return new Tile(
+        cell.code(),
+        cell.column(),
+        cell.row(),
+        cell.window(),
+        new Drawing(paper.width(), paper.height(), page),
+        numbers,
+        alternative(cell));
+  }
+
+  private static Item moved(Item item, Point by) {
+    if (item instanceof Item.Shape shape) {
+      Affine map = Affine.translation(by.x(), by.y());
+      return new Item.Shape(
+          shape.paths().stream().map(path -> path.transformed(map)).toList(), shape.role());
+    }
+    Item.Lettering text = (Item.Lettering) item;
+    return new Item.Lettering(
+        text.text(), text.anchor().plus(by), text.alignment(), text.angle(), text.role());
+  }
+
+  /**
+   * Ticks at the corners of the window: where one is missing, the printer has cut something off.
+   */
+  private List<Item> frame() {
+    Box box = paper.window();
+    List<Path> ticks = new ArrayList<>();
+    for (double x : new double[] {box.minX(), box.maxX()}) {
+      for (double y : new double[] {box.minY() + tiling.caption(), box.maxY()}) {
+        double inX = x == box.minX() ? TICK : -TICK;
+        double inY = y == box.maxY() ? -TICK : TICK;
+        ticks.add(
+            Path.polyline(List.of(new Point(x + inX, y), new Point(x, y), new Point(x, y + inY))));
+      }
+    }
+    return List.of(new Item.Shape(ticks, "tile-frame"));
+  }
+
+  private List<Item> caption(Cell cell) {
+    Box box = paper.window();
+    Style bold = styles.style("tile-label-bold");
+    double baseline = box.minY() + lettering.ascent(bold);
+    double left = box.minX() + lettering.width(cell.code(), bold) + 3;
+    String text = "";
+    String role = "tile-label";
+    search:
+    for (String candidate : captions(cell)) {
+      for (String size : List.of("tile-label", "tile-label-7")) {
+        text = candidate;
+        role = size;
+        if (lettering.width(candidate, styles.style(size)) <= box.maxX() - left) {
+          break search;
+        }
+      }
+    }
+    while (text.length() > 1 && lettering.width(text, styles.style(role)) > box.maxX() - left) {
+      text = text.substring(0, text.offsetByCodePoints(text.length(), -2)) + "…";
+    }
+    return List.of(
+        new Item.Lettering(
+            cell.code(), new Point(box.minX(), baseline), Alignment.START, 0, "tile-label-bold"),
+        new Item.Lettering(text, new Point(left, baseline), Alignment.START, 0, role));
+  }
+
+  private List<String> captions(Cell cell) {
+    Map<String, Object> arguments = new LinkedHashMap<>();
+    arguments.put("title", pattern.source().masthead().title().text());
+    arguments.put("size", pattern.variant().size());
+    arguments.put("edition", pattern.source().masthead().edition().text());
+    List<String> captions = new ArrayList<>();
+    List<Piece> pieces =
+        pieceIndexes.get(cell).stream().map(i -> layout.pieces().get(i).piece()).toList();
+    for (boolean names : new boolean[] {true, false}) {
+      List<String> list =
+          pieces.stream().map(piece -> names ? named(piece) : "" + piece.number()).toList();
+      String text =
+          pieces.isEmpty()
+              ? wording.text("tile.caption.square")
+              : wording.text(
+                  "tile.caption.pieces",
+                  Map.of("count", pieces.size(), "pieces", String.join(", ", list)));
+      Map<String, Object> all = new LinkedHashMap<>(arguments);
+      all.put("pieces", text);
+      captions.add(wording.text("tile.caption", all));
+    }
+    captions.add(wording.text("tile.caption.short", arguments));
+    return captions;
+  }
+
+  private String named(Piece piece) {
+    return wording.text(
+        "tile.piece", Map.of("number", Integer.toString(piece.number()), "name", piece.name()));
+  }
+
+  private String alternative(Cell cell) {
+    List<String> content = new ArrayList<>();
+    for (int i : pieceIndexes.get(cell)) {
+      Piece piece = layout.pieces().get(i).piece();
+      boolean whole = cell.shown().contains(layout.art().get(i).bounds());
+      content.add(
+          wording.text(
+              whole ? "tile.alternative.whole" : "tile.alternative.part",
+              Map.of("number", Integer.toString(piece.number()), "name", piece.name())));
+    }
+    if (cell == layout.cells().get(0)) {
+      content.add(wording.text("tile.alternative.square"));
+    }
+    List<String> sides = new ArrayList<>();
+    for (Join join : layout.joins()) {
+      if (join.second() == cell) {
+        sides.add(side(join.sideways() ? "left" : "above", join.first()));
+      }
+    }
+    for (Join join : layout.joins()) {
+      if (join.first() == cell) {
+        sides.add(side(join.sideways() ? "right" : "below", join.second()));
+      }
+    }
+    ListFormatter list = ListFormatter.getInstance(wording.locale());
+    String joins =
+        sides.isEmpty()
+            ? wording.text("tile.alternative.alone")
+            : wording.text("tile.alternative.joins", Map.of("sides", list.format(sides)));
+    return wording.text(
+        "tile.alternative",
+        Map.of(
+            "code",
+            cell.code(),
+            "size",
+            pattern.variant().size(),
+            "content",
+            list.format(content),
+            "joins",
+            joins));
+  }
+
+  private String side(String side, Cell other) {
+    return wording.text("tile.side." + side, Map.of("code", other.code()));
+  }
+}

@@ -1,0 +1,116 @@
+package org.lapmark.publish;
+
+import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.text.Normalizer2;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.lapmark.print.Paper;
+import org.lapmark.source.PatternSource;
+
+/**
+ * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf}. Letters of
+ * every script stay; whatever a file system or a shell might not bear becomes a hyphen. Two sizes
+ * never share a name, even where upper and lower case don't count, and a size has the same name
+ * whichever sizes are being published.
+ */
+final class FileNames {
+  private static final int MOST_BYTES_OF_PATTERN = 100;
+  private static final int MOST_BYTES_OF_PART = 40;
+
+  private final String stem;
+  private final Map<String, String> sizes;
+
+  private FileNames(String stem, Map<String, String> sizes) {
+    this.stem = stem;
+    this.sizes = Collections.unmodifiableMap(sizes);
+  }
+
+  static FileNames of(String pattern, PatternSource source) {
+    String edition = source.masthead().edition() == null ? "" : source.masthead().edition().text();
+    return of(pattern, edition, source.sizes().sizes());
+  }
+
+  static FileNames of(String pattern, String edition, List<String> sizes) {
+    List<String> stem = new ArrayList<>();
+    String first = part(pattern, MOST_BYTES_OF_PATTERN);
+    stem.add(isReserved(first) ? "_" + first : first);
+    if (!edition.isEmpty()) {
+      stem.add(part(edition, MOST_BYTES_OF_PART));
+    }
+    Map<String, String> parts = new LinkedHashMap<>();
+    Set<String> taken = new LinkedHashSet<>();
+    for (String size : sizes) {
+      String plain = part(size, MOST_BYTES_OF_PART);
+      String free = plain;
+      for (int i = 2; !taken.add(folded(free)); i++) {
+        free = plain + "-" + i;
+      }
+      parts.put(size, free);
+    }
+    return new FileNames(String.join("-", stem), parts);
+  }
+
+  String complete(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + ".pdf";
+  }
+
+  String tiles(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-tiles.pdf";
+  }
+
+  private static String folded(String name) {
+    return Normalizer2.getNFCInstance().normalize(UCharacter.foldCase(name, true));
+  }
+
+  private static String part(String text, int mostBytes) {
+    StringBuilder part = new StringBuilder();
+    int bytes = 0;
+    String composed = Normalizer2.getNFCInstance().normalize(text);
+    for (int i = 0; i < composed.length(); ) {
+      int c = composed.codePointAt(i);
+      i += Character.charCount(c);
+      boolean kept = Character.isLetterOrDigit(c) || isMarkOrNumber(c) || "._+".indexOf(c) >= 0;
+      String piece = kept ? Character.toString(c) : "-";
+      if (!kept && (part.length() == 0 || part.charAt(part.length() - 1) == '-')) {
+        continue;
+      }
+      if (part.length() == 0 && c == '.') {
+        continue;
+      }
+      bytes += piece.getBytes(StandardCharsets.UTF_8).length;
+      if (bytes > mostBytes) {
+        break;
+      }
+      part.append(piece);
+    }
+    while (part.length() > 0 && "-.".indexOf(part.charAt(part.length() - 1)) >= 0) {
+      part.setLength(part.length() - 1);
+    }
+    return part.length() == 0 ? "_" : part.toString();
+  }
+
+  private static boolean isMarkOrNumber(int c) {
+    return switch (Character.getType(c)) {
+      case Character.NON_SPACING_MARK,
+          Character.COMBINING_SPACING_MARK,
+          Character.LETTER_NUMBER,
+          Character.OTHER_NUMBER ->
+          true;
+      default -> false;
+    };
+  }
+
+  /** Whether Windows takes a name that begins so for a device. */
+  private static boolean isReserved(String name) {
+    int dot = name.indexOf('.');
+    String base = (dot < 0 ? "" : name.substring(0, dot)).toLowerCase(Locale.ROOT);
+    return base.matches("con|prn|aux|nul|com[0-9¹²³]|lpt[0-9¹²³]");
+  }
+}

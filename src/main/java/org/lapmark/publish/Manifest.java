@@ -1,0 +1,171 @@
+package org.lapmark.publish;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * Which files of an output folder the program wrote itself, and what was in them. Whatever isn't
+ * listed here, or has been changed since, belongs to somebody else and is never deleted.
+ */
+final class Manifest {
+  /** The manifest's file in a pattern's output folder. */
+  static final String NAME = ".lapmark-files";
+
+  /** The kind of a complete document. */
+  static final String COMPLETE = "complete";
+
+  /** The kind of a document of tiles alone. */
+  static final String TILES = "tiles";
+
+  private static final String HEAD = "lapmark-files 1";
+  private static final long MOST_BYTES = 1 << 20;
+
+  /**
+   * A file written.
+   *
+   * @param name its name in the folder
+   * @param hash the SHA-256 of its content, in hexadecimal
+   * @param size the size it is for
+   * @param paper the id of the paper it is for
+   * @param kind what it is
+   */
+  record Entry(String name, String hash, String size, String paper, String kind) {}
+
+  private final SortedMap<String, Entry> entries;
+
+  Manifest(List<Entry> entries) {
+    SortedMap<String, Entry> byName = new TreeMap<>();
+    entries.forEach(entry -> byName.put(entry.name(), entry));
+    this.entries = Collections.unmodifiableSortedMap(byName);
+  }
+
+  /** The manifest of a folder; empty when it has none, or one that makes no sense. */
+  static Manifest of(Path folder) throws IOException {
+    Path file = folder.resolve(NAME);
+    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.size(file) > MOST_BYTES) {
+      return new Manifest(List.of());
+    }
+    String text;
+    try {
+      text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+              .toString();
+    } catch (CharacterCodingException e) {
+      return new Manifest(List.of());
+    }
+    List<Entry> entries = new ArrayList<>();
+    String[] lines = text.split("\n", -1);
+    if (!lines[0].equals(HEAD) || !lines[lines.length - 1].isEmpty()) {
+      return new Manifest(List.of());
+    }
+    for (int i = 1; i < lines.length - 1; i++) {
+      String[] fields = lines[i].split("\t", -1);
+      if (fields.length != 5 || !isName(fields[4])) {
+        return new Manifest(List.of());
+      }
+      entries.add(new Entry(fields[4], fields[0], unescaped(fields[1]), fields[2], fields[3]));
+    }
+    return new Manifest(entries);
+  }
+
+  private static boolean isName(String name) {
+    return !name.isEmpty()
+        && !name.startsWith(".")
+        && name.chars().noneMatch(c -> c < ' ' || c == '/' || c == '\\' || c == ':');
+  }
+
+  List<Entry> entries() {
+    return List.copyOf(entries.values());
+  }
+
+  /** Whether a file in that folder is as the program wrote it. */
+  boolean owns(Path file) throws IOException {
+    Entry entry = entries.get(file.getFileName().toString());
+    return entry != null
+        && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+        && entry.hash().equals(hash(file));
+  }
+
+  byte[] bytes() {
+    StringBuilder text = new StringBuilder(HEAD).append('\n');
+    for (Entry entry : entries.values()) {
+      text.append(entry.hash())
+          .append('\t')
+          .append(escaped(entry.size()))
+          .append('\t')
+          .append(entry.paper())
+          .append('\t')
+          .append(entry.kind())
+          .append('\t')
+          .append(entry.name())
+          .append('\n');
+    }
+    return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String escaped(String size) {
+    return size.replace("\\", "\\\\")
+        .replace("\t", "\\t")
+        .replace("\n", "\\n")
+        .replace("\r", "\\r");
+  }
+
+  private static String unescaped(String field) {
+    StringBuilder size = new StringBuilder();
+    for (int i = 0; i < field.length(); i++) {
+      char c = field.charAt(i);
+      if (c != '\\' || i + 1 == field.length()) {
+        size.append(c);
+        continue;
+      }
+      char escape = field.charAt(++i);
+      size.append(
+          switch (escape) {
+            case 't' -> '\t';
+            case 'n' -> '\n';
+            case 'r' -> '\r';
+            default -> escape;
+          });
+    }
+    return size.toString();
+  }
+
+  static String hash(byte[] content) {
+    return HexFormat.of().formatHex(sha256().digest(content));
+  }
+
+  private static String hash(Path file) throws IOException {
+    MessageDigest digest = sha256();
+    try (InputStream stream = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+      byte[] buffer = new byte[1 << 16];
+      for (int n = stream.read(buffer); n >= 0; n = stream.read(buffer)) {
+        digest.update(buffer, 0, n);
+      }
+    }
+    return HexFormat.of().formatHex(digest.digest());
+  }
+
+  private static MessageDigest sha256() {
+    try {
+      return MessageDigest.getInstance("SHA-256");
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java platform has SHA-256", e);
+    }
+  }
+}

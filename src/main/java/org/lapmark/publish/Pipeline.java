@@ -1,0 +1,414 @@
+package org.lapmark.publish;
+
+import com.ibm.icu.text.Normalizer2;
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Nearest;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.Variant;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.publish.Publisher.Listener;
+import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.Publisher.Result;
+import org.lapmark.source.PatternSource;
+
+/**
+ * The order of the stages. Folders are worked on one after another, the variants and papers of a
+ * folder in parallel; results and findings are joined in a fixed order, so that threads never show.
+ */
+final class Pipeline {
+  private final Stages stages;
+  private final int threads;
+  private final Checkpoint checkpoint;
+
+  Pipeline(Stages stages, int threads, Checkpoint checkpoint) {
+    this.stages = stages;
+    this.threads = threads;
+    this.checkpoint = checkpoint;
+  }
+
+  List<Outcome> publish(List<Path> folders, Request request, Listener listener) throws IOException {
+    List<Path> patterns = distinct(folders);
+    refuseOverlap(patterns, request.output());
+    Map<Path, Opened> opened = new LinkedHashMap<>();
+    for (Path folder : patterns) {
+      opened.put(folder, open(folder));
+    }
+    List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
+    opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
+    List<Outcome> outcomes = new ArrayList<>();
+    ExecutorService pool = pool();
+    try (OutputLock lock = OutputLock.take(request.output())) {
+      for (Opened one : opened.values()) {
+        outcomes.add(
+            attempt(
+                one,
+                listener,
+                () -> {
+                  List<Variant> variants = variants(one, request.sizes());
+                  listener.begun(one.folder, variants.size(), papers.size());
+                  return write(one, variants, papers, request, pool, lock);
+                }));
+      }
+    } finally {
+      end(pool);
+    }
+    return outcomes;
+  }
+
+  List<Outcome> check(List<Path> folders, Listener listener) {
+    List<Outcome> outcomes = new ArrayList<>();
+    ExecutorService pool = pool();
+    try {
+      for (Path folder : distinct(folders)) {
+        Opened one = open(folder);
+        outcomes.add(
+            attempt(
+                one,
+                listener,
+                () -> {
+                  List<Variant> variants = variants(one, List.of());
+                  listener.begun(folder, variants.size(), Publisher.PAPERS.size());
+                  List<GradedPattern> graded = grade(one, variants, pool);
+                  if (!one.findings.hasErrors()) {
+                    onEveryPaper(
+                        one,
+                        graded,
+                        Publisher.PAPERS,
+                        pool,
+                        (desk, pattern, paper) -> {
+                          desk.plan(pattern, paper);
+                          return List.of();
+                        });
+                  }
+                  return List.of();
+                }));
+      }
+    } finally {
+      end(pool);
+    }
+    return outcomes;
+  }
+
+  /** A folder as read, and everything found in it so far. */
+  private record Opened(
+      Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {}
+
+  private Opened open(Path folder) {
+    Findings findings = new Findings();
+    PatternSource source = null;
+    Throwable failure = null;
+    try {
+      if (!Files.isDirectory(folder)) {
+        throw new java.nio.file.NotDirectoryException(folder.toString());
+      }
+      source = stages.read(folder, findings);
+    } catch (FindingException e) {
+      findings.add(e.finding());
+    } catch (IOException | RuntimeException | StackOverflowError e) {
+      failure = e;
+    }
+    return new Opened(folder, source, findings, Optional.ofNullable(failure));
+  }
+
+  private Outcome attempt(Opened one, Listener listener, Callable<List<Path>> work) {
+    List<Path> written = List.of();
+    Throwable failure = one.failure.orElse(null);
+    if (failure == null && one.source != null) {
+      try {
+        written = work.call();
+      } catch (FindingException e) {
+        one.findings.add(e.finding());
+      } catch (RefusedException e) {
+        throw e;
+      } catch (Failure e) {
+        failure = e.getCause();
+      } catch (Exception | StackOverflowError | OutOfMemoryError e) {
+        failure = e;
+      }
+    }
+    Outcome outcome =
+        new Outcome(one.folder, new Result(written, one.findings), Optional.ofNullable(failure));
+    listener.ended(outcome);
+    return outcome;
+  }
+
+  private List<Path> write(
+      Opened one,
+      List<Variant> variants,
+      List<Paper> papers,
+      Request request,
+      ExecutorService pool,
+      OutputLock lock)
+      throws IOException {
+    String pattern = one.folder.getFileName().toString();
+    OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
+    output.repair();
+    List<GradedPattern> graded = grade(one, variants, pool);
+    if (one.findings.hasErrors() || graded.isEmpty()) {
+      return List.of();
+    }
+    FileNames names = FileNames.of(pattern, one.source);
+    try (OutputFolder.Draft draft = output.draft()) {
+      List<Manifest.Entry> entries =
+          onEveryPaper(
+              one,
+              graded,
+              papers,
+              pool,
+              (desk, made, paper) -> {
+                String size = made.variant().size();
+                List<Manifest.Entry> files = new ArrayList<>();
+                SheetPlan plan = desk.plan(made, paper);
+                files.add(
+                    draft.write(
+                        names.complete(size, paper),
+                        size,
+                        paper.id(),
+                        Manifest.COMPLETE,
+                        desk.complete(made, plan)));
+                if (!plan.tiles().isEmpty()) {
+                  files.add(
+                      draft.write(
+                          names.tiles(size, paper),
+                          size,
+                          paper.id(),
+                          Manifest.TILES,
+                          desk.tiles(made, plan)));
+                }
+                return files;
+              });
+      if (one.findings.hasErrors()) {
+        return List.of();
+      }
+      List<String> sizes = request.sizes();
+      List<String> paperIds = request.papers().stream().map(Paper::id).toList();
+      draft.publish(
+          entries,
+          old ->
+              (sizes.isEmpty() || sizes.contains(old.size()))
+                  && (paperIds.isEmpty() || paperIds.contains(old.paper())));
+      Path folder = request.output().resolve(pattern);
+      return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
+    }
+  }
+
+  private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
+      throws IOException {
+    List<Callable<Part<GradedPattern>>> tasks = new ArrayList<>();
+    for (Variant variant : variants) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              return new Part<>(stages.grade(one.source, variant, findings), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(null, findings);
+            }
+          });
+    }
+    return join(one, tasks, pool);
+  }
+
+  /** What is done with one variant on one paper. */
+  private interface PaperWork {
+    List<Manifest.Entry> on(Stages.Desk desk, GradedPattern pattern, Paper paper)
+        throws IOException;
+  }
+
+  private List<Manifest.Entry> onEveryPaper(
+      Opened one,
+      List<GradedPattern> graded,
+      List<Paper> papers,
+      ExecutorService pool,
+      PaperWork work)
+      throws IOException {
+    Locale language = one.source.masthead().language();
+    // Fonts belong to one thread, so each thread has a desk of its own.
+    ThreadLocal<Stages.Desk> desks = ThreadLocal.withInitial(() -> stages.desk(language));
+    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    for (GradedPattern pattern : graded) {
+      for (Paper paper : papers) {
+        tasks.add(
+            () -> {
+              Findings findings = new Findings();
+              try {
+                return new Part<>(work.on(desks.get(), pattern, paper), findings);
+              } catch (FindingException e) {
+                findings.add(e.finding());
+                return new Part<>(List.of(), findings);
+              }
+            });
+      }
+    }
+    List<Manifest.Entry> entries = new ArrayList<>();
+    join(one, tasks, pool).forEach(entries::addAll);
+    return entries;
+  }
+
+  /** What a task gives. */
+  private record Part<T>(T value, Findings findings) {}
+
+  private static <T> List<T> join(Opened one, List<Callable<Part<T>>> tasks, ExecutorService pool)
+      throws IOException {
+    List<T> values = new ArrayList<>();
+    Throwable failure = null;
+    try {
+      for (Future<Part<T>> future : pool.invokeAll(tasks)) {
+        try {
+          Part<T> part = future.get();
+          one.findings.addAll(part.findings);
+          if (part.value != null) {
+            values.add(part.value);
+          }
+        } catch (ExecutionException e) {
+          failure = failure == null ? e.getCause() : failure;
+        }
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new InterruptedIOException("interrupted");
+    }
+    if (failure instanceof IOException io) {
+      throw io;
+    }
+    if (failure != null) {
+      throw new Failure(failure);
+    }
+    return values;
+  }
+
+  /** Carries what a task threw over to the thread that waits for it. */
+  private static final class Failure extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    Failure(Throwable cause) {
+      super(null, cause, false, false);
+    }
+  }
+
+  private static List<Variant> variants(Opened one, List<String> sizes) {
+    return one.source.sizes() == null
+        ? List.of()
+        : one.source.sizes().sizes().stream()
+            .filter(size -> sizes.isEmpty() || sizes.contains(size))
+            .map(Variant::ofSize)
+            .toList();
+  }
+
+  private static void refuseUnknownSizes(Opened one, List<String> wanted) {
+    // A folder whose size table couldn't be read says so itself.
+    if (one.source == null || one.source.sizes() == null || one.source.sizes().sizes().isEmpty()) {
+      return;
+    }
+    List<String> known = one.source.sizes().sizes();
+    for (String size : wanted) {
+      if (!known.contains(size)) {
+        throw new RefusedException(
+            "‘"
+                + one.folder.getFileName()
+                + "’ has no size ‘"
+                + size
+                + "’"
+                + Nearest.of(size, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+                + " (its sizes: "
+                + String.join(", ", known)
+                + ")");
+      }
+    }
+  }
+
+  private static List<Path> distinct(List<Path> folders) {
+    Map<String, Path> byName = new LinkedHashMap<>();
+    for (Path given : new LinkedHashSet<>(folders.stream().map(Pipeline::plain).toList())) {
+      Path name = given.getFileName();
+      if (name == null || name.toString().startsWith(".")) {
+        throw new RefusedException(
+            "‘" + given + "’ can't be a pattern folder: its name must not begin with a dot");
+      }
+      // File systems that don't tell upper and lower case apart must not merge two patterns.
+      String key = Normalizer2.getNFCInstance().normalize(name.toString()).toLowerCase(Locale.ROOT);
+      Path other = byName.putIfAbsent(key, given);
+      if (other != null) {
+        throw new RefusedException(
+            "‘" + other + "’ and ‘" + given + "’ would be published under the same name");
+      }
+    }
+    return List.copyOf(byName.values());
+  }
+
+  private static Path plain(Path folder) {
+    return folder.toAbsolutePath().normalize();
+  }
+
+  private static void refuseOverlap(List<Path> patterns, Path output) {
+    for (Path pattern : patterns) {
+      Path target = real(plain(output).resolve(pattern.getFileName()));
+      for (Path folder : patterns) {
+        Path source = real(folder);
+        if (target.startsWith(source) || source.startsWith(target)) {
+          throw new RefusedException(
+              "the output ‘"
+                  + output
+                  + "’ would lie in or over the pattern folder ‘"
+                  + folder
+                  + "’");
+        }
+      }
+    }
+  }
+
+  /** The path with the symbolic links of that part of it that exists followed. */
+  private static Path real(Path path) {
+    Path existing = path;
+    while (existing != null) {
+      try {
+        return existing.toRealPath().resolve(existing.relativize(path)).normalize();
+      } catch (IOException e) {
+        existing = existing.getParent();
+      }
+    }
+    return path;
+  }
+
+  private ExecutorService pool() {
+    return Executors.newFixedThreadPool(threads);
+  }
+
+  private static void end(ExecutorService pool) {
+    pool.shutdownNow();
+    boolean interrupted = false;
+    while (true) {
+      try {
+        if (pool.awaitTermination(1, TimeUnit.MINUTES)) {
+          break;
+        }
+      } catch (InterruptedException e) {
+        interrupted = true;
+      }
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}

@@ -1,0 +1,55 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+
+/** The drawings in {@code panels/}, each read once. */
+final class Drawings {
+  private static final String FOLDER = "panels/";
+
+  private final Reading reading;
+  private final FolderFiles files;
+  private final Map<String, PanelDrawing> read = new LinkedHashMap<>();
+  private final Set<String> used = new TreeSet<>();
+
+  Drawings(Reading reading, FolderFiles files) {
+    this.reading = reading;
+    this.files = files;
+  }
+
+  /** A drawing by its name in {@code panels/}, or null if it can't be read, which is reported. */
+  PanelDrawing named(SourceText name) {
+    String path = files.resolve(FOLDER, name, ".svg");
+    if (path == null) {
+      return null;
+    }
+    used.add(path);
+    if (!read.containsKey(path)) {
+      SourceFile file = files.text(path);
+      read.put(path, file == null ? null : SvgReader.read(file, reading));
+    }
+    return read.get(path);
+  }
+
+  /** Reports the drawings that no panel has named. */
+  void reportUnused() {
+    List<String> unused = new ArrayList<>(files.in(FOLDER, ".svg"));
+    unused.removeAll(used);
+    for (String path : unused) {
+      reading
+          .findings()
+          .add(
+              SourceCode.DRAWING_UNUSED,
+              Position.ofFile(files.display(path)),
+              "name",
+              path.substring(FOLDER.length()));
+    }
+  }
+}

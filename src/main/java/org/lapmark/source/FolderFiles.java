@@ -1,0 +1,280 @@
+package org.lapmark.source;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.CharBuffer;
+import java.nio.charset.CharsetDecoder;
+import java.nio.charset.CoderResult;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
+import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.text.Normalizer;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+
+/**
+ * The only way to a pattern folder's files. The folder is listed once; only plain files found there
+ * can be read, so that no name in a source, whatever it looks like, leads out of the folder.
+ * Symbolic links are reported and never followed. Names are in NFC, with forward slashes.
+ */
+final class FolderFiles {
+  private final String name;
+  private final Path root;
+  private final Limits limits;
+  private final Findings findings;
+  private final Map<String, Path> files = new TreeMap<>(CODE_POINTS);
+  private int seen;
+  private boolean tooMany;
+
+  /** Text in the order of its code points, which differs from that of UTF-16 units. */
+  static final Comparator<String> CODE_POINTS =
+      (a, b) -> {
+        int[] left = a.codePoints().toArray();
+        int[] right = b.codePoints().toArray();
+        return Arrays.compare(left, right);
+      };
+
+  /**
+   * Lists a folder.
+   *
+   * @throws IOException when the folder itself can't be listed
+   */
+  FolderFiles(Path folder, Limits limits, Findings findings) throws IOException {
+    this.root = folder.toRealPath();
+    Path given = folder.toAbsolutePath().normalize().getFileName();
+    this.name =
+        Normalizer.normalize(given == null ? "pattern" : given.toString(), Normalizer.Form.NFC);
+    this.limits = limits;
+    this.findings = findings;
+    list(root, "", 0);
+  }
+
+  /** The folder's name. */
+  String folderName() {
+    return name;
+  }
+
+  /** A file's path as findings show it. */
+  String display(String path) {
+    return name + "/" + path;
+  }
+
+  private void list(Path folder, String prefix, int depth) throws IOException {
+    List<Path> entries = new ArrayList<>();
+    try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
+      for (Path entry : stream) {
+        // What begins with a dot belongs to tools: repositories, desktops.
+        if (entry.getFileName().toString().startsWith(".")) {
+          continue;
+        }
+        if (++seen > limits.files()) {
+          if (!tooMany) {
+            tooMany = true;
+            findings.add(
+                SourceCode.TOO_MANY_FILES,
+                Position.ofFile(name),
+                "limit",
+                Integer.toString(limits.files()));
+          }
+          break;
+        }
+        entries.add(entry);
+      }
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+    entries.sort(Comparator.comparing(entry -> entry.getFileName().toString(), CODE_POINTS));
+    for (Path entry : entries) {
+      String raw = entry.getFileName().toString();
+      String path = prefix + Normalizer.normalize(raw, Normalizer.Form.NFC);
+      if (raw.codePoints().anyMatch(FolderFiles::isControl)) {
+        String shown = path.replaceAll("\\p{C}", "?");
+        findings.add(SourceCode.FILE_NAME_CONTROL, Position.ofFile(display(shown)), "name", shown);
+        continue;
+      }
+      BasicFileAttributes attributes;
+      try {
+        attributes =
+            Files.readAttributes(entry, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      } catch (NoSuchFileException e) {
+        continue;
+      }
+      if (attributes.isSymbolicLink()) {
+        findings.add(SourceCode.SYMBOLIC_LINK, Position.ofFile(display(path)), "name", path);
+      } else if (attributes.isDirectory()) {
+        if (depth + 1 > limits.folderDepth()) {
+          findings.add(
+              SourceCode.FOLDER_TOO_DEEP,
+              Position.ofFile(display(path)),
+              "name",
+              path,
+              "limit",
+              Integer.toString(limits.folderDepth()));
+        } else {
+          list(entry, path + "/", depth + 1);
+        }
+      } else if (!attributes.isRegularFile()) {
+        findings.add(SourceCode.SPECIAL_FILE, Position.ofFile(display(path)), "name", path);
+      } else if (files.putIfAbsent(path, entry) != null) {
+        findings.add(SourceCode.FILE_NAME_TWICE, Position.ofFile(display(path)), "name", path);
+      }
+    }
+  }
+
+  private static boolean isControl(int point) {
+    return Character.isISOControl(point);
+  }
+
+  /** Whether a file is there. */
+  boolean has(String path) {
+    return files.containsKey(path);
+  }
+
+  /** The paths of a folder's own files with an ending, by code point. */
+  List<String> in(String folder, String ending) {
+    List<String> paths = new ArrayList<>();
+    for (String path : files.keySet()) {
+      if (path.startsWith(folder)
+          && path.endsWith(ending)
+          && path.indexOf('/', folder.length()) < 0) {
+        paths.add(path);
+      }
+    }
+    return paths;
+  }
+
+  /**
+   * The path of a file that the source names.
+   *
+   * @param folder the folder that it is looked for in, ending in a slash
+   * @param reference the name as written
+   * @param ending the ending of files that could have been meant
+   * @return the path, or null if there is none, which is then reported
+   */
+  String resolve(String folder, SourceText reference, String ending) {
+    String written = Normalizer.normalize(reference.text(), Normalizer.Form.NFC);
+    boolean outside =
+        written.startsWith("/")
+            || written.indexOf('\\') >= 0
+            || written.indexOf(':') >= 0
+            || List.of(written.split("/", -1)).contains("..");
+    if (outside) {
+      findings.add(SourceCode.PATH_OUTSIDE, reference.position(), "name", written);
+      return null;
+    }
+    String path = folder + written;
+    if (has(path)) {
+      return path;
+    }
+    List<String> known =
+        in(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
+    new Reading(limits, findings)
+        .unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
+    return null;
+  }
+
+  /**
+   * A file's text, without byte order mark, its lines ended by LF.
+   *
+   * @return null if it can't be read as text, which is then reported
+   */
+  SourceFile text(String path) {
+    String shown = display(path);
+    byte[] bytes;
+    try {
+      Path file = files.get(path);
+      // The folder may have changed since it was listed; a link put there now isn't followed
+      // either.
+      if (!file.toRealPath().startsWith(root)) {
+        findings.add(SourceCode.SYMBOLIC_LINK, Position.ofFile(shown), "name", path);
+        return null;
+      }
+      try (InputStream stream = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+        bytes = stream.readNBytes(limits.fileBytes() + 1);
+      }
+    } catch (IOException e) {
+      findings.add(
+          SourceCode.FILE_MISSING,
+          Position.ofFile(shown),
+          "name",
+          path,
+          "near",
+          "no",
+          "nearest",
+          "",
+          "known",
+          "none");
+      return null;
+    }
+    if (bytes.length > limits.fileBytes()) {
+      findings.add(
+          SourceCode.FILE_TOO_LARGE,
+          Position.ofFile(shown),
+          "name",
+          path,
+          "limit",
+          Integer.toString(limits.fileBytes()));
+      return null;
+    }
+    return decode(shown, bytes);
+  }
+
+  private SourceFile decode(String shown, byte[] bytes) {
+    CharsetDecoder decoder =
+        StandardCharsets.UTF_8
+            .newDecoder()
+            .onMalformedInput(CodingErrorAction.REPORT)
+            .onUnmappableCharacter(CodingErrorAction.REPORT);
+    ByteBuffer in = ByteBuffer.wrap(bytes);
+    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
+    CoderResult result = decoder.decode(in, out, true);
+    int good = out.position();
+    if (result.isError()) {
+      String lenient = new String(bytes, StandardCharsets.UTF_8);
+      String before = normalised(out.flip().toString());
+      SourceFile file = new SourceFile(shown, normalised(lenient));
+      findings.add(
+          SourceCode.NOT_UTF_8,
+          file.position(before.length(), before.length() + 1),
+          "byte",
+          String.format(Locale.ROOT, "%02X", bytes[in.position()] & 0xff));
+      return null;
+    }
+    SourceFile file = new SourceFile(shown, normalised(out.flip().toString().substring(0, good)));
+    String content = file.content();
+    for (int i = 0; i < content.length(); i++) {
+      char c = content.charAt(i);
+      boolean plain = c == '\n' || c == '\t' || c >= ' ' && c < 0x7f || c > 0x9f;
+      if (!plain || c == '\u2028' || c == '\u2029' || c >= '\ufffe' || c == '\ufeff') {
+        findings.add(
+            SourceCode.CONTROL_CHARACTER,
+            file.position(i, i + 1),
+            "code",
+            String.format(Locale.ROOT, "U+%04X", (int) c));
+        return null;
+      }
+    }
+    return file;
+  }
+
+  private static String normalised(String text) {
+    String unmarked = text.startsWith("\ufeff") ? text.substring(1) : text;
+    return unmarked.replace("\r\n", "\n").replace('\r', '\n');
+  }
+}

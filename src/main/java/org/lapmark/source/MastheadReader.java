@@ -1,0 +1,160 @@
+package org.lapmark.source;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.IllformedLocaleException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.PrintForm;
+
+/** Reads who publishes what, in which words and units. */
+final class MastheadReader {
+  private static final Map<String, PrintForm.Units> UNITS = new LinkedHashMap<>();
+  private static final Pattern METRIC = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
+  private static final List<String> INCH = List.of("1/2", "1/4", "1/8", "1/16", "1/32");
+
+  static {
+    UNITS.put("metric", PrintForm.Units.METRIC);
+    UNITS.put("inches", PrintForm.Units.INCHES);
+    UNITS.put("metric first", PrintForm.Units.METRIC_FIRST);
+    UNITS.put("inches first", PrintForm.Units.INCHES_FIRST);
+  }
+
+  private final Reading reading;
+  private final SourceFile file;
+
+  MastheadReader(Reading reading, SourceFile file) {
+    this.reading = reading;
+    this.file = file;
+  }
+
+  Masthead read(Map<String, YamlNode> values) {
+    Map<String, YamlNode> edition = Map.of();
+    if (values.containsKey("edition")) {
+      YamlNode node = values.get("edition");
+      Map<String, YamlNode> read =
+          reading.section(node, Section.EDITION, firstKey(node), "edition");
+      edition = read == null ? edition : read;
+    }
+    return new Masthead(
+        required(values, "title"),
+        required(values, "studio"),
+        values.containsKey("designer") ? reading.text(values.get("designer"), "designer") : null,
+        language(values.get("language")),
+        values.containsKey("summary") ? reading.template(values.get("summary"), "summary") : null,
+        values.containsKey("copyright")
+            ? reading.template(values.get("copyright"), "copyright")
+            : null,
+        form(values),
+        required(edition, "name"),
+        date(edition.get("date")),
+        edition.containsKey("note") ? reading.template(edition.get("note"), "note") : null);
+  }
+
+  /** Where a map's missing key is reported: at its first key, or where it stands. */
+  static Position firstKey(YamlNode node) {
+    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
+        ? map.entries().get(0).key().position()
+        : node.position();
+  }
+
+  private SourceText required(Map<String, YamlNode> values, String key) {
+    SourceText text = values.containsKey(key) ? reading.text(values.get(key), key) : null;
+    return text == null ? SourceText.verbatim(file, 0, 0) : text;
+  }
+
+  private Locale language(YamlNode node) {
+    SourceText text = node == null ? null : reading.text(node, "language");
+    if (text == null) {
+      return Locale.ENGLISH;
+    }
+    try {
+      Locale locale = new Locale.Builder().setLanguageTag(text.text()).build();
+      boolean known =
+          Arrays.asList(Locale.getISOLanguages()).contains(locale.getLanguage())
+              && (locale.getCountry().isEmpty()
+                  || Arrays.asList(Locale.getISOCountries()).contains(locale.getCountry()));
+      if (known) {
+        return locale;
+      }
+    } catch (IllformedLocaleException e) {
+      // Reported below, like a tag of the right form that names no language.
+    }
+    reading.findings().add(SourceCode.LANGUAGE_WRONG, text.position(), "text", text.text());
+    return Locale.ENGLISH;
+  }
+
+  private LocalDate date(YamlNode node) {
+    SourceText text = node == null ? null : reading.text(node, "date");
+    if (text == null) {
+      return LocalDate.EPOCH;
+    }
+    try {
+      if (text.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
+        return LocalDate.parse(text.text());
+      }
+    } catch (DateTimeException e) {
+      // Reported below, like a date written in another way.
+    }
+    reading.findings().add(SourceCode.DATE_WRONG, text.position(), "text", text.text());
+    return LocalDate.EPOCH;
+  }
+
+  private PrintForm form(Map<String, YamlNode> values) {
+    PrintForm.Units units = PrintForm.DEFAULT.units();
+    double metric = PrintForm.DEFAULT.metricStep();
+    int inch = PrintForm.DEFAULT.inchDenominator();
+    SourceText word =
+        values.containsKey("units") ? reading.text(values.get("units"), "units") : null;
+    if (word != null) {
+      if (UNITS.containsKey(word.text())) {
+        units = UNITS.get(word.text());
+      } else {
+        reading.unknown(SourceCode.UNITS_WRONG, word.position(), word.text(), UNITS.keySet());
+      }
+    }
+    YamlNode node = values.get("rounding");
+    Map<String, YamlNode> rounding =
+        node == null ? null : reading.section(node, Section.ROUNDING, firstKey(node), "rounding");
+    if (rounding != null) {
+      SourceText step =
+          rounding.containsKey("metric") ? reading.text(rounding.get("metric"), "metric") : null;
+      if (step != null) {
+        Matcher matcher = METRIC.matcher(step.text());
+        double amount =
+            matcher.matches()
+                ? Double.parseDouble(matcher.group(1)) * (matcher.group(2).equals("cm") ? 10 : 1)
+                : 0;
+        if (amount > 0) {
+          metric = amount;
+        } else {
+          rounding(step, "metric");
+        }
+      }
+      SourceText fraction =
+          rounding.containsKey("inch") ? reading.text(rounding.get("inch"), "inch") : null;
+      if (fraction != null) {
+        if (INCH.contains(fraction.text())) {
+          inch = Integer.parseInt(fraction.text().substring(2));
+        } else {
+          rounding(fraction, "inch");
+        }
+      }
+    }
+    return new PrintForm(units, metric, inch);
+  }
+
+  private void rounding(SourceText text, String kind) {
+    reading
+        .findings()
+        .add(SourceCode.ROUNDING_WRONG, text.position(), "text", text.text(), "kind", kind);
+  }
+}

@@ -1,0 +1,299 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Names;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * What every section's reader needs: turning nodes into texts, formulas, maps and lists, and
+ * reporting what is of another kind.
+ *
+ * @param limits how much is read
+ * @param findings where problems go
+ */
+record Reading(Limits limits, Findings findings) {
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+
+  /** Whether a word can be a name in formulas. */
+  static boolean isName(String word) {
+    return NAME.matcher(word).matches() && Names.isFree(word);
+  }
+
+  /** Reports a word that can't be a name in formulas. */
+  boolean checkName(SourceText name) {
+    if (isName(name.text())) {
+      return true;
+    }
+    findings.add(
+        SourceCode.NAME_WRONG,
+        name.position(),
+        "name",
+        name.text(),
+        "reserved",
+        NAME.matcher(name.text()).matches() ? "yes" : "no");
+    return false;
+  }
+
+  /** A scalar's text, or null if it is something else or nothing, which is then reported. */
+  SourceText text(YamlNode node, String key) {
+    if (node instanceof YamlNode.Text text) {
+      if (text.isNothing()) {
+        findings.add(SourceCode.VALUE_EMPTY, emptyPosition(text), "key", key);
+        return null;
+      }
+      return text.text();
+    }
+    String written = node.file().content().substring(node.start(), node.end());
+    if (node instanceof YamlNode.Entries map && map.flow()) {
+      findings.add(SourceCode.PLACEHOLDER_UNQUOTED, node.position(), "text", written);
+    } else {
+      findings.add(SourceCode.VALUE_NOT_TEXT, node.position(), "key", key);
+    }
+    return null;
+  }
+
+  /** An empty value is shown at the end of what stands before it, its key. */
+  private static Position emptyPosition(YamlNode.Text text) {
+    if (text.end() > text.start()) {
+      return text.file().position(text.start(), text.end());
+    }
+    SourceFile file = text.file();
+    int end = text.start();
+    while (end > 0 && file.content().charAt(end - 1) <= ' ') {
+      end--;
+    }
+    return file.position(Math.max(0, end - 1), end);
+  }
+
+  /** A text with placeholders, or null. */
+  TemplateText template(YamlNode node, String key) {
+    SourceText text = text(node, key);
+    return text == null ? null : TemplateText.parse(text, findings);
+  }
+
+  /** A formula, or null if it can't be understood, which is then reported. */
+  Formula formula(YamlNode node, String key) {
+    SourceText text = text(node, key);
+    return text == null ? null : formula(text);
+  }
+
+  /** A formula, or null if it can't be understood, which is then reported. */
+  Formula formula(SourceText text) {
+    try {
+      return Formula.parse(text);
+    } catch (FindingException e) {
+      findings.add(e.finding());
+      return null;
+    }
+  }
+
+  /** A whole number in a range, or null. */
+  Integer number(YamlNode node, String key, int lowest, int highest) {
+    SourceText text = text(node, key);
+    if (text == null) {
+      return null;
+    }
+    if (text.text().matches("[0-9]{1,9}")) {
+      int number = Integer.parseInt(text.text());
+      if (number >= lowest && number <= highest) {
+        return number;
+      }
+    }
+    findings.add(
+        SourceCode.NUMBER_WRONG,
+        text.position(),
+        "text",
+        text.text(),
+        "lowest",
+        Integer.toString(lowest),
+        "highest",
+        Integer.toString(highest));
+    return null;
+  }
+
+  /** Yes or no, or null. */
+  Boolean truth(YamlNode node, String key) {
+    SourceText text = text(node, key);
+    if (text == null) {
+      return null;
+    }
+    switch (text.text()) {
+      case "true":
+        return Boolean.TRUE;
+      case "false":
+        return Boolean.FALSE;
+      default:
+        findings.add(SourceCode.TRUTH_WRONG, text.position(), "text", text.text());
+        return null;
+    }
+  }
+
+  /** A list's values; empty if it isn't one, which is then reported. */
+  List<YamlNode> list(YamlNode node, String key) {
+    if (node instanceof YamlNode.Items items) {
+      return items.items();
+    }
+    if (node instanceof YamlNode.Text text && text.isNothing()) {
+      findings.add(SourceCode.VALUE_EMPTY, emptyPosition(text), "key", key);
+    } else {
+      findings.add(SourceCode.VALUE_NOT_LIST, node.position(), "key", key);
+    }
+    return List.of();
+  }
+
+  /** A list's values as texts; an empty list is reported. */
+  List<SourceText> texts(YamlNode node, String key) {
+    List<SourceText> texts = new ArrayList<>();
+    List<YamlNode> nodes = list(node, key);
+    if (nodes.isEmpty() && node instanceof YamlNode.Items) {
+      findings.add(SourceCode.LIST_EMPTY, node.position(), "key", key);
+    }
+    for (YamlNode item : nodes) {
+      SourceText text = text(item, key);
+      if (text != null) {
+        texts.add(text);
+      }
+    }
+    return texts;
+  }
+
+  /** A list's values up to a limit; passing it is reported at the first value left out. */
+  List<YamlNode> bounded(List<YamlNode> nodes, String what, int limit) {
+    if (nodes.size() <= limit) {
+      return nodes;
+    }
+    findings.add(
+        SourceCode.TOO_MANY_ENTRIES,
+        nodes.get(limit).position(),
+        "what",
+        what,
+        "limit",
+        Integer.toString(limit));
+    return nodes.subList(0, limit);
+  }
+
+  /**
+   * The entries of a map with names of the author's own. Duplicate names and names that formulas
+   * can't use are reported; of duplicates the first counts.
+   */
+  void named(YamlNode node, String what, BiConsumer<SourceText, YamlNode> each) {
+    YamlNode.Entries map = map(node, what);
+    if (map == null) {
+      return;
+    }
+    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
+    for (YamlNode.Entry entry : map.entries()) {
+      String name = entry.key().text().text();
+      if (repeated(entry.key(), seen)) {
+        continue;
+      }
+      if (seen.size() > limits.entries()) {
+        findings.add(
+            SourceCode.TOO_MANY_ENTRIES,
+            entry.key().position(),
+            "what",
+            what,
+            "limit",
+            Integer.toString(limits.entries()));
+        return;
+      }
+      if (name.isEmpty()) {
+        findings.add(SourceCode.KEY_NOT_TEXT, entry.key().position());
+      } else if (checkName(entry.key().text())) {
+        each.accept(entry.key().text(), entry.value());
+      }
+    }
+  }
+
+  boolean repeated(YamlNode.Text key, Map<String, YamlNode.Text> seen) {
+    YamlNode.Text first = seen.putIfAbsent(key.text().text(), key);
+    if (first == null) {
+      return false;
+    }
+    findings.add(
+        SourceCode.KEY_DUPLICATE,
+        key.position(),
+        "key",
+        key.text().text(),
+        "line",
+        Integer.toString(first.position().line()));
+    return true;
+  }
+
+  /** A map, or null if it is something else, which is then reported. */
+  YamlNode.Entries map(YamlNode node, String key) {
+    if (node instanceof YamlNode.Entries map) {
+      return map;
+    }
+    if (node instanceof YamlNode.Text text && text.isNothing()) {
+      findings.add(SourceCode.VALUE_EMPTY, emptyPosition(text), "key", key);
+    } else {
+      findings.add(SourceCode.VALUE_NOT_MAP, node.position(), "key", key);
+    }
+    return null;
+  }
+
+  /**
+   * A map with known keys. Unknown, duplicate and missing ones are reported.
+   *
+   * @param node the map
+   * @param section which keys it may have
+   * @param owner where a missing key is reported: what the map belongs to
+   * @param key the key that the map is the value of, for messages
+   * @return the values by key, or null if it isn't a map
+   */
+  Map<String, YamlNode> section(YamlNode node, Section section, Position owner, String key) {
+    YamlNode.Entries map = map(node, key);
+    if (map == null) {
+      return null;
+    }
+    Map<String, YamlNode> values = new LinkedHashMap<>();
+    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
+    for (YamlNode.Entry entry : map.entries()) {
+      String name = entry.key().text().text();
+      if (repeated(entry.key(), seen)) {
+        continue;
+      }
+      if (section.known().contains(name)) {
+        values.put(name, entry.value());
+      } else {
+        unknown(SourceCode.KEY_UNKNOWN, entry.key().position(), name, section.known());
+      }
+    }
+    for (String required : section.required()) {
+      if (!values.containsKey(required)) {
+        findings.add(SourceCode.KEY_MISSING, owner, "key", required);
+      }
+    }
+    return values;
+  }
+
+  /** Reports a word that isn't among the known ones, naming the nearest. */
+  void unknown(SourceCode code, Position position, String word, Collection<String> known) {
+    String nearest = Nearest.of(word, known).orElse("");
+    findings.add(
+        code,
+        position,
+        "name",
+        word,
+        "near",
+        nearest.isEmpty() ? "no" : "yes",
+        "nearest",
+        nearest,
+        "known",
+        known.isEmpty() ? "none" : String.join(", ", known.stream().limit(20).toList()));
+  }
+}

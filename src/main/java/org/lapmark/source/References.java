@@ -1,0 +1,195 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+
+/** Checks what can be known of names without computing anything: clashes, and where they lead. */
+final class References {
+  private static final Pattern DOTTED = Pattern.compile("[a-z][a-z0-9_]*\\.[a-z][a-z0-9_]*");
+
+  private final Reading reading;
+  private final PatternSource source;
+  private final Set<String> statedPanels;
+  private final Map<String, PanelSource> panels;
+
+  /**
+   * Prepares the checks.
+   *
+   * @param statedPanels the names of all panels, those included that couldn't be read
+   */
+  References(Reading reading, PatternSource source, Set<String> statedPanels) {
+    this.reading = reading;
+    this.source = source;
+    this.statedPanels = statedPanels;
+    this.panels = PanelReader.byName(source.panels());
+  }
+
+  void check() {
+    clashes();
+    source.panels().forEach(this::panel);
+    source.pieces().forEach(this::piece);
+    for (SeamSource seam : source.seams()) {
+      for (SeamSource.Side side : seam.sides()) {
+        side.members().forEach(this::member);
+      }
+    }
+  }
+
+  private void clashes() {
+    Map<String, Position> measures = new LinkedHashMap<>();
+    if (source.sizes() != null) {
+      source.sizes().rows().forEach(row -> measures.putIfAbsent(row.name(), row.position()));
+    }
+    source.measures().forEach(measure -> claim(measures, measure.name()));
+    Map<String, Position> things = new LinkedHashMap<>();
+    source.materials().forEach(thing -> claim(things, thing.id()));
+    source.hardware().forEach(thing -> claim(things, thing.id()));
+    source.panels().forEach(panel -> claim(things, panel.name()));
+  }
+
+  private void claim(Map<String, Position> taken, SourceText name) {
+    Position first = taken.putIfAbsent(name.text(), name.position());
+    if (first != null) {
+      reading
+          .findings()
+          .add(
+              SourceCode.NAME_TAKEN,
+              name.position(),
+              "name",
+              name.text(),
+              "file",
+              first.file(),
+              "line",
+              Integer.toString(first.line()));
+    }
+  }
+
+  private void panel(PanelSource panel) {
+    if (panel.shape() instanceof PanelSource.Inset inset) {
+      isPanel(inset.panel());
+    }
+    if (panel.shape() instanceof PanelSource.Drawn drawn) {
+      Set<String> corners = drawn.drawing().cornerNames();
+      for (PanelSource.EdgeSource edge : panel.edges()) {
+        for (SourceText corner : List.of(edge.from(), edge.to())) {
+          if (!corners.contains(corner.text())) {
+            reading.unknown(SourceCode.CORNER_UNKNOWN, corner.position(), corner.text(), corners);
+          }
+        }
+      }
+    }
+    Set<String> edges = edges(panel, new TreeSet<>());
+    if (edges == null) {
+      return;
+    }
+    for (PanelSource.ChainSource chain : panel.chains()) {
+      chain.edges().forEach(edge -> edge(edge, edges));
+    }
+    for (PanelSource.NotchSource notch : panel.notches()) {
+      edge(notch.edge(), edges);
+    }
+  }
+
+  private void piece(PieceSource piece) {
+    boolean known = isPanel(piece.panel());
+    PanelSource panel = known ? panels.get(piece.panel().text()) : null;
+    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    if (edges != null) {
+      piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
+    }
+    List<String> materials =
+        source.materials().stream().map(material -> material.id().text()).toList();
+    for (PieceSource.CutSource cut : piece.cuts()) {
+      if (!materials.contains(cut.material().text())) {
+        reading.unknown(
+            SourceCode.MATERIAL_UNKNOWN,
+            cut.material().position(),
+            cut.material().text(),
+            materials);
+      }
+    }
+  }
+
+  private void member(SeamSource.Member member) {
+    String text = member.text().text();
+    if (!DOTTED.matcher(text).matches()) {
+      return;
+    }
+    int dot = text.indexOf('.');
+    String owner = text.substring(0, dot);
+    List<String> things = new ArrayList<>();
+    source.materials().forEach(thing -> things.add(thing.id().text()));
+    source.hardware().forEach(thing -> things.add(thing.id().text()));
+    if (things.contains(owner)) {
+      return;
+    }
+    if (!statedPanels.contains(owner)) {
+      things.addAll(0, statedPanels);
+      reading.unknown(
+          SourceCode.PANEL_UNKNOWN, member.text().part(0, dot).position(), owner, things);
+      return;
+    }
+    PanelSource panel = panels.get(owner);
+    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    if (edges != null) {
+      Set<String> all = new TreeSet<>(edges);
+      all.addAll(chains(panel, new TreeSet<>()));
+      edge(member.text().part(dot + 1, text.length()), all);
+    }
+  }
+
+  private void edge(SourceText edge, Set<String> known) {
+    if (!known.contains(edge.text())) {
+      reading.unknown(SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known);
+    }
+  }
+
+  private boolean isPanel(SourceText name) {
+    if (statedPanels.contains(name.text())) {
+      return true;
+    }
+    reading.unknown(SourceCode.PANEL_UNKNOWN, name.position(), name.text(), statedPanels);
+    return false;
+  }
+
+  /** A panel's edges: stated ones, a rectangle's four, an inset's original's; null if unknown. */
+  private Set<String> edges(PanelSource panel, Set<String> visited) {
+    Set<String> names = new TreeSet<>();
+    panel.edges().forEach(edge -> names.add(edge.name().text()));
+    if (panel.shape() instanceof PanelSource.Inset inset) {
+      PanelSource original = panels.get(inset.panel().text());
+      if (original == null || !visited.add(panel.name().text())) {
+        return null;
+      }
+      Set<String> inherited = edges(original, visited);
+      if (inherited == null) {
+        return null;
+      }
+      names.addAll(inherited);
+    } else if (panel.shape() instanceof PanelSource.Rectangle
+        || panel.shape() instanceof PanelSource.Strip) {
+      names.addAll(PanelReader.stockEdges());
+    } else if (panel.shape() == null) {
+      return null;
+    }
+    return names;
+  }
+
+  private Set<String> chains(PanelSource panel, Set<String> visited) {
+    Set<String> names = new TreeSet<>();
+    panel.chains().forEach(chain -> names.add(chain.name().text()));
+    if (panel.shape() instanceof PanelSource.Inset inset
+        && panels.containsKey(inset.panel().text())
+        && visited.add(panel.name().text())) {
+      names.addAll(chains(panels.get(inset.panel().text()), visited));
+    }
+    return names;
+  }
+}

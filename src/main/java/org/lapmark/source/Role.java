@@ -1,0 +1,56 @@
+package org.lapmark.source;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** What a shape in a drawing stands for, stated by its id. */
+enum Role {
+  /** The closed outline. */
+  OUTLINE(false),
+  /** The line along which the grain runs. */
+  GRAINLINE(false),
+  /** A named corner. */
+  CORNER(true),
+  /** A named line where something is placed. */
+  PLACEMENT(true),
+  /** A named line along which cloth is folded. */
+  FOLDLINE(true),
+  /** A named point that is drilled or punched. */
+  DRILL(true),
+  /** A notch. */
+  NOTCH(true);
+
+  private final boolean named;
+
+  Role(boolean named) {
+    this.named = named;
+  }
+
+  /** Whether the id goes on with a dot and a name. */
+  boolean isNamed() {
+    return named;
+  }
+
+  /** The id's first word. */
+  String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The id as messages show it. */
+  String pattern() {
+    return named ? word() + ".name" : word();
+  }
+
+  /** The role with a word, or null. */
+  static Role of(String word) {
+    return Arrays.stream(values())
+        .filter(role -> role.word().equals(word))
+        .findFirst()
+        .orElse(null);
+  }
+
+  static List<String> words() {
+    return Arrays.stream(values()).map(Role::word).toList();
+  }
+}

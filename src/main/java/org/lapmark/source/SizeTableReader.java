@@ -1,0 +1,259 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Value;
+
+/**
+ * Reads the size table: a row a base measure, with its unit; a column a size; a column {@code note}
+ * is the author's own.
+ */
+final class SizeTableReader {
+  private static final Pattern SIZE =
+      Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._+-]{0,18}[\\p{L}\\p{N}+])?");
+  private static final double INCH = 25.4;
+  // 1 January 2000 to 31 December 2099, as spreadsheets count days.
+  private static final double FIRST_DAY = 36_526;
+  private static final double LAST_DAY = 73_050;
+
+  private final Reading reading;
+  private final Findings findings;
+  private final SourceFile file;
+  private final Map<String, Unit> units = units();
+
+  SizeTableReader(Reading reading, SourceFile file) {
+    this.reading = reading;
+    this.findings = reading.findings();
+    this.file = file;
+  }
+
+  private record Unit(double factor, Dimension dimension) {}
+
+  private record Column(int index, SourceText head) {
+    String name() {
+      return head.text().strip();
+    }
+  }
+
+  private static Map<String, Unit> units() {
+    Map<String, Unit> units = new LinkedHashMap<>();
+    units.put("mm", new Unit(1, Dimension.LENGTH));
+    units.put("cm", new Unit(10, Dimension.LENGTH));
+    units.put("m", new Unit(1000, Dimension.LENGTH));
+    units.put("in", new Unit(INCH, Dimension.LENGTH));
+    units.put("ft", new Unit(12 * INCH, Dimension.LENGTH));
+    units.put("yd", new Unit(36 * INCH, Dimension.LENGTH));
+    units.put("deg", new Unit(1, Dimension.ANGLE));
+    units.put("count", new Unit(1, Dimension.COUNT));
+    units.put("-", new Unit(1, Dimension.PLAIN));
+    units.put("", new Unit(1, Dimension.PLAIN));
+    return units;
+  }
+
+  /** Reads the table; null if it can't be taken apart, which is then reported. */
+  SizeTable read() {
+    char separator = CsvCells.separator(file);
+    List<List<SourceText>> rows;
+    try {
+      // One more than is allowed, and the head.
+      rows = CsvCells.read(file, separator, 4 * reading.limits().rows() + 2);
+    } catch (FindingException e) {
+      findings.add(e.finding());
+      return null;
+    }
+    List<SourceText> head = rows.isEmpty() ? List.of() : rows.get(0);
+    Column measure = column(head, "measure");
+    Column unit = column(head, "unit");
+    if (measure == null) {
+      return null;
+    }
+    List<Column> sizes = sizes(head);
+    boolean commas = false;
+    for (List<SourceText> row : rows.subList(1, rows.size())) {
+      commas |= row.stream().anyMatch(cell -> CellNumber.hasDecimalComma(cell.text()));
+    }
+    List<SizeTable.Row> measures = new ArrayList<>();
+    Map<String, Position> seen = new LinkedHashMap<>();
+    for (List<SourceText> row : rows.subList(1, rows.size())) {
+      if (row.stream().allMatch(cell -> cell.text().isBlank())) {
+        continue;
+      }
+      if (measures.size() >= reading.limits().rows()) {
+        tooMany("measures", row.get(0).position(), reading.limits().rows());
+        break;
+      }
+      SizeTable.Row read = row(row, head, measure, unit, sizes, commas, seen);
+      if (read != null) {
+        measures.add(read);
+      }
+    }
+    return new SizeTable(sizes.stream().map(Column::name).toList(), measures);
+  }
+
+  private void tooMany(String what, Position position, int limit) {
+    findings.add(
+        SourceCode.TOO_MANY_ENTRIES, position, "what", what, "limit", Integer.toString(limit));
+  }
+
+  private Column column(List<SourceText> head, String name) {
+    for (int i = 0; i < head.size(); i++) {
+      if (head.get(i).text().strip().equalsIgnoreCase(name)) {
+        return new Column(i, head.get(i));
+      }
+    }
+    Position position = file.position(0, Math.max(1, file.content().indexOf('\n')));
+    findings.add(SourceCode.SIZES_COLUMN_MISSING, position, "name", name);
+    return null;
+  }
+
+  private List<Column> sizes(List<SourceText> head) {
+    List<Column> sizes = new ArrayList<>();
+    Map<String, Column> seen = new LinkedHashMap<>();
+    for (int i = 0; i < head.size(); i++) {
+      Column column = new Column(i, head.get(i));
+      String name = column.name();
+      String folded = name.toLowerCase(Locale.ROOT);
+      if (name.isEmpty() || folded.equals("note")) {
+        continue;
+      }
+      boolean own = folded.equals("measure") || folded.equals("unit");
+      if (seen.putIfAbsent(folded, column) != null) {
+        findings.add(SourceCode.SIZE_DUPLICATE, trimmed(column.head()), "name", name);
+      } else if (!own && !SIZE.matcher(name).matches()) {
+        findings.add(SourceCode.SIZE_NAME_WRONG, trimmed(column.head()), "name", name);
+      } else if (!own && sizes.size() >= reading.limits().sizes()) {
+        tooMany("sizes", trimmed(column.head()), reading.limits().sizes());
+        break;
+      } else if (!own) {
+        sizes.add(column);
+      }
+    }
+    if (sizes.isEmpty()) {
+      Position position = file.position(0, Math.max(1, file.content().indexOf('\n')));
+      findings.add(SourceCode.SIZES_NONE, position);
+    }
+    return sizes;
+  }
+
+  private SizeTable.Row row(
+      List<SourceText> row,
+      List<SourceText> head,
+      Column measure,
+      Column unit,
+      List<Column> sizes,
+      boolean commas,
+      Map<String, Position> seen) {
+    SourceText nameCell = row.size() > measure.index() ? row.get(measure.index()) : row.get(0);
+    SourceText name = trimmedText(nameCell);
+    boolean known = reading.checkName(name);
+    if (known) {
+      Position first = seen.putIfAbsent(name.text(), name.position());
+      if (first != null) {
+        findings.add(
+            SourceCode.MEASURE_DUPLICATE,
+            name.position(),
+            "name",
+            name.text(),
+            "line",
+            Integer.toString(first.line()));
+        known = false;
+      }
+    }
+    Unit factor = unit(row, unit);
+    Map<String, Value.Quantity> values = new LinkedHashMap<>();
+    for (Column size : sizes) {
+      Value.Quantity value = value(row, size, factor, commas, name);
+      if (value != null) {
+        values.put(size.name(), value);
+      }
+    }
+    withoutSize(row, head);
+    return known ? new SizeTable.Row(name.text(), name.position(), values) : null;
+  }
+
+  /** The unit of a row; null if it isn't known, which is then reported. */
+  private Unit unit(List<SourceText> row, Column column) {
+    if (column == null) {
+      return null;
+    }
+    SourceText cell = column.index() < row.size() ? trimmedText(row.get(column.index())) : null;
+    Unit unit = units.get(cell == null ? "" : cell.text());
+    if (unit == null) {
+      List<String> known = units.keySet().stream().filter(word -> !word.isEmpty()).toList();
+      reading.unknown(SourceCode.UNIT_UNKNOWN, cell.position(), cell.text(), known);
+    }
+    return unit;
+  }
+
+  private Value.Quantity value(
+      List<SourceText> row, Column size, Unit unit, boolean commas, SourceText name) {
+    SourceText cell = size.index() < row.size() ? trimmedText(row.get(size.index())) : null;
+    CellNumber read = CellNumber.parse(cell == null ? "" : cell.text(), commas);
+    if (read.kind() == CellNumber.Kind.EMPTY) {
+      Position position = cell == null ? row.get(row.size() - 1).position() : cell.position();
+      findings.add(SourceCode.CELL_MISSING, position, "measure", name.text(), "size", size.name());
+      return null;
+    }
+    SourceCode code =
+        switch (read.kind()) {
+          case DATE -> SourceCode.CELL_DATE;
+          case AMBIGUOUS -> SourceCode.CELL_AMBIGUOUS;
+          case FORMULA -> SourceCode.CELL_FORMULA;
+          case OTHER -> SourceCode.CELL_NOT_NUMBER;
+          default -> null;
+        };
+    double number = read.number();
+    boolean day =
+        number >= FIRST_DAY && number <= LAST_DAY && unit != null && unit.factor() >= INCH;
+    if (code == null && day && number == Math.rint(number) && unit.factor() < 1000) {
+      code = SourceCode.CELL_DATE;
+    }
+    if (code == null
+        && unit != null
+        && !(Math.abs(number * unit.factor()) <= reading.limits().largest())) {
+      code = SourceCode.NUMBER_TOO_LARGE;
+    }
+    if (code == null
+        && unit != null
+        && unit.dimension() == Dimension.COUNT
+        && (number != Math.rint(number) || number < 0)) {
+      code = SourceCode.CELL_NOT_WHOLE;
+    }
+    if (code != null) {
+      findings.add(code, cell.position(), "text", cell.text());
+      return null;
+    }
+    return unit == null ? null : new Value.Quantity(number * unit.factor(), unit.dimension());
+  }
+
+  /** Reports what stands in a column without a head, or behind the last one. */
+  private void withoutSize(List<SourceText> row, List<SourceText> head) {
+    for (int i = 0; i < row.size(); i++) {
+      SourceText cell = row.get(i);
+      if (!cell.text().isBlank() && (i >= head.size() || head.get(i).text().isBlank())) {
+        findings.add(SourceCode.CELL_WITHOUT_SIZE, trimmed(cell), "text", cell.text().strip());
+      }
+    }
+  }
+
+  private static Position trimmed(SourceText cell) {
+    return trimmedText(cell).position();
+  }
+
+  private static SourceText trimmedText(SourceText cell) {
+    String text = cell.text();
+    String trimmed = text.strip();
+    int start = text.indexOf(trimmed);
+    return cell.part(start, start + trimmed.length());
+  }
+}

@@ -1,0 +1,211 @@
+package org.lapmark.source;
+
+import java.util.Locale;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Severity;
+
+/** What can be wrong with the files of a pattern folder. */
+public enum SourceCode implements FindingCode {
+  /** The folder has no {@code pattern.yaml}. */
+  PATTERN_MISSING,
+  /** The folder has no {@code sizes.csv}. */
+  SIZES_MISSING,
+  /** A file is named that doesn't exist. */
+  FILE_MISSING,
+  /** A file has more bytes than are read. */
+  FILE_TOO_LARGE,
+  /** A text file isn't UTF-8. */
+  NOT_UTF_8,
+  /** A text file has a control character. */
+  CONTROL_CHARACTER,
+  /** A file's name has a control character. */
+  FILE_NAME_CONTROL,
+  /** Two files' names differ only in how accents are coded. */
+  FILE_NAME_TWICE,
+  /** A symbolic link stands in the folder. */
+  SYMBOLIC_LINK,
+  /** Something that is neither a plain file nor a folder stands in the folder. */
+  SPECIAL_FILE,
+  /** A reference leads out of its folder. */
+  PATH_OUTSIDE,
+  /** The folder holds more files than are read. */
+  TOO_MANY_FILES,
+  /** Folders stand too deep in each other. */
+  FOLDER_TOO_DEEP,
+
+  /** The YAML can't be parsed. */
+  YAML_SYNTAX,
+  /** Lists and maps stand too deep in each other. */
+  YAML_TOO_DEEP,
+  /** The YAML has too many values. */
+  YAML_TOO_LARGE,
+  /** An anchor or an alias. */
+  YAML_ALIAS,
+  /** An explicit type tag. */
+  YAML_TAG,
+  /** More than one YAML document in a file. */
+  YAML_SEVERAL_DOCUMENTS,
+  /** A key that isn't known there. */
+  KEY_UNKNOWN,
+  /** A key that has to be there isn't. */
+  KEY_MISSING,
+  /** A key stands twice in one map. */
+  KEY_DUPLICATE,
+  /** A map or list stands where a key should. */
+  KEY_NOT_TEXT,
+  /** A key has no value. */
+  VALUE_EMPTY,
+  /** A list or map stands where text is expected. */
+  VALUE_NOT_TEXT,
+  /** Something else stands where a map is expected. */
+  VALUE_NOT_MAP,
+  /** Something else stands where a list is expected. */
+  VALUE_NOT_LIST,
+  /** A placeholder without quotes, which YAML takes for a map. */
+  PLACEHOLDER_UNQUOTED,
+  /** The format's version isn't one that this program reads. */
+  FORMAT_UNSUPPORTED,
+  /** Not a date. */
+  DATE_WRONG,
+  /** Not a language tag. */
+  LANGUAGE_WRONG,
+  /** Not one of the words for units. */
+  UNITS_WRONG,
+  /** Not a rounding step. */
+  ROUNDING_WRONG,
+  /** Not a whole number in the range that makes sense there. */
+  NUMBER_WRONG,
+  /** Neither true nor false. */
+  TRUTH_WRONG,
+  /** Not a name that formulas can use. */
+  NAME_WRONG,
+  /** A name that already means something else. */
+  NAME_TAKEN,
+  /** A panel without an outline. */
+  PANEL_WITHOUT_SHAPE,
+  /** A panel whose outline is stated in two ways. */
+  PANEL_SHAPE_TWICE,
+  /** A scaling of something that isn't scaled. */
+  SCALE_MISPLACED,
+  /** An edge that isn't stated by two corners. */
+  EDGE_CORNERS,
+  /** A seam with fewer than two sides. */
+  SEAM_SIDES,
+  /** A list that has to have something in it. */
+  LIST_EMPTY,
+  /** A piece number is used twice. */
+  PIECE_NUMBER_DUPLICATE,
+  /** Two steps have the same id. */
+  STEP_ID_DUPLICATE,
+  /** A material that isn't stated. */
+  MATERIAL_UNKNOWN,
+  /** A panel that isn't stated. */
+  PANEL_UNKNOWN,
+  /** An edge or chain that the panel doesn't have. */
+  EDGE_UNKNOWN,
+  /** A corner that the drawing doesn't have. */
+  CORNER_UNKNOWN,
+  /** More entries than are read. */
+  TOO_MANY_ENTRIES,
+  /** A drawing that no panel uses. */
+  DRAWING_UNUSED(Severity.NOTE),
+
+  /** A quoted cell that isn't closed. */
+  CSV_SYNTAX,
+  /** The size table lacks a column. */
+  SIZES_COLUMN_MISSING,
+  /** The size table has no size. */
+  SIZES_NONE,
+  /** A size stands twice. */
+  SIZE_DUPLICATE,
+  /** Not a name for a size. */
+  SIZE_NAME_WRONG,
+  /** A base measure stands twice. */
+  MEASURE_DUPLICATE,
+  /** A unit that isn't known. */
+  UNIT_UNKNOWN,
+  /** A size has no value. */
+  CELL_MISSING,
+  /** A value that isn't a number. */
+  CELL_NOT_NUMBER,
+  /** A fraction that a spreadsheet has turned into a date. */
+  CELL_DATE,
+  /** A number whose comma or point can be read in two ways. */
+  CELL_AMBIGUOUS,
+  /** A spreadsheet's formula or error. */
+  CELL_FORMULA,
+  /** A count that isn't whole. */
+  CELL_NOT_WHOLE,
+  /** A value in a column without a size. */
+  CELL_WITHOUT_SIZE,
+  /** A number beyond all cloth. */
+  NUMBER_TOO_LARGE,
+
+  /** The XML can't be parsed. */
+  XML_SYNTAX,
+  /** A document type declaration. */
+  XML_DOCTYPE,
+  /** Elements stand too deep in each other. */
+  XML_TOO_DEEP,
+  /** The drawing has too many elements. */
+  XML_TOO_LARGE,
+  /** The file isn't an SVG drawing. */
+  SVG_ROOT,
+  /** Something that would run or fetch something. */
+  SVG_ACTIVE(Severity.WARNING),
+  /** Shapes without a role. */
+  SVG_IGNORED(Severity.NOTE),
+  /** The drawing doesn't say how large it is. */
+  SVG_SCALE_UNKNOWN,
+  /** An attribute that isn't what it should be. */
+  ATTRIBUTE_WRONG,
+  /** A {@code data-} attribute that overrides nothing. */
+  DATA_ATTRIBUTE_UNKNOWN(Severity.WARNING),
+  /** An id that looks like a role but isn't. */
+  ROLE_UNKNOWN(Severity.WARNING),
+  /** A role that is given twice. */
+  ROLE_TWICE,
+  /** A role on something that isn't read. */
+  ROLE_NOT_READ,
+  /** No outline. */
+  OUTLINE_MISSING,
+  /** An outline whose end doesn't meet its start. */
+  OUTLINE_NOT_CLOSED,
+  /** A shape of several parts. */
+  SHAPE_SEVERAL,
+  /** An outline whose small gap was closed. */
+  OUTLINE_GAP_CLOSED(Severity.NOTE),
+  /** A shape without extent. */
+  SHAPE_EMPTY,
+  /** Path data that can't be parsed. */
+  PATH_SYNTAX,
+  /** A drawing with too many path segments. */
+  PATH_TOO_LONG,
+  /** A transform that can't be parsed. */
+  TRANSFORM_SYNTAX,
+
+  /** A step without front matter. */
+  STEP_FRONT_MATTER_MISSING,
+  /** A step whose front matter isn't closed. */
+  STEP_FRONT_MATTER_OPEN;
+
+  private final Severity severity;
+
+  SourceCode() {
+    this(Severity.ERROR);
+  }
+
+  SourceCode(Severity severity) {
+    this.severity = severity;
+  }
+
+  @Override
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

@@ -1,0 +1,81 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+
+/** Reads materials and hardware. */
+final class ThingReader {
+  private final Reading reading;
+
+  ThingReader(Reading reading) {
+    this.reading = reading;
+  }
+
+  List<ThingSource> read(YamlNode node, Section section, String what) {
+    List<ThingSource> things = new ArrayList<>();
+    reading.named(node, what, (id, value) -> things.add(thing(id, value, section)));
+    return things;
+  }
+
+  private ThingSource thing(SourceText id, YamlNode node, Section section) {
+    Map<String, YamlNode> values = reading.section(node, section, id.position(), id.text());
+    Map<String, Formula> properties = new LinkedHashMap<>();
+    TemplateText name = null;
+    if (values != null) {
+      for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
+        if (entry.getKey().equals("name")) {
+          name = reading.template(entry.getValue(), "name");
+        } else {
+          Formula formula = property(entry.getKey(), entry.getValue());
+          if (formula != null) {
+            properties.put(entry.getKey(), formula);
+          }
+        }
+      }
+    }
+    if (name == null) {
+      name = new TemplateText(id, List.of(new TemplateText.Literal(id.text())));
+    }
+    return new ThingSource(id, name, properties);
+  }
+
+  private Formula property(String key, YamlNode node) {
+    if (key.equals("stock_lengths") && node instanceof YamlNode.Items) {
+      List<SourceText> texts = reading.texts(node, key);
+      return texts.isEmpty() ? null : reading.formula(joined(texts));
+    }
+    return reading.formula(node, key);
+  }
+
+  /** Several stock sizes as the formula of a list, each character with its place. */
+  private static SourceText joined(List<SourceText> texts) {
+    StringBuilder text = new StringBuilder("[");
+    List<Integer> offsets = new ArrayList<>();
+    SourceFile file = texts.get(0).file();
+    int last = texts.get(0).offset(0);
+    offsets.add(last);
+    for (SourceText part : texts) {
+      if (text.length() > 1) {
+        text.append(", ");
+        offsets.add(last);
+        offsets.add(last);
+      }
+      text.append(part.text());
+      for (int i = 0; i < part.text().length(); i++) {
+        offsets.add(part.offset(i));
+      }
+      last = part.offset(part.text().length());
+    }
+    text.append(']');
+    offsets.add(last);
+    offsets.add(last);
+    return SourceText.mapped(
+        file, text.toString(), offsets.stream().mapToInt(Integer::intValue).toArray());
+  }
+}

@@ -1,0 +1,203 @@
+package org.lapmark.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.lapmark.finding.Findings;
+import org.lapmark.print.Paper;
+import org.lapmark.publish.Publisher.Listener;
+import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.Publisher.Result;
+import org.lapmark.publish.RefusedException;
+
+class CommandsTest {
+  @TempDir Path home;
+  private final ByteArrayOutputStream out = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream err = new ByteArrayOutputStream();
+  private final List<Path> asked = new ArrayList<>();
+  private Request request;
+  private Findings findings = new Findings();
+  private Throwable failure;
+  private RuntimeException refusal;
+
+  /** Does no work, but says what a test wants to hear. */
+  private final class IdleWorkshop implements Workshop {
+    @Override
+    public List<Outcome> publish(
+        Path templates, List<Path> folders, Request wanted, Listener listener) {
+      request = wanted;
+      return outcomes(folders, listener, true);
+    }
+
+    @Override
+    public List<Outcome> check(Path templates, List<Path> folders, Listener listener) {
+      return outcomes(folders, listener, false);
+    }
+
+    private List<Outcome> outcomes(List<Path> folders, Listener listener, boolean writes) {
+      if (refusal != null) {
+        throw refusal;
+      }
+      asked.addAll(folders);
+      List<Outcome> outcomes = new ArrayList<>();
+      for (Path folder : folders) {
+        listener.begun(folder, 1, 3);
+        List<Path> written =
+            writes && !findings.hasErrors() && failure == null
+                ? List.of(request.output().resolve(folder.getFileName()).resolve("größe.pdf"))
+                : List.of();
+        Outcome outcome =
+            new Outcome(folder, new Result(written, findings), Optional.ofNullable(failure));
+        listener.ended(outcome);
+        outcomes.add(outcome);
+      }
+      return outcomes;
+    }
+  }
+
+  @Test
+  void publishesWhatIsInContent() throws IOException {
+    for (String name : List.of("tote", "hat", ".git")) {
+      Files.createDirectories(home.resolve("content").resolve(name));
+    }
+    Files.writeString(home.resolve("content/readme.txt"), "x");
+    assertEquals(0, run("publish"));
+    assertEquals(List.of(home.resolve("content/hat"), home.resolve("content/tote")), asked);
+    assertEquals(
+        "build-output/published/hat/größe.pdf\nbuild-output/published/tote/größe.pdf\n", result());
+    assertEquals(
+        "lapmark: publishing content/hat: 1 size on 3 papers\n"
+            + "lapmark: publishing content/tote: 1 size on 3 papers\n",
+        talk());
+  }
+
+  @Test
+  void saysWhatIsMissingWithoutContent() throws IOException {
+    assertEquals(2, run("publish"));
+    assertEquals(
+        "lapmark: no pattern folder was given, and there is no folder ‘content’ here\n", talk());
+    Files.createDirectory(home.resolve("content"));
+    assertEquals(2, run("publish"));
+  }
+
+  @Test
+  void handsOverSizesPapersAndOutput() {
+    assertEquals(
+        0,
+        run("publish", "a", "--size", "S,M", "--size=M", "--paper=A4,shared", "--out", "o/../p"));
+    assertEquals(List.of("S", "M"), request.sizes());
+    assertEquals(List.of(Paper.A4, Paper.SHARED), request.papers());
+    assertEquals("o/../p/a/größe.pdf\n", result());
+  }
+
+  @Test
+  void takesAFolderNamedLikeAnArgumentFile() {
+    assertEquals(0, run("publish", "@a"));
+    assertEquals(List.of(home.resolve("@a")), asked);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "publish a --papr a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
+        "publish a --papr=a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
+        "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
+        "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared)",
+        "publish a --paper | Missing required parameter for option '--paper'",
+        "check a --format jsn | there is no format ‘jsn’; did you mean ‘json’?",
+        "check | Missing required parameter: 'FOLDER'",
+        "chek a | there is no command ‘chek’; did you mean ‘check’?",
+        "'' | Usage: lapmark"
+      })
+  void answersWrongUsage(String line, String expected) {
+    assertEquals(2, run(line.isEmpty() ? new String[0] : line.split(" ")));
+    assertTrue(talk().contains(expected), talk());
+    assertEquals("", result());
+    assertEquals(List.of(), asked);
+  }
+
+  @Test
+  void aRefusedRequestIsWrongUsage() {
+    refusal = new RefusedException("‘tote’ has no size ‘XM’");
+    assertEquals(2, run("publish", "tote", "--size", "XM"));
+    assertEquals("lapmark: ‘tote’ has no size ‘XM’\n", talk());
+  }
+
+  @Test
+  void errorsAndFailuresHaveTheirCodes() {
+    findings = Samples.findings(Samples.Code.TOO_LONG);
+    assertEquals(0, run("publish", "tote"));
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    assertEquals(1, run("publish", "tote"));
+    assertEquals(1, run("check", "tote"));
+    assertEquals(1, run("check", "tote", "--format", "json"));
+    failure = new AccessDeniedException(home.resolve("tote/pattern.yaml").toString());
+    err.reset();
+    assertEquals(3, run("check", "--format=sarif", "tote"));
+    assertEquals("lapmark: tote/pattern.yaml: access is denied\n", talk());
+  }
+
+  @Test
+  void aFaultOfTheProgramIsOneLine() {
+    failure = new IllegalStateException("odd\nand \u001b[31mred");
+    assertEquals(3, run("publish", "tote"));
+    assertEquals(2, talk().lines().count());
+    assertTrue(talk().contains("lapmark: tote: the program failed, please report this: "), talk());
+    assertTrue(talk().contains("odd\\u000aand \\u001b[31mred"), talk());
+    failure = null;
+    refusal = new IllegalStateException("odd");
+    err.reset();
+    assertEquals(3, run("check", "tote"));
+    assertEquals(1, talk().lines().count());
+  }
+
+  @Test
+  void textFindingsGoToStandardErrorAndReportsToStandardOutput() {
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    run("check", "tote");
+    assertEquals("", result());
+    assertTrue(talk().endsWith("lapmark: 1 error\n"), talk());
+    err.reset();
+    run("check", "tote", "--format", "json");
+    assertTrue(result().startsWith("{\n"), result());
+    assertEquals("", talk());
+  }
+
+  @Test
+  void helpAndVersionAreResults() {
+    assertEquals(0, run("--version"));
+    assertTrue(result().matches("Lapmark [0-9]+(\\.[0-9]+)+\n"), result());
+    out.reset();
+    assertEquals(0, run("publish", "--help"));
+    assertTrue(result().contains("--templates"), result());
+    assertEquals("", talk());
+  }
+
+  private int run(String... arguments) {
+    return CommandRunner.run(
+        arguments, new Console(out, err, StandardCharsets.UTF_8, home), new IdleWorkshop());
+  }
+
+  private String result() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private String talk() {
+    return err.toString(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,142 @@
+package org.lapmark.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The same source gives the same bytes, whoever publishes it, where and on which Java. */
+class SameBytesTest {
+  private static final String DEMO = "towpath-handlebar-bag";
+  private static final long MOST_SECONDS = 300;
+
+  @TempDir Path home;
+
+  @Test
+  void documentsDependOnNothingButTheirSource() throws Exception {
+    Map<String, String> first = here("first");
+    assertEquals(18, first.keySet().stream().filter(name -> name.endsWith(".pdf")).count());
+    assertEquals(first, here("second"));
+    List<String> elsewhere =
+        List.of(
+            "-Duser.timezone=Pacific/Kiritimati",
+            "-Duser.language=tr",
+            "-Duser.country=TR",
+            "-Dfile.encoding=ISO-8859-1");
+    assertEquals(first, otherMachine("abroad", javaOf(System.getProperty("java.home")), elsewhere));
+    Optional<Path> newer = newerJava();
+    if (newer.isPresent()) {
+      assertEquals(first, otherMachine("newer", newer.get(), elsewhere));
+    }
+  }
+
+  private Map<String, String> here(String name) throws IOException {
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Console console =
+        new Console(
+            new ByteArrayOutputStream(), err, StandardCharsets.UTF_8, Path.of("").toAbsolutePath());
+    Path output = home.resolve(name);
+    int code =
+        CommandRunner.run(
+            new String[] {"publish", "content/" + DEMO, "--out", output.toString()},
+            console,
+            new Workshop.Real());
+    assertEquals(0, code, err.toString(StandardCharsets.UTF_8));
+    return hashes(output);
+  }
+
+  private Map<String, String> otherMachine(String name, Path java, List<String> options)
+      throws Exception {
+    Path output = home.resolve(name);
+    Path talk = home.resolve(name + ".txt");
+    List<String> command = new ArrayList<>(List.of(java.toString(), "-Xmx1g"));
+    command.addAll(options);
+    command.addAll(
+        List.of(
+            "-cp",
+            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
+            "org.lapmark.cli.Lapmark",
+            "publish",
+            "content/" + DEMO,
+            "--out",
+            output.toString()));
+    Process process =
+        new ProcessBuilder(command).redirectErrorStream(true).redirectOutput(talk.toFile()).start();
+    boolean ended = process.waitFor(MOST_SECONDS, TimeUnit.SECONDS);
+    if (!ended) {
+      process.destroyForcibly();
+    }
+    String said = new String(Files.readAllBytes(talk), StandardCharsets.ISO_8859_1);
+    assertTrue(ended, said);
+    assertEquals(0, process.exitValue(), said);
+    return hashes(output);
+  }
+
+  /** A Java newer than this one: stated, or installed beside it. */
+  private static Optional<Path> newerJava() throws IOException {
+    String stated = System.getenv("JAVA_HOME_NEWER");
+    if (stated != null && !stated.isEmpty()) {
+      return Optional.of(javaOf(stated));
+    }
+    Path siblings = Path.of(System.getProperty("java.home")).toRealPath().getParent();
+    try (Stream<Path> homes = Files.list(siblings)) {
+      return homes
+          .sorted()
+          .filter(other -> feature(other) > Runtime.version().feature())
+          .map(other -> javaOf(other.toString()))
+          .filter(Files::isExecutable)
+          .findFirst();
+    }
+  }
+
+  private static int feature(Path javaHome) {
+    try {
+      for (String line : Files.readAllLines(javaHome.resolve("release"))) {
+        if (line.startsWith("JAVA_VERSION=")) {
+          return Runtime.Version.parse(line.substring(13).replace("\"", "")).feature();
+        }
+      }
+    } catch (IOException | IllegalArgumentException e) {
+      return 0;
+    }
+    return 0;
+  }
+
+  private static Path javaOf(String javaHome) {
+    return Path.of(javaHome, "bin", "java");
+  }
+
+  private static Map<String, String> hashes(Path output) throws IOException {
+    Map<String, String> hashes = new TreeMap<>();
+    try (Stream<Path> files = Files.list(output.resolve(DEMO))) {
+      for (Path file : files.toList()) {
+        hashes.put(file.getFileName().toString(), hash(Files.readAllBytes(file)));
+      }
+    }
+    return hashes;
+  }
+
+  private static String hash(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,70 @@
+package org.lapmark.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.lapmark.print.Paper;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/** PDF/A-3a and PDF/UA-1 by an independent validator, in one class for it is slow to start. */
+class ConformanceTest {
+  @BeforeAll
+  static void initialise() {
+    VeraGreenfieldFoundryProvider.initialise();
+  }
+
+  @Test
+  void completeDocumentConforms() throws Exception {
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    Specimen specimen = new Specimen(Paper.A4, Locale.UK);
+    byte[] file =
+        writer.complete(
+            specimen.pattern(),
+            specimen.plan(),
+            specimen,
+            writer.wording(Locale.UK),
+            Specimen.styles(writer));
+    conforms(file, PDFAFlavour.PDFUA_1);
+    conforms(file, PDFAFlavour.PDFA_3_A);
+  }
+
+  @Test
+  void tilesAloneConform() throws Exception {
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    Specimen specimen = new Specimen(Paper.LETTER, Locale.US);
+    byte[] file =
+        writer.tiles(
+            specimen.pattern(),
+            specimen.plan(),
+            writer.wording(Locale.US),
+            Specimen.styles(writer));
+    conforms(file, PDFAFlavour.PDFUA_1);
+    conforms(file, PDFAFlavour.PDFA_3_A);
+  }
+
+  private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {
+    try (PDFAParser parser =
+            Foundries.defaultInstance().createParser(new ByteArrayInputStream(file), flavour);
+        PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+      ValidationResult result = validator.validate(parser);
+      List<String> failures =
+          result.getTestAssertions().stream()
+              .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+              .map(assertion -> assertion.getRuleId() + " " + assertion.getMessage())
+              .distinct()
+              .toList();
+      assertEquals(List.of(), failures);
+      assertEquals(true, result.isCompliant());
+    }
+  }
+}

@@ -1,0 +1,325 @@
+package org.lapmark.publish;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.BiConsumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.Severity;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.Variant;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.print.Tile;
+import org.lapmark.publish.Publisher.Listener;
+import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Publisher.Request;
+import org.lapmark.source.Masthead;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.SizeTable;
+
+class PipelineTest {
+  private enum Code implements FindingCode {
+    ODD(Severity.WARNING),
+    WRONG(Severity.ERROR);
+
+    private final Severity severity;
+
+    Code(Severity severity) {
+      this.severity = severity;
+    }
+
+    @Override
+    public String id() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public Severity severity() {
+      return severity;
+    }
+  }
+
+  @TempDir Path home;
+  private Path output;
+
+  /** Stages whose documents say what they are made of. */
+  private static class SayingStages implements Stages {
+    private final BiConsumer<String, Findings> grading;
+
+    SayingStages(BiConsumer<String, Findings> grading) {
+      this.grading = grading;
+    }
+
+    @Override
+    public PatternSource read(Path folder, Findings findings) throws IOException {
+      return source(folder.getFileName().toString(), List.of("S", "M", "L"));
+    }
+
+    @Override
+    public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
+      grading.accept(source.folder() + " " + variant.size(), findings);
+      return new GradedPattern(source, variant, Map.of(), Map.of(), List.of(), List.of(), null);
+    }
+
+    @Override
+    public Desk desk(Locale language) {
+      Thread owner = Thread.currentThread();
+      return new Desk() {
+        @Override
+        public SheetPlan plan(GradedPattern pattern, Paper paper) {
+          assertEquals(owner, Thread.currentThread());
+          Tile tile = new Tile("A1", 0, 0, null, null, List.of(), "");
+          return new SheetPlan(paper, 1, 1, List.of(), List.of(tile));
+        }
+
+        @Override
+        public byte[] complete(GradedPattern pattern, SheetPlan plan) {
+          assertEquals(owner, Thread.currentThread());
+          return (pattern.variant().size() + " " + plan.paper().id())
+              .getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
+          return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
+        }
+      };
+    }
+
+    static PatternSource source(String folder, List<String> sizes) {
+      SourceText one = SourceText.verbatim(new SourceFile("pattern.yaml", "1"), 0, 1);
+      Masthead masthead =
+          new Masthead(
+              one, one, null, Locale.UK, null, null, null, one, LocalDate.of(2026, 1, 1), null);
+      return new PatternSource(
+          folder,
+          masthead,
+          new SizeTable(sizes, List.of()),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of(),
+          List.of());
+    }
+  }
+
+  @BeforeEach
+  void places() {
+    output = home.resolve("out");
+  }
+
+  @Test
+  void writesEverySizeOnEveryPaper() throws IOException {
+    Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
+    assertEquals(18, outcome.result().written().size());
+    assertEquals(18, pdfs("tote").size());
+    assertEquals(
+        "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
+    assertEquals(
+        "tiles L", Files.readString(output.resolve("tote").resolve("tote-1-L-shared-tiles.pdf")));
+    assertEquals(outcome.result().written().stream().sorted().toList(), outcome.result().written());
+  }
+
+  @Test
+  void replacesOnlyTheFilesAskedFor() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    Path other = output.resolve("tote").resolve("tote-1-L-letter.pdf");
+    List<Path> before = pdfs("tote");
+    Outcome outcome = publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote")).get(0);
+    assertEquals(
+        List.of("tote-1-M-a4-tiles.pdf", "tote-1-M-a4.pdf"),
+        outcome.result().written().stream().map(path -> path.getFileName().toString()).toList());
+    assertEquals(before, pdfs("tote"));
+    assertEquals("L letter", Files.readString(other));
+  }
+
+  @Test
+  void dropsFilesOfSizesThatAreNoMore() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    Stages fewer =
+        new SayingStages((what, findings) -> {}) {
+          @Override
+          public PatternSource read(Path folder, Findings findings) {
+            return source("tote", List.of("M"));
+          }
+        };
+    new Pipeline(fewer, 2, step -> {})
+        .publish(List.of(pattern("tote")), request(List.of(), List.of(Paper.A4)), quiet());
+    assertEquals(2 + 12, pdfs("tote").size());
+    new Pipeline(fewer, 2, step -> {})
+        .publish(List.of(pattern("tote")), request(List.of(), List.of()), quiet());
+    assertEquals(6, pdfs("tote").size());
+  }
+
+  @Test
+  void keepsFaultyFoldersBackAndPublishesTheOthers() throws IOException {
+    Stages stages =
+        new SayingStages(
+            (what, findings) -> {
+              if (what.equals("hat M")) {
+                findings.add(Code.WRONG, Position.ofFile("hat/pattern.yaml"));
+              }
+              if (what.equals("sack M")) {
+                throw new FindingException(
+                    Finding.of(Code.WRONG, Position.ofFile("sack/pattern.yaml")));
+              }
+              if (what.equals("cap M")) {
+                throw new IllegalStateException("a fault of the program");
+              }
+            });
+    List<Outcome> outcomes =
+        new Pipeline(stages, 2, step -> {})
+            .publish(
+                List.of(pattern("hat"), pattern("sack"), pattern("cap"), pattern("tote")),
+                request(List.of(), List.of()),
+                quiet());
+    assertTrue(outcomes.get(0).result().findings().hasErrors());
+    assertTrue(outcomes.get(1).result().findings().hasErrors());
+    assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
+    assertEquals(18, outcomes.get(3).result().written().size());
+    for (String name : List.of("hat", "sack", "cap")) {
+      assertFalse(Files.exists(output.resolve(name)));
+      assertFalse(Files.exists(output.resolve("." + name + ".new")));
+    }
+  }
+
+  @Test
+  void findingsDoNotDependOnThreads() throws IOException {
+    Stages stages =
+        new SayingStages(
+            (what, findings) -> {
+              for (int i = 0; i < 400; i++) {
+                findings.add(Code.ODD, Position.ofFile("tote/pattern.yaml"), "what", what + i);
+              }
+            });
+    List<List<Finding>> found = new ArrayList<>();
+    for (int threads : new int[] {1, 2, 4, 4}) {
+      Outcome outcome =
+          new Pipeline(stages, threads, step -> {}).check(List.of(pattern("tote")), quiet()).get(0);
+      found.add(outcome.result().findings().sorted());
+      assertEquals(3 * 400 - Findings.LIMIT, outcome.result().findings().leftOut());
+    }
+    assertEquals(Findings.LIMIT, found.get(0).size());
+    found.forEach(findings -> assertEquals(found.get(0), findings));
+  }
+
+  @Test
+  void endsItsThreads() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    assertTrue(
+        Thread.getAllStackTraces().keySet().stream()
+            .noneMatch(thread -> thread.getName().startsWith("pool-") && thread.isAlive()));
+  }
+
+  @Test
+  void refusesAnUnknownSizeBeforeWritingAnything() throws IOException {
+    RefusedException refused =
+        assertThrows(
+            RefusedException.class,
+            () -> publish(request(List.of("XM"), List.of()), pattern("tote")));
+    assertTrue(refused.getMessage().contains("did you mean ‘M’?"), refused.getMessage());
+    assertTrue(refused.getMessage().contains("S, M, L"), refused.getMessage());
+    assertFalse(Files.exists(output));
+  }
+
+  @Test
+  void refusesToWriteOverASource() throws IOException {
+    Path tote = pattern("tote");
+    Path link = Files.createSymbolicLink(home.resolve("link"), tote.getParent());
+    for (Path bad : List.of(tote, tote.resolve("out"), tote.getParent(), link)) {
+      Request request = new Request(List.of(), List.of(), bad);
+      assertThrows(RefusedException.class, () -> publish(request, tote), bad.toString());
+    }
+    Path nested = Files.createDirectories(home.resolve("content/other/tote"));
+    Request over = new Request(List.of(), List.of(), home.resolve("content"));
+    assertThrows(RefusedException.class, () -> publish(over, nested.resolveSibling("hat"), tote));
+    try (Stream<Path> children = Files.list(tote)) {
+      assertEquals(0, children.count());
+    }
+  }
+
+  @Test
+  void refusesFoldersOfTheSameName() throws IOException {
+    Path one = pattern("tote");
+    Path two = Files.createDirectories(home.resolve("other/TOTE"));
+    assertThrows(RefusedException.class, () -> publish(request(List.of(), List.of()), one, two));
+    assertEquals(1, publish(request(List.of(), List.of()), one, one).size());
+  }
+
+  @Test
+  void failsWhereTheOutputIsAFile() throws IOException {
+    Files.writeString(output, "a file");
+    Path tote = pattern("tote");
+    assertThrows(FileSystemException.class, () -> publish(request(List.of(), List.of()), tote));
+    assertEquals("a file", Files.readString(output));
+  }
+
+  @Test
+  void keepsASecondPublisherOut() throws IOException {
+    Path tote = pattern("tote");
+    try (OutputLock lock = OutputLock.take(output)) {
+      FileSystemException refused =
+          assertThrows(
+              FileSystemException.class, () -> publish(request(List.of(), List.of()), tote));
+      assertTrue(refused.getReason().contains("another"), refused.getReason());
+      assertEquals(output, lock.folder());
+    }
+    assertEquals(1, publish(request(List.of(), List.of()), tote).size());
+  }
+
+  @Test
+  void reportsAMissingFolderAsAFailure() throws IOException {
+    Outcome outcome = publish(request(List.of(), List.of()), home.resolve("nowhere")).get(0);
+    assertInstanceOf(IOException.class, outcome.failure().orElseThrow());
+  }
+
+  private List<Outcome> publish(Request request, Path... folders) throws IOException {
+    return new Pipeline(new SayingStages((what, findings) -> {}), 2, step -> {})
+        .publish(List.of(folders), request, quiet());
+  }
+
+  private Request request(List<String> sizes, List<Paper> papers) {
+    return new Request(sizes, papers, output);
+  }
+
+  private Path pattern(String name) throws IOException {
+    return Files.createDirectories(home.resolve("content").resolve(name));
+  }
+
+  private List<Path> pdfs(String name) throws IOException {
+    try (Stream<Path> children = Files.list(output.resolve(name))) {
+      return children.filter(path -> path.toString().endsWith(".pdf")).sorted().toList();
+    }
+  }
+
+  private static Listener quiet() {
+    return new Listener() {};
+  }
+}
