@@ -85,6 +85,9 @@ final class PublishCommand implements Callable<Integer> {
         new Listener() {
           @Override
           public void begun(Path folder, int sizeCount, int paperCount) {
+            if (sizeCount == 0) {
+              return; // Its findings will say why.
+            }
             console.say(
                 "publishing "
                     + console.shown(folder)

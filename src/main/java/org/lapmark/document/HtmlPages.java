@@ -58,6 +58,7 @@ final class HtmlPages {
         new Refusal(), "http", "https", "ftp", "file", "jar", "data", "classpath");
     builder.useObjectDrawerFactory(new Drawings(book, drawings));
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, warnings));
+    builder.useUnicodeLineBreaker(new LineBreaks(book.language()));
     builder.withHtmlContent(html, "");
     book.fonts().register(builder);
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {

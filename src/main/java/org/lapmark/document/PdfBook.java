@@ -64,6 +64,10 @@ final class PdfBook implements Closeable {
     return fonts;
   }
 
+  Locale language() {
+    return Locale.forLanguageTag(imprint.language());
+  }
+
   int pageCount() {
     return document.getNumberOfPages();
   }

@@ -15,7 +15,6 @@ import java.util.Set;
 import java.util.TreeMap;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
@@ -24,7 +23,6 @@ import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.Scope;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.print.SheetPlan;
@@ -131,21 +129,16 @@ final class TextPagesBuilder {
         size.bias());
   }
 
-  /** A computed length, printed as a placeholder for it would be. */
+  /** A computed length that stands in no text of the author's. */
   private PrintedValue ruled(double millimetres, String name, Position position) {
-    SourceText expression =
-        SourceText.verbatim(new SourceFile(position.file(), name), 0, name.length());
     PrintForm fine =
         new PrintForm(
             form.units(),
             form.metricStep(),
             Math.max(RULER_DENOMINATOR, form.inchDenominator()),
             form.words());
-    Value length = Value.Quantity.length(millimetres);
-    PrintedValue printed =
-        TemplateText.Placeholder.parse(expression)
-            .print(new OneValue(length), pattern.variant(), fine);
-    return new PrintedValue(name, pattern.variant(), length, printed.text(), position);
+    Value.Quantity length = Value.Quantity.length(millimetres);
+    return new PrintedValue(name, pattern.variant(), length, fine.print(length), position);
   }
 
   private TextPages.Totals totals() {
@@ -200,18 +193,5 @@ final class TextPagesBuilder {
       pages.put(tile.code(), firstTilePage + pages.size());
     }
     return pages;
-  }
-
-  /** Stands for one value, whatever the name. */
-  private record OneValue(Value value) implements Scope {
-    @Override
-    public Value value(SourceText name) {
-      return value;
-    }
-
-    @Override
-    public Value geometry(SourceText function, List<SourceText> references) {
-      throw new IllegalStateException("no geometry in " + function.text());
-    }
   }
 }

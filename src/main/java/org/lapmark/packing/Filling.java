@@ -30,11 +30,11 @@ final class Filling {
       for (Board board : boards) {
         for (Turned turn : turns) {
           best = better(best, find(board, shape, turn, pinned, plan.grow()));
-          if (best != null && best.newTiles == 0 && best.newJoins == 0) {
+          if (best != null && best.cannotImprove()) {
             break;
           }
         }
-        if (best != null && best.newTiles == 0 && best.newJoins == 0) {
+        if (best != null && best.cannotImprove()) {
           break;
         }
       }
@@ -72,7 +72,15 @@ final class Filling {
     private Board.Put put;
     private int newTiles;
     private int newJoins;
+
+    /** How many more lines between tiles the shape crosses than its size makes it. */
+    private int needless;
+
     private long metric;
+
+    boolean cannotImprove() {
+      return newTiles == 0 && newJoins == 0 && needless == 0;
+    }
   }
 
   private static Candidate better(Candidate a, Candidate b) {
@@ -84,6 +92,9 @@ final class Filling {
     }
     if (a.newJoins != b.newJoins) {
       return a.newJoins < b.newJoins ? a : b;
+    }
+    if (a.needless != b.needless) {
+      return a.needless < b.needless ? a : b;
     }
     if (a.board != b.board) {
       return a;
@@ -175,7 +186,7 @@ final class Filling {
         }
         before = open;
       }
-      if (best != null && best.newTiles == 0 && best.newJoins == 0) {
+      if (best != null && best.cannotImprove()) {
         return best;
       }
     }
@@ -228,6 +239,13 @@ final class Filling {
     int right = board.column(x + turn.width() - 1e-6, columns);
     int top = board.row(y + 1e-6, rows);
     int bottom = board.row(y + turn.height() - 1e-6, rows);
+    candidate.needless =
+        right
+            - left
+            + bottom
+            - top
+            - (board.columnsFor(turn.width()) - 1)
+            - (board.rowsFor(turn.height()) - 1);
     Board.Tally tally = board.current();
     for (int r = top; r <= bottom; r++) {
       for (int c = left; c <= right; c++) {

@@ -50,12 +50,14 @@ public final class Packer {
     Filling filling = new Filling(shapes, turned, grid);
     Plan bestPlan = null;
     Outcome best = null;
+    int idle = 0;
     for (int run = 0; run < search.runs(); run++) {
-      if (best != null && filling.work() > search.work()) {
+      if (best != null && (filling.work() > search.work() || idle > search.patience())) {
         break;
       }
       Plan plan = run < starts.size() ? starts.get(run) : bestPlan.varied(random, shapes);
       Outcome outcome = filling.fill(plan);
+      idle = best == null || outcome.cost().compareTo(best.cost()) < 0 ? 0 : idle + 1;
       if (best == null || outcome.cost().compareTo(best.cost()) <= 0) {
         best = outcome;
         bestPlan = plan;

@@ -56,6 +56,7 @@ final class PageMap {
       Path outline = art.strokes().get(art.strokes().size() - 1).path().transformed(map);
       items.add(new Item.Shape(List.of(outline), "map-piece"));
     }
+    testSquare(map).ifPresent(square -> items.add(new Item.Shape(List.of(square), "map-square")));
     for (Tile tile : plan.tiles()) {
       tile(tile, map, items);
     }
@@ -66,6 +67,19 @@ final class PageMap {
       number(placed, map, space, items);
     }
     return new Drawing(drawnWidth, drawnHeight, items);
+  }
+
+  private Optional<Path> testSquare(Affine map) {
+    Tile first = plan.tiles().get(0);
+    Point toSheet =
+        new Point(
+            first.window().minX() - plan.paper().window().minX(),
+            first.window().minY() - plan.paper().window().minY());
+    return first.page().items().stream()
+        .filter(item -> item instanceof Item.Shape shape && shape.role().equals("test-square"))
+        .map(item -> ((Item.Shape) item).paths().get(0))
+        .map(path -> path.transformed(map.after(Affine.translation(toSheet.x(), toSheet.y()))))
+        .findFirst();
   }
 
   private static boolean joined(Tile a, Tile b) {

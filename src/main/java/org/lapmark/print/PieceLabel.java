@@ -113,6 +113,20 @@ final class PieceLabel {
     return forms;
   }
 
+  /** The number alone, for a piece in which nothing else has room. */
+  List<Form> number(Piece piece) {
+    List<Form> forms = new ArrayList<>();
+    for (String size : SIZES) {
+      TextBlock block =
+          block(
+              List.of(new TextBlock.Text(Integer.toString(piece.number()), "piece-number" + size)),
+              400);
+      forms.add(new Form(block, false));
+      forms.add(new Form(block, true));
+    }
+    return forms;
+  }
+
   private TextBlock block(List<TextBlock.Text> texts, double width) {
     return TextBlock.of(texts, width, styles, lettering);
   }

@@ -47,7 +47,7 @@ final class PrintingPage {
     170, 172, 174, 175, 176, 177, 178, 179, 180, 181, 182, 183, 184
   };
   private static final int[] MEASURED_DOWN = {
-    227, 229, 232, 233, 235, 236, 237, 239, 240, 241, 243, 244, 245
+    228, 230, 232, 234, 236, 237, 238, 239, 240, 241, 242, 243, 244
   };
 
   private final SheetPlanner planner;
@@ -61,10 +61,10 @@ final class PrintingPage {
 
   Drawing draw() {
     words();
-    double top = 50;
+    double top = 46;
     metricSquare(LEFT, top);
     table(LEFT + METRIC_SQUARE + 8, top);
-    double second = top + METRIC_SQUARE + 10;
+    double second = top + METRIC_SQUARE + 13;
     inchSquare(LEFT, second);
     card(WIDTH - 0.5 - CARD_WIDTH, second);
     barDown();
@@ -206,7 +206,8 @@ final class PrintingPage {
       ticks.add(stroke(left + at, y - TICK, left + at, y + TICK));
     }
     items.add(new Item.Shape(ticks, "scale-bar-tick"));
-    letter(text("paper.bar.across"), left + ACROSS / 2, y - 3, Alignment.MIDDLE, "scale-bar-text");
+    letter(
+        text("paper.bar.across"), left + ACROSS / 2, y - 3.6, Alignment.MIDDLE, "scale-bar-text");
   }
 
   private void table(double x, double top) {
@@ -220,9 +221,9 @@ final class PrintingPage {
 
   /** One bar's half of the table: what it measures, how far it is out, what cures it. */
   private double column(double x, double y, double width, String head, double bar, int[] measured) {
-    double row = 5;
-    double first = x + 7.5;
-    double second = x + 19.5;
+    double row = 5.4;
+    double first = x + 6.5;
+    double second = x + 17.5;
     double third = x + width;
     double baseline = y + 3.5;
     letter(text(head), x, baseline, Alignment.START, "table-head");

@@ -30,7 +30,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 /** Draws the tiles of one sheet. Used once. */
 final class TilePainter {
   /** The paper kept free around lines and lettering, in millimetres. */
-  private static final double CLEAR = 1;
+  private static final double CLEAR = 1.2;
 
   /** How far lettering keeps from the lines on which tiles meet, in millimetres. */
   private static final double FROM_EDGE = 1.5;
@@ -41,6 +41,10 @@ final class TilePainter {
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
   private static final double LEADER_DOT = 0.6;
+  private static final double LONGEST_LEADER = 30;
+
+  /** How far a leader reaches into a piece, in millimetres. */
+  private static final double LEADER_REACH = 2;
 
   private final Wording wording;
   private final StyleSheet styles;
@@ -51,6 +55,7 @@ final class TilePainter {
   private final SheetLayout layout;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
+  private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
   private final Map<Cell, List<Integer>> pieceIndexes = new LinkedHashMap<>();
 
   TilePainter(
@@ -69,6 +74,7 @@ final class TilePainter {
       items.put(cell, new ArrayList<>());
       spaces.put(cell, new FreeSpace(cell.shown()));
       pieceIndexes.put(cell, new ArrayList<>());
+      placed.put(cell, new ArrayList<>());
       lines(cell);
     }
     square(layout.cells().get(0));
@@ -134,9 +140,8 @@ final class TilePainter {
   /** The line on which two tiles meet, and the half discs across it. */
   private void join(Join join) {
     double radius = tiling.overlap() / 2;
-    Path line = new Path(List.of(new Line(join.from(), join.to())));
-    items.get(join.first()).add(new Item.Shape(List.of(line), "trim-line"));
-    items.get(join.second()).add(new Item.Shape(List.of(line), "meet-line"));
+    items.get(join.first()).add(across(join, join.first(), "trim-line"));
+    items.get(join.second()).add(across(join, join.second(), "meet-line"));
     double[] places = join.length() > LONG_JOIN ? new double[] {0.22, 0.72} : new double[] {0.5};
     for (double place : places) {
       Point centre = clearPlace(join, place, radius);
@@ -148,6 +153,17 @@ final class TilePainter {
     }
   }
 
+  /** The line of a join through all that a tile shows. */
+  private static Item across(Join join, Cell cell, String role) {
+    Box box = cell.shown();
+    Point from = join.from();
+    Line line =
+        join.sideways()
+            ? new Line(new Point(from.x(), box.minY()), new Point(from.x(), box.maxY()))
+            : new Line(new Point(box.minX(), from.y()), new Point(box.maxX(), from.y()));
+    return new Item.Shape(List.of(new Path(List.of(line))), role);
+  }
+
   /** The place near a stated one at which the mark's disc meets the fewest lines. */
   private Point clearPlace(Join join, double place, double radius) {
     Point best = join.from().towards(join.to(), place);
@@ -155,8 +171,9 @@ final class TilePainter {
     double reach = join.length() * 0.2;
     for (double shift = 2; shift <= reach && bestClear < radius + CLEAR; shift += 2) {
       for (double sign : new double[] {1, -1}) {
-        double along = Math.max(radius + 1, join.length() * place + sign * shift);
-        along = Math.min(join.length() - radius - 1, along);
+        // Marks of two lines that meet in a corner must not run into each other.
+        double along = Math.max(2 * radius + 3, join.length() * place + sign * shift);
+        along = Math.min(join.length() - 2 * radius - 3, along);
         Point point = join.from().towards(join.to(), along / join.length());
         double clear = clearance(point, radius);
         if (clear > bestClear + 1e-9) {
@@ -256,7 +273,7 @@ final class TilePainter {
               .toList();
       Cell home = inside(label.full(art.piece()), art, cells);
       if (home == null) {
-        home = outside(label.full(art.piece()), art, cells);
+        home = outside(label, art, cells);
       }
       for (Cell cell : cells) {
         if (cell != home) {
@@ -269,6 +286,14 @@ final class TilePainter {
   private static Point middle(PieceArt art) {
     Coordinate centre = art.polygon().getCentroid().getCoordinate();
     return new Point(centre.x, centre.y);
+  }
+
+  private static Box shared(Box a, Box b) {
+    return new Box(
+        Math.max(a.minX(), b.minX()),
+        Math.max(a.minY(), b.minY()),
+        Math.min(a.maxX(), b.maxX()),
+        Math.min(a.maxY(), b.maxY()));
   }
 
   private static Box room(Cell cell) {
@@ -306,36 +331,87 @@ final class TilePainter {
 
   private void put(PieceLabel.Form form, Cell cell, Box box) {
     items.get(cell).addAll(form.block().in(box, form.turned()));
+    placed.get(cell).add(box);
     spaces.get(cell).takeBox(box.expanded(CLEAR));
   }
 
-  /** Puts lettering on free paper beside a piece that is too thin for it, with a leader. */
-  private Cell outside(List<PieceLabel.Form> forms, PieceArt art, List<Cell> cells) {
-    for (PieceLabel.Form form : forms) {
-      for (Cell cell : cells) {
-        Geometry part = art.polygon().intersection(geometry(room(cell)));
-        if (part.isEmpty()) {
-          continue;
-        }
-        Coordinate inner = part.getInteriorPoint().getCoordinate();
-        Point dot = new Point(inner.x, inner.y);
-        FreeSpace space = spaces.get(cell);
-        boolean[] pieces = null;
-        for (PieceArt other : layout.art()) {
-          if (other.bounds().overlaps(cell.shown())) {
-            pieces = union(pieces, space.inside(other.outline()));
-          }
-        }
-        Optional<Box> found =
-            space.finder(pieces, false).find(form.width(), form.height(), dot, room(cell));
-        if (found.isPresent()) {
-          leader(cell, found.get(), dot);
-          put(form, cell, found.get());
-          return cell;
+  /**
+   * Puts lettering on free paper near a piece that is too small for it: with a leader where one can
+   * be drawn that is short and crosses nothing, else with the piece's number inside the piece, and
+   * where not even that fits, with a leader as it comes.
+   */
+  private Cell outside(PieceLabel label, PieceArt art, List<Cell> cells) {
+    List<PieceLabel.Form> forms =
+        label.full(art.piece()).stream().filter(form -> !form.turned()).toList();
+    List<Note> notes = new ArrayList<>();
+    for (Cell cell : cells) {
+      Geometry part = art.polygon().intersection(geometry(room(cell)));
+      if (part.isEmpty()) {
+        continue;
+      }
+      Coordinate inner = part.getInteriorPoint().getCoordinate();
+      Point dot = new Point(inner.x, inner.y);
+      FreeSpace space = spaces.get(cell);
+      boolean[] pieces = null;
+      for (PieceArt other : layout.art()) {
+        if (other.bounds().overlaps(cell.shown())) {
+          pieces = union(pieces, space.inside(other.outline()));
         }
       }
+      FreeSpace.Finder finder = space.finder(pieces, false);
+      for (PieceLabel.Form form : forms) {
+        finder
+            .find(form.width(), form.height(), dot, room(cell))
+            .ifPresent(box -> notes.add(new Note(cell, form, box, tip(leaderLine(box, dot), art))));
+      }
     }
-    return null;
+    if (notes.isEmpty()) {
+      return null;
+    }
+    for (Note note : notes) {
+      if (clear(note, art)) {
+        leader(note.cell(), note.box(), note.dot());
+        put(note.form(), note.cell(), note.box());
+        return note.cell();
+      }
+    }
+    Note first = notes.get(0);
+    if (inside(label.number(art.piece()), art, List.of(first.cell())) == null) {
+      leader(first.cell(), first.box(), first.dot());
+    }
+    put(first.form(), first.cell(), first.box());
+    return first.cell();
+  }
+
+  /** The point of a leader just inside the outline. */
+  private static Point tip(Path leader, PieceArt art) {
+    double length = leader.length();
+    for (double at = 0; at < length; at += 0.25) {
+      Point point = leader.atLength(at);
+      if (art.polygon()
+          .contains(new GeometryFactory().createPoint(new Coordinate(point.x(), point.y())))) {
+        return leader.atLength(Math.min(length, at + LEADER_REACH));
+      }
+    }
+    return leader.end();
+  }
+
+  /** A place for lettering outside its piece, and the point in the piece that it speaks of. */
+  private record Note(Cell cell, PieceLabel.Form form, Box box, Point dot) {}
+
+  private boolean clear(Note note, PieceArt own) {
+    Path line = leaderLine(note.box(), note.dot());
+    if (line.length() > LONGEST_LEADER) {
+      return false;
+    }
+    List<Coordinate> ends = new ArrayList<>();
+    for (Point point : line.flattened(1)) {
+      ends.add(new Coordinate(point.x(), point.y()));
+    }
+    Geometry segment = new GeometryFactory().createLineString(ends.toArray(Coordinate[]::new));
+    return !segment.intersects(geometry(layout.square()))
+        && layout.art().stream().noneMatch(art -> art != own && art.polygon().intersects(segment))
+        && placed.get(note.cell()).stream().noneMatch(box -> segment.intersects(geometry(box)));
   }
 
   private static boolean[] union(boolean[] a, boolean[] b) {
@@ -348,13 +424,17 @@ final class TilePainter {
     return a;
   }
 
-  private void leader(Cell cell, Box box, Point dot) {
+  private static Path leaderLine(Box box, Point dot) {
     Point from =
         new Point(
             Math.max(box.minX(), Math.min(box.maxX(), dot.x())),
             Math.max(box.minY(), Math.min(box.maxY(), dot.y())));
     Point start = from.plus(dot.minus(from).unit().times(Math.min(0.8, from.distance(dot))));
-    Path line = Path.polyline(List.of(start, dot));
+    return Path.polyline(List.of(start, dot));
+  }
+
+  private void leader(Cell cell, Box box, Point dot) {
+    Path line = leaderLine(box, dot);
     items.get(cell).add(new Item.Shape(List.of(line), "leader"));
     items.get(cell).add(new Item.Shape(List.of(Path.circle(dot, LEADER_DOT)), "leader-dot"));
     spaces.get(cell).takeLine(line.flattened(0.2), CLEAR);
@@ -384,7 +464,7 @@ final class TilePainter {
         new Point(
             paper.window().minX() - cell.window().minX(),
             paper.window().minY() - cell.window().minY());
-    List<Item> page = new ArrayList<>(frame());
+    List<Item> page = new ArrayList<>(frame(cell));
     items.get(cell).forEach(item -> page.add(moved(item, shift)));
     page.addAll(caption(cell));
     List<Integer> numbers =
@@ -413,18 +493,35 @@ final class TilePainter {
   /**
    * Ticks at the corners of the window: where one is missing, the printer has cut something off.
    */
-  private List<Item> frame() {
+  private List<Item> frame(Cell cell) {
     Box box = paper.window();
+    Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
     List<Path> ticks = new ArrayList<>();
     for (double x : new double[] {box.minX(), box.maxX()}) {
       for (double y : new double[] {box.minY() + tiling.caption(), box.maxY()}) {
+        if (crowded(new Point(x, y).plus(back))) {
+          continue;
+        }
         double inX = x == box.minX() ? TICK : -TICK;
         double inY = y == box.maxY() ? -TICK : TICK;
         ticks.add(
             Path.polyline(List.of(new Point(x + inX, y), new Point(x, y), new Point(x, y + inY))));
       }
     }
-    return List.of(new Item.Shape(ticks, "tile-frame"));
+    return ticks.isEmpty() ? List.of() : List.of(new Item.Shape(ticks, "tile-frame"));
+  }
+
+  /** Whether something that shows a cropped page as well as a tick would lies in a corner. */
+  private boolean crowded(Point corner) {
+    double reach = TICK + CLEAR;
+    return layout.square().expanded(reach).contains(corner)
+        || layout.art().stream()
+            .filter(art -> art.bounds().expanded(reach).contains(corner))
+            .flatMap(art -> art.strokes().stream())
+            .anyMatch(
+                stroke ->
+                    stroke.path().bounds().expanded(reach).contains(corner)
+                        && stroke.path().distance(corner) < reach);
   }
 
   private List<Item> caption(Cell cell) {

@@ -23,7 +23,7 @@ class PackerTest {
   private static final GeometryFactory FACTORY = new GeometryFactory();
   private static final List<Double> QUARTERS = List.of(0.0, 90.0, 180.0, 270.0);
   private static final TileGrid A4 = new TileGrid(190, 272.5, 12, 0.5);
-  private static final Search SHORT = new Search(3, 20, 2_000_000, 1);
+  private static final Search SHORT = new Search(3, 20, 20, 2_000_000, 1);
 
   private static Polygon polygon(double... xy) {
     Coordinate[] points = new Coordinate[xy.length / 2 + 1];
