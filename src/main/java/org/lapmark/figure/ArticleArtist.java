@@ -160,11 +160,11 @@ final class ArticleArtist {
   }
 
   /** The curved surface between two distances, without lines. */
-  private void surface(Path rim, double from, double to, Texture texture) {
+  private void surface(Path rim, double from, double to, Texture texture, Side side) {
     for (double[] stretch : seen(rim)) {
       Path part = part(rim, stretch[0], stretch[1]);
       canvas.cloth(
-          ring(part.transformed(at(from)), part.transformed(at(to))), texture, Side.RIGHT, 0);
+          ring(part.transformed(at(from)), part.transformed(at(to))), texture, side, 0);
     }
   }
 
@@ -183,7 +183,7 @@ final class ArticleArtist {
   }
 
   private void body(Article article, Path rim, double length, Texture outside) {
-    surface(rim, 0, length, outside);
+    surface(rim, 0, length, outside, Side.RIGHT);
     for (double[] stretch : seen(rim)) {
       for (org.lapmark.measure.Formula seam : article.seams()) {
         double at = evaluation.along(seam, rim.length(), 0);
@@ -328,11 +328,11 @@ final class ArticleArtist {
       double from = place - width / 2;
       double to = place + width / 2;
       if (diameter > 0) {
-        surface(bar, done, from, Texture.MAIN.sided() ? Texture.OTHER : Texture.OTHER);
+        surface(bar, done, from, Texture.MAIN, Side.WRONG);
         barLines(bar, done, from, first);
         first = false;
       }
-      surface(loop, from, to, texture);
+      surface(loop, from, to, texture, Side.RIGHT);
       contours(loop, from, to, true);
       Path near = loop.transformed(at(to));
       canvas.shape(near, "figure-tape");
@@ -340,7 +340,7 @@ final class ArticleArtist {
       done = to;
     }
     if (diameter > 0) {
-      surface(bar, done, length + reach, Texture.OTHER);
+      surface(bar, done, length + reach, Texture.MAIN, Side.WRONG);
       barLines(bar, done, length + reach, false);
       Path end = bar.transformed(at(length + reach));
       canvas.shape(end, "figure-tape");

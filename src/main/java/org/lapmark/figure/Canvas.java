@@ -3,6 +3,7 @@ package org.lapmark.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
@@ -26,10 +27,11 @@ final class Canvas {
    *
    * @param text its text
    * @param ring whether it stands in a ring
-   * @param anchors the points it may name, the best first
+   * @param anchors finds the points it may name, the best first
    * @param home where it may stand without a leader, or null
    */
-  record Wish(String text, boolean ring, List<Point> anchors, Predicate<Point> home) {}
+  record Wish(
+      String text, boolean ring, Supplier<List<Point>> anchors, Predicate<Point> home) {}
 
   static final String TEXT = "figure-text";
   private static final double FLATNESS = 0.05;
@@ -96,7 +98,8 @@ final class Canvas {
                 new Wish(
                     wish.text,
                     wish.ring,
-                    wish.anchors.stream().map(anchor -> anchor.plus(by)).toList(),
+                    () ->
+                        wish.anchors.get().stream().map(anchor -> anchor.plus(by)).toList(),
                     wish.home == null ? null : point -> wish.home.test(point.minus(by)))));
     grow(other.bounds().moved(by));
   }
@@ -147,11 +150,16 @@ final class Canvas {
   }
 
   void wish(String words, List<Point> anchors, Predicate<Point> home) {
-    wishes.add(new Wish(words, false, List.copyOf(anchors), home));
+    List<Point> found = List.copyOf(anchors);
+    wish(words, () -> found, home);
+  }
+
+  void wish(String words, Supplier<List<Point>> anchors, Predicate<Point> home) {
+    wishes.add(new Wish(words, false, anchors, home));
   }
 
   void ring(int number, Point anchor) {
-    wishes.add(new Wish(Integer.toString(number), true, List.of(anchor), null));
+    wishes.add(new Wish(Integer.toString(number), true, () -> List.of(anchor), null));
   }
 
   /** Lettering at a fixed place. */
@@ -172,6 +180,11 @@ final class Canvas {
   /** The height of a line of lettering, from above the capitals to below the descenders. */
   double lineHeight() {
     return 0.92 * text.fontSize() * 25.4 / 72;
+  }
+
+  /** From one baseline to the next. */
+  double leading() {
+    return 1.16 * text.fontSize() * 25.4 / 72;
   }
 
   /** The baseline of a line whose box begins at a height. */

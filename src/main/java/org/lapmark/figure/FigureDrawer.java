@@ -37,6 +37,7 @@ public final class FigureDrawer {
   private static final double LARGEST_FLAT = 1.2;
   private static final double LARGEST_SECTION = 3;
   private static final double GOOD_ENOUGH = 17;
+  private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
   private static final double[] MARGIN = {3, 8, 13, 18, 25, 32};
 
@@ -103,10 +104,13 @@ public final class FigureDrawer {
     double scale = fitting(figure, evaluation, width);
     Attempt best = null;
     for (double shrink : SHRINK) {
+      if (best != null && SMALLER * (1 - shrink) > best.cost) {
+        break;
+      }
       Optional<Attempt> attempt = attempt(figure, evaluation, width, scale * shrink);
       if (attempt.isPresent()) {
         // A smaller scale must be worth it.
-        double price = attempt.get().cost + 30 * (1 - shrink);
+        double price = attempt.get().cost + SMALLER * (1 - shrink);
         if (best == null || price < best.cost) {
           best = new Attempt(attempt.get().canvas, attempt.get().labels, attempt.get().frame, price);
         }
@@ -199,6 +203,8 @@ public final class FigureDrawer {
       FigureSource figure, Evaluation evaluation, double width, double scale) {
     Canvas canvas = canvas(figure, evaluation, width, scale);
     Box box = canvas.bounds();
+    List<List<Point>> anchors =
+        canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
     Attempt best = null;
     for (double margin : MARGIN) {
       if (box.height() + 2 * margin > HIGHEST + 0.01) {
@@ -210,13 +216,16 @@ public final class FigureDrawer {
               box.minY() - margin,
               width,
               box.height() + 2 * margin);
-      Optional<List<LabelPlacer.Placed>> labels = new LabelPlacer(canvas, frame).place();
+      Optional<List<LabelPlacer.Placed>> labels = new LabelPlacer(canvas, frame).place(anchors);
       if (labels.isPresent()) {
         double cost =
             labels.get().stream().mapToDouble(LabelPlacer.Placed::cost).average().orElse(0)
                 + 0.15 * margin;
         if (best == null || cost < best.cost) {
           best = new Attempt(canvas, labels.get(), frame, cost);
+        }
+        if (cost <= GOOD_ENOUGH) {
+          break;
         }
       }
     }
@@ -270,7 +279,7 @@ public final class FigureDrawer {
       x = box.maxX();
     }
     for (int i = 0; i < label.lines().size(); i++) {
-      double top = box.minY() + i * canvas.lineHeight();
+      double top = box.minY() + i * canvas.leading();
       items.add(
           new Item.Lettering(
               label.lines().get(i), new Point(x, canvas.baseline(top)), alignment, 0, Canvas.TEXT));

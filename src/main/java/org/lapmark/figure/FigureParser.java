@@ -60,7 +60,8 @@ import org.lapmark.measure.TemplateText;
  *   <li>a piece or layer: {@code piece} (its number) or {@code zip} (its id) with {@code length};
  *       {@code cloth}, {@code side} (right, wrong), {@code reversed} (yes, no), {@code turn} (0, 90,
  *       180, 270 degrees), {@code edge} (along which layers meet, or from which {@code cropped}
- *       counts), {@code cropped} (how much of it is drawn), {@code turned} (edges whose allowance is
+ *       counts), {@code cropped} (how much of it is drawn), {@code peeled} (left, right, above,
+ *       below: the side on which a layer's corner is folded back), {@code turned} (edges whose allowance is
  *       folded away), {@code show} (stitching, notches, grain), {@code name} (a text, yes, no),
  *       {@code lines}, {@code labels}, {@code dimensions}, {@code things}, {@code clips}, {@code
  *       around}
@@ -71,13 +72,15 @@ import org.lapmark.measure.TemplateText;
  *   <li>a dimension: one of {@code width} and {@code height} (cut, stitched), {@code along} (an edge)
  *       with {@code from} and {@code to}, {@code allowance} (an edge) with {@code depth}; {@code
  *       beside} (above, below, left, right)
- *   <li>a thing: {@code piece}, or {@code width} and {@code length} with {@code edge}, {@code along},
- *       {@code inside}, {@code cropped}; {@code cloth}, {@code side}, {@code name}
- *   <li>clips: {@code edge}, {@code every}, {@code depth}, {@code from}, {@code to}
+ *   <li>a thing: {@code piece}; or {@code width} and {@code length} with {@code edge}, {@code along},
+ *       {@code inside}, {@code cropped}; or {@code band} (an edge along whose raw edge it lies) with
+ *       {@code width}; {@code cloth}, {@code side}, {@code name}
+ *   <li>clips: {@code edge}, {@code every}, {@code depth}, {@code from}, {@code to}, {@code curves}
+ *       (yes: on curves only)
  *   <li>around: {@code seam}, {@code start} (an edge)
  *   <li>a section: {@code layers} ({@code cloth} or {@code zip}, {@code up}, {@code line}: a list of
- *       pairs of a distance and a level, {@code name}), {@code cords} ({@code at}: a pair, {@code
- *       name}), {@code stitches} ({@code at}, {@code levels}: a pair, {@code now}, {@code text}),
+ *       pairs of a distance and a level, {@code name}), {@code cords} ({@code at}: the middle of the fold that it
+ *       lies in, {@code name}), {@code stitches} ({@code at}, {@code levels}: a pair, {@code now}, {@code text}),
  *       {@code labels} ({@code at}: a pair, {@code text}), {@code dimensions} ({@code from}, {@code
  *       to}, {@code beside})
  *   <li>an article: {@code panel}, {@code length}, {@code start} (an edge), {@code ends} (closed,
@@ -173,6 +176,7 @@ final class FigureParser {
             "turn",
             "edge",
             "cropped",
+            "peeled",
             "turned",
             "show",
             "name",
@@ -203,6 +207,7 @@ final class FigureParser {
         Integer.parseInt(keys.word("turn", List.of("0", "90", "180", "270"), "0")),
         keys.text("edge"),
         keys.formula("cropped"),
+        keys.has("peeled") ? keys.constant("peeled", Beside.class, Beside.LEFT) : null,
         texts(keys, "turned"),
         Collections.unmodifiableSet(shown),
         computed ? null : keys.label("name"),
@@ -276,25 +281,26 @@ final class FigureParser {
   private Thing thing(Block block) {
     Keys keys =
         keys(
-            block, "things", "piece", "cloth", "side", "width", "length", "edge", "along", "inside",
-            "cropped", "name");
-    boolean piece = keys.one("piece", "width").equals("piece");
-    if (!piece) {
-      keys.need("length");
+            block, "things", "piece", "band", "cloth", "side", "width", "length", "edge",
+            "along", "inside", "cropped", "name");
+    String kind = keys.one("piece", "band", "length");
+    if (!kind.equals("piece")) {
+      keys.need("width");
     }
     return new Thing(
         keys.text("piece"),
+        keys.text("band"),
         keys.text("cloth"),
         keys.constant("side", Side.class, Side.RIGHT),
         keys.formula("width"),
         keys.formula("length"),
-        piece ? null : place(keys),
+        kind.equals("length") ? place(keys) : null,
         keys.formula("cropped"),
         keys.label("name"));
   }
 
   private Clips clips(Block block) {
-    Keys keys = keys(block, "clips", "edge", "every", "depth", "from", "to");
+    Keys keys = keys(block, "clips", "edge", "every", "depth", "from", "to", "curves");
     keys.need("edge");
     keys.need("every");
     keys.need("depth");
@@ -303,7 +309,8 @@ final class FigureParser {
         keys.formula("every"),
         keys.formula("depth"),
         keys.formula("from"),
-        keys.formula("to"));
+        keys.formula("to"),
+        keys.yes("curves", false));
   }
 
   private Around around(Block block) {

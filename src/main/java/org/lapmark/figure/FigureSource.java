@@ -224,6 +224,7 @@ public record FigureSource(
    * @param turn by how many degrees clockwise it is turned: a multiple of 90
    * @param edge the edge along which layers meet, or null
    * @param cropped how much of it is drawn from that edge on, or null for all
+   * @param peeled the side of the paper on which its far corner is folded back, or null
    * @param turned edges whose allowance is folded away
    * @param shown what else is drawn
    * @param name its name: the author's own; null for the computed one
@@ -245,6 +246,7 @@ public record FigureSource(
       int turn,
       SourceText edge,
       Formula cropped,
+      Beside peeled,
       List<SourceText> turned,
       Set<Shown> shown,
       TemplateText name,
@@ -313,9 +315,10 @@ public record FigureSource(
    * Something that lies on a piece.
    *
    * @param piece a piece drawn in the same coordinates, or null
+   * @param band an edge along whose raw edge a band lies, or null
    * @param cloth its material, or null
    * @param side its side
-   * @param width the width of a strip along the edge, or null for a piece
+   * @param width the width of a strip along the edge, or of a band; null for a piece
    * @param length the length of a strip from the edge inwards
    * @param place where the strip begins; its middle lies there
    * @param cropped how much of the strip's length is drawn, or null for all
@@ -323,6 +326,7 @@ public record FigureSource(
    */
   record Thing(
       SourceText piece,
+      SourceText band,
       SourceText cloth,
       Side side,
       Formula width,
@@ -339,8 +343,10 @@ public record FigureSource(
    * @param depth how deep they go
    * @param from where they begin along the edge, or null
    * @param to where they end, or null
+   * @param curves whether only curved stretches are clipped
    */
-  record Clips(SourceText edge, Formula every, Formula depth, Formula from, Formula to) {}
+  record Clips(
+      SourceText edge, Formula every, Formula depth, Formula from, Formula to, boolean curves) {}
 
   /**
    * The other side of a seam, shown as bands round a piece.
@@ -373,10 +379,10 @@ public record FigureSource(
   /**
    * A cord in a section.
    *
-   * @param centre its centre
+   * @param bend the middle of the fold, two levels high and turning back, that it lies in
    * @param name its name, or null
    */
-  record Cord(SectionPoint centre, TemplateText name) {}
+  record Cord(SectionPoint bend, TemplateText name) {}
 
   /**
    * Stitches through a section.

@@ -130,12 +130,13 @@ final class LabelPlacer {
   /**
    * Places all labels.
    *
+   * @param anchors the points that each label may name
    * @return the labels, or nothing when they can't be kept apart
    */
-  Optional<List<Placed>> place() {
+  Optional<List<Placed>> place(List<List<Point>> anchors) {
     List<List<Placed>> candidates = new ArrayList<>();
-    for (Canvas.Wish wish : canvas.wishes()) {
-      List<Placed> found = candidates(wish);
+    for (int i = 0; i < canvas.wishes().size(); i++) {
+      List<Placed> found = candidates(canvas.wishes().get(i), anchors.get(i));
       if (found.isEmpty()) {
         return Optional.empty();
       }
@@ -223,16 +224,17 @@ final class LabelPlacer {
     return p.distance(a.towards(b, t));
   }
 
-  private List<Placed> candidates(Canvas.Wish wish) {
+  private List<Placed> candidates(Canvas.Wish wish, List<Point> anchors) {
     List<Placed> all = new ArrayList<>();
     for (List<String> lines : wrapped(wish)) {
       double width =
           wish.ring() ? RING : lines.stream().mapToDouble(canvas::width).max().orElse(0);
-      double height = wish.ring() ? RING : lines.size() * canvas.lineHeight();
+      double height =
+          wish.ring() ? RING : canvas.lineHeight() + (lines.size() - 1) * canvas.leading();
       double extra = (lines.size() - 1) * 1.5;
       for (double y = frame.minY() + 0.5; y + height <= frame.maxY() - 0.5; y += STEP) {
         for (double x = frame.minX() + 0.5; x + width <= frame.maxX() - 0.5; x += STEP) {
-          Placed placed = candidate(wish, lines, Box.at(x, y, width, height), extra);
+          Placed placed = candidate(wish, anchors, lines, Box.at(x, y, width, height), extra);
           if (placed != null) {
             all.add(placed);
           }
@@ -246,17 +248,34 @@ final class LabelPlacer {
         break;
       }
       boolean fresh =
-          kept.stream()
-              .noneMatch(
-                  other ->
-                      other.lines.size() == candidate.lines.size()
-                          && Math.abs(other.box.minX() - candidate.box.minX()) < 2.9
-                          && Math.abs(other.box.minY() - candidate.box.minY()) < 2.9);
-      if (fresh || kept.size() < 12) {
-        kept.add(candidate);
+          kept.size() < 12
+              || kept.stream()
+                  .noneMatch(
+                      other ->
+                          other.lines.size() == candidate.lines.size()
+                              && Math.abs(other.box.minX() - candidate.box.minX()) < 2.9
+                              && Math.abs(other.box.minY() - candidate.box.minY()) < 2.9);
+      if (fresh && !covered(candidate)) {
+        kept.add(priced(candidate));
       }
     }
+    kept.sort(Comparator.comparingDouble(Placed::cost));
     return kept;
+  }
+
+  private boolean covered(Placed placed) {
+    return placed.start != null
+        && canvas.texts().stream()
+            .anyMatch(text -> Canvas.crosses(text.expanded(0.6), placed.start, placed.anchor));
+  }
+
+  private Placed priced(Placed placed) {
+    if (placed.start == null) {
+      return placed;
+    }
+    double cost = placed.cost + 1.5 * crossings(placed.start, placed.anchor);
+    return new Placed(
+        placed.wish, placed.lines, placed.box, placed.start, placed.anchor, cost);
   }
 
   /** The text in one line, and in two or three of like width where it is long. */
@@ -300,7 +319,8 @@ final class LabelPlacer {
     return lines;
   }
 
-  private Placed candidate(Canvas.Wish wish, List<String> lines, Box box, double extra) {
+  private Placed candidate(
+      Canvas.Wish wish, List<Point> anchors, List<String> lines, Box box, double extra) {
     Box clear = box.expanded(CLEAR);
     if (count(drawn, clear) > 0) {
       return null;
@@ -311,28 +331,22 @@ final class LabelPlacer {
       }
     }
     if (wish.home() != null && home(wish, clear)) {
-      return new Placed(wish, lines, box, null, null, extra + centring(wish, box));
+      // At home a label stands as near as it can to the first point.
+      double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
+      return new Placed(wish, lines, box, null, null, extra + 0.2 * off);
     }
     Placed best = null;
     double least = Double.POSITIVE_INFINITY;
     double texture = 14.0 * count(filled, clear) * CELL * CELL / (clear.width() * clear.height());
-    for (int i = 0; i < wish.anchors().size(); i++) {
-      Point anchor = wish.anchors().get(i);
+    for (int i = 0; i < anchors.size(); i++) {
+      Point anchor = anchors.get(i);
       if (clear.contains(anchor)) {
         continue;
       }
       Point start = start(box, anchor, wish.ring());
       double length = start.distance(anchor);
-      double cost = length + extra + texture + 0.5 * i + slant(start, anchor);
-      if (length < SHORTEST_LEADER || cost >= least) {
-        continue;
-      }
-      if (canvas.texts().stream()
-          .anyMatch(text -> Canvas.crosses(text.expanded(0.6), start, anchor))) {
-        continue;
-      }
-      cost += 1.5 * crossings(start, anchor) + 5;
-      if (cost < least) {
+      double cost = length + extra + texture + 0.3 * i + slant(start, anchor) + 5;
+      if (length >= SHORTEST_LEADER && cost < least) {
         least = cost;
         best = new Placed(wish, lines, box, start, anchor, cost);
       }
@@ -359,14 +373,6 @@ final class LabelPlacer {
       }
     }
     return true;
-  }
-
-  private static double centring(Canvas.Wish wish, Box box) {
-    double nearest = Double.POSITIVE_INFINITY;
-    for (Point anchor : wish.anchors()) {
-      nearest = Math.min(nearest, box.centre().distance(anchor));
-    }
-    return 0.25 * nearest;
   }
 
   /** Where the leader leaves the lettering: at one of its ends, or above or below its middle. */

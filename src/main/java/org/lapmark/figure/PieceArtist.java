@@ -1,10 +1,10 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.FigureSource.Arrangement;
@@ -35,7 +35,7 @@ final class PieceArtist {
   /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
   static final double STAGGER = 2.5;
 
-  private static final double ROW_GAP = 14;
+  private static final double ROW_GAP = 16;
   private static final double COLUMN_GAP = 11;
   private static final double FLATNESS = 0.05;
   private static final double NOTCH = 2.2;
@@ -57,9 +57,9 @@ final class PieceArtist {
   }
 
   /** Something lying at its place: what it is, how it got there, and its outline on paper. */
-  private record Laid(Lying lying, Affine map, Path outline) {
+  private record Laid(Lying lying, Affine map, Path outline, Path flap) {
     Laid(Lying lying, Affine map) {
-      this(lying, map, lying.outline().transformed(map));
+      this(lying, map, lying.outline().transformed(map), null);
     }
   }
 
@@ -130,26 +130,82 @@ final class PieceArtist {
 
   Canvas draw(FigureSource.Layers frame) {
     List<Laid> laid = new ArrayList<>();
+    boolean peeled = frame.views().stream().anyMatch(view -> view.peeled() != null);
     for (View view : frame.views()) {
       Lying lying = lying(view);
       Affine map =
           laid.isEmpty()
               ? Affine.scaling(scale, scale).after(lying.facing())
               : onto(laid.get(0), lying);
-      double moved = STAGGER * laid.size();
-      laid.add(new Laid(lying, Affine.translation(moved, moved).after(map)));
-    }
-    laid.forEach(this::base);
-    Laid top = laid.get(laid.size() - 1);
-    for (Laid one : laid.subList(0, laid.size() - 1)) {
-      canvas.within(top.outline, List.of(one.outline), "figure-under");
+      double moved = peeled ? 0 : STAGGER * laid.size();
+      Laid one = new Laid(lying, Affine.translation(moved, moved).after(map));
+      laid.add(
+          view.peeled() == null ? one : peeled(laid.isEmpty() ? one : laid.get(0), one, frame.views().size() - 1 - laid.size()));
     }
     for (int i = 0; i < laid.size(); i++) {
+      base(laid.get(i));
+      for (Laid below : laid.subList(0, i)) {
+        canvas.within(laid.get(i).outline, List.of(below.outline), "figure-under");
+      }
       details(laid.get(i), laid.subList(i + 1, laid.size()));
+      flap(laid.get(i));
     }
     Box shape = canvas.bounds();
     laid.forEach(one -> dimensions(one, shape));
     return canvas;
+  }
+
+  /**
+   * Folds back the corner that lies away from the seam on one side, along a straight line, the less
+   * the more layers lie above.
+   */
+  private Laid peeled(Laid base, Laid laid, int above) {
+    Path seam = edge(base.lying.panel(), seamEdge(base.lying.view()));
+    Point inward = base.map.applyVector(inward(seam)).unit();
+    Point side =
+        switch (laid.lying.view().peeled()) {
+          case LEFT -> new Point(-1, 0);
+          case RIGHT -> new Point(1, 0);
+          case ABOVE -> new Point(0, -1);
+          case BELOW -> new Point(0, 1);
+        };
+    Point along = inward.quarterTurn();
+    along = along.dot(side) < 0 ? along.times(-1) : along;
+    double raw = Double.POSITIVE_INFINITY;
+    double far = Double.NEGATIVE_INFINITY;
+    double end = Double.NEGATIVE_INFINITY;
+    double start = Double.POSITIVE_INFINITY;
+    for (Point point : laid.outline.flattened(FLATNESS)) {
+      raw = Math.min(raw, point.dot(inward));
+      far = Math.max(far, point.dot(inward));
+      end = Math.max(end, point.dot(along));
+      start = Math.min(start, point.dot(along));
+    }
+    double kept = Math.max(8, 2.2 * most(base.lying) * scale) + 9.0 * above;
+    double reach = Math.min(0.5 * (end - start), 1.9 * (far - raw)) * Math.pow(0.55, above);
+    Point from = inward.times(raw + Math.min(kept, 0.7 * (far - raw))).plus(along.times(end));
+    Point to = inward.times(far).plus(along.times(end - reach));
+    Point fold = to.minus(from).unit();
+    Point away = fold.quarterTurn();
+    Point corner = inward.times(far).plus(along.times(end));
+    away = corner.minus(from).dot(away) < 0 ? away.times(-1) : away;
+    Path rest = Lines.crop(laid.outline, from, away).path();
+    Path off = Lines.crop(laid.outline, from, away.times(-1)).path();
+    // The mirror image on the fold.
+    double x = away.x();
+    double y = away.y();
+    double shift = 2 * from.dot(away);
+    Affine mirror =
+        new Affine(1 - 2 * x * x, -2 * x * y, -2 * x * y, 1 - 2 * y * y, shift * x, shift * y);
+    return new Laid(laid.lying, laid.map, rest, off.transformed(mirror));
+  }
+
+  private void flap(Laid laid) {
+    if (laid.flap != null) {
+      Side other = laid.lying.view().side() == Side.RIGHT ? Side.WRONG : Side.RIGHT;
+      canvas.cloth(laid.flap, laid.lying.texture(), other, laid.lying.angle());
+      canvas.line(laid.flap, "figure-outline");
+    }
   }
 
   private Lying lying(View view) {
@@ -278,7 +334,41 @@ final class PieceArtist {
     } else {
       cutOutline(laid);
     }
-    lying.view().things().forEach(thing -> thing(laid, thing));
+    List<List<Point>> shapes = new ArrayList<>();
+    for (Thing thing : lying.view().things()) {
+      shapes.add(thing(laid, thing).flattened(FLATNESS));
+    }
+    for (int i = 0; i < shapes.size(); i++) {
+      Thing thing = lying.view().things().get(i);
+      String words = thingName(thing);
+      if (!words.isEmpty()) {
+        nameOn(words, shapes.get(i), shapes.subList(i + 1, shapes.size()));
+      }
+    }
+  }
+
+  /** Names a shape where it is open to view: on it if there is room. */
+  private void nameOn(String words, List<Point> shape, List<List<Point>> covers) {
+    canvas.wish(
+        words,
+        () -> {
+          List<Point> anchors = spread(shape, covers);
+          return anchors.isEmpty() ? List.of(shape.get(0)) : anchors;
+        },
+        point ->
+            Lines.inside(shape, point)
+                && covers.stream().noneMatch(cover -> Lines.inside(cover, point)));
+  }
+
+  private String thingName(Thing thing) {
+    if (thing.name() != null) {
+      return evaluation.text(thing.name());
+    }
+    if (thing.piece() == null) {
+      return "";
+    }
+    Piece piece = evaluation.piece(thing.piece());
+    return pieceName(piece, evaluation.cloth(piece, thing.cloth()), thing.side());
   }
 
   /** The outline but for the place where the rest is left out, which gets a break line. */
@@ -349,7 +439,8 @@ final class PieceArtist {
     }
   }
 
-  private void thing(Laid laid, Thing thing) {
+  /** Draws a thing and gives its outline on paper. */
+  private Path thing(Laid laid, Thing thing) {
     if (thing.piece() != null) {
       Piece piece = evaluation.piece(thing.piece());
       String material = evaluation.cloth(piece, thing.cloth());
@@ -357,18 +448,14 @@ final class PieceArtist {
       Box own = piece.shape().panel().outline().bounds();
       Box host = laid.lying.panel().outline().bounds();
       // Derived panels keep their place; others of their own are centred.
-      Point by = host.contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
-      Path at =
-          outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
+      Point by = host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
+      Path at = outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
       canvas.cloth(at, Texture.of(material), thing.side(), laid.lying.angle());
       canvas.line(at, "figure-outline");
-      List<Point> shape = at.flattened(FLATNESS);
-      String words =
-          thing.name() != null
-              ? evaluation.text(thing.name())
-              : pieceName(piece, material, thing.side());
-      canvas.wish(words, spread(shape, List.of()), point -> Lines.inside(shape, point));
-      return;
+      return at;
+    }
+    if (thing.band() != null) {
+      return band(laid, thing);
     }
     Placement placement = placement(laid.lying, thing.place());
     double width = evaluation.length(thing.width(), 0.1, 10_000);
@@ -386,11 +473,8 @@ final class PieceArtist {
                 at.minus(along).plus(in),
                 at.minus(along)));
     Path drawn = outline.transformed(laid.map);
-    double angle =
-        StrictMath.toDegrees(
-            StrictMath.atan2(
-                laid.map.applyVector(placement.inward).y(),
-                laid.map.applyVector(placement.inward).x()));
+    Point down = laid.map.applyVector(placement.inward);
+    double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;
     if (thing.cloth() != null) {
       canvas.cloth(drawn, Texture.of(evaluation.material(thing.cloth())), thing.side(), angle);
     } else {
@@ -406,13 +490,42 @@ final class PieceArtist {
     } else {
       canvas.line(drawn, "figure-outline");
     }
-    if (thing.name() != null) {
-      List<Point> shape = drawn.flattened(FLATNESS);
-      canvas.wish(
-          evaluation.text(thing.name()),
-          spread(shape, List.of()),
-          point -> Lines.inside(shape, point));
+    return drawn;
+  }
+
+  /** A band along the raw edge: what lies between the outline and its parallel. */
+  private Path band(Laid laid, Thing thing) {
+    Lying lying = laid.lying;
+    Panel panel = lying.panel();
+    List<String> edges = evaluation.edges(panel, thing.band());
+    double width = evaluation.length(thing.width(), 0.1, 500);
+    double outside = allowance(lying, edges.get(0)) - width;
+    List<Path> inner = Lines.beside(panel, lying.allowances(), edges, outside, lying.turned());
+    if (inner.size() != 1 || !inner.get(0).isClosed()) {
+      throw Evaluation.fault(
+          thing.band().position(),
+          FigureCode.FIGURE_LINE_IMPOSSIBLE,
+          "value",
+          Evaluation.hundredth(width),
+          "edge",
+          thing.band().text(),
+          "size",
+          evaluation.size());
     }
+    Path hole = inner.get(0).transformed(laid.map);
+    String material = evaluation.material(thing.cloth());
+    Path outline = laid.outline;
+    canvas.cloth(outline, Texture.of(material), thing.side(), lying.angle());
+    canvas.cloth(hole, lying.texture(), lying.view().side(), lying.angle());
+    canvas.line(outline, "figure-outline");
+    canvas.line(hole, "figure-outline");
+    Point start = outline.start();
+    double at = hole.nearestLength(start);
+    Path turned = at < 1e-6 ? hole : hole.part(at, hole.length()).then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
+    return outline
+        .then(Path.polyline(List.of(start, turned.start())))
+        .then(turned.reversed())
+        .then(Path.polyline(List.of(turned.start(), start)));
   }
 
   private record Placement(Point point, Point inward) {}
@@ -441,6 +554,10 @@ final class PieceArtist {
   }
 
   private String pieceName(Piece piece, String material, Side side) {
+    if (piece.cuts().size() == 1 && !Texture.of(material).sided()) {
+      return evaluation.word(
+          "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
+    }
     return evaluation.word(
         "piece",
         "number",
@@ -456,8 +573,8 @@ final class PieceArtist {
     Box box = bounds(shape);
     List<Point> found = new ArrayList<>();
     for (double margin : new double[] {2.5, 1.1, 0.5}) {
-      int columns = (int) Math.max(3, Math.min(60, box.width() / 1.2));
-      int rows = (int) Math.max(3, Math.min(60, box.height() / 1.2));
+      int columns = (int) Math.max(3, Math.min(44, box.width() / 1.4));
+      int rows = (int) Math.max(3, Math.min(30, box.height() / 1.4));
       for (int i = 0; i < columns; i++) {
         for (int j = 0; j < rows; j++) {
           Point point =
@@ -477,14 +594,19 @@ final class PieceArtist {
         break;
       }
     }
-    if (found.size() > 24) {
-      List<Point> some = new ArrayList<>();
-      for (int i = 0; i < 24; i++) {
-        some.add(found.get((2 * i + 1) * found.size() / 48));
-      }
-      return some;
+    if (found.size() < 2) {
+      return found;
     }
-    return found;
+    Point centre = box.centre();
+    Point middle =
+        found.stream().min(Comparator.comparingDouble(centre::distance)).orElseThrow();
+    List<Point> some = new ArrayList<>();
+    some.add(middle);
+    int count = Math.min(16, found.size());
+    for (int i = 0; i < count; i++) {
+      some.add(found.get((2 * i + 1) * found.size() / (2 * count)));
+    }
+    return some;
   }
 
   private static Box bounds(List<Point> points) {
@@ -557,9 +679,16 @@ final class PieceArtist {
     } else {
       words = pieceName(lying.piece(), lying.material(), lying.view().side());
     }
-    List<Point> shape = laid.outline.flattened(FLATNESS);
     List<List<Point>> covers = new ArrayList<>();
-    above.forEach(cover -> covers.add(cover.outline.flattened(FLATNESS)));
+    for (Laid cover : above) {
+      covers.add(cover.outline.flattened(FLATNESS));
+      if (cover.flap != null) {
+        covers.add(cover.flap.flattened(FLATNESS));
+      }
+    }
+    if (laid.flap != null) {
+      covers.add(laid.flap.flattened(FLATNESS));
+    }
     for (Thing thing : lying.view().things()) {
       if (thing.piece() != null) {
         Path outline =
@@ -567,12 +696,7 @@ final class PieceArtist {
         covers.add(outline.flattened(FLATNESS));
       }
     }
-    Predicate<Point> home =
-        point ->
-            Lines.inside(shape, point)
-                && covers.stream().noneMatch(cover -> Lines.inside(cover, point));
-    List<Point> anchors = spread(shape, covers);
-    canvas.wish(words, anchors.isEmpty() ? List.of(laid.outline.start()) : anchors, home);
+    nameOn(words, laid.outline.flattened(FLATNESS), covers);
   }
 
   private void marks(Laid laid) {
@@ -584,11 +708,11 @@ final class PieceArtist {
               .map(Edge::name)
               .filter(edge -> allowance(lying, edge) > 0)
               .toList();
-      canvas.lines(
+      List<Path> paths =
           Lines.beside(panel, lying.allowances(), edges, 0, lying.turned()).stream()
               .map(path -> path.transformed(laid.map))
-              .toList(),
-          "figure-stitching");
+              .toList();
+      within(laid, paths, "figure-stitching");
     }
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch && lying.view().shown().contains(Shown.NOTCHES)) {
@@ -669,27 +793,51 @@ final class PieceArtist {
           case TOPSTITCH -> "figure-topstitch";
           case EDGE -> "figure-edge";
         };
-    List<Path> seen = new ArrayList<>();
-    for (Path path : paths) {
-      seen.add(path);
-      canvas.obstacle(path);
+    String drawn = line.now() ? role + "-now" : role;
+    if (line.kind() == LineKind.EDGE) {
+      canvas.lines(paths, drawn);
+    } else {
+      if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
+        canvas.within(laid.outline, paths, "figure-line-halo");
+      }
+      within(laid, paths, drawn);
     }
-    canvas.within(
-        line.kind() == LineKind.EDGE ? null : laid.outline,
-        seen,
-        line.now() ? role + "-now" : role);
     if (line.text() != null) {
+      List<Point> outline = laid.outline.flattened(FLATNESS);
+      List<Point> flap = laid.flap == null ? List.of() : laid.flap.flattened(FLATNESS);
       List<Point> anchors = new ArrayList<>();
-      for (Path path : seen) {
+      for (Path path : paths) {
         double length = path.length();
         for (int i = 1; i < 12; i++) {
           Point point = path.atLength(length * i / 12);
-          if (Lines.inside(laid.outline.flattened(FLATNESS), point)) {
+          if (line.kind() == LineKind.EDGE
+              || Lines.inside(outline, point) && !Lines.inside(flap, point)) {
             anchors.add(point);
           }
         }
       }
       canvas.wish(evaluation.text(line.text()), anchors, null);
+    }
+  }
+
+  /** Draws lines where the piece is seen; labels keep clear of them there. */
+  private void within(Laid laid, List<Path> paths, String role) {
+    canvas.within(laid.outline, paths, role);
+    List<Point> outline = laid.outline.flattened(FLATNESS);
+    for (Path path : paths) {
+      List<Point> points = path.flattened(FLATNESS);
+      for (int i = 1; i < points.size(); i++) {
+        Point a = points.get(i - 1);
+        Point b = points.get(i);
+        int steps = (int) Math.max(1, Math.ceil(a.distance(b) / 2));
+        for (int k = 0; k < steps; k++) {
+          Point from = a.towards(b, (double) k / steps);
+          Point to = a.towards(b, (k + 1.0) / steps);
+          if (!from.equals(to) && Lines.inside(outline, from.towards(to, 0.5))) {
+            canvas.obstacle(Path.polyline(List.of(from, to)));
+          }
+        }
+      }
     }
   }
 
@@ -722,11 +870,22 @@ final class PieceArtist {
       Point inward = edge.tangentAtLength(at).quarterTurn();
       Point raw = edge.atLength(at).minus(inward.times(allowance));
       Point end = raw.plus(inward.times(depth));
-      if (Lines.inside(polygon, laid.map.apply(end))) {
+      boolean wanted = !clips.curves() || bends(edge, at);
+      if (wanted && Lines.inside(polygon, laid.map.apply(end))) {
         cuts.add(Path.polyline(List.of(laid.map.apply(raw), laid.map.apply(end))));
       }
     }
+    if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
+      canvas.within(laid.outline, cuts, "figure-line-halo");
+    }
     canvas.lines(cuts, "figure-edge-now");
+  }
+
+  private static boolean bends(Path edge, double at) {
+    double near = 1.5;
+    Point before = edge.tangentAtLength(Math.max(0, at - near));
+    Point after = edge.tangentAtLength(Math.min(edge.length(), at + near));
+    return Math.abs(before.cross(after)) > 0.01;
   }
 
   /** Bands outside the raw edge, one for each part of the seam's other side. */

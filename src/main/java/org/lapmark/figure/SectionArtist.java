@@ -25,6 +25,7 @@ final class SectionArtist {
   /** From one level to the next, on paper. */
   private static final double LEVEL = 3.4;
 
+  private static final double NOTE = 9;
   private static final double BEND = 3.4;
   private static final double LONGEST = 2_000;
 
@@ -49,6 +50,7 @@ final class SectionArtist {
       canvas.wish(evaluation.text(label.text()), List.of(point(label.at())), null);
     }
     Box shape = canvas.bounds();
+    note(shape);
     for (SectionDimension dimension : section.dimensions()) {
       double from = evaluation.length(dimension.from());
       double to = evaluation.length(dimension.to());
@@ -61,6 +63,12 @@ final class SectionArtist {
           shape);
     }
     return canvas;
+  }
+
+  /** Says below the section what in it is not true to scale. */
+  private void note(Box shape) {
+    canvas.fixed(
+        evaluation.word("section.note"), new Point(shape.centre().x(), shape.maxY() + NOTE));
   }
 
   private Point point(SectionPoint point) {
@@ -80,13 +88,16 @@ final class SectionArtist {
     };
   }
 
+  /** A cord that lies in a fold fills it. */
   private void cord(Cord cord) {
-    Path circle = Path.circle(point(cord.centre()), LEVEL - 1.0);
+    Point bend = point(cord.bend());
+    Point centre = new Point(bend.x() - LEVEL, bend.y());
+    Path circle = Path.circle(centre, LEVEL - thickness(Texture.BINDING) / 2 - 0.1);
     canvas.cloth(circle, Texture.INTERFACING, Side.RIGHT, 0);
     canvas.line(circle, "figure-outline");
     canvas.wish(
         cord.name() == null ? evaluation.word("cord") : evaluation.text(cord.name()),
-        List.of(point(cord.centre())),
+        List.of(centre),
         null);
   }
 

@@ -21,13 +21,13 @@ enum Texture {
   /** The cloth inside. */
   LINING(1.3, 0, 2.6, 0),
   /** What is fused or laid to the wrong side. */
-  INTERFACING(1.5, -45, 0, 0),
+  INTERFACING(1.5, -45, 0, -45),
   /** Foam, stiffener and the like. */
   BACKING(1.3, -45, 0, 45),
   /** Cloth cut on the bias for bindings and piping. */
   BINDING(0, 0, 2.2, 45),
   /** Straps. */
-  WEBBING(0.7, 0, 0.7, 0),
+  WEBBING(0.8, 90, 0.8, 90),
   /** Anything else. */
   OTHER(2.0, 30, 4.0, 30);
 
