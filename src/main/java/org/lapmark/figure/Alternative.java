@@ -27,8 +27,7 @@ final class Alternative {
     List<String> sentences = new ArrayList<>();
     for (Frame frame : figure.frames()) {
       if (frame.title() != null) {
-        sentences.add(
-            evaluation.word("alt.titled", "title", evaluation.text(frame.title())));
+        sentences.add(evaluation.word("alt.titled", "title", evaluation.text(frame.title())));
       }
       if (frame instanceof Pieces pieces) {
         pieces.views().forEach(view -> view(view, sentences));
@@ -91,16 +90,14 @@ final class Alternative {
               .allowances()
               .getOrDefault(
                   evaluation.edges(piece.shape().panel(), line.edges().get(0)).get(0), 0.0);
-      double distance =
-          line.distance() == null ? allowance : evaluation.length(line.distance());
+      double distance = line.distance() == null ? allowance : evaluation.length(line.distance());
       String kind =
           switch (line.kind()) {
             case SEW -> "alt.sew";
             case BASTE -> "alt.baste";
             default -> "alt.topstitch";
           };
-      sentences.add(
-          evaluation.word(kind, "edge", edge, "distance", evaluation.printed(distance)));
+      sentences.add(evaluation.word(kind, "edge", edge, "distance", evaluation.printed(distance)));
     }
   }
 
@@ -108,8 +105,7 @@ final class Alternative {
     sentences.add(evaluation.word("alt.layers", "count", layers.views().size()));
     for (int i = 0; i < layers.views().size(); i++) {
       View view = layers.views().get(i);
-      sentences.add(
-          evaluation.word("alt.layer", "number", i + 1, "what", named(view)));
+      sentences.add(evaluation.word("alt.layer", "number", i + 1, "what", named(view)));
     }
     layers.views().stream()
         .filter(view -> view.piece() != null)
@@ -129,8 +125,7 @@ final class Alternative {
     sentences.add(evaluation.word("alt.section", "layers", String.join("; ", names)));
     for (Stitch stitch : section.stitches()) {
       if (stitch.text() != null) {
-        sentences.add(
-            evaluation.word("alt.stitch", "what", evaluation.text(stitch.text())));
+        sentences.add(evaluation.word("alt.stitch", "what", evaluation.text(stitch.text())));
       }
     }
   }
@@ -151,7 +146,6 @@ final class Alternative {
         .labels()
         .forEach(
             label ->
-                sentences.add(
-                    evaluation.word("alt.named", "what", evaluation.text(label.text()))));
+                sentences.add(evaluation.word("alt.named", "what", evaluation.text(label.text()))));
   }
 }

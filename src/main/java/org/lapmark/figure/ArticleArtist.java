@@ -1,7 +1,9 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.FigureSource.Article;
@@ -18,8 +20,8 @@ import org.lapmark.panel.Panel;
 
 /**
  * Draws the finished article: a panel's stitching line drawn out along a third axis, seen without
- * perspective from the front, above and to one side. What faces away is left out; outlines are taken
- * to bulge outwards.
+ * perspective from the front, above and to one side. What faces away is left out; outlines are
+ * taken to bulge outwards.
  *
  * <p>A point lies {@code across} from the left side and on the panel at {@code x} (forward) and
  * {@code y} (down).
@@ -31,12 +33,16 @@ final class ArticleArtist {
   /** How far from above it is seen. */
   private static final double TILT = 24;
 
-  private static final double STEP = 0.5;
+  private static final double STEP = 2;
   private static final double PIPING = 1.1;
+
+  /** The cosine of the least turn that is drawn as an edge: 20 degrees. */
+  private static final double CREASE = 0.94;
 
   private final Evaluation evaluation;
   private final double scale;
   private final Canvas canvas;
+  private final Map<Path, List<double[]>> seen = new IdentityHashMap<>();
   private final double sinTurn = StrictMath.sin(StrictMath.toRadians(TURN));
   private final double cosTurn = StrictMath.cos(StrictMath.toRadians(TURN));
   private final double sinTilt = StrictMath.sin(StrictMath.toRadians(TILT));
@@ -101,6 +107,10 @@ final class ArticleArtist {
 
   /** The stretches of a closed outline that face the reader; ends may lie beyond its length. */
   private List<double[]> seen(Path rim) {
+    return seen.computeIfAbsent(rim, this::stretches);
+  }
+
+  private List<double[]> stretches(Path rim) {
     double whole = rim.length();
     int count = (int) Math.max(60, Math.ceil(whole / STEP));
     boolean[] faces = new boolean[count];
@@ -163,8 +173,7 @@ final class ArticleArtist {
   private void surface(Path rim, double from, double to, Texture texture, Side side) {
     for (double[] stretch : seen(rim)) {
       Path part = part(rim, stretch[0], stretch[1]);
-      canvas.cloth(
-          ring(part.transformed(at(from)), part.transformed(at(to))), texture, side, 0);
+      canvas.cloth(ring(part.transformed(at(from)), part.transformed(at(to))), texture, side, 0);
     }
   }
 
@@ -175,11 +184,27 @@ final class ArticleArtist {
       if (farEdge) {
         canvas.line(part.transformed(at(from)), "figure-outline");
       }
-      for (Point end : List.of(part.start(), part.end())) {
+      for (Point crease : creases(part)) {
         canvas.line(
-            Path.polyline(List.of(project(from, end), project(to, end))), "figure-outline");
+            Path.polyline(List.of(project(from, crease), project(to, crease))), "figure-seam");
+      }
+      for (Point end : List.of(part.start(), part.end())) {
+        canvas.line(Path.polyline(List.of(project(from, end), project(to, end))), "figure-outline");
       }
     }
+  }
+
+  /** Where an outline turns sharply between two curves. */
+  private static List<Point> creases(Path part) {
+    List<Point> creases = new ArrayList<>();
+    for (int i = 1; i < part.curves().size(); i++) {
+      Point before = part.curves().get(i - 1).tangent(1);
+      Point after = part.curves().get(i).tangent(0);
+      if (before.dot(after) < CREASE) {
+        creases.add(part.curves().get(i).start());
+      }
+    }
+    return creases;
   }
 
   private void body(Article article, Path rim, double length, Texture outside) {
@@ -231,19 +256,16 @@ final class ArticleArtist {
         List.of(
             new org.lapmark.geometry.Offset.Side(
                 near.signedArea() < 0 ? near.reversed() : near, -distance));
-    List<List<org.lapmark.geometry.Offset.Part>> loops =
-        org.lapmark.geometry.Offset.loops(sides);
+    List<List<org.lapmark.geometry.Offset.Part>> loops = org.lapmark.geometry.Offset.loops(sides);
     if (!loops.isEmpty()) {
       canvas.line(
-          new Path(
-              loops.get(0).stream().map(org.lapmark.geometry.Offset.Part::curve).toList()),
+          new Path(loops.get(0).stream().map(org.lapmark.geometry.Offset.Part::curve).toList()),
           "figure-seam");
     }
   }
 
   private static boolean inside(double[] stretch, double at, double whole) {
-    return at > stretch[0] && at < stretch[1]
-        || at + whole > stretch[0] && at + whole < stretch[1];
+    return at > stretch[0] && at < stretch[1] || at + whole > stretch[0] && at + whole < stretch[1];
   }
 
   private void zip(ArticleZip zip, Path rim, double length) {
@@ -254,8 +276,7 @@ final class ArticleArtist {
       return;
     }
     Path across = rim.part(Math.min(from, to), Math.max(from, to));
-    canvas.shape(
-        ring(across.transformed(at(0)), across.transformed(at(length))), "figure-tape");
+    canvas.shape(ring(across.transformed(at(0)), across.transformed(at(length))), "figure-tape");
     Point middle = rim.atLength((from + to) / 2);
     double first = (length - stops) / 2;
     double last = first + stops;
@@ -436,9 +457,7 @@ final class ArticleArtist {
       if (witness[0].distance(witness[1]) > 1) {
         Point out = witness[1].minus(witness[0]).unit();
         canvas.line(
-            Path.polyline(
-                List.of(
-                    witness[0].plus(out.times(0.8)), witness[1].plus(out.times(1)))),
+            Path.polyline(List.of(witness[0].plus(out.times(0.8)), witness[1].plus(out.times(1)))),
             "figure-dimension");
       }
     }

@@ -44,7 +44,8 @@ final class BlockReader {
    */
   static Block.Entries read(SourceText source) {
     if (source.text().length() > MAX_CHARACTERS) {
-      throw fault(source, 0, 1, FigureCode.FIGURE_TOO_LARGE, "limit", MAX_CHARACTERS, "what", "characters");
+      throw fault(
+          source, 0, 1, FigureCode.FIGURE_TOO_LARGE, "limit", MAX_CHARACTERS, "what", "characters");
     }
     BlockReader reader = new BlockReader(source);
     try {
@@ -75,12 +76,27 @@ final class BlockReader {
       int start = unit(event.getStartMark());
       Block done = null;
       switch (event.getEventId()) {
-        case Alias -> throw fault(source, start, start + 1, FigureCode.FIGURE_SYNTAX, "problem", "aliases aren’t read");
+        case Alias ->
+            throw fault(
+                source,
+                start,
+                start + 1,
+                FigureCode.FIGURE_SYNTAX,
+                "problem",
+                "aliases aren’t read");
         case Scalar -> done = scalar((ScalarEvent) event);
         case SequenceStart, MappingStart -> {
           count(start);
           if (open.size() >= MAX_DEPTH) {
-            throw fault(source, start, start + 1, FigureCode.FIGURE_TOO_LARGE, "limit", MAX_DEPTH, "what", "levels");
+            throw fault(
+                source,
+                start,
+                start + 1,
+                FigureCode.FIGURE_TOO_LARGE,
+                "limit",
+                MAX_DEPTH,
+                "what",
+                "levels");
           }
           open.push(new Open(event.getEventId() == Event.ID.MappingStart, start));
         }
@@ -100,7 +116,8 @@ final class BlockReader {
 
   private void count(int at) {
     if (++values > MAX_VALUES) {
-      throw fault(source, at, at + 1, FigureCode.FIGURE_TOO_LARGE, "limit", MAX_VALUES, "what", "values");
+      throw fault(
+          source, at, at + 1, FigureCode.FIGURE_TOO_LARGE, "limit", MAX_VALUES, "what", "values");
     }
   }
 
@@ -114,12 +131,12 @@ final class BlockReader {
         event.getScalarStyle() == ScalarStyle.DOUBLE_QUOTED
             || event.getScalarStyle() == ScalarStyle.SINGLE_QUOTED;
     int from = quoted ? start + 1 : start;
-    if (from + value.length() <= source.text().length()
-        && source.text().startsWith(value, from)) {
+    if (from + value.length() <= source.text().length() && source.text().startsWith(value, from)) {
       SourceText text = source.part(from, from + value.length());
       return new Block.Text(text, source.position(from, Math.max(from + 1, from + value.length())));
     }
-    return new Block.Text(folded(value, from, end), source.position(start, Math.max(start + 1, end)));
+    return new Block.Text(
+        folded(value, from, end), source.position(start, Math.max(start + 1, end)));
   }
 
   /** Letters are found one after the other, white space and escapes passed over. */
@@ -177,7 +194,13 @@ final class BlockReader {
         items.add(block);
       } else if (key == null) {
         if (!(block instanceof Block.Text text)) {
-          throw fault(source, start, start + 1, FigureCode.FIGURE_SYNTAX, "problem", "a key must be a word");
+          throw fault(
+              source,
+              start,
+              start + 1,
+              FigureCode.FIGURE_SYNTAX,
+              "problem",
+              "a key must be a word");
         }
         key = text;
       } else {

@@ -30,8 +30,7 @@ final class Canvas {
    * @param anchors finds the points it may name, the best first
    * @param home where it may stand without a leader, or null
    */
-  record Wish(
-      String text, boolean ring, Supplier<List<Point>> anchors, Predicate<Point> home) {}
+  record Wish(String text, boolean ring, Supplier<List<Point>> anchors, Predicate<Point> home) {}
 
   static final String TEXT = "figure-text";
   private static final double FLATNESS = 0.05;
@@ -98,8 +97,7 @@ final class Canvas {
                 new Wish(
                     wish.text,
                     wish.ring,
-                    () ->
-                        wish.anchors.get().stream().map(anchor -> anchor.plus(by)).toList(),
+                    () -> wish.anchors.get().stream().map(anchor -> anchor.plus(by)).toList(),
                     wish.home == null ? null : point -> wish.home.test(point.minus(by)))));
     grow(other.bounds().moved(by));
   }
@@ -130,9 +128,7 @@ final class Canvas {
   /** Draws a line seen only within a shape. */
   void within(Path clip, List<Path> paths, String role) {
     if (!paths.isEmpty()) {
-      items.add(
-          new Item.Group(
-              clip, Affine.IDENTITY, null, List.of(new Item.Shape(paths, role))));
+      items.add(new Item.Group(clip, Affine.IDENTITY, null, List.of(new Item.Shape(paths, role))));
     }
   }
 
@@ -168,11 +164,7 @@ final class Canvas {
     Box box = Box.at(middle.x() - width / 2, middle.y() - lineHeight() / 2, width, lineHeight());
     items.add(
         new Item.Lettering(
-            words,
-            new Point(middle.x(), baseline(box.minY())),
-            Item.Alignment.MIDDLE,
-            0,
-            TEXT));
+            words, new Point(middle.x(), baseline(box.minY())), Item.Alignment.MIDDLE, 0, TEXT));
     texts.add(box);
     grow(box);
   }
@@ -202,8 +194,7 @@ final class Canvas {
    * @param shape the box that it stands beside
    */
   void dimension(Point a, Point b, FigureSource.Beside beside, String words, Box shape) {
-    boolean level =
-        beside == FigureSource.Beside.ABOVE || beside == FigureSource.Beside.BELOW;
+    boolean level = beside == FigureSource.Beside.ABOVE || beside == FigureSource.Beside.BELOW;
     double sign =
         beside == FigureSource.Beside.ABOVE || beside == FigureSource.Beside.LEFT ? -1 : 1;
     double width = width(words);
@@ -248,11 +239,7 @@ final class Canvas {
       tick(to);
       items.add(
           new Item.Lettering(
-              words,
-              new Point(box.minX(), baseline(box.minY())),
-              Item.Alignment.START,
-              0,
-              TEXT));
+              words, new Point(box.minX(), baseline(box.minY())), Item.Alignment.START, 0, TEXT));
       texts.add(box);
       grow(box);
       return;

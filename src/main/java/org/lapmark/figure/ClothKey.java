@@ -48,13 +48,11 @@ final class ClothKey {
       canvas.cloth(box, swatch.texture, swatch.side, 0);
       canvas.line(box, "figure-outline");
       canvas.fixed(
-          swatch.name,
-          new Point(x + WIDE + 2.5 + canvas.width(swatch.name) / 2, y + HIGH / 2));
+          swatch.name, new Point(x + WIDE + 2.5 + canvas.width(swatch.name) / 2, y + HIGH / 2));
       index++;
     }
     List<org.lapmark.drawing.Item> items = new ArrayList<>();
-    items.add(
-        new org.lapmark.drawing.Item.Group(null, Affine.IDENTITY, null, canvas.items()));
+    items.add(new org.lapmark.drawing.Item.Group(null, Affine.IDENTITY, null, canvas.items()));
     return new Drawing(FigureDrawer.FULL, 2 + (rows - 1) * ROW + HIGH, items);
   }
 }

@@ -86,8 +86,7 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
 
   /** A length as a reader sees it. */
   String printed(double millimetres) {
-    String written =
-        BigDecimal.valueOf(Math.rint(millimetres * 1e6) / 1e6).toPlainString() + " mm";
+    String written = BigDecimal.valueOf(Math.rint(millimetres * 1e6) / 1e6).toPlainString() + " mm";
     SourceFile computed = new SourceFile("", written);
     return TemplateText.Placeholder.parse(SourceText.verbatim(computed, 0, written.length()))
         .print(pattern.scope(), pattern.variant(), form)

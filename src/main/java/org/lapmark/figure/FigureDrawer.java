@@ -33,7 +33,6 @@ public final class FigureDrawer {
 
   private static final double EDGE = 1.5;
   private static final double TITLE = 7;
-  private static final double SMALLEST = 0.04;
   private static final double LARGEST_FLAT = 1.2;
   private static final double LARGEST_SECTION = 3;
   private static final double GOOD_ENOUGH = 17;
@@ -96,8 +95,7 @@ public final class FigureDrawer {
   }
 
   /** A figure whose labels have their places. */
-  private record Attempt(
-      Canvas canvas, List<LabelPlacer.Placed> labels, Box frame, double cost) {}
+  private record Attempt(Canvas canvas, List<LabelPlacer.Placed> labels, Box frame, double cost) {}
 
   private Drawing drawing(FigureSource figure, Evaluation evaluation) {
     double width = figure.half() ? HALF : FULL;
@@ -112,7 +110,8 @@ public final class FigureDrawer {
         // A smaller scale must be worth it.
         double price = attempt.get().cost + SMALLER * (1 - shrink);
         if (best == null || price < best.cost) {
-          best = new Attempt(attempt.get().canvas, attempt.get().labels, attempt.get().frame, price);
+          best =
+              new Attempt(attempt.get().canvas, attempt.get().labels, attempt.get().frame, price);
         }
         if (attempt.get().cost <= GOOD_ENOUGH) {
           break;
@@ -137,22 +136,17 @@ public final class FigureDrawer {
         figure.frames().stream().allMatch(frame -> frame instanceof FigureSource.Section)
             ? LARGEST_SECTION
             : LARGEST_FLAT;
-    double low = SMALLEST;
-    double high = most;
-    for (int i = 0; i < 12; i++) {
-      double middle = i == 0 ? most : (low + high) / 2;
-      Box box = canvas(figure, evaluation, width, middle).bounds();
-      boolean fits = box.width() <= width - 2 * EDGE && box.height() <= HIGHEST - 2 * EDGE;
-      if (fits) {
-        low = middle;
-        if (i == 0) {
-          return most;
-        }
-      } else {
-        high = middle;
+    double scale = most;
+    // What keeps its size on paper makes each step fall a little short of the next.
+    for (int i = 0; i < 20; i++) {
+      Box box = canvas(figure, evaluation, width, scale).bounds();
+      double room = Math.min((width - 2 * EDGE) / box.width(), (HIGHEST - 2 * EDGE) / box.height());
+      if (room >= 1) {
+        return scale;
       }
+      scale *= Math.min(room, 0.997);
     }
-    return low;
+    return scale;
   }
 
   /** All pictures side by side; the first one's top left corner is anywhere. */
@@ -203,8 +197,7 @@ public final class FigureDrawer {
       FigureSource figure, Evaluation evaluation, double width, double scale) {
     Canvas canvas = canvas(figure, evaluation, width, scale);
     Box box = canvas.bounds();
-    List<List<Point>> anchors =
-        canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
+    List<List<Point>> anchors = canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
     Attempt best = null;
     for (double margin : MARGIN) {
       if (box.height() + 2 * margin > HIGHEST + 0.01) {
@@ -212,10 +205,7 @@ public final class FigureDrawer {
       }
       Box frame =
           Box.at(
-              box.centre().x() - width / 2,
-              box.minY() - margin,
-              width,
-              box.height() + 2 * margin);
+              box.centre().x() - width / 2, box.minY() - margin, width, box.height() + 2 * margin);
       Optional<List<LabelPlacer.Placed>> labels = new LabelPlacer(canvas, frame).place(anchors);
       if (labels.isPresent()) {
         double cost =
@@ -256,8 +246,7 @@ public final class FigureDrawer {
     Box box = label.box();
     if (label.wish().ring()) {
       items.add(
-          new Item.Shape(
-              List.of(Path.circle(box.centre(), LabelPlacer.RING / 2)), "figure-ring"));
+          new Item.Shape(List.of(Path.circle(box.centre(), LabelPlacer.RING / 2)), "figure-ring"));
       double top = box.centre().y() - canvas.lineHeight() / 2;
       items.add(
           new Item.Lettering(

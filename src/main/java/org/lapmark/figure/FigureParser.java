@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import org.lapmark.figure.FigureSource.Arrangement;
 import org.lapmark.figure.FigureSource.Around;
+import org.lapmark.figure.FigureSource.Arrangement;
 import org.lapmark.figure.FigureSource.Article;
 import org.lapmark.figure.FigureSource.ArticleLabel;
 import org.lapmark.figure.FigureSource.ArticleLength;
@@ -55,40 +55,40 @@ import org.lapmark.measure.TemplateText;
  * <ul>
  *   <li>the figure: {@code width} (full, half), {@code caption}, {@code alt}, and {@code frames} (a
  *       list of one to three pictures) or the keys of one picture
- *   <li>a picture: {@code title}, and one of {@code pieces}, {@code layers}, {@code section}, {@code
- *       article}; with pieces also {@code arrange} (row, column, joined)
+ *   <li>a picture: {@code title}, and one of {@code pieces}, {@code layers}, {@code section},
+ *       {@code article}; with pieces also {@code arrange} (row, column, joined)
  *   <li>a piece or layer: {@code piece} (its number) or {@code zip} (its id) with {@code length};
- *       {@code cloth}, {@code side} (right, wrong), {@code reversed} (yes, no), {@code turn} (0, 90,
- *       180, 270 degrees), {@code edge} (along which layers meet, or from which {@code cropped}
- *       counts), {@code cropped} (how much of it is drawn), {@code peeled} (left, right, above,
- *       below: the side on which a layer's corner is folded back), {@code turned} (edges whose allowance is
- *       folded away), {@code show} (stitching, notches, grain), {@code name} (a text, yes, no),
- *       {@code lines}, {@code labels}, {@code dimensions}, {@code things}, {@code clips}, {@code
- *       around}
+ *       {@code cloth}, {@code side} (right, wrong), {@code reversed} (yes, no), {@code turn} (0,
+ *       90, 180, 270 degrees), {@code edge} (along which layers meet, or from which {@code cropped}
+ *       counts), {@code cropped} (how much of it is drawn), {@code cut_away} (left, right, above,
+ *       below: the side on which a layer is cut away to show those beneath), {@code turned} (edges
+ *       whose allowance is folded away), {@code show} (stitching, notches, grain), {@code name} (a
+ *       text, yes, no), {@code lines}, {@code labels}, {@code dimensions}, {@code things}, {@code
+ *       clips}, {@code around}
  *   <li>a line: one of {@code sew}, {@code baste}, {@code topstitch}, {@code edge} with one edge or
- *       a list, or {@code all}; {@code distance}; {@code now} (whether this step does it, yes unless
- *       stated); {@code text}
+ *       a list, or {@code all}; {@code distance}; {@code now} (whether this step does it, yes
+ *       unless stated); {@code text}
  *   <li>a label: {@code text} or {@code number}; {@code edge}, {@code along}, {@code inside}
- *   <li>a dimension: one of {@code width} and {@code height} (cut, stitched), {@code along} (an edge)
- *       with {@code from} and {@code to}, {@code allowance} (an edge) with {@code depth}; {@code
- *       beside} (above, below, left, right)
- *   <li>a thing: {@code piece}; or {@code width} and {@code length} with {@code edge}, {@code along},
- *       {@code inside}, {@code cropped}; or {@code band} (an edge along whose raw edge it lies) with
- *       {@code width}; {@code cloth}, {@code side}, {@code name}
+ *   <li>a dimension: one of {@code width} and {@code height} (cut, stitched), {@code along} (an
+ *       edge) with {@code from} and {@code to}, {@code allowance} (an edge) with {@code depth};
+ *       {@code beside} (above, below, left, right)
+ *   <li>a thing: {@code piece}; or {@code width} and {@code length} with {@code edge}, {@code
+ *       along}, {@code inside}, {@code cropped}; or {@code band} (an edge along whose raw edge it
+ *       lies) with {@code width}; {@code cloth}, {@code side}, {@code name}
  *   <li>clips: {@code edge}, {@code every}, {@code depth}, {@code from}, {@code to}, {@code curves}
  *       (yes: on curves only)
  *   <li>around: {@code seam}, {@code start} (an edge)
- *   <li>a section: {@code layers} ({@code cloth} or {@code zip}, {@code up}, {@code line}: a list of
- *       pairs of a distance and a level, {@code name}), {@code cords} ({@code at}: the middle of the fold that it
- *       lies in, {@code name}), {@code stitches} ({@code at}, {@code levels}: a pair, {@code now}, {@code text}),
- *       {@code labels} ({@code at}: a pair, {@code text}), {@code dimensions} ({@code from}, {@code
- *       to}, {@code beside})
+ *   <li>a section: {@code layers} ({@code cloth} or {@code zip}, {@code up}, {@code line}: a list
+ *       of pairs of a distance and a level, {@code name}), {@code cords} ({@code at}: the middle of
+ *       the fold that it lies in, {@code name}), {@code stitches} ({@code at}, {@code levels}: a
+ *       pair, {@code now}, {@code text}), {@code labels} ({@code at}: a pair, {@code text}), {@code
+ *       dimensions} ({@code from}, {@code to}, {@code beside})
  *   <li>an article: {@code panel}, {@code length}, {@code start} (an edge), {@code ends} (closed,
  *       open), {@code cloth}, {@code lining}, {@code piping} (yes, no), {@code seams} (a list of
- *       places along the rim), {@code zip} ({@code from}, {@code to}, {@code length}, {@code open}),
- *       {@code straps} ({@code at}, {@code places}, {@code width}, {@code cloth}), {@code bar}, {@code
- *       baste}, {@code dimensions} (length, height, depth), {@code labels} ({@code text}, {@code
- *       rim}, {@code across})
+ *       places along the rim), {@code zip} ({@code from}, {@code to}, {@code length}, {@code
+ *       open}), {@code straps} ({@code at}, {@code places}, {@code width}, {@code cloth}), {@code
+ *       bar}, {@code baste}, {@code dimensions} (length, height, depth), {@code labels} ({@code
+ *       text}, {@code rim}, {@code across})
  * </ul>
  */
 final class FigureParser {
@@ -120,7 +120,10 @@ final class FigureParser {
     if (keys.has("frames")) {
       for (Block frame : list(keys.get("frames"), "frames")) {
         frames.add(
-            frame(keys(frame, "frames", "title", "arrange", "pieces", "layers", "section", "article")));
+            frame(
+                keys(
+                    frame, "frames", "title", "arrange", "pieces", "layers", "section",
+                    "article")));
       }
       if (frames.isEmpty() || frames.size() > MAX_FRAMES) {
         throw fault(
@@ -176,7 +179,7 @@ final class FigureParser {
             "turn",
             "edge",
             "cropped",
-            "peeled",
+            "cut_away",
             "turned",
             "show",
             "name",
@@ -192,11 +195,15 @@ final class FigureParser {
     if (keys.has("zip")) {
       keys.need("length");
     }
-    String named = keys.has("name") && keys.get("name") instanceof Block.Text text ? text.text().text() : "yes";
+    String named =
+        keys.has("name") && keys.get("name") instanceof Block.Text text
+            ? text.text().text()
+            : "yes";
     boolean computed = named.equals("yes") || named.equals("no");
     Set<Shown> shown = EnumSet.noneOf(Shown.class);
     keys.items("show")
-        .forEach(item -> shown.add(constant(text(item, "show"), item.position(), "show", Shown.class)));
+        .forEach(
+            item -> shown.add(constant(text(item, "show"), item.position(), "show", Shown.class)));
     return new View(
         keys.text("piece"),
         keys.text("zip"),
@@ -207,7 +214,7 @@ final class FigureParser {
         Integer.parseInt(keys.word("turn", List.of("0", "90", "180", "270"), "0")),
         keys.text("edge"),
         keys.formula("cropped"),
-        keys.has("peeled") ? keys.constant("peeled", Beside.class, Beside.LEFT) : null,
+        keys.has("cut_away") ? keys.constant("cut_away", Beside.class, Beside.LEFT) : null,
         texts(keys, "turned"),
         Collections.unmodifiableSet(shown),
         computed ? null : keys.label("name"),
@@ -221,7 +228,8 @@ final class FigureParser {
   }
 
   private SewnLine line(Block block) {
-    Keys keys = keys(block, "lines", "sew", "baste", "topstitch", "edge", "distance", "now", "text");
+    Keys keys =
+        keys(block, "lines", "sew", "baste", "topstitch", "edge", "distance", "now", "text");
     String kind = keys.one("sew", "baste", "topstitch", "edge");
     if (kind.equals("baste") || kind.equals("topstitch")) {
       keys.need("distance");
@@ -262,7 +270,15 @@ final class FigureParser {
   private Dimension dimension(Block block) {
     Keys keys =
         keys(
-            block, "dimensions", "width", "height", "along", "allowance", "from", "to", "depth",
+            block,
+            "dimensions",
+            "width",
+            "height",
+            "along",
+            "allowance",
+            "from",
+            "to",
+            "depth",
             "beside");
     String kind = keys.one("width", "height", "along", "allowance");
     boolean overall = kind.equals("width") || kind.equals("height");
@@ -273,16 +289,15 @@ final class FigureParser {
         keys.formula("from"),
         keys.formula("to"),
         keys.formula("depth"),
-        keys.constant(
-            "beside", Beside.class, kind.equals("height") ? Beside.LEFT : Beside.BELOW),
+        keys.constant("beside", Beside.class, kind.equals("height") ? Beside.LEFT : Beside.BELOW),
         keys.position);
   }
 
   private Thing thing(Block block) {
     Keys keys =
         keys(
-            block, "things", "piece", "band", "cloth", "side", "width", "length", "edge",
-            "along", "inside", "cropped", "name");
+            block, "things", "piece", "band", "cloth", "side", "width", "length", "edge", "along",
+            "inside", "cropped", "name");
     String kind = keys.one("piece", "band", "length");
     if (!kind.equals("piece")) {
       keys.need("width");
@@ -521,8 +536,7 @@ final class FigureParser {
     }
     List<Formula> places = new ArrayList<>();
     keys.items("places").forEach(item -> places.add(formula(item, "places")));
-    return new ArticleStraps(
-        keys.formula("at"), places, keys.formula("width"), keys.text("cloth"));
+    return new ArticleStraps(keys.formula("at"), places, keys.formula("width"), keys.text("cloth"));
   }
 
   private ArticleLabel articleLabel(Block block) {
@@ -539,8 +553,7 @@ final class FigureParser {
   private <T> List<T> all(Block block, String what, Function<Block, T> reader) {
     List<Block> items = list(block, what);
     if (items.isEmpty() || items.size() > MAX_THINGS) {
-      throw fault(
-          block.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", what);
+      throw fault(block.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", what);
     }
     return items.stream().map(reader).toList();
   }
@@ -549,8 +562,7 @@ final class FigureParser {
     if (block instanceof Block.Items items) {
       return items.items();
     }
-    throw fault(
-        block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "a list");
+    throw fault(block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "a list");
   }
 
   private static SourceText text(Block block, String what) {
@@ -570,8 +582,7 @@ final class FigureParser {
         Arrays.stream(type.getEnumConstants())
             .map(constant -> constant.name().toLowerCase(Locale.ROOT))
             .toList();
-    return Enum.valueOf(
-        type, known(text.text(), position, key, known).toUpperCase(Locale.ROOT));
+    return Enum.valueOf(type, known(text.text(), position, key, known).toUpperCase(Locale.ROOT));
   }
 
   private static String known(String word, Position position, String key, List<String> known) {
@@ -601,12 +612,7 @@ final class FigureParser {
       return keys(entries, known);
     }
     throw fault(
-        block.position(),
-        FigureCode.FIGURE_VALUE_KIND,
-        "name",
-        what,
-        "needed",
-        "keys with values");
+        block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "keys with values");
   }
 
   /** Unknown and repeated keys are reported and passed over. */
@@ -659,8 +665,7 @@ final class FigureParser {
     String one(String... keys) {
       List<String> there = Arrays.stream(keys).filter(this::has).toList();
       if (there.size() != 1) {
-        throw fault(
-            position, FigureCode.FIGURE_KEY_MISSING, "name", String.join(" / ", keys));
+        throw fault(position, FigureCode.FIGURE_KEY_MISSING, "name", String.join(" / ", keys));
       }
       return there.get(0);
     }
@@ -703,8 +708,7 @@ final class FigureParser {
 
     <E extends Enum<E>> E constant(String key, Class<E> type, E otherwise) {
       return has(key)
-          ? FigureParser.constant(
-              FigureParser.text(get(key), key), get(key).position(), key, type)
+          ? FigureParser.constant(FigureParser.text(get(key), key), get(key).position(), key, type)
           : otherwise;
     }
 

@@ -224,7 +224,7 @@ public record FigureSource(
    * @param turn by how many degrees clockwise it is turned: a multiple of 90
    * @param edge the edge along which layers meet, or null
    * @param cropped how much of it is drawn from that edge on, or null for all
-   * @param peeled the side of the paper on which its far corner is folded back, or null
+   * @param cutAway the side on which a layer is cut away to show those beneath, or null
    * @param turned edges whose allowance is folded away
    * @param shown what else is drawn
    * @param name its name: the author's own; null for the computed one
@@ -246,7 +246,7 @@ public record FigureSource(
       int turn,
       SourceText edge,
       Formula cropped,
-      Beside peeled,
+      Beside cutAway,
       List<SourceText> turned,
       Set<Shown> shown,
       TemplateText name,

@@ -227,8 +227,7 @@ final class LabelPlacer {
   private List<Placed> candidates(Canvas.Wish wish, List<Point> anchors) {
     List<Placed> all = new ArrayList<>();
     for (List<String> lines : wrapped(wish)) {
-      double width =
-          wish.ring() ? RING : lines.stream().mapToDouble(canvas::width).max().orElse(0);
+      double width = wish.ring() ? RING : lines.stream().mapToDouble(canvas::width).max().orElse(0);
       double height =
           wish.ring() ? RING : canvas.lineHeight() + (lines.size() - 1) * canvas.leading();
       double extra = (lines.size() - 1) * 1.5;
@@ -273,9 +272,8 @@ final class LabelPlacer {
     if (placed.start == null) {
       return placed;
     }
-    double cost = placed.cost + 1.5 * crossings(placed.start, placed.anchor);
-    return new Placed(
-        placed.wish, placed.lines, placed.box, placed.start, placed.anchor, cost);
+    double cost = placed.cost + 2.5 * crossings(placed.start, placed.anchor);
+    return new Placed(placed.wish, placed.lines, placed.box, placed.start, placed.anchor, cost);
   }
 
   /** The text in one line, and in two or three of like width where it is long. */
@@ -330,7 +328,8 @@ final class LabelPlacer {
         return null;
       }
     }
-    if (wish.home() != null && home(wish, clear)) {
+    // No line runs through the box, so that all of it is where its middle is.
+    if (wish.home() != null && wish.home().test(box.centre())) {
       // At home a label stands as near as it can to the first point.
       double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
       return new Placed(wish, lines, box, null, null, extra + 0.2 * off);
@@ -359,20 +358,6 @@ final class LabelPlacer {
     double x = Math.abs(anchor.x() - start.x());
     double y = Math.abs(anchor.y() - start.y());
     return Math.min(x, y) * 0.15;
-  }
-
-  private static boolean home(Canvas.Wish wish, Box box) {
-    for (int i = 0; i <= 4; i++) {
-      for (int j = 0; j <= 2; j++) {
-        Point point =
-            new Point(
-                box.minX() + box.width() * i / 4, box.minY() + box.height() * j / 2);
-        if (!wish.home().test(point)) {
-          return false;
-        }
-      }
-    }
-    return true;
   }
 
   /** Where the leader leaves the lettering: at one of its ends, or above or below its middle. */

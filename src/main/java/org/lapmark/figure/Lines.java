@@ -26,7 +26,8 @@ final class Lines {
   static Path outline(Panel panel, Map<String, Double> allowances, Collection<String> turned) {
     List<Offset.Side> sides = new ArrayList<>();
     for (Edge edge : panel.edges()) {
-      double distance = turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
+      double distance =
+          turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
       sides.add(new Offset.Side(edge.path(), distance));
     }
     return path(Offset.loops(sides).get(0));

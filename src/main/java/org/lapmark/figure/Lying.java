@@ -10,8 +10,8 @@ import org.lapmark.grade.Piece;
 import org.lapmark.panel.Panel;
 
 /**
- * A piece or a zip as it lies in one variant, in its own coordinates in real millimetres: a panel's,
- * or for a zip x along the tape from its middle and y across from one edge of the tape.
+ * A piece or a zip as it lies in one variant, in its own coordinates in real millimetres: a
+ * panel's, or for a zip x along the tape from its middle and y across from one edge of the tape.
  *
  * @param view as stated
  * @param piece the piece, or null for a zip

@@ -41,14 +41,16 @@ final class PieceArtist {
   private static final double NOTCH = 2.2;
   private static final double BAND = 3.2;
 
+  /** How much of the top layer is cut away. */
+  private static final double CUT_AWAY = 0.4;
+
   private final Evaluation evaluation;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final double scale;
   private final Canvas canvas;
 
-  PieceArtist(
-      Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering, double scale) {
+  PieceArtist(Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering, double scale) {
     this.evaluation = evaluation;
     this.styles = styles;
     this.lettering = lettering;
@@ -57,9 +59,19 @@ final class PieceArtist {
   }
 
   /** Something lying at its place: what it is, how it got there, and its outline on paper. */
-  private record Laid(Lying lying, Affine map, Path outline, Path flap) {
+  private record Laid(Lying lying, Affine map, Path outline, Point cutFrom, Point cutTo) {
     Laid(Lying lying, Affine map) {
-      this(lying, map, lying.outline().transformed(map), null);
+      this(
+          lying,
+          map,
+          lying.outline().transformed(map),
+          lying.cutFrom() == null ? null : map.apply(lying.cutFrom()),
+          lying.cutTo() == null ? null : map.apply(lying.cutTo()));
+    }
+
+    /** All of it, also what is left out to show what lies beneath. */
+    Path whole() {
+      return lying.outline().transformed(map);
     }
   }
 
@@ -130,17 +142,17 @@ final class PieceArtist {
 
   Canvas draw(FigureSource.Layers frame) {
     List<Laid> laid = new ArrayList<>();
-    boolean peeled = frame.views().stream().anyMatch(view -> view.peeled() != null);
+    boolean cutAway = frame.views().stream().anyMatch(view -> view.cutAway() != null);
     for (View view : frame.views()) {
       Lying lying = lying(view);
       Affine map =
           laid.isEmpty()
               ? Affine.scaling(scale, scale).after(lying.facing())
               : onto(laid.get(0), lying);
-      double moved = peeled ? 0 : STAGGER * laid.size();
+      double moved = cutAway ? 0 : STAGGER * laid.size();
       Laid one = new Laid(lying, Affine.translation(moved, moved).after(map));
-      laid.add(
-          view.peeled() == null ? one : peeled(laid.isEmpty() ? one : laid.get(0), one, frame.views().size() - 1 - laid.size()));
+      int above = frame.views().size() - 1 - laid.size();
+      laid.add(view.cutAway() == null ? one : cutAway(one, above));
     }
     for (int i = 0; i < laid.size(); i++) {
       base(laid.get(i));
@@ -148,7 +160,6 @@ final class PieceArtist {
         canvas.within(laid.get(i).outline, List.of(below.outline), "figure-under");
       }
       details(laid.get(i), laid.subList(i + 1, laid.size()));
-      flap(laid.get(i));
     }
     Box shape = canvas.bounds();
     laid.forEach(one -> dimensions(one, shape));
@@ -156,56 +167,26 @@ final class PieceArtist {
   }
 
   /**
-   * Folds back the corner that lies away from the seam on one side, along a straight line, the less
-   * the more layers lie above.
+   * Leaves out a layer's part on one side of the picture, so that what lies under it is seen: of
+   * the top layer the most.
    */
-  private Laid peeled(Laid base, Laid laid, int above) {
-    Path seam = edge(base.lying.panel(), seamEdge(base.lying.view()));
-    Point inward = base.map.applyVector(inward(seam)).unit();
+  private static Laid cutAway(Laid laid, int above) {
     Point side =
-        switch (laid.lying.view().peeled()) {
+        switch (laid.lying.view().cutAway()) {
           case LEFT -> new Point(-1, 0);
           case RIGHT -> new Point(1, 0);
           case ABOVE -> new Point(0, -1);
           case BELOW -> new Point(0, 1);
         };
-    Point along = inward.quarterTurn();
-    along = along.dot(side) < 0 ? along.times(-1) : along;
-    double raw = Double.POSITIVE_INFINITY;
-    double far = Double.NEGATIVE_INFINITY;
-    double end = Double.NEGATIVE_INFINITY;
     double start = Double.POSITIVE_INFINITY;
+    double end = Double.NEGATIVE_INFINITY;
     for (Point point : laid.outline.flattened(FLATNESS)) {
-      raw = Math.min(raw, point.dot(inward));
-      far = Math.max(far, point.dot(inward));
-      end = Math.max(end, point.dot(along));
-      start = Math.min(start, point.dot(along));
+      start = Math.min(start, point.dot(side));
+      end = Math.max(end, point.dot(side));
     }
-    double kept = Math.max(8, 2.2 * most(base.lying) * scale) + 9.0 * above;
-    double reach = Math.min(0.5 * (end - start), 1.9 * (far - raw)) * Math.pow(0.55, above);
-    Point from = inward.times(raw + Math.min(kept, 0.7 * (far - raw))).plus(along.times(end));
-    Point to = inward.times(far).plus(along.times(end - reach));
-    Point fold = to.minus(from).unit();
-    Point away = fold.quarterTurn();
-    Point corner = inward.times(far).plus(along.times(end));
-    away = corner.minus(from).dot(away) < 0 ? away.times(-1) : away;
-    Path rest = Lines.crop(laid.outline, from, away).path();
-    Path off = Lines.crop(laid.outline, from, away.times(-1)).path();
-    // The mirror image on the fold.
-    double x = away.x();
-    double y = away.y();
-    double shift = 2 * from.dot(away);
-    Affine mirror =
-        new Affine(1 - 2 * x * x, -2 * x * y, -2 * x * y, 1 - 2 * y * y, shift * x, shift * y);
-    return new Laid(laid.lying, laid.map, rest, off.transformed(mirror));
-  }
-
-  private void flap(Laid laid) {
-    if (laid.flap != null) {
-      Side other = laid.lying.view().side() == Side.RIGHT ? Side.WRONG : Side.RIGHT;
-      canvas.cloth(laid.flap, laid.lying.texture(), other, laid.lying.angle());
-      canvas.line(laid.flap, "figure-outline");
-    }
+    double cut = end - (end - start) * CUT_AWAY * Math.pow(0.5, above);
+    Lines.Cropped rest = Lines.crop(laid.outline, side.times(cut), side);
+    return new Laid(laid.lying, laid.map, rest.path(), rest.from(), rest.to());
   }
 
   private Lying lying(View view) {
@@ -286,8 +267,7 @@ final class PieceArtist {
     Point inward = base.map.applyVector(inward(seam)).unit();
     double allowance =
         allowance(
-            base.lying,
-            evaluation.edges(base.lying.panel(), seamEdge(base.lying.view())).get(0));
+            base.lying, evaluation.edges(base.lying.panel(), seamEdge(base.lying.view())).get(0));
     if (layer.zip() != null) {
       // The tape's edge lies level with the raw edge.
       Point raw = base.map.apply(middle(seam)).minus(inward.times(allowance * scale));
@@ -329,7 +309,7 @@ final class PieceArtist {
       return;
     }
     canvas.cloth(laid.outline, lying.texture(), lying.view().side(), lying.angle());
-    if (lying.cutFrom() == null) {
+    if (laid.cutFrom == null) {
       canvas.line(laid.outline, "figure-outline");
     } else {
       cutOutline(laid);
@@ -373,8 +353,8 @@ final class PieceArtist {
 
   /** The outline but for the place where the rest is left out, which gets a break line. */
   private void cutOutline(Laid laid) {
-    Point from = laid.map.apply(laid.lying.cutFrom());
-    Point to = laid.map.apply(laid.lying.cutTo());
+    Point from = laid.cutFrom;
+    Point to = laid.cutTo;
     List<Point> points = laid.outline.flattened(FLATNESS);
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
@@ -429,8 +409,7 @@ final class PieceArtist {
     if (face) {
       double at = half - 9;
       Path slider =
-          Path.rectangle(new Box(at - 4, middle - 3.5, at + 4, middle + 3.5))
-              .transformed(laid.map);
+          Path.rectangle(new Box(at - 4, middle - 3.5, at + 4, middle + 3.5)).transformed(laid.map);
       canvas.shape(slider, "figure-slider");
       Path pull =
           Path.rectangle(new Box(at - 17, middle - 1.8, at - 3, middle + 1.8))
@@ -448,7 +427,8 @@ final class PieceArtist {
       Box own = piece.shape().panel().outline().bounds();
       Box host = laid.lying.panel().outline().bounds();
       // Derived panels keep their place; others of their own are centred.
-      Point by = host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
+      Point by =
+          host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
       Path at = outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
       canvas.cloth(at, Texture.of(material), thing.side(), laid.lying.angle());
       canvas.line(at, "figure-outline");
@@ -460,7 +440,8 @@ final class PieceArtist {
     Placement placement = placement(laid.lying, thing.place());
     double width = evaluation.length(thing.width(), 0.1, 10_000);
     double length = evaluation.length(thing.length(), 0.1, 10_000);
-    double seen = thing.cropped() == null ? length : evaluation.length(thing.cropped(), 0.1, length);
+    double seen =
+        thing.cropped() == null ? length : evaluation.length(thing.cropped(), 0.1, length);
     Point along = placement.inward.quarterTurn().times(-width / 2);
     Point in = placement.inward.times(seen);
     Point at = placement.point;
@@ -521,7 +502,11 @@ final class PieceArtist {
     canvas.line(hole, "figure-outline");
     Point start = outline.start();
     double at = hole.nearestLength(start);
-    Path turned = at < 1e-6 ? hole : hole.part(at, hole.length()).then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
+    Path turned =
+        at < 1e-6
+            ? hole
+            : hole.part(at, hole.length())
+                .then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
     return outline
         .then(Path.polyline(List.of(start, turned.start())))
         .then(turned.reversed())
@@ -584,8 +569,7 @@ final class PieceArtist {
           if (Lines.inside(shape, point)
               && clear(shape, point, margin)
               && covers.stream()
-                  .noneMatch(
-                      cover -> Lines.inside(cover, point) || !clear(cover, point, margin))) {
+                  .noneMatch(cover -> Lines.inside(cover, point) || !clear(cover, point, margin))) {
             found.add(point);
           }
         }
@@ -598,8 +582,7 @@ final class PieceArtist {
       return found;
     }
     Point centre = box.centre();
-    Point middle =
-        found.stream().min(Comparator.comparingDouble(centre::distance)).orElseThrow();
+    Point middle = found.stream().min(Comparator.comparingDouble(centre::distance)).orElseThrow();
     List<Point> some = new ArrayList<>();
     some.add(middle);
     int count = Math.min(16, found.size());
@@ -622,8 +605,7 @@ final class PieceArtist {
       Point a = polygon.get(i - 1);
       Point along = polygon.get(i).minus(a);
       double square = along.dot(along);
-      double t =
-          square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(a).dot(along) / square));
+      double t = square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(a).dot(along) / square));
       if (point.distance(a.plus(along.times(t))) < margin) {
         return false;
       }
@@ -674,20 +656,13 @@ final class PieceArtist {
     if (lying.view().name() != null) {
       words = evaluation.text(lying.view().name());
     } else if (lying.zip() != null) {
-      words =
-          evaluation.word(lying.view().side() == Side.RIGHT ? "zip.face.up" : "zip.face.down");
+      words = evaluation.word(lying.view().side() == Side.RIGHT ? "zip.face.up" : "zip.face.down");
     } else {
       words = pieceName(lying.piece(), lying.material(), lying.view().side());
     }
     List<List<Point>> covers = new ArrayList<>();
     for (Laid cover : above) {
       covers.add(cover.outline.flattened(FLATNESS));
-      if (cover.flap != null) {
-        covers.add(cover.flap.flattened(FLATNESS));
-      }
-    }
-    if (laid.flap != null) {
-      covers.add(laid.flap.flattened(FLATNESS));
     }
     for (Thing thing : lying.view().things()) {
       if (thing.piece() != null) {
@@ -748,8 +723,7 @@ final class PieceArtist {
       Point back = along.times(-2.2 * end);
       Point side = along.quarterTurn().times(0.8);
       canvas.shape(
-          Path.polyline(
-              List.of(tip, tip.plus(back).plus(side), tip.plus(back).minus(side), tip)),
+          Path.polyline(List.of(tip, tip.plus(back).plus(side), tip.plus(back).minus(side), tip)),
           "figure-arrow");
     }
   }
@@ -804,14 +778,12 @@ final class PieceArtist {
     }
     if (line.text() != null) {
       List<Point> outline = laid.outline.flattened(FLATNESS);
-      List<Point> flap = laid.flap == null ? List.of() : laid.flap.flattened(FLATNESS);
       List<Point> anchors = new ArrayList<>();
       for (Path path : paths) {
         double length = path.length();
         for (int i = 1; i < 12; i++) {
           Point point = path.atLength(length * i / 12);
-          if (line.kind() == LineKind.EDGE
-              || Lines.inside(outline, point) && !Lines.inside(flap, point)) {
+          if (line.kind() == LineKind.EDGE || Lines.inside(outline, point)) {
             anchors.add(point);
           }
         }
@@ -822,8 +794,9 @@ final class PieceArtist {
 
   /** Draws lines where the piece is seen; labels keep clear of them there. */
   private void within(Laid laid, List<Path> paths, String role) {
-    canvas.within(laid.outline, paths, role);
-    List<Point> outline = laid.outline.flattened(FLATNESS);
+    Path whole = laid.whole();
+    canvas.within(whole, paths, role);
+    List<Point> outline = whole.flattened(FLATNESS);
     for (Path path : paths) {
       List<Point> points = path.flattened(FLATNESS);
       for (int i = 1; i < points.size(); i++) {
@@ -1003,8 +976,7 @@ final class PieceArtist {
       return;
     }
     if (lying.piece() == null) {
-      throw Evaluation.fault(
-          dimension.place(), FigureCode.FIGURE_KEY_MISSING, "name", "piece");
+      throw Evaluation.fault(dimension.place(), FigureCode.FIGURE_KEY_MISSING, "name", "piece");
     }
     Panel panel = lying.panel();
     Path edge = edge(panel, dimension.edge());
@@ -1015,15 +987,12 @@ final class PieceArtist {
       Point outward = edge.tangentAtLength((from + to) / 2).quarterTurn().times(-allowance);
       Point a = laid.map.apply(edge.atLength(from).plus(outward));
       Point b = laid.map.apply(edge.atLength(to).plus(outward));
-      canvas.dimension(
-          a, b, dimension.beside(), evaluation.printed(Math.abs(to - from)), shape);
+      canvas.dimension(a, b, dimension.beside(), evaluation.printed(Math.abs(to - from)), shape);
       return;
     }
     double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
     double depth =
-        dimension.depth() == null
-            ? allowance
-            : evaluation.length(dimension.depth(), 0, 10_000);
+        dimension.depth() == null ? allowance : evaluation.length(dimension.depth(), 0, 10_000);
     // At the end of the edge that is nearer to where the dimension stands.
     double best = 0;
     double least = Double.POSITIVE_INFINITY;

@@ -167,8 +167,7 @@ final class SectionArtist {
       int steps = (int) Math.max(3, Math.ceil(Math.abs(turn) / 0.1));
       for (int k = 0; k <= steps; k++) {
         double angle = StrictMath.toDegrees(turn * k / steps);
-        Point arm =
-            org.lapmark.geometry.Affine.rotation(angle).applyVector(toCentre.times(-1));
+        Point arm = org.lapmark.geometry.Affine.rotation(angle).applyVector(toCentre.times(-1));
         points.add(centre.plus(arm));
       }
     }

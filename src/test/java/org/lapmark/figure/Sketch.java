@@ -44,9 +44,7 @@ final class Sketch {
         Findings findings = new Findings();
         long start = System.nanoTime();
         FigureSource.parse(block.getValue(), findings)
-            .flatMap(
-                figure ->
-                    drawer.draw(figure, pattern, source.masthead().form(), findings))
+            .flatMap(figure -> drawer.draw(figure, pattern, source.masthead().form(), findings))
             .ifPresent(
                 figure -> {
                   try {
@@ -57,8 +55,13 @@ final class Sketch {
                     throw new IllegalStateException(e);
                   }
                   System.out.println(
-                      block.getKey() + " " + size + " " + (System.nanoTime() - start) / 1_000_000
-                          + " ms: " + figure.alternative());
+                      block.getKey()
+                          + " "
+                          + size
+                          + " "
+                          + (System.nanoTime() - start) / 1_000_000
+                          + " ms: "
+                          + figure.alternative());
                 });
         if (!findings.sorted().isEmpty()) {
           System.out.println(block.getKey() + " " + size + " " + DemoFigures.said(findings));
