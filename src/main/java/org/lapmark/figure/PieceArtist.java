@@ -58,15 +58,37 @@ final class PieceArtist {
     this.canvas = new Canvas(styles, lettering);
   }
 
+  /** A straight line at which the rest of a shape is left out. */
+  private record Cut(Point from, Point to) {
+    /** Whether a stretch lies on it. */
+    boolean holds(Point a, Point b) {
+      Point along = to.minus(from).unit();
+      return Math.abs(along.cross(a.minus(from))) < 1e-6
+          && Math.abs(along.cross(b.minus(from))) < 1e-6;
+    }
+
+    /** The part of it that another cut leaves. */
+    Cut before(Point on, Point away) {
+      double a = from.minus(on).dot(away);
+      double b = to.minus(on).dot(away);
+      if (a <= 0 && b <= 0 || a == b) {
+        return this;
+      }
+      Point crossing = from.towards(to, a / (a - b));
+      return a > 0 ? new Cut(crossing, to) : new Cut(from, crossing);
+    }
+  }
+
   /** Something lying at its place: what it is, how it got there, and its outline on paper. */
-  private record Laid(Lying lying, Affine map, Path outline, Point cutFrom, Point cutTo) {
+  private record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
     Laid(Lying lying, Affine map) {
       this(
           lying,
           map,
           lying.outline().transformed(map),
-          lying.cutFrom() == null ? null : map.apply(lying.cutFrom()),
-          lying.cutTo() == null ? null : map.apply(lying.cutTo()));
+          lying.cutFrom() == null
+              ? List.of()
+              : List.of(new Cut(map.apply(lying.cutFrom()), map.apply(lying.cutTo()))));
     }
 
     /** All of it, also what is left out to show what lies beneath. */
@@ -186,7 +208,12 @@ final class PieceArtist {
     }
     double cut = end - (end - start) * CUT_AWAY * Math.pow(0.5, above);
     Lines.Cropped rest = Lines.crop(laid.outline, side.times(cut), side);
-    return new Laid(laid.lying, laid.map, rest.path(), rest.from(), rest.to());
+    List<Cut> cuts = new ArrayList<>();
+    laid.cuts.forEach(one -> cuts.add(one.before(side.times(cut), side)));
+    if (rest.from() != null) {
+      cuts.add(new Cut(rest.from(), rest.to()));
+    }
+    return new Laid(laid.lying, laid.map, rest.path(), cuts);
   }
 
   private Lying lying(View view) {
@@ -309,7 +336,7 @@ final class PieceArtist {
       return;
     }
     canvas.cloth(laid.outline, lying.texture(), lying.view().side(), lying.angle());
-    if (laid.cutFrom == null) {
+    if (laid.cuts.isEmpty()) {
       canvas.line(laid.outline, "figure-outline");
     } else {
       cutOutline(laid);
@@ -353,20 +380,15 @@ final class PieceArtist {
 
   /** The outline but for the place where the rest is left out, which gets a break line. */
   private void cutOutline(Laid laid) {
-    Point from = laid.cutFrom;
-    Point to = laid.cutTo;
     List<Point> points = laid.outline.flattened(FLATNESS);
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
-      boolean cut =
-          a.distance(from) < 1e-6 && b.distance(to) < 1e-6
-              || a.distance(to) < 1e-6 && b.distance(from) < 1e-6;
-      if (!cut && !a.equals(b)) {
+      if (!a.equals(b) && laid.cuts.stream().noneMatch(cut -> cut.holds(a, b))) {
         canvas.line(Path.polyline(List.of(a, b)), "figure-outline");
       }
     }
-    canvas.line(breakLine(from, to), "figure-break");
+    laid.cuts.forEach(cut -> canvas.line(breakLine(cut.from, cut.to), "figure-break"));
   }
 
   private static Path breakLine(Point from, Point to) {
@@ -955,11 +977,10 @@ final class PieceArtist {
     canvas.cloth(shape, Texture.MAIN, index % 2 == 0 ? Side.RIGHT : Side.WRONG, 0);
     canvas.line(shape, "figure-outline");
     List<Point> anchors = new ArrayList<>();
-    for (int i = 1; i < 10; i++) {
-      int at = i * steps / 10;
+    for (int tenth : new int[] {5, 4, 6, 3, 7}) {
+      int at = tenth * steps / 10;
       anchors.add(inner.get(at).towards(outer.get(at), 0.5));
     }
-    anchors.add(0, anchors.get(4));
     canvas.wish(name, anchors, null);
   }
 
