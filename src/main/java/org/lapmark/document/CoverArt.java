@@ -73,11 +73,12 @@ final class CoverArt {
     return Optional.of(new Drawing(width, ground + captions, items));
   }
 
-  /** A piece with a rectangle's long sides upright. */
+  /** A piece with a rectangle's long sides upright; no stitching line where it has no allowance. */
   private record Standing(int number, Affine turn, Box box, Path cutting, Path stitching) {
     static Standing of(Piece piece) {
       Path cutting = piece.shape().cuttingLine().path();
       Box lying = cutting.bounds();
+      boolean allowed = piece.shape().allowances().values().stream().anyMatch(a -> a > 0);
       boolean upright = piece.statedSize().isEmpty() || lying.height() >= lying.width();
       Affine turn = upright ? Affine.IDENTITY : Affine.rotation(90);
       return new Standing(
@@ -85,13 +86,14 @@ final class CoverArt {
           turn,
           cutting.transformed(turn).bounds(),
           cutting,
-          piece.shape().panel().outline());
+          allowed ? piece.shape().panel().outline() : null);
     }
 
     List<Item> outlines() {
-      return List.of(
-          new Item.Shape(List.of(cutting), "cover-cutting"),
-          new Item.Shape(List.of(stitching), "cover-stitching"));
+      Item outside = new Item.Shape(List.of(cutting), "cover-cutting");
+      return stitching == null
+          ? List.of(outside)
+          : List.of(outside, new Item.Shape(List.of(stitching), "cover-stitching"));
     }
   }
 }

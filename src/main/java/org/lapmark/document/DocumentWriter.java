@@ -42,7 +42,7 @@ public final class DocumentWriter {
   private static final double COVER_ART_HEIGHT = 88;
 
   /** Left and right of the text, as the style sheet has it. */
-  private static final double TEXT_MARGIN = 24;
+  private static final double TEXT_MARGIN = 20;
 
   private static final double MAP_HEIGHT_SHARE = 0.42;
   private static final double PAGE_NUMBER_BELOW = 4;

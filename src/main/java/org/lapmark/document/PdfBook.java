@@ -24,6 +24,7 @@ import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
+import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.destination.PDPageFitDestination;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDDocumentOutline;
@@ -125,10 +126,7 @@ final class PdfBook implements Closeable {
         new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
       COSDictionary pagination = new COSDictionary();
       pagination.setItem(COSName.TYPE, COSName.getPDFName(CONTENT_PAGINATION));
-      out.beginMarkedContent(
-          COSName.ARTIFACT,
-          org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList.create(
-              pagination));
+      out.beginMarkedContent(COSName.ARTIFACT, PDPropertyList.create(pagination));
       double height = page.getMediaBox().getHeight() / PdfCanvas.POINTS;
       new PdfCanvas(out, styles, fonts, layers).draw(furniture, 0, height);
       out.endMarkedContent();

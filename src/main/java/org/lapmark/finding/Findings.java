@@ -21,7 +21,7 @@ public final class Findings {
    * @param finding what was found
    */
   public void add(Finding finding) {
-    if (kept.contains(finding)) {
+    if (kept.stream().anyMatch(other -> isSame(other, finding))) {
       return;
     }
     if (kept.size() < LIMIT) {
@@ -29,6 +29,13 @@ public final class Findings {
     } else {
       leftOut++;
     }
+  }
+
+  /** Equality, with what differs most often asked first: a line's text may be long. */
+  private static boolean isSame(Finding one, Finding other) {
+    return one.position().column() == other.position().column()
+        && one.position().line() == other.position().line()
+        && one.equals(other);
   }
 
   /**

@@ -52,12 +52,19 @@ public final class Offset {
       Point start,
       Point end,
       Point tangentIn,
-      Point tangentOut) {}
+      Point tangentOut) {
+    /** How much of it may be trimmed at one end. */
+    double room() {
+      return curves.stream().mapToDouble(Curve::length).sum() / 2;
+    }
+  }
 
   private final List<Side> sides;
   private final double sign;
+  private final boolean trims;
 
-  private Offset(List<Side> sides) {
+  private Offset(List<Side> sides, boolean trims) {
+    this.trims = trims;
     this.sides = List.copyOf(sides);
     boolean inwards = sides.stream().anyMatch(side -> side.distance() < 0);
     boolean outwards = sides.stream().anyMatch(side -> side.distance() > 0);
@@ -77,7 +84,36 @@ public final class Offset {
    *     Curves join within {@link Path#JOIN_TOLERANCE}.
    */
   public static List<List<Part>> loops(List<Side> sides) {
-    return new Offset(sides).loops();
+    Offset offset = new Offset(sides, true);
+    List<List<Part>> loops = offset.loops();
+    // Trimming can cut into the outline itself where it is narrower than the distances.
+    return offset.covers(loops) ? loops : new Offset(sides, false).loops();
+  }
+
+  private boolean covers(List<List<Part>> loops) {
+    if (sign < 0) {
+      return true;
+    }
+    if (loops.isEmpty()) {
+      return false;
+    }
+    Path outer = new Path(loops.get(0).stream().map(Part::curve).toList());
+    List<Curve> curves = new ArrayList<>();
+    sides.forEach(side -> curves.addAll(side.path().curves()));
+    Path outline = new Path(curves);
+    return curves.stream().noneMatch(curve -> parts(outer, curve, false))
+        && outer.curves().stream().noneMatch(curve -> parts(outline, curve, true));
+  }
+
+  /** Whether a place of a curve lies on the wrong side of an outline. */
+  private static boolean parts(Path outline, Curve curve, boolean wrong) {
+    for (double t : new double[] {0, 0.25, 0.5, 0.75}) {
+      Point point = curve.at(t);
+      if (outline.encloses(point) == wrong && outline.distance(point) > 0.01) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private List<List<Part>> loops() {
@@ -195,11 +231,13 @@ public final class Offset {
     boolean opens = turn * sign > 0;
     double reach = Math.max(Math.abs(a.distance()), Math.abs(b.distance()));
     int wider = Math.abs(a.distance()) > Math.abs(b.distance()) ? a.side() : b.side();
+    Point corner = b.corner();
     if (!opens) {
-      line(raw, wider, from, to);
+      // By way of the corner, so that the line goes round each strip as a whole.
+      line(raw, a.side(), from, corner);
+      line(raw, b.side(), corner, to);
       return;
     }
-    Point corner = b.corner();
     Point gap = to.minus(from);
     double ahead = gap.cross(u) / cross;
     double behind = t.cross(gap) / cross;
@@ -209,6 +247,11 @@ public final class Offset {
       // A wide strip that its neighbour's line cuts short gets a tail across it, which goes with
       // the crossing.
       Point tip = mitre;
+      boolean tooShort = -ahead > a.room() || -behind > b.room();
+      if (Math.min(ahead, behind) < -NUDGE && (!trims || tooShort)) {
+        line(raw, wider, from, to);
+        return;
+      }
       if (ahead < -NUDGE) {
         tip = mitre.minus(u.times(0.5 + behind / 4));
       } else if (behind < -NUDGE) {

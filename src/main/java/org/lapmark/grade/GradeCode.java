@@ -7,15 +7,15 @@ import org.lapmark.finding.Severity;
 /** What can turn out wrong when a pattern is evaluated in a variant. */
 public enum GradeCode implements FindingCode {
   /** A name that nothing in the pattern has. */
-  UNKNOWN_NAME,
+  NAME_UNKNOWN,
   /** A property that its material or hardware doesn't state. */
-  UNKNOWN_PROPERTY,
+  PROPERTY_UNKNOWN,
   /** A panel that isn't stated. */
-  UNKNOWN_PANEL,
+  REFERENCE_PANEL_UNKNOWN,
   /** An edge or chain that its panel doesn't have. */
-  UNKNOWN_EDGE,
+  REFERENCE_EDGE_UNKNOWN,
   /** A corner that its panel doesn't have. */
-  UNKNOWN_CORNER,
+  REFERENCE_CORNER_UNKNOWN,
   /** A panel where an edge is needed, or the other way round. */
   REFERENCE_KIND,
   /** Values that are defined by each other. */

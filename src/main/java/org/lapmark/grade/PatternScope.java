@@ -71,7 +71,7 @@ final class PatternScope implements Scope {
     if (measure == null) {
       Set<String> known = new LinkedHashSet<>(measures.keySet());
       known.addAll(rows.keySet());
-      throw fault(GradeCode.UNKNOWN_NAME, name.position(), text, known, "name", text);
+      throw fault(GradeCode.NAME_UNKNOWN, name.position(), text, known, "name", text);
     }
     return compute(text, name.position(), measure.formula());
   }
@@ -82,12 +82,12 @@ final class PatternScope implements Scope {
     ThingSource source = things.get(thing);
     if (source == null) {
       Position at = name.position(0, dot);
-      throw fault(GradeCode.UNKNOWN_NAME, at, thing, things.keySet(), "name", thing);
+      throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
     Formula formula = source.properties().get(property);
     if (formula == null) {
       throw fault(
-          GradeCode.UNKNOWN_PROPERTY,
+          GradeCode.PROPERTY_UNKNOWN,
           name.position(dot + 1, name.text().length()),
           property,
           source.properties().keySet(),
@@ -115,7 +115,8 @@ final class PatternScope implements Scope {
     String text = name.text();
     PanelSource source = panels.get(text);
     if (source == null) {
-      throw fault(GradeCode.UNKNOWN_PANEL, name.position(), text, panels.keySet(), "panel", text);
+      throw fault(
+          GradeCode.REFERENCE_PANEL_UNKNOWN, name.position(), text, panels.keySet(), "panel", text);
     }
     return (Panel) graph.demand("panel " + text, name.position(), () -> factory.build(source));
   }
@@ -147,7 +148,7 @@ final class PatternScope implements Scope {
       Set<String> known = new LinkedHashSet<>(panel.chains().keySet());
       panel.edges().forEach(edge -> known.add(edge.name()));
       throw fault(
-          GradeCode.UNKNOWN_EDGE,
+          GradeCode.REFERENCE_EDGE_UNKNOWN,
           name.position(),
           name.text(),
           known,
@@ -204,7 +205,7 @@ final class PatternScope implements Scope {
       }
     }
     throw fault(
-        GradeCode.UNKNOWN_CORNER,
+        GradeCode.REFERENCE_CORNER_UNKNOWN,
         reference.position(dot + 1, reference.text().length()),
         name,
         known,

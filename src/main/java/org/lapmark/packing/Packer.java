@@ -57,7 +57,7 @@ public final class Packer {
       }
       Plan plan = run < starts.size() ? starts.get(run) : bestPlan.varied(random, shapes);
       Outcome outcome = filling.fill(plan);
-      idle = best == null || outcome.cost().compareTo(best.cost()) < 0 ? 0 : idle + 1;
+      idle = best == null || outcome.cost().saves(best.cost()) ? 0 : idle + 1;
       if (best == null || outcome.cost().compareTo(best.cost()) <= 0) {
         best = outcome;
         bestPlan = plan;
@@ -152,6 +152,11 @@ public final class Packer {
 
   /** What an arrangement costs; less is better. */
   record Cost(int tiles, int joins, long extent) implements Comparable<Cost> {
+    /** Whether this is better by a tile or a join. */
+    boolean saves(Cost other) {
+      return tiles < other.tiles || (tiles == other.tiles && joins < other.joins);
+    }
+
     @Override
     public int compareTo(Cost other) {
       int byTiles = Integer.compare(tiles, other.tiles);

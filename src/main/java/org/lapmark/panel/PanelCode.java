@@ -20,13 +20,13 @@ public enum PanelCode implements FindingCode {
   /** Two corners at one place. */
   CORNERS_TOGETHER("corners-together"),
   /** An edge between corners of which one doesn't exist. */
-  CORNER_UNKNOWN("corner-unknown"),
+  CORNER_UNKNOWN("edge-corner-unknown"),
   /** Two stated edges that are the same stretch. */
   EDGE_STATED_TWICE("edge-stated-twice"),
   /** One name for two edges or chains. */
   EDGE_NAME_TAKEN("edge-name-taken"),
   /** An edge that the panel doesn't have. */
-  EDGE_UNKNOWN("edge-unknown"),
+  EDGE_UNKNOWN("panel-edge-unknown"),
   /** A chain whose edges don't follow one another clockwise. */
   CHAIN_BROKEN("chain-broken"),
   /** A notch before its edge's start or past its end. */
@@ -36,7 +36,7 @@ public enum PanelCode implements FindingCode {
   /** A notch beside which its edge has no cutting line. */
   NOTCH_WITHOUT_CUTTING_LINE("notch-without-cutting-line"),
   /** An allowance below 0. */
-  ALLOWANCE_NEGATIVE("allowance-negative"),
+  ALLOWANCE_NEGATIVE("edge-allowance-negative"),
   /** An edge that has no cutting line, since its neighbours' allowances cover it. */
   ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
   /** An allowance that closes a ring around a hole. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.grade.Cut;
@@ -22,6 +23,8 @@ import org.lapmark.wording.Wording;
 final class PieceLabel {
   private static final double[] WIDTHS = {400, 62, 48, 38, 30};
   private static final double[] JOINED_WIDTHS = {240, 180, 130, 95, 70};
+
+  private static final double[] UNBROKEN = {10_000};
 
   /** Lettering roles from the intended size down to the smallest allowed. */
   private static final List<String> SIZES = List.of("", "-9", "-8", "-7");
@@ -55,43 +58,44 @@ final class PieceLabel {
     }
   }
 
-  /** All that a piece has to say, in the order of preference. */
-  List<Form> full(Piece piece) {
+  /** All that a piece has to say, in the order of preference; each is measured when asked for. */
+  List<Supplier<Form>> full(Piece piece) {
     String title = title(piece);
     List<String> rest = rest(piece);
-    List<Form> forms = new ArrayList<>();
+    List<String> all = new ArrayList<>();
+    all.add(title);
+    all.addAll(rest);
+    String restInOne = joined(rest);
+    String allInOne = joined(all);
+    List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
-      List<TextBlock> lines = new ArrayList<>();
-      List<TextBlock.Text> texts = new ArrayList<>();
-      texts.add(new TextBlock.Text(title, "piece-number" + size));
-      rest.forEach(text -> texts.add(new TextBlock.Text(text, "piece-label" + size)));
-      for (double width : WIDTHS) {
-        lines.add(block(texts, width));
-      }
-      List<TextBlock> joined = new ArrayList<>();
-      for (double width : JOINED_WIDTHS) {
-        joined.add(
-            block(
-                List.of(
-                    new TextBlock.Text(title, "piece-number" + size),
-                    new TextBlock.Text(joined(rest), "piece-label" + size)),
-                width));
-      }
-      List<String> all = new ArrayList<>();
-      all.add(title);
-      all.addAll(rest);
-      TextBlock single =
-          block(List.of(new TextBlock.Text(joined(all), "piece-label" + size)), 10_000);
-      for (List<TextBlock> group : List.of(lines, joined, List.of(single))) {
-        group.forEach(block -> forms.add(new Form(block, false)));
-        group.forEach(block -> forms.add(new Form(block, true)));
+      List<TextBlock.Text> lines = new ArrayList<>();
+      lines.add(new TextBlock.Text(title, "piece-number" + size));
+      rest.forEach(text -> lines.add(new TextBlock.Text(text, "piece-label" + size)));
+      List<TextBlock.Text> joined =
+          List.of(
+              new TextBlock.Text(title, "piece-number" + size),
+              new TextBlock.Text(restInOne, "piece-label" + size));
+      List<TextBlock.Text> single = List.of(new TextBlock.Text(allInOne, "piece-label" + size));
+      forms.addAll(forms(lines, WIDTHS));
+      forms.addAll(forms(joined, JOINED_WIDTHS));
+      forms.addAll(forms(single, UNBROKEN));
+    }
+    return forms;
+  }
+
+  private List<Supplier<Form>> forms(List<TextBlock.Text> texts, double[] widths) {
+    List<Supplier<Form>> forms = new ArrayList<>();
+    for (boolean turned : new boolean[] {false, true}) {
+      for (double width : widths) {
+        forms.add(() -> new Form(block(texts, width), turned));
       }
     }
     return forms;
   }
 
   /** Number, name and size alone: for the further tiles of a piece. */
-  List<Form> brief(Piece piece) {
+  List<Supplier<Form>> brief(Piece piece) {
     String text =
         wording.text(
             "piece.short",
@@ -102,27 +106,20 @@ final class PieceLabel {
                 piece.name(),
                 "size",
                 pattern.variant().size()));
-    List<Form> forms = new ArrayList<>();
+    List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
-      for (double width : new double[] {400, 40}) {
-        TextBlock block = block(List.of(new TextBlock.Text(text, "piece-label" + size)), width);
-        forms.add(new Form(block, false));
-        forms.add(new Form(block, true));
-      }
+      forms.addAll(
+          forms(List.of(new TextBlock.Text(text, "piece-label" + size)), new double[] {400, 40}));
     }
     return forms;
   }
 
   /** The number alone, for a piece in which nothing else has room. */
-  List<Form> number(Piece piece) {
-    List<Form> forms = new ArrayList<>();
+  List<Supplier<Form>> number(Piece piece) {
+    List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
-      TextBlock block =
-          block(
-              List.of(new TextBlock.Text(Integer.toString(piece.number()), "piece-number" + size)),
-              400);
-      forms.add(new Form(block, false));
-      forms.add(new Form(block, true));
+      String number = Integer.toString(piece.number());
+      forms.addAll(forms(List.of(new TextBlock.Text(number, "piece-number" + size)), UNBROKEN));
     }
     return forms;
   }

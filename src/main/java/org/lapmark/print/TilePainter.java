@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Item.Alignment;
@@ -271,9 +272,10 @@ final class TilePainter {
               .sorted(
                   Comparator.comparingDouble(cell -> cell.core().centre().distance(middle(art))))
               .toList();
-      Cell home = inside(label.full(art.piece()), art, cells);
+      List<Supplier<PieceLabel.Form>> full = label.full(art.piece());
+      Cell home = inside(full, art, cells);
       if (home == null) {
-        home = outside(label, art, cells);
+        home = outside(label, full, art, cells);
       }
       for (Cell cell : cells) {
         if (cell != home) {
@@ -301,14 +303,15 @@ final class TilePainter {
   }
 
   /** Puts lettering inside a piece and inside one tile; gives the tile, or null. */
-  private Cell inside(List<PieceLabel.Form> forms, PieceArt art, List<Cell> cells) {
+  private Cell inside(List<Supplier<PieceLabel.Form>> forms, PieceArt art, List<Cell> cells) {
     List<FreeSpace.Finder> finders = new ArrayList<>();
     for (Cell cell : cells) {
       FreeSpace space = spaces.get(cell);
       finders.add(space.finder(space.inside(art.outline()), true));
     }
     Point middle = middle(art);
-    for (PieceLabel.Form form : forms) {
+    for (Supplier<PieceLabel.Form> supplier : forms) {
+      PieceLabel.Form form = supplier.get();
       Box best = null;
       Cell home = null;
       for (int i = 0; i < cells.size(); i++) {
@@ -340,10 +343,9 @@ final class TilePainter {
    * be drawn that is short and crosses nothing, else with the piece's number inside the piece, and
    * where not even that fits, with a leader as it comes.
    */
-  private Cell outside(PieceLabel label, PieceArt art, List<Cell> cells) {
-    List<PieceLabel.Form> forms =
-        label.full(art.piece()).stream().filter(form -> !form.turned()).toList();
-    List<Note> notes = new ArrayList<>();
+  private Cell outside(
+      PieceLabel label, List<Supplier<PieceLabel.Form>> full, PieceArt art, List<Cell> cells) {
+    Note first = null;
     for (Cell cell : cells) {
       Geometry part = art.polygon().intersection(geometry(room(cell)));
       if (part.isEmpty()) {
@@ -359,23 +361,27 @@ final class TilePainter {
         }
       }
       FreeSpace.Finder finder = space.finder(pieces, false);
-      for (PieceLabel.Form form : forms) {
-        finder
-            .find(form.width(), form.height(), dot, room(cell))
-            .ifPresent(box -> notes.add(new Note(cell, form, box, tip(leaderLine(box, dot), art))));
+      for (Supplier<PieceLabel.Form> supplier : full) {
+        PieceLabel.Form form = supplier.get();
+        if (form.turned()) {
+          continue;
+        }
+        Optional<Box> box = finder.find(form.width(), form.height(), dot, room(cell));
+        if (box.isEmpty()) {
+          continue;
+        }
+        Note note = new Note(cell, form, box.get(), tip(leaderLine(box.get(), dot), art));
+        if (clear(note, art)) {
+          leader(cell, note.box(), note.dot());
+          put(form, cell, note.box());
+          return cell;
+        }
+        first = first == null ? note : first;
       }
     }
-    if (notes.isEmpty()) {
+    if (first == null) {
       return null;
     }
-    for (Note note : notes) {
-      if (clear(note, art)) {
-        leader(note.cell(), note.box(), note.dot());
-        put(note.form(), note.cell(), note.box());
-        return note.cell();
-      }
-    }
-    Note first = notes.get(0);
     if (inside(label.number(art.piece()), art, List.of(first.cell())) == null) {
       leader(first.cell(), first.box(), first.dot());
     }

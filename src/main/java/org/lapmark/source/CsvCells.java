@@ -12,6 +12,9 @@ import org.lapmark.finding.SourceText;
  * place of every character.
  */
 final class CsvCells {
+  /** Spreadsheets write empty cells up to their last column. */
+  private static final int MOST_CELLS = 1024;
+
   private final SourceFile file;
   private final String text;
   private final char separator;
@@ -28,8 +31,12 @@ final class CsvCells {
    * apart into a cell {@code measure} and the most others; the comma if none does.
    */
   static char separator(SourceFile file) {
-    int end = file.content().indexOf('\n');
-    String line = end < 0 ? file.content() : file.content().substring(0, end);
+    String line =
+        file.content()
+            .lines()
+            .filter(each -> each.chars().anyMatch(Character::isLetter))
+            .findFirst()
+            .orElse("");
     SourceFile head = new SourceFile(file.name(), line);
     char best = ',';
     int most = 1;
@@ -52,16 +59,20 @@ final class CsvCells {
   }
 
   /**
-   * The rows.
+   * The rows that aren't empty.
    *
    * @param limit how many are read
-   * @throws FindingException where a quoted cell isn't closed or goes on behind its quotes
+   * @throws FindingException where a quoted cell isn't closed or goes on behind its quotes, or a
+   *     row has more than 1,024 cells
    */
   static List<List<SourceText>> read(SourceFile file, char separator, int limit) {
     CsvCells cells = new CsvCells(file, separator);
     List<List<SourceText>> rows = new ArrayList<>();
     while (cells.at < cells.text.length() && rows.size() < limit) {
-      rows.add(cells.row());
+      List<SourceText> row = cells.row();
+      if (row.stream().anyMatch(cell -> !cell.text().isBlank())) {
+        rows.add(row);
+      }
     }
     return rows;
   }
@@ -70,6 +81,16 @@ final class CsvCells {
     List<SourceText> cells = new ArrayList<>();
     while (true) {
       cells.add(cell());
+      if (cells.size() > MOST_CELLS) {
+        throw new FindingException(
+            Finding.of(
+                SourceCode.TOO_MANY_ENTRIES,
+                cells.get(MOST_CELLS).position(),
+                "what",
+                "columns",
+                "limit",
+                Integer.toString(MOST_CELLS)));
+      }
       if (at >= text.length()) {
         return cells;
       }

@@ -26,7 +26,7 @@ final class Drawings {
 
   /** A drawing by its name in {@code panels/}, or null if it can't be read, which is reported. */
   PanelDrawing named(SourceText name) {
-    String path = files.resolve(FOLDER, name, ".svg");
+    String path = files.resolve(FOLDER, name, ".svg", reading);
     if (path == null) {
       return null;
     }

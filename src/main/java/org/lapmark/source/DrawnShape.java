@@ -1,5 +1,6 @@
 package org.lapmark.source;
 
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,7 @@ record DrawnShape(
     map.put("line", List.of("x1", "y1", "x2", "y2"));
     map.put("polyline", List.of("points"));
     map.put("polygon", List.of("points"));
-    return map;
+    return Collections.unmodifiableMap(map);
   }
 
   static boolean isShape(String kind) {

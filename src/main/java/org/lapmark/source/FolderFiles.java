@@ -40,7 +40,8 @@ final class FolderFiles {
   private final Findings findings;
   private final Map<String, Path> files = new TreeMap<>(CODE_POINTS);
   private int seen;
-  private boolean tooMany;
+  private long total;
+  private boolean tooMuch;
 
   /** Text in the order of its code points, which differs from that of UTF-16 units. */
   static final Comparator<String> CODE_POINTS =
@@ -62,7 +63,24 @@ final class FolderFiles {
         Normalizer.normalize(given == null ? "pattern" : given.toString(), Normalizer.Form.NFC);
     this.limits = limits;
     this.findings = findings;
-    list(root, "", 0);
+    Findings found = new Findings();
+    list(root, "", 0, found);
+    if (seen > limits.files()) {
+      // Which of them were seen depends on the file system; so none is read.
+      files.clear();
+      findings.add(
+          SourceCode.TOO_MANY_FILES,
+          Position.ofFile(name),
+          "limit",
+          Integer.toString(limits.files()));
+    } else {
+      findings.addAll(found);
+    }
+  }
+
+  /** Whether the folder holds more than is read; then nothing of it is. */
+  boolean isTooMany() {
+    return seen > limits.files();
   }
 
   /** The folder's name. */
@@ -75,7 +93,7 @@ final class FolderFiles {
     return name + "/" + path;
   }
 
-  private void list(Path folder, String prefix, int depth) throws IOException {
+  private void list(Path folder, String prefix, int depth, Findings found) throws IOException {
     List<Path> entries = new ArrayList<>();
     try (DirectoryStream<Path> stream = Files.newDirectoryStream(folder)) {
       for (Path entry : stream) {
@@ -84,15 +102,7 @@ final class FolderFiles {
           continue;
         }
         if (++seen > limits.files()) {
-          if (!tooMany) {
-            tooMany = true;
-            findings.add(
-                SourceCode.TOO_MANY_FILES,
-                Position.ofFile(name),
-                "limit",
-                Integer.toString(limits.files()));
-          }
-          break;
+          return;
         }
         entries.add(entry);
       }
@@ -105,7 +115,7 @@ final class FolderFiles {
       String path = prefix + Normalizer.normalize(raw, Normalizer.Form.NFC);
       if (raw.codePoints().anyMatch(FolderFiles::isControl)) {
         String shown = path.replaceAll("\\p{C}", "?");
-        findings.add(SourceCode.FILE_NAME_CONTROL, Position.ofFile(display(shown)), "name", shown);
+        found.add(SourceCode.FILE_NAME_CONTROL, Position.ofFile(display(shown)), "name", shown);
         continue;
       }
       BasicFileAttributes attributes;
@@ -116,10 +126,10 @@ final class FolderFiles {
         continue;
       }
       if (attributes.isSymbolicLink()) {
-        findings.add(SourceCode.SYMBOLIC_LINK, Position.ofFile(display(path)), "name", path);
+        found.add(SourceCode.SYMBOLIC_LINK, Position.ofFile(display(path)), "name", path);
       } else if (attributes.isDirectory()) {
         if (depth + 1 > limits.folderDepth()) {
-          findings.add(
+          found.add(
               SourceCode.FOLDER_TOO_DEEP,
               Position.ofFile(display(path)),
               "name",
@@ -127,12 +137,12 @@ final class FolderFiles {
               "limit",
               Integer.toString(limits.folderDepth()));
         } else {
-          list(entry, path + "/", depth + 1);
+          list(entry, path + "/", depth + 1, found);
         }
       } else if (!attributes.isRegularFile()) {
-        findings.add(SourceCode.SPECIAL_FILE, Position.ofFile(display(path)), "name", path);
+        found.add(SourceCode.SPECIAL_FILE, Position.ofFile(display(path)), "name", path);
       } else if (files.putIfAbsent(path, entry) != null) {
-        findings.add(SourceCode.FILE_NAME_TWICE, Position.ofFile(display(path)), "name", path);
+        found.add(SourceCode.FILE_NAME_TWICE, Position.ofFile(display(path)), "name", path);
       }
     }
   }
@@ -165,9 +175,10 @@ final class FolderFiles {
    * @param folder the folder that it is looked for in, ending in a slash
    * @param reference the name as written
    * @param ending the ending of files that could have been meant
+   * @param reading finds the file that was meant
    * @return the path, or null if there is none, which is then reported
    */
-  String resolve(String folder, SourceText reference, String ending) {
+  String resolve(String folder, SourceText reference, String ending, Reading reading) {
     String written = Normalizer.normalize(reference.text(), Normalizer.Form.NFC);
     boolean outside =
         written.startsWith("/")
@@ -184,8 +195,7 @@ final class FolderFiles {
     }
     List<String> known =
         in(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
-    new Reading(limits, findings)
-        .unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
+    reading.unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
     return null;
   }
 
@@ -232,6 +242,18 @@ final class FolderFiles {
           Integer.toString(limits.fileBytes()));
       return null;
     }
+    total += bytes.length;
+    if (total > limits.totalBytes()) {
+      if (!tooMuch) {
+        tooMuch = true;
+        findings.add(
+            SourceCode.TOO_MUCH_TEXT,
+            Position.ofFile(shown),
+            "limit",
+            Integer.toString(limits.totalBytes()));
+      }
+      return null;
+    }
     return decode(shown, bytes);
   }
 
@@ -258,6 +280,9 @@ final class FolderFiles {
     }
     SourceFile file = new SourceFile(shown, normalised(out.flip().toString().substring(0, good)));
     String content = file.content();
+    if (!hasShortLines(file)) {
+      return null;
+    }
     for (int i = 0; i < content.length(); i++) {
       char c = content.charAt(i);
       boolean plain = c == '\n' || c == '\t' || c >= ' ' && c < 0x7f || c > 0x9f;
@@ -271,6 +296,30 @@ final class FolderFiles {
       }
     }
     return file;
+  }
+
+  /** Whether all lines are short enough; the first that isn't is reported without its text. */
+  private boolean hasShortLines(SourceFile file) {
+    String content = file.content();
+    int line = 1;
+    int start = 0;
+    while (start <= content.length()) {
+      int found = content.indexOf('\n', start);
+      int end = found < 0 ? content.length() : found;
+      if (end - start > limits.lineLength()) {
+        findings.add(
+            SourceCode.LINE_TOO_LONG,
+            Position.ofFile(file.name()),
+            "line",
+            Integer.toString(line),
+            "limit",
+            Integer.toString(limits.lineLength()));
+        return false;
+      }
+      start = end + 1;
+      line++;
+    }
+    return true;
   }
 
   private static String normalised(String text) {

@@ -5,6 +5,8 @@ package org.lapmark.source;
  * pattern needs and low enough that reading stays quick; passing one is a finding.
  *
  * @param fileBytes bytes of one text file
+ * @param totalBytes bytes of all text files together
+ * @param lineLength characters of one line
  * @param files files and folders in the pattern folder
  * @param folderDepth folders in each other, the pattern folder itself not counted
  * @param yamlDepth lists and maps in each other
@@ -21,6 +23,8 @@ package org.lapmark.source;
  */
 public record Limits(
     int fileBytes,
+    int totalBytes,
+    int lineLength,
     int files,
     int folderDepth,
     int yamlDepth,
@@ -38,6 +42,8 @@ public record Limits(
   public static final Limits STANDARD =
       new Limits(
           2 * 1024 * 1024,
+          32 * 1024 * 1024,
+          100_000,
           2_000,
           6,
           40,

@@ -7,7 +7,8 @@ import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
 
 /**
- * Who publishes what, in which words and units.
+ * Who publishes what, in which words and units. Of what is required and couldn't be read, texts are
+ * empty, the language is English and the date 1 January 1970; all that was reported.
  *
  * @param title the pattern's title
  * @param studio who publishes it

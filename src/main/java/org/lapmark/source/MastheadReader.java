@@ -3,6 +3,7 @@ package org.lapmark.source;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.IllformedLocaleException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,15 +18,17 @@ import org.lapmark.measure.PrintForm;
 
 /** Reads who publishes what, in which words and units. */
 final class MastheadReader {
-  private static final Map<String, PrintForm.Units> UNITS = new LinkedHashMap<>();
+  private static final Map<String, PrintForm.Units> UNITS = units();
   private static final Pattern METRIC = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
   private static final List<String> INCH = List.of("1/2", "1/4", "1/8", "1/16", "1/32");
 
-  static {
-    UNITS.put("metric", PrintForm.Units.METRIC);
-    UNITS.put("inches", PrintForm.Units.INCHES);
-    UNITS.put("metric first", PrintForm.Units.METRIC_FIRST);
-    UNITS.put("inches first", PrintForm.Units.INCHES_FIRST);
+  private static Map<String, PrintForm.Units> units() {
+    Map<String, PrintForm.Units> units = new LinkedHashMap<>();
+    units.put("metric", PrintForm.Units.METRIC);
+    units.put("inches", PrintForm.Units.INCHES);
+    units.put("metric first", PrintForm.Units.METRIC_FIRST);
+    units.put("inches first", PrintForm.Units.INCHES_FIRST);
+    return Collections.unmodifiableMap(units);
   }
 
   private final Reading reading;

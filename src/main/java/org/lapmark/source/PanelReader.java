@@ -22,7 +22,7 @@ final class PanelReader {
 
   List<PanelSource> read(YamlNode node) {
     List<PanelSource> panels = new ArrayList<>();
-    reading.named(node, "panels", (name, value) -> add(name, value, panels));
+    reading.named(node, "panels", true, (name, value) -> add(name, value, panels));
     return panels;
   }
 
@@ -124,6 +124,7 @@ final class PanelReader {
       reading.named(
           values.get("edges"),
           "edges",
+          false,
           (name, node) -> {
             int before = edges.size();
             List<SourceText> corners =
@@ -149,6 +150,7 @@ final class PanelReader {
       reading.named(
           values.get("chains"),
           "chains",
+          false,
           (name, node) -> {
             List<SourceText> edges = reading.texts(node, name.text());
             if (!edges.isEmpty()) {

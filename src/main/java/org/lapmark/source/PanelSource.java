@@ -8,7 +8,7 @@ import org.lapmark.measure.Formula;
  * A panel as stated.
  *
  * @param name its name
- * @param shape where its outline comes from
+ * @param shape where its outline comes from; null if that couldn't be read, which was reported
  * @param edges edges between named corners
  * @param chains runs of edges under one name
  * @param notches notches on edges, chains excluded

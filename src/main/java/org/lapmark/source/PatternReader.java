@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
@@ -44,13 +42,17 @@ public final class PatternReader {
    * @param limits how much is read
    * @param findings where problems go
    * @return what could be read, or null when {@code pattern.yaml} itself is missing or unreadable
-   *     as YAML (which is then reported). Of the masthead, what is missing is empty, English or the
-   *     first of January 1970. A panel whose shape couldn't be read has none
+   *     as YAML or the folder holds too many files (which is then reported). Of the masthead, what
+   *     is missing is empty, English or the first of January 1970. A panel whose shape couldn't be
+   *     read has none
    * @throws IOException when the folder itself can't be read for reasons outside its content
    */
   public static PatternSource read(Path folder, Limits limits, Findings findings)
       throws IOException {
     FolderFiles files = new FolderFiles(folder, limits, findings);
+    if (files.isTooMany()) {
+      return null;
+    }
     Reading reading = new Reading(limits, findings);
     SizeTable sizes = null;
     if (files.has(SIZES)) {
@@ -123,9 +125,7 @@ public final class PatternReader {
             steps);
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
-      Set<String> stated = new TreeSet<>();
-      panels.entries().forEach(entry -> stated.add(entry.key().text().text()));
-      new References(reading, source, stated).check();
+      new References(reading, source, panels).check();
     }
     return source;
   }
@@ -135,6 +135,7 @@ public final class PatternReader {
     reading.named(
         node,
         "measures",
+        true,
         (name, value) -> {
           Formula formula = reading.formula(value, name.text());
           if (formula != null) {

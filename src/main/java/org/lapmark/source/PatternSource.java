@@ -8,7 +8,7 @@ import java.util.List;
  *
  * @param folder the folder's name, which names the pattern in paths and file names
  * @param masthead who publishes what
- * @param sizes the size table
+ * @param sizes the size table; null if it couldn't be read, which was reported
  * @param materials cloths and the like
  * @param hardware zips, cords, rings and the like
  * @param measures named formulas

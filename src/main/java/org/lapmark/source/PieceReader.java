@@ -73,6 +73,7 @@ final class PieceReader {
       reading.named(
           values.get("edge_allowances"),
           "edge_allowances",
+          false,
           (edge, value) -> {
             Formula formula = reading.formula(value, edge.text());
             if (formula != null) {

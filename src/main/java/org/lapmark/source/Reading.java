@@ -9,7 +9,6 @@ import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -23,27 +22,38 @@ import org.lapmark.measure.TemplateText;
  *
  * @param limits how much is read
  * @param findings where problems go
+ * @param hints finds the words that were meant
  */
-record Reading(Limits limits, Findings findings) {
+record Reading(Limits limits, Findings findings, Hints hints) {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
-  /** Whether a word can be a name in formulas. */
-  static boolean isName(String word) {
-    return NAME.matcher(word).matches() && Names.isFree(word);
+  /** Begins reading a folder. */
+  Reading(Limits limits, Findings findings) {
+    this(limits, findings, new Hints());
   }
 
-  /** Reports a word that can't be a name in formulas. */
+  /** Reports a word that doesn't have the form of a name. */
   boolean checkName(SourceText name) {
-    if (isName(name.text())) {
+    return checkName(name, false);
+  }
+
+  /**
+   * Reports a word that can't be a name.
+   *
+   * @param free whether formulas use the name by itself, so that it must not be one of their words
+   */
+  boolean checkName(SourceText name, boolean free) {
+    String word = name.text();
+    if (NAME.matcher(word).matches() && (!free || Names.isFree(word))) {
       return true;
     }
     findings.add(
         SourceCode.NAME_WRONG,
         name.position(),
         "name",
-        name.text(),
+        word,
         "reserved",
-        NAME.matcher(name.text()).matches() ? "yes" : "no");
+        NAME.matcher(word).matches() ? "yes" : "no");
     return false;
   }
 
@@ -57,12 +67,20 @@ record Reading(Limits limits, Findings findings) {
       return text.text();
     }
     String written = node.file().content().substring(node.start(), node.end());
-    if (node instanceof YamlNode.Entries map && map.flow()) {
+    if (node instanceof YamlNode.Entries map && looksLikePlaceholder(map)) {
       findings.add(SourceCode.PLACEHOLDER_UNQUOTED, node.position(), "text", written);
     } else {
       findings.add(SourceCode.VALUE_NOT_TEXT, node.position(), "key", key);
     }
     return null;
+  }
+
+  /** Braces around keys without values: what YAML makes of a placeholder without quotes. */
+  private static boolean looksLikePlaceholder(YamlNode.Entries map) {
+    return map.flow()
+        && !map.entries().isEmpty()
+        && map.entries().stream()
+            .allMatch(entry -> entry.value() instanceof YamlNode.Text text && text.isNothing());
   }
 
   /** An empty value is shown at the end of what stands before it, its key. */
@@ -188,8 +206,10 @@ record Reading(Limits limits, Findings findings) {
   /**
    * The entries of a map with names of the author's own. Duplicate names and names that formulas
    * can't use are reported; of duplicates the first counts.
+   *
+   * @param free whether formulas use the names by themselves
    */
-  void named(YamlNode node, String what, BiConsumer<SourceText, YamlNode> each) {
+  void named(YamlNode node, String what, boolean free, BiConsumer<SourceText, YamlNode> each) {
     YamlNode.Entries map = map(node, what);
     if (map == null) {
       return;
@@ -212,7 +232,7 @@ record Reading(Limits limits, Findings findings) {
       }
       if (name.isEmpty()) {
         findings.add(SourceCode.KEY_NOT_TEXT, entry.key().position());
-      } else if (checkName(entry.key().text())) {
+      } else if (checkName(entry.key().text(), free)) {
         each.accept(entry.key().text(), entry.value());
       }
     }
@@ -283,7 +303,7 @@ record Reading(Limits limits, Findings findings) {
 
   /** Reports a word that isn't among the known ones, naming the nearest. */
   void unknown(SourceCode code, Position position, String word, Collection<String> known) {
-    String nearest = Nearest.of(word, known).orElse("");
+    String nearest = hints.nearest(word, known);
     findings.add(
         code,
         position,

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Position;
@@ -16,19 +17,37 @@ final class References {
 
   private final Reading reading;
   private final PatternSource source;
-  private final Set<String> statedPanels;
+  private final Set<String> statedPanels = new TreeSet<>();
+  private final Map<String, Set<String>> statedEdges = new TreeMap<>();
+  private final Map<String, Set<String>> statedChains = new TreeMap<>();
   private final Map<String, PanelSource> panels;
 
   /**
    * Prepares the checks.
    *
-   * @param statedPanels the names of all panels, those included that couldn't be read
+   * @param written the panels as written: names of what couldn't be read are known all the same
    */
-  References(Reading reading, PatternSource source, Set<String> statedPanels) {
+  References(Reading reading, PatternSource source, YamlNode.Entries written) {
     this.reading = reading;
     this.source = source;
-    this.statedPanels = statedPanels;
+    for (YamlNode.Entry panel : written.entries()) {
+      String name = panel.key().text().text();
+      statedPanels.add(name);
+      if (panel.value() instanceof YamlNode.Entries parts) {
+        names(parts, "edges", statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
+        names(parts, "chains", statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
+      }
+    }
     this.panels = PanelReader.byName(source.panels());
+  }
+
+  private static void names(YamlNode.Entries parts, String key, Set<String> names) {
+    for (YamlNode.Entry part : parts.entries()) {
+      if (part.key().text().text().equals(key)
+          && part.value() instanceof YamlNode.Entries entries) {
+        entries.entries().forEach(entry -> names.add(entry.key().text().text()));
+      }
+    }
   }
 
   void check() {
@@ -161,8 +180,7 @@ final class References {
 
   /** A panel's edges: stated ones, a rectangle's four, an inset's original's; null if unknown. */
   private Set<String> edges(PanelSource panel, Set<String> visited) {
-    Set<String> names = new TreeSet<>();
-    panel.edges().forEach(edge -> names.add(edge.name().text()));
+    Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
     if (panel.shape() instanceof PanelSource.Inset inset) {
       PanelSource original = panels.get(inset.panel().text());
       if (original == null || !visited.add(panel.name().text())) {
@@ -183,8 +201,7 @@ final class References {
   }
 
   private Set<String> chains(PanelSource panel, Set<String> visited) {
-    Set<String> names = new TreeSet<>();
-    panel.chains().forEach(chain -> names.add(chain.name().text()));
+    Set<String> names = new TreeSet<>(statedChains.getOrDefault(panel.name().text(), Set.of()));
     if (panel.shape() instanceof PanelSource.Inset inset
         && panels.containsKey(inset.panel().text())
         && visited.add(panel.name().text())) {

@@ -19,6 +19,7 @@ final class SeamReader {
     reading.named(
         node,
         "seams",
+        false,
         (name, value) -> {
           SeamSource seam = seam(name, value);
           if (seam != null) {
@@ -45,7 +46,7 @@ final class SeamReader {
     YamlNode sidesNode = values.get("sides");
     List<YamlNode> nodes = reading.list(sidesNode, "sides");
     if (nodes.size() < 2 && sidesNode instanceof YamlNode.Items) {
-      reading.findings().add(SourceCode.SEAM_SIDES, sidesNode.position(), "name", name.text());
+      reading.findings().add(SourceCode.SEAM_SIDES, name.position(), "name", name.text());
     }
     List<SeamSource.Side> sides = new ArrayList<>();
     for (YamlNode side : reading.bounded(nodes, "sides", reading.limits().entries())) {

@@ -66,7 +66,7 @@ final class SizeTableReader {
     List<List<SourceText>> rows;
     try {
       // One more than is allowed, and the head.
-      rows = CsvCells.read(file, separator, 4 * reading.limits().rows() + 2);
+      rows = CsvCells.read(file, separator, reading.limits().rows() + 2);
     } catch (FindingException e) {
       findings.add(e.finding());
       return null;
@@ -84,11 +84,9 @@ final class SizeTableReader {
     }
     List<SizeTable.Row> measures = new ArrayList<>();
     Map<String, Position> seen = new LinkedHashMap<>();
+    int count = 0;
     for (List<SourceText> row : rows.subList(1, rows.size())) {
-      if (row.stream().allMatch(cell -> cell.text().isBlank())) {
-        continue;
-      }
-      if (measures.size() >= reading.limits().rows()) {
+      if (++count > reading.limits().rows()) {
         tooMany("measures", row.get(0).position(), reading.limits().rows());
         break;
       }
@@ -111,9 +109,14 @@ final class SizeTableReader {
         return new Column(i, head.get(i));
       }
     }
-    Position position = file.position(0, Math.max(1, file.content().indexOf('\n')));
-    findings.add(SourceCode.SIZES_COLUMN_MISSING, position, "name", name);
+    findings.add(SourceCode.SIZES_COLUMN_MISSING, line(head), "name", name);
     return null;
+  }
+
+  /** The whole first line. */
+  private Position line(List<SourceText> head) {
+    int start = head.isEmpty() ? 0 : head.get(0).offset(0);
+    return file.position(start, file.content().length());
   }
 
   private List<Column> sizes(List<SourceText> head) {
@@ -139,8 +142,7 @@ final class SizeTableReader {
       }
     }
     if (sizes.isEmpty()) {
-      Position position = file.position(0, Math.max(1, file.content().indexOf('\n')));
-      findings.add(SourceCode.SIZES_NONE, position);
+      findings.add(SourceCode.SIZES_NONE, line(head));
     }
     return sizes;
   }
@@ -155,7 +157,7 @@ final class SizeTableReader {
       Map<String, Position> seen) {
     SourceText nameCell = row.size() > measure.index() ? row.get(measure.index()) : row.get(0);
     SourceText name = trimmedText(nameCell);
-    boolean known = reading.checkName(name);
+    boolean known = reading.checkName(name, true);
     if (known) {
       Position first = seen.putIfAbsent(name.text(), name.position());
       if (first != null) {
@@ -236,12 +238,13 @@ final class SizeTableReader {
     return unit == null ? null : new Value.Quantity(number * unit.factor(), unit.dimension());
   }
 
-  /** Reports what stands in a column without a head, or behind the last one. */
+  /** Reports the first cell in a column without a head, or behind the last one. */
   private void withoutSize(List<SourceText> row, List<SourceText> head) {
     for (int i = 0; i < row.size(); i++) {
       SourceText cell = row.get(i);
       if (!cell.text().isBlank() && (i >= head.size() || head.get(i).text().isBlank())) {
         findings.add(SourceCode.CELL_WITHOUT_SIZE, trimmed(cell), "text", cell.text().strip());
+        return;
       }
     }
   }

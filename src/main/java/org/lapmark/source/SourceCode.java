@@ -14,6 +14,10 @@ public enum SourceCode implements FindingCode {
   FILE_MISSING,
   /** A file has more bytes than are read. */
   FILE_TOO_LARGE,
+  /** All files together have more bytes than are read. */
+  TOO_MUCH_TEXT,
+  /** A line is longer than is read. */
+  LINE_TOO_LONG,
   /** A text file isn't UTF-8. */
   NOT_UTF_8,
   /** A text file has a control character. */

@@ -93,7 +93,8 @@ final class StepReader {
     SourceText id = text(values, "id");
     SourceText title = text(values, "title");
     SourceText stage = text(values, "stage");
-    if (id == null || title == null || stage == null || !reading.checkName(id)) {
+    boolean named = id != null && reading.checkName(id);
+    if (!named || title == null || stage == null) {
       return null;
     }
     return new StepSource(

@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -47,6 +48,7 @@ final class SvgReader {
   private final Map<String, SourceText> ids = new LinkedHashMap<>();
   private XmlElement firstIgnored;
   private int ignored;
+  private boolean reported;
 
   private SvgReader(SourceFile file, Reading reading) {
     this.file = file;
@@ -119,7 +121,9 @@ final class SvgReader {
     }
     if (role != null) {
       add(element, role, transforms);
-    } else if (shape || kind.equals("text") || kind.equals("use") || kind.equals("svg")) {
+    } else if (!reported
+        && (shape || kind.equals("text") || kind.equals("use") || kind.equals("svg"))) {
+      // What has a finding of its own needs no note.
       ignored++;
       firstIgnored = firstIgnored == null ? element : firstIgnored;
     }
@@ -129,8 +133,10 @@ final class SvgReader {
     }
   }
 
+  /** The role that an id states; null if it states none, or one that was reported. */
   private Role role(XmlElement element, boolean shape, boolean unread) {
     SourceText id = element.value("id");
+    reported = false;
     if (id == null) {
       return null;
     }
@@ -150,13 +156,16 @@ final class SvgReader {
                 id.text(),
                 "nearest",
                 Role.of(nearest).pattern());
+        reported = true;
       }
       return null;
     }
     if (role.isNamed() && !reading.checkName(id.part(dot + 1, id.text().length()))) {
+      reported = true;
       return null;
     }
     if (!shape || unread) {
+      reported = true;
       reading
           .findings()
           .add(
@@ -172,6 +181,7 @@ final class SvgReader {
     }
     SourceText first = ids.putIfAbsent(id.text(), id);
     if (first != null) {
+      reported = true;
       reading
           .findings()
           .add(
@@ -226,9 +236,8 @@ final class SvgReader {
   /** Reports what would run or fetch something elsewhere; here it is only passed over. */
   private void active(XmlElement element) {
     if (ACTIVE.contains(element.localName())) {
-      reading
-          .findings()
-          .add(SourceCode.SVG_ACTIVE, element.position(), "name", element.localName());
+      active(element.position(), element.localName());
+      return;
     }
     for (XmlElement.Attribute attribute : element.attributes()) {
       String name = attribute.name();
@@ -239,8 +248,13 @@ final class SvgReader {
               && !value.isEmpty()
               && !value.startsWith("#");
       if (handler || external) {
-        reading.findings().add(SourceCode.SVG_ACTIVE, attribute.position(), "name", name);
+        active(attribute.position(), name);
+        return;
       }
     }
+  }
+
+  private void active(Position position, String name) {
+    reading.findings().add(SourceCode.SVG_ACTIVE, position, "name", name);
   }
 }

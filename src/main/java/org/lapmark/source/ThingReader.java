@@ -19,7 +19,7 @@ final class ThingReader {
 
   List<ThingSource> read(YamlNode node, Section section, String what) {
     List<ThingSource> things = new ArrayList<>();
-    reading.named(node, what, (id, value) -> things.add(thing(id, value, section)));
+    reading.named(node, what, true, (id, value) -> things.add(thing(id, value, section)));
     return things;
   }
 

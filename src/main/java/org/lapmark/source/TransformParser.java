@@ -9,6 +9,9 @@ import org.lapmark.geometry.Affine;
 
 /** Reads the transform attribute of SVG 1.1, section 7.6. */
 final class TransformParser {
+  /** Every shape inside has to go through it again. */
+  private static final int LONGEST = 1000;
+
   private final SourceText source;
   private final String text;
   private int at;
@@ -21,10 +24,14 @@ final class TransformParser {
   /**
    * The map that a transform attribute states.
    *
-   * @throws FindingException at the first character that doesn't fit
+   * @throws FindingException at the first character that doesn't fit, or when the text is longer
+   *     than 1,000 characters
    */
   static Affine parse(SourceText source) {
     TransformParser parser = new TransformParser(source);
+    if (parser.text.length() > LONGEST) {
+      throw parser.fault(0, LONGEST);
+    }
     Affine all = Affine.IDENTITY;
     parser.skip();
     while (parser.at < parser.text.length()) {

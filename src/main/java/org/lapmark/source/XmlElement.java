@@ -27,10 +27,17 @@ final class XmlElement {
    * An attribute.
    *
    * @param name its name as written, with its prefix
-   * @param position where its name stands
+   * @param file the file
+   * @param start 0-based offset of its name
+   * @param end offset behind its name
    * @param value its value after entities were replaced, each character with its place
    */
-  record Attribute(String name, Position position, SourceText value) {}
+  record Attribute(String name, SourceFile file, int start, int end, SourceText value) {
+    /** Where its name stands. */
+    Position position() {
+      return file.position(start, end);
+    }
+  }
 
   /** The name as written, with its prefix. */
   String name() {

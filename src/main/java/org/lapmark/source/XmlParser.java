@@ -26,7 +26,7 @@ final class XmlParser {
   private final String text;
   private final Limits limits;
   private final Deque<XmlElement> open = new ArrayDeque<>();
-  private final Deque<Map<String, String>> prefixes = new ArrayDeque<>();
+  private final Deque<Scope> prefixes = new ArrayDeque<>();
   private int at;
   private int elements;
 
@@ -36,7 +36,7 @@ final class XmlParser {
     this.limits = limits;
     Map<String, String> known = new TreeMap<>(Map.of("xml", XML_NAMESPACE));
     known.put("", "");
-    prefixes.push(known);
+    prefixes.push(new Scope(null, known));
   }
 
   /**
@@ -47,6 +47,23 @@ final class XmlParser {
    */
   static XmlElement read(SourceFile file, Limits limits) {
     return new XmlParser(file, limits).document();
+  }
+
+  /**
+   * Namespace prefixes; there are no more scopes in each other than elements.
+   *
+   * @param outer the scope around it, or null
+   * @param declared what is declared here
+   */
+  private record Scope(Scope outer, Map<String, String> declared) {
+    String get(String prefix) {
+      for (Scope scope = this; scope != null; scope = scope.outer()) {
+        if (scope.declared().containsKey(prefix)) {
+          return scope.declared().get(prefix);
+        }
+      }
+      return null;
+    }
   }
 
   private XmlElement document() {
@@ -214,9 +231,7 @@ final class XmlParser {
       skipSpace();
       element
           .attributes()
-          .add(
-              new XmlElement.Attribute(
-                  name, file.position(nameStart, nameEnd), value(nameStart, nameEnd)));
+          .add(new XmlElement.Attribute(name, file, nameStart, nameEnd, value(nameStart, nameEnd)));
     }
   }
 
@@ -300,8 +315,7 @@ final class XmlParser {
 
   /** Takes in the element's namespace declarations and looks up its prefixes. */
   private void resolve(XmlElement element) {
-    Map<String, String> scope = new LinkedHashMap<>(prefixes.peek());
-    boolean changed = false;
+    Map<String, String> declared = new LinkedHashMap<>();
     for (XmlElement.Attribute attribute : element.attributes()) {
       String name = attribute.name();
       String uri = attribute.value().text();
@@ -315,11 +329,11 @@ final class XmlParser {
         if (wrong) {
           throw namespaceFault(attribute.position(), name);
         }
-        scope.put(prefix, uri);
-        changed = true;
+        declared.put(prefix, uri);
       }
     }
-    prefixes.push(changed ? scope : prefixes.peek());
+    Scope scope = declared.isEmpty() ? prefixes.peek() : new Scope(prefixes.peek(), declared);
+    prefixes.push(scope);
     element.namespace(uri(element.name(), element, scope));
     Map<String, String> expanded = new LinkedHashMap<>();
     for (XmlElement.Attribute attribute : element.attributes()) {
@@ -345,7 +359,7 @@ final class XmlParser {
     }
   }
 
-  private static String uri(String name, XmlElement element, Map<String, String> scope) {
+  private static String uri(String name, XmlElement element, Scope scope) {
     int colon = name.indexOf(':');
     String uri = scope.get(colon < 0 ? "" : name.substring(0, colon));
     if (uri == null || colon >= 0 && uri.isEmpty()) {
@@ -394,6 +408,7 @@ final class XmlParser {
     return text.substring(start, at);
   }
 
+  /** As XML 1.0 had it up to its fourth edition, characters of two units left out. */
   private static boolean isNameStart(int c) {
     return c >= 'a' && c <= 'z'
         || c >= 'A' && c <= 'Z'
@@ -406,8 +421,7 @@ final class XmlParser {
         || c >= 0x2c00 && c <= 0x2fef
         || c >= 0x3001 && c <= 0xd7ff
         || c >= 0xf900 && c <= 0xfdcf
-        || c >= 0xfdf0 && c <= 0xfffd
-        || c >= 0x10000 && c <= 0xeffff;
+        || c >= 0xfdf0 && c <= 0xfffd;
   }
 
   private static boolean isNamePart(int c) {

@@ -33,6 +33,9 @@ final class YamlParser {
   private static final Pattern UNQUOTED =
       Pattern.compile("^[ -]*(?:[\\w.]+[ ]*:[ ]+)?(\\{[^{}:,]*\\}[^{}#]*[^{}#\\s][^#]*?)\\s*$");
 
+  // The pattern goes back and forth; longer lines are none that a person wrote.
+  private static final int LONGEST_LINE = 500;
+
   private final SourceFile file;
   private final int from;
   private final Limits limits;
@@ -188,7 +191,8 @@ final class YamlParser {
     int at = e.getProblemMark().map(mark -> unit(Optional.of(mark))).orElse(from);
     // A problem at a line's end or behind it is shown at the last character there is.
     Position position = file.position(at, at + 1);
-    Matcher unquoted = UNQUOTED.matcher(position.lineText());
+    String line = position.lineText();
+    Matcher unquoted = UNQUOTED.matcher(line.length() > LONGEST_LINE ? "" : line);
     if (unquoted.matches()) {
       int lineStart = file.offset(position.line() - 1, 0);
       findings.add(

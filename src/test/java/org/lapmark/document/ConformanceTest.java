@@ -7,7 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -25,31 +28,27 @@ class ConformanceTest {
 
   @Test
   void completeDocumentConforms() throws Exception {
-    DocumentWriter writer = new DocumentWriter(Specimen.templates());
-    Specimen specimen = new Specimen(Paper.A4, Locale.UK);
-    byte[] file =
-        writer.complete(
-            specimen.pattern(),
-            specimen.plan(),
-            specimen,
-            writer.wording(Locale.UK),
-            Specimen.styles(writer));
+    byte[] file = Documents.complete(Paper.A4, Locale.UK);
     conforms(file, PDFAFlavour.PDFUA_1);
     conforms(file, PDFAFlavour.PDFA_3_A);
   }
 
   @Test
   void tilesAloneConform() throws Exception {
-    DocumentWriter writer = new DocumentWriter(Specimen.templates());
-    Specimen specimen = new Specimen(Paper.LETTER, Locale.US);
-    byte[] file =
-        writer.tiles(
-            specimen.pattern(),
-            specimen.plan(),
-            writer.wording(Locale.US),
-            Specimen.styles(writer));
+    byte[] file = Documents.tiles(Paper.LETTER, Locale.US);
     conforms(file, PDFAFlavour.PDFUA_1);
     conforms(file, PDFAFlavour.PDFA_3_A);
+  }
+
+  @Test
+  void plannedSheetsConform() throws Exception {
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    SheetPlanner planner =
+        new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
+    GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
+    SheetPlan plan = planner.plan(pattern, Paper.SHARED);
+    conforms(writer.complete(pattern, plan, planner), PDFAFlavour.PDFUA_1);
+    conforms(writer.tiles(pattern, plan, planner), PDFAFlavour.PDFA_3_A);
   }
 
   private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {

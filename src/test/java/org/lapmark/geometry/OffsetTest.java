@@ -350,6 +350,39 @@ class OffsetTest {
     }
   }
 
+  @Property(tries = 200)
+  void mixedDistancesOfPolygonsCoverThemValidly(
+      @ForAll @IntRange(max = 1_000_000) int seed,
+      @ForAll @IntRange(min = 3, max = 11) int count,
+      @ForAll boolean onGrid) {
+    Random random = new Random(seed);
+    double[] distances = {0, 5, 10, 10, 15, 20};
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double angle = 2 * Math.PI * (i + 0.6 * random.nextDouble()) / count;
+      double radius = 20 + 100 * random.nextDouble();
+      double x = radius * StrictMath.cos(angle);
+      double y = radius * StrictMath.sin(angle);
+      // On a grid sides are often level, in line, or exactly as far apart as they move.
+      corners.add(onGrid ? p(Math.rint(x / 10) * 10, Math.rint(y / 10) * 10) : p(x, y));
+    }
+    Path outline = shape(corners);
+    if (outline.selfCrossing().isPresent() || outline.signedArea() < 1) {
+      return;
+    }
+    List<Side> sides = new ArrayList<>();
+    for (Curve curve : outline.curves()) {
+      sides.add(new Side(new Path(List.of(curve)), distances[random.nextInt(6)]));
+    }
+    List<List<Part>> loops = Offset.loops(sides);
+    for (List<Part> loop : loops) {
+      assertTrue(polygon(path(loop), 0.01).isValid());
+    }
+    Geometry outer = polygon(path(loops.get(0)), 0.01).buffer(1e-4);
+    assertTrue(outer.contains(polygon(outline, 0.01)));
+    assertTrue(polygon(outline, 0.01).buffer(51, 64).contains(outer));
+  }
+
   @Test
   void directionsDoNotMix() {
     Path square = Path.rectangle(new Box(0, 0, 10, 10));

@@ -3,6 +3,7 @@ package org.lapmark.print;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -13,8 +14,18 @@ import org.lapmark.drawing.Style;
 final class FontBoxLettering implements LetteringMeasure {
   private static final String FONTS = "/fonts/ttf/SourceSansPro/SourceSansPro-";
 
-  private final TrueTypeFont regular = font("Regular");
-  private final TrueTypeFont bold = font("Bold");
+  private final Face regular = Face.of(font("Regular"));
+  private final Face bold = Face.of(font("Bold"));
+
+  private record Face(TrueTypeFont font, CmapLookup map) {
+    static Face of(TrueTypeFont font) {
+      try {
+        return new Face(font, font.getUnicodeCmapLookup());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
 
   private static TrueTypeFont font(String face) {
     try (InputStream in = FontBoxLettering.class.getResourceAsStream(FONTS + face + ".ttf")) {
@@ -30,11 +41,11 @@ final class FontBoxLettering implements LetteringMeasure {
 
   @Override
   public double width(String text, Style style) {
-    TrueTypeFont font = style.bold() ? bold : regular;
+    Face face = style.bold() ? bold : regular;
     try {
       double units = 0;
       for (int codePoint : text.codePoints().toArray()) {
-        units += font.getAdvanceWidth(font.getUnicodeCmapLookup().getGlyphId(codePoint));
+        units += face.font().getAdvanceWidth(face.map().getGlyphId(codePoint));
       }
       return millimetres(units, style);
     } catch (IOException e) {

@@ -36,7 +36,13 @@ class SheetPlannerTest {
           "drill-point",
           "test-square");
 
+  private static final List<Arguments> PLANS = planAll();
+
   static Stream<Arguments> plans() {
+    return PLANS.stream();
+  }
+
+  private static List<Arguments> planAll() {
     return SamplePatterns.all().entrySet().stream()
         .flatMap(
             entry ->
@@ -46,7 +52,8 @@ class SheetPlannerTest {
                             Arguments.of(
                                 entry.getKey() + " on " + paper.id(),
                                 entry.getValue(),
-                                PLANNER.plan(entry.getValue(), paper))));
+                                PLANNER.plan(entry.getValue(), paper))))
+        .toList();
   }
 
   private static Point toSheet(Tile tile, Paper paper) {
@@ -313,11 +320,11 @@ class SheetPlannerTest {
   void aTileSaysInWordsWhatIsOnIt() {
     SheetPlan plan = PLANNER.plan(SamplePatterns.all().get("thin"), Paper.A4);
     assertEquals(
-        "Tile B1 of size One size: part of piece 1, Facing strip. Joins A1 above and C1 below.",
+        "Tile B1 of size One size: part of piece 1 (Facing strip). Joins A1 above and C1 below.",
         plan.tiles().get(1).alternative());
     SheetPlan bag = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
     assertEquals(
-        "Tile A1 of size M: piece 1, End and a test square of 10 cm. Stands alone.",
+        "Tile A1 of size M: piece 1 (End) and a test square of 10 cm. Stands alone.",
         bag.tiles().get(0).alternative());
   }
 
