@@ -1,7 +1,7 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.drawing.LetteringMeasure;
@@ -42,7 +42,7 @@ final class ArticleArtist {
   private final Evaluation evaluation;
   private final double scale;
   private final Canvas canvas;
-  private final Map<Path, List<double[]>> seen = new IdentityHashMap<>();
+  private final Map<Path, List<double[]>> seen = new LinkedHashMap<>();
   private final double sinTurn = StrictMath.sin(StrictMath.toRadians(TURN));
   private final double cosTurn = StrictMath.cos(StrictMath.toRadians(TURN));
   private final double sinTilt = StrictMath.sin(StrictMath.toRadians(TILT));

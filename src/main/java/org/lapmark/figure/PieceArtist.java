@@ -206,7 +206,7 @@ final class PieceArtist {
       start = Math.min(start, point.dot(side));
       end = Math.max(end, point.dot(side));
     }
-    double cut = end - (end - start) * CUT_AWAY * Math.pow(0.5, above);
+    double cut = end - (end - start) * CUT_AWAY * StrictMath.pow(0.5, above);
     Lines.Cropped rest = Lines.crop(laid.outline, side.times(cut), side);
     List<Cut> cuts = new ArrayList<>();
     laid.cuts.forEach(one -> cuts.add(one.before(side.times(cut), side)));

@@ -125,7 +125,7 @@ enum Texture {
     Affine turn = Affine.rotation(angle);
     Point along = turn.applyVector(new Point(1, 0));
     Point across = turn.applyVector(new Point(0, 1));
-    double reach = Math.hypot(box.width(), box.height()) / 2 + pitch;
+    double reach = new Point(box.width(), box.height()).norm() / 2 + pitch;
     Point centre = box.centre();
     double middle = Math.rint(centre.dot(across) / pitch);
     double start = pitch * (Math.rint(centre.dot(along) / pitch) - Math.ceil(reach / pitch));

@@ -40,8 +40,8 @@ class DemoTest {
         source.hardware().get(0).properties().get("stock_lengths").text().text());
     assertEquals(8, source.panels().size());
     assertEquals(11, source.pieces().size());
-    assertEquals(1, source.seams().size());
-    assertEquals(1, source.steps().size());
+    assertEquals(3, source.seams().size());
+    assertEquals(14, source.steps().size());
     assertTrue(source.steps().get(0).body().text().startsWith("Cut every piece"));
   }
 
