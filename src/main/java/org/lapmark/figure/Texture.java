@@ -76,6 +76,16 @@ enum Texture {
     return OTHER;
   }
 
+  /**
+   * The texture that an author states.
+   *
+   * @param word one of the words that the pattern folder's reader admits
+   * @return the texture
+   */
+  static Texture stated(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
   /** Whether its two sides differ. */
   boolean sided() {
     return this == MAIN || this == LINING || this == BINDING || this == OTHER;
