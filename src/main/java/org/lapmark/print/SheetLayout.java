@@ -56,7 +56,6 @@ record SheetLayout(
   /** A reach below this, in millimetres, doesn't make a tile or a join. */
   private static final double REACH = 0.01;
 
-  private static final List<Double> QUARTER_TURNS = List.of(0.0, 90.0, 180.0, 270.0);
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static SheetLayout of(List<Piece> pieces, Paper paper, Tiling tiling, Search search) {
@@ -65,9 +64,18 @@ record SheetLayout(
     List<Shape> shapes = new ArrayList<>();
     shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), true));
     for (Piece piece : sorted) {
-      shapes.add(new Shape(PieceArt.shape(piece), QUARTER_TURNS, false));
+      Polygon shape = PieceArt.shape(piece);
+      shapes.add(new Shape(shape, Turns.of(shape, grid), false));
     }
     return new Laying(grid, tiling, paper, sorted, Packer.pack(shapes, grid, search)).lay();
+  }
+
+  PlanQuality quality(Paper paper, Tiling tiling) {
+    return PlanQuality.of(
+        cells.size(),
+        joins.size(),
+        pieces.stream().map(placed -> PieceArt.shape(placed.piece())).toList(),
+        tiling.grid(paper));
   }
 
   private static Polygon box(Box box) {

@@ -14,7 +14,7 @@ import org.lapmark.wording.Wording;
  * Arranges pieces and draws tiles, page map and printing page.
  *
  * <p>Tiles overlap by 12 mm and meet on the middle line of their overlap. A strip of 4.5 mm at the
- * top of each tile's window is kept for its caption. Pieces lie 3 mm apart. Only tiles that share a
+ * top of each tile's window is kept for its caption. Pieces lie 2 mm apart. Only tiles that share a
  * piece, or hang together through others that do, are joined.
  *
  * @param wording the words on paper
@@ -41,7 +41,13 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
     Tiling tiling = Tiling.DEFAULT;
     SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT);
     List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
-    return new SheetPlan(paper, layout.columns(), layout.rows(), layout.pieces(), tiles);
+    return new SheetPlan(
+        paper,
+        layout.columns(),
+        layout.rows(),
+        layout.pieces(),
+        tiles,
+        layout.quality(paper, tiling));
   }
 
   /**
