@@ -212,6 +212,21 @@ final class Board {
     return (int) Math.ceil((grid.seamY(row) - grid.edge()) / Turned.ROW - 1e-6);
   }
 
+  /** An empty island of a size. */
+  Board sized(int columnCount, int rowCount) {
+    return new Board(
+        grid,
+        List.of(),
+        new int[0][],
+        0,
+        0,
+        columnCount,
+        rowCount,
+        null,
+        0,
+        new Place[known.length]);
+  }
+
   Board with(Put put) {
     Turned turned = put.turned();
     List<Put> newPuts = new ArrayList<>(puts);

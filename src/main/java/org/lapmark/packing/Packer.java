@@ -38,6 +38,9 @@ public final class Packer {
   private final Searcher searcher;
   private final SplittableRandom random;
 
+  /** The islands that were there before; they come first and are never given up. */
+  private List<Board> kept = List.of();
+
   private Packer(List<Shape> shapes, TileGrid grid, Search search) {
     this.shapes = shapes;
     this.grid = grid;
@@ -72,7 +75,11 @@ public final class Packer {
    */
   public static Arrangement pack(List<Shape> shapes, TileGrid grid, Search search) {
     return pack(
-        shapes, grid, search, Collections.nCopies(shapes.size(), Optional.<Placement>empty()));
+        shapes,
+        grid,
+        search,
+        Collections.nCopies(shapes.size(), Optional.<Placement>empty()),
+        List.of());
   }
 
   /**
@@ -81,19 +88,27 @@ public final class Packer {
    * @param shapes the shapes
    * @param grid the tiles
    * @param search how long to search
-   * @param fixed where each shape lies already, if it does; these must not overlap each other, and
-   *     keep their places and their islands' indexes, so that every index up to the greatest occurs
+   * @param fixed where each shape lies already, if it does; these must not overlap each other
+   * @param islands the islands that there are already; they keep their order and size, and further
+   *     ones come behind them
    * @return a place for every shape
    * @throws IllegalArgumentException when a shape would need more than 60 tiles a side, or must lie
    *     in a first tile and is too large for it
    */
   public static Arrangement pack(
-      List<Shape> shapes, TileGrid grid, Search search, List<Optional<Placement>> fixed) {
+      List<Shape> shapes,
+      TileGrid grid,
+      Search search,
+      List<Optional<Placement>> fixed,
+      List<Island> islands) {
     if (shapes.isEmpty()) {
       return new Arrangement(List.of(), List.of(), 0, 0);
     }
     Packer packer = new Packer(shapes, grid, search);
     List<Board> boards = new ArrayList<>();
+    for (Island island : islands) {
+      boards.add(packer.searcher.empty().sized(island.columns(), island.rows()));
+    }
     List<Integer> loose = new ArrayList<>();
     for (int i = 0; i < shapes.size(); i++) {
       if (fixed.get(i).isEmpty()) {
@@ -101,9 +116,6 @@ public final class Packer {
         continue;
       }
       Placement placement = fixed.get(i).get();
-      while (boards.size() <= placement.island()) {
-        boards.add(packer.searcher.empty());
-      }
       Turned turned =
           Turned.of(
               shapes.get(i).outline(), placement.map(), search.gap(), grid.edge(), grid.edge());
@@ -111,6 +123,7 @@ public final class Packer {
           placement.island(),
           boards.get(placement.island()).with(new Board.Put(i, turned, 0, 0, true)));
     }
+    packer.kept = boards;
     Solution best = packer.search(boards, loose, search);
     return packer.arrangement(best, fixed);
   }
@@ -220,18 +233,15 @@ public final class Packer {
     }
     List<Integer> loose = new ArrayList<>();
     for (int index : cleared.descendingSet()) {
-      Board kept = searcher.empty();
       for (Board.Put put : boards.get(index).puts()) {
-        if (put.fixed()) {
-          kept = kept.with(put);
-        } else {
+        if (!put.fixed()) {
           loose.add(put.shape());
         }
       }
-      if (kept.puts().isEmpty()) {
-        boards.remove(index);
+      if (index < kept.size()) {
+        boards.set(index, kept.get(index));
       } else {
-        boards.set(index, kept);
+        boards.remove(index);
       }
     }
     Collections.sort(loose);
@@ -269,7 +279,7 @@ public final class Packer {
       }
       if (grow && searcher.large(shape) && !best.costsNothing()) {
         for (int b = 0; b < boards.size(); b++) {
-          if (b < old && random.nextInt(20) > 0) {
+          if (b < kept.size() || (b < old && random.nextInt(20) > 0)) {
             continue;
           }
           for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
