@@ -18,11 +18,19 @@ import java.util.List;
  * than its diameter, is recognised by its distance from the outline and left out.
  */
 public final class Offset {
-  /** A corner's mitre may reach as far from the corner as this many times the larger distance. */
+  /**
+   * A corner's mitre may reach as far from the corner as this many times the larger distance. A
+   * corner cut blunt passes the line to its mitre at that reach; the two ends of the cut lie within
+   * the larger distance of that line, so that nothing lies farther from the outline than {@code
+   * sqrt(1 + 2.5 * 2.5)}, some 2.7, times the larger distance.
+   */
   public static final double MITRE_LIMIT = 2.5;
 
   /** Neighbours whose ends are nearer than this are joined by bending their ends together. */
   private static final double NUDGE = 2e-3;
+
+  /** A neighbour's line that ends a strip by less than this is met by bending. */
+  private static final double STUB = NUDGE / 2;
 
   private static final double RIGHT_ANGLE = Math.PI / 2;
 
@@ -248,17 +256,23 @@ public final class Offset {
       // the crossing.
       Point tip = mitre;
       boolean tooShort = -ahead > a.room() || -behind > b.room();
-      if (Math.min(ahead, behind) < -NUDGE && (!trims || tooShort)) {
+      if (Math.min(ahead, behind) < -STUB && (!trims || tooShort)) {
         line(raw, wider, from, to);
         return;
       }
-      if (ahead < -NUDGE) {
+      if (ahead < -STUB) {
         tip = mitre.minus(u.times(0.5 + behind / 4));
-      } else if (behind < -NUDGE) {
+      } else if (behind < -STUB) {
         tip = mitre.plus(t.times(0.5 + ahead / 4));
       }
-      line(raw, a.side(), from, tip);
-      line(raw, b.side(), tip, to);
+      // A stub backwards over the strip's own end would stay as a spike: the strip's end is bent to
+      // the tip instead.
+      if (ahead < -STUB || ahead >= 0) {
+        line(raw, a.side(), from, tip);
+      }
+      if (behind < -STUB || behind >= 0) {
+        line(raw, b.side(), tip, to);
+      }
     } else if (Math.abs(turn) < RIGHT_ANGLE) {
       line(raw, wider, from, to);
     } else {

@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.geometry.Offset.Part;
 import org.lapmark.geometry.Offset.Side;
@@ -355,6 +356,24 @@ class OffsetTest {
       @ForAll @IntRange(max = 1_000_000) int seed,
       @ForAll @IntRange(min = 3, max = 11) int count,
       @ForAll boolean onGrid) {
+    mixedDistancesCoverValidly(seed, count, onGrid);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // A blunted corner whose ends reach beyond the mitre limit.
+    "1929, 11, false",
+    "1929, 11, true",
+    // Lines that end a neighbour's strip by less than it can be bent.
+    "507118, 10, false",
+    "118707, 8, false",
+    "853037, 4, true"
+  })
+  void mixedDistancesThatOnceFailed(int seed, int count, boolean onGrid) {
+    mixedDistancesCoverValidly(seed, count, onGrid);
+  }
+
+  private static void mixedDistancesCoverValidly(int seed, int count, boolean onGrid) {
     Random random = new Random(seed);
     double[] distances = {0, 5, 10, 10, 15, 20};
     List<Point> corners = new ArrayList<>();
@@ -380,7 +399,9 @@ class OffsetTest {
     }
     Geometry outer = polygon(path(loops.get(0)), 0.01).buffer(1e-4);
     assertTrue(outer.contains(polygon(outline, 0.01)));
-    assertTrue(polygon(outline, 0.01).buffer(51, 64).contains(outer));
+    // The two ends of the sharpest blunt corner lie a distance off the line to its tip.
+    double farthest = 20 * Math.hypot(Offset.MITRE_LIMIT, 1) + 0.05;
+    assertTrue(polygon(outline, 0.01).buffer(farthest, 64).contains(outer));
   }
 
   @Test
