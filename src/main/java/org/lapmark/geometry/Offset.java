@@ -44,6 +44,9 @@ public final class Offset {
   /** Turns of less than this, in radians, are none. */
   private static final double LEVEL = 1e-9;
 
+  /** A corner closes when it turns by more than this; less is a smooth join with rounding. */
+  private static final double CLOSING = 1e-6;
+
   /** A fold runs on smoothly into its neighbour when it turns by less, as drawn curves do. */
   private static final double SMOOTH = 1e-2;
 
@@ -289,11 +292,11 @@ public final class Offset {
     Point u = b.tangentIn;
     double cross = t.cross(u);
     double turn = StrictMath.atan2(cross, t.dot(u));
-    boolean opens = turn * sign > 0;
+    boolean closes = turn * sign < -CLOSING;
     double reach = Math.max(Math.abs(a.distance), Math.abs(b.distance));
     int wider = Math.abs(a.distance) > Math.abs(b.distance) ? a.side : b.side;
     Point corner = b.corner;
-    if (!opens) {
+    if (closes) {
       // By way of the corner, so that the line goes round each strip as a whole.
       line(raw, a.side, from, corner);
       line(raw, b.side, corner, to);
