@@ -213,6 +213,54 @@ class PanelTest {
             .size());
   }
 
+  /** Beside what is refused, what is only just in order. */
+  @Test
+  void nearMissesPass() {
+    // An outline that comes near itself, against one that touches itself.
+    refused(
+        PanelCode.OUTLINE_CROSSES_ITSELF, () -> shape(null, 0, 0, 100, 0, 100, 60, 50, 0, 0, 60));
+    assertEquals(5, shape(null, 0, 0, 100, 0, 100, 60, 50, 0.01, 0, 60).edges().size());
+    // A gap that counts as rounding, against one that doesn't.
+    assertEquals(1, built(almostClosed(0.9e-6), Map.of()).edges().size());
+    refused(PanelCode.OUTLINE_OPEN, () -> built(almostClosed(2e-6), Map.of()));
+    // Edges between known corners; the same corners the other way round are another edge.
+    Map<String, CornerPair> both = new LinkedHashMap<>();
+    both.put("rear", new CornerPair("bottom", "top"));
+    both.put("rim", new CornerPair("top", "bottom"));
+    assertEquals(3, cut(both, Map.of()).edges().size());
+    // A name that differs by its case; the name that the stretch would have had anyway.
+    Map<String, CornerPair> rear = Map.of("rear", new CornerPair("bottom", "top"));
+    assertEquals(1, cut(rear, Map.of("Rear", List.of("rear"))).chains().size());
+    Map<String, CornerPair> own = Map.of("bottom-top", new CornerPair("bottom", "top"));
+    assertEquals("bottom-top", cut(own, Map.of()).edges().get(2).name());
+    // A chain through the first corner, and one by way of another chain.
+    assertEquals(
+        List.of("bottom-top", "top-front"),
+        cut(Map.of(), Map.of("c", List.of("bottom-top", "top-front"))).chains().get("c"));
+    Map<String, List<String>> nested = new LinkedHashMap<>();
+    nested.put("c", List.of("d", "bottom-top"));
+    nested.put("d", List.of("top-front", "front-bottom"));
+    assertEquals(3, cut(Map.of(), nested).chains().get("c").size());
+    // Notches once and twice; an allowance of nothing, also of minus nothing.
+    double[] square = {0, 0, 100, 0, 100, 80, 0, 80};
+    assertEquals(1, piece(shape(new Mark.Notch("a-b", 50, 1), square), 10).notches().size());
+    assertEquals(2, piece(shape(new Mark.Notch("a-b", 50, 2), square), 10).notches().size());
+    refused(PanelCode.NOTCH_COUNT, () -> shape(new Mark.Notch("a-b", 50, 0), square));
+    assertEquals(new Box(0, 0, 100, 80), piece(shape(null, square), -0.0).bounds());
+    // A circle keeps a dot at just less than its radius.
+    Panel round = built(Path.circle(p(0, 0), 20), Map.of());
+    assertEquals(0.1, PanelBuilder.inset("dot", round, 19.9).outline().bounds().maxX(), 1e-6);
+    refused(PanelCode.INSET_NOTHING_LEFT, () -> PanelBuilder.inset("dot", round, 20));
+  }
+
+  private static Path almostClosed(double gap) {
+    return new Path(
+        List.of(
+            new Line(p(0, 0), p(50, 0)),
+            new Line(p(50, 0), p(50, 40)),
+            new Line(p(50, 40), p(0, gap))));
+  }
+
   private static Panel cut(Map<String, CornerPair> edges, Map<String, List<String>> chains) {
     return PanelBuilder.fromOutline("end", end(), ENDS, edges, chains, List.of());
   }
