@@ -32,6 +32,8 @@ public enum GradeCode implements FindingCode {
   ALLOWANCE_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
+  /** A piece that would need more paper than anybody joins. */
+  PIECE_TOO_LARGE,
   /** More pieces reversed than cut. */
   CUT_REVERSED,
   /** A notch beyond its edge. */
