@@ -30,12 +30,9 @@ final class ThingReader {
     if (values != null) {
       for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
         if (entry.getKey().equals("name")) {
-          name = reading.template(entry.getValue(), "name");
+          name = reading.labelTemplate(entry.getValue(), "name");
         } else {
-          Formula formula = property(entry.getKey(), entry.getValue());
-          if (formula != null) {
-            properties.put(entry.getKey(), formula);
-          }
+          properties.put(entry.getKey(), property(entry.getKey(), entry.getValue()));
         }
       }
     }

@@ -12,7 +12,8 @@ import org.lapmark.measure.TemplateText;
  *
  * @param id its name in formulas and cuts
  * @param name what readers see
- * @param properties formulas by property name; a formula names one as {@code id.property}
+ * @param properties formulas by property name; a formula names one as {@code id.property}. Null
+ *     stands for one that couldn't be understood, which was reported
  */
 public record ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
   /** Copies the map, keeping its order. */
