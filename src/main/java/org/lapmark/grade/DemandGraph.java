@@ -15,13 +15,19 @@ import org.lapmark.finding.Position;
 
 /**
  * Values computed when they are first asked for, each once. A value that fails is reported once;
- * who depends on it fails silently. A cycle is reported once, named in full.
+ * who depends on it fails silently. A cycle is reported once, named in full. A graded pattern is
+ * read by several threads, and texts may ask for a value that nothing asked for before: one thread
+ * computes at a time.
  */
 final class DemandGraph {
+  /** Far more than a pattern needs, and few enough for the stack of any thread. */
+  static final int MOST_UNDER_WAY = 100;
+
   private final Findings findings;
   private final Map<String, Object> done = new LinkedHashMap<>();
   private final Set<String> failed = new LinkedHashSet<>();
   private final Deque<String> underWay = new ArrayDeque<>();
+  private boolean depthReported;
 
   DemandGraph(Findings findings) {
     this.findings = findings;
@@ -45,7 +51,7 @@ final class DemandGraph {
    * @return the value
    * @throws Unavailable when it can't be computed
    */
-  Object demand(String node, Position asked, Supplier<?> compute) {
+  synchronized Object demand(String node, Position asked, Supplier<?> compute) {
     Object known = done.get(node);
     if (known != null) {
       return known;
@@ -55,6 +61,10 @@ final class DemandGraph {
     }
     if (underWay.contains(node)) {
       reportCycle(node, asked);
+      throw new Unavailable();
+    }
+    if (underWay.size() >= MOST_UNDER_WAY) {
+      reportDepth(asked);
       throw new Unavailable();
     }
     underWay.addLast(node);
@@ -71,6 +81,15 @@ final class DemandGraph {
       throw e;
     } finally {
       underWay.removeLast();
+    }
+  }
+
+  /** Once, because every further part of the same row would say it again. */
+  private void reportDepth(Position asked) {
+    if (!depthReported) {
+      depthReported = true;
+      findings.add(
+          Finding.of(GradeCode.VALUE_TOO_DEEP, asked, "limit", Integer.toString(MOST_UNDER_WAY)));
     }
   }
 

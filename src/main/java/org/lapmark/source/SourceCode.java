@@ -117,6 +117,8 @@ public enum SourceCode implements FindingCode {
   CORNER_UNKNOWN,
   /** More entries than are read. */
   TOO_MANY_ENTRIES,
+  /** A text for readers with more characters than are read. */
+  TEXT_TOO_LONG,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
 
