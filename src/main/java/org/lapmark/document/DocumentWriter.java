@@ -112,8 +112,8 @@ public final class DocumentWriter {
   }
 
   /**
-   * The characters of a text that documents can't print, for a {@link
-   * DocumentCode#TEXT_GLYPH_MISSING} finding. In a document an empty box stands in their place.
+   * The characters of a text that documents can’t print; an empty box stands in their place. Safe
+   * for use by several threads.
    *
    * @param text the text
    * @return each missing character once, in code point order; empty when all can be printed
@@ -154,7 +154,7 @@ public final class DocumentWriter {
   }
 
   /**
-   * The hazards that there are cautions for.
+   * The hazards that there are cautions for. Safe for use by several threads.
    *
    * @param language the document's language
    * @return their names, sorted

@@ -30,7 +30,7 @@ import org.lapmark.wording.Wording;
 /** Makes a manual: everything about instructions that doesn't depend on the paper. */
 final class ManualMaker {
   /** So high that two steps with a figure each fit on most pages. */
-  private static final double HIGHEST = 84;
+  private static final double HIGHEST = 78;
 
   private static final double HIGHEST_ON_COVER = 104;
 
