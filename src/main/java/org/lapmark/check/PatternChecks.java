@@ -11,9 +11,12 @@ public final class PatternChecks {
    * Holds a pattern against every rule.
    *
    * @param pattern the pattern in one variant
+   * @param reach what the documents can do
    * @param findings where breaches go
    */
-  public static void run(GradedPattern pattern, Findings findings) {
-    TextCheck.run(pattern, findings);
+  public static void run(GradedPattern pattern, Reach reach, Findings findings) {
+    TextCheck.run(pattern, reach, findings);
+    HazardCheck.run(pattern.source(), reach, findings);
+    GlyphCheck.run(pattern.source(), reach, findings);
   }
 }

@@ -65,6 +65,11 @@ final class PublishCommand implements Callable<Integer> {
   private Path output = OUTPUT;
 
   @Option(
+      names = "--large-print",
+      description = "The instructions in large print as well, as files of their own.")
+  private boolean largePrint;
+
+  @Option(
       names = "--templates",
       paramLabel = "DIR",
       description = "A folder of templates that replaces the program's own.")
@@ -110,7 +115,7 @@ final class PublishCommand implements Callable<Integer> {
     workshop.publish(
         templates == null ? null : base.resolve(templates),
         wanted.stream().map(base::resolve).toList(),
-        new Request(sizes.stream().distinct().toList(), papersWanted(), target),
+        new Request(sizes.stream().distinct().toList(), papersWanted(), target, largePrint),
         listener);
     return Talk.end(all, console);
   }

@@ -65,6 +65,14 @@ final class FileNames {
     return stem + "-" + sizes.get(size) + "-" + paper.id() + "-tiles.pdf";
   }
 
+  String instructions(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-instructions.pdf";
+  }
+
+  String largePrint(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-large-print.pdf";
+  }
+
   private static String folded(String name) {
     return Normalizer2.getNFCInstance().normalize(UCharacter.foldCase(name, true));
   }

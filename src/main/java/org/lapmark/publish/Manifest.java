@@ -28,6 +28,12 @@ final class Manifest {
   /** The kind of a complete document. */
   static final String COMPLETE = "complete";
 
+  /** The kind of a complete document without its tiles. */
+  static final String INSTRUCTIONS = "instructions";
+
+  /** The kind of instructions in large print. */
+  static final String LARGE_PRINT = "large-print";
+
   /** The kind of a document of tiles alone. */
   static final String TILES = "tiles";
 

@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
@@ -90,13 +91,15 @@ final class Pipeline {
                   listener.begun(folder, variants.size(), Publisher.PAPERS.size());
                   List<GradedPattern> graded = grade(one, variants, pool);
                   if (!one.findings.hasErrors()) {
+                    ThreadLocal<Stages.Desk> desks = desks(one);
                     onEveryPaper(
                         one,
-                        graded,
+                        manuals(one, graded, false, desks, pool),
                         Publisher.PAPERS,
+                        desks,
                         pool,
-                        (desk, pattern, paper) -> {
-                          desk.plan(pattern, paper);
+                        (desk, manuals, paper) -> {
+                          desk.plan(manuals.standard.pattern(), paper);
                           return List.of();
                         });
                   }
@@ -167,36 +170,21 @@ final class Pipeline {
     if (one.findings.hasErrors() || graded.isEmpty()) {
       return List.of();
     }
+    ThreadLocal<Stages.Desk> desks = desks(one);
+    List<Manuals> manuals = manuals(one, graded, request.largePrint(), desks, pool);
+    if (one.findings.hasErrors()) {
+      return List.of();
+    }
     FileNames names = FileNames.of(pattern, one.source);
     try (OutputFolder.Draft draft = output.draft()) {
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
-              graded,
+              manuals,
               papers,
+              desks,
               pool,
-              (desk, made, paper) -> {
-                String size = made.variant().size();
-                List<Manifest.Entry> files = new ArrayList<>();
-                SheetPlan plan = desk.plan(made, paper);
-                files.add(
-                    draft.write(
-                        names.complete(size, paper),
-                        size,
-                        paper.id(),
-                        Manifest.COMPLETE,
-                        desk.complete(made, plan)));
-                if (!plan.tiles().isEmpty()) {
-                  files.add(
-                      draft.write(
-                          names.tiles(size, paper),
-                          size,
-                          paper.id(),
-                          Manifest.TILES,
-                          desk.tiles(made, plan)));
-                }
-                return files;
-              });
+              (desk, made, paper) -> documents(desk, made, paper, names, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -210,6 +198,85 @@ final class Pipeline {
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
     }
+  }
+
+  private static List<Manifest.Entry> documents(
+      Stages.Desk desk, Manuals made, Paper paper, FileNames names, OutputFolder.Draft draft)
+      throws IOException {
+    GradedPattern pattern = made.standard.pattern();
+    String size = pattern.variant().size();
+    SheetPlan plan = desk.plan(pattern, paper);
+    List<Manifest.Entry> files = new ArrayList<>();
+    files.add(
+        draft.write(
+            names.instructions(size, paper),
+            size,
+            paper.id(),
+            Manifest.INSTRUCTIONS,
+            desk.instructions(made.standard, plan)));
+    files.add(
+        draft.write(
+            names.complete(size, paper),
+            size,
+            paper.id(),
+            Manifest.COMPLETE,
+            desk.complete(made.standard, plan)));
+    if (!plan.tiles().isEmpty()) {
+      files.add(
+          draft.write(
+              names.tiles(size, paper),
+              size,
+              paper.id(),
+              Manifest.TILES,
+              desk.tiles(pattern, plan)));
+    }
+    if (made.large.isPresent()) {
+      files.add(
+          draft.write(
+              names.largePrint(size, paper),
+              size,
+              paper.id(),
+              Manifest.LARGE_PRINT,
+              desk.instructions(made.large.get(), plan)));
+    }
+    return files;
+  }
+
+  /** Fonts belong to one thread, so each thread has a desk of its own. */
+  private ThreadLocal<Stages.Desk> desks(Opened one) {
+    Locale language = one.source.masthead().language();
+    return ThreadLocal.withInitial(() -> stages.desk(language));
+  }
+
+  /** What the instructions of one variant say, in each size of type wanted. */
+  private record Manuals(Manual standard, Optional<Manual> large) {}
+
+  private List<Manuals> manuals(
+      Opened one,
+      List<GradedPattern> graded,
+      boolean largePrint,
+      ThreadLocal<Stages.Desk> desks,
+      ExecutorService pool)
+      throws IOException {
+    List<Callable<Part<Manuals>>> tasks = new ArrayList<>();
+    for (GradedPattern pattern : graded) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              Manual standard = desks.get().manual(pattern, findings);
+              Optional<Manual> large =
+                  largePrint
+                      ? Optional.of(desks.get().enlarged(standard, findings))
+                      : Optional.empty();
+              return new Part<>(new Manuals(standard, large), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(null, findings);
+            }
+          });
+    }
+    return join(one, tasks, pool);
   }
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
@@ -232,28 +299,25 @@ final class Pipeline {
 
   /** What is done with one variant on one paper. */
   private interface PaperWork {
-    List<Manifest.Entry> on(Stages.Desk desk, GradedPattern pattern, Paper paper)
-        throws IOException;
+    List<Manifest.Entry> on(Stages.Desk desk, Manuals manuals, Paper paper) throws IOException;
   }
 
   private List<Manifest.Entry> onEveryPaper(
       Opened one,
-      List<GradedPattern> graded,
+      List<Manuals> all,
       List<Paper> papers,
+      ThreadLocal<Stages.Desk> desks,
       ExecutorService pool,
       PaperWork work)
       throws IOException {
-    Locale language = one.source.masthead().language();
-    // Fonts belong to one thread, so each thread has a desk of its own.
-    ThreadLocal<Stages.Desk> desks = ThreadLocal.withInitial(() -> stages.desk(language));
     List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
-    for (GradedPattern pattern : graded) {
+    for (Manuals manuals : all) {
       for (Paper paper : papers) {
         tasks.add(
             () -> {
               Findings findings = new Findings();
               try {
-                return new Part<>(work.on(desks.get(), pattern, paper), findings);
+                return new Part<>(work.on(desks.get(), manuals, paper), findings);
               } catch (FindingException e) {
                 findings.add(e.finding());
                 return new Part<>(List.of(), findings);

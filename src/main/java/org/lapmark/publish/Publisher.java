@@ -27,8 +27,20 @@ public record Publisher(Templates templates) {
    * @param sizes the sizes wanted; empty for all
    * @param papers the papers wanted; empty for all
    * @param output the folder that receives one folder a pattern
+   * @param largePrint whether the instructions are made in large print as well
    */
-  public record Request(List<String> sizes, List<Paper> papers, Path output) {
+  public record Request(List<String> sizes, List<Paper> papers, Path output, boolean largePrint) {
+    /**
+     * A request without large print.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param output the folder that receives one folder a pattern
+     */
+    public Request(List<String> sizes, List<Paper> papers, Path output) {
+      this(sizes, papers, output, false);
+    }
+
     /** Copies the lists. */
     public Request {
       sizes = List.copyOf(sizes);

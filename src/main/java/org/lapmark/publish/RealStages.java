@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import org.lapmark.check.PatternChecks;
+import org.lapmark.check.Reach;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.Look;
+import org.lapmark.document.Manual;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -17,7 +20,15 @@ import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
 /** The program's own stages. */
-record RealStages(Templates templates) implements Stages {
+final class RealStages implements Stages {
+  private final Templates templates;
+  private final DocumentWriter words;
+
+  RealStages(Templates templates) {
+    this.templates = templates;
+    this.words = new DocumentWriter(templates);
+  }
+
   @Override
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
@@ -28,7 +39,9 @@ record RealStages(Templates templates) implements Stages {
   @Override
   public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
     GradedPattern pattern = Grader.grade(source, variant, findings);
-    PatternChecks.run(pattern, findings);
+    Reach reach =
+        new Reach(Manual.PAGES, words.hazards(source.masthead().language()), words::missingGlyphs);
+    PatternChecks.run(pattern, reach, findings);
     return pattern;
   }
 
@@ -36,18 +49,41 @@ record RealStages(Templates templates) implements Stages {
   public Desk desk(Locale language) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(
-        writer, new SheetPlanner(writer.wording(language), writer.styles(), writer.lettering()));
+        writer,
+        planner(writer, language, Look.STANDARD),
+        planner(writer, language, Look.LARGE_PRINT));
   }
 
-  private record WritingDesk(DocumentWriter writer, SheetPlanner planner) implements Desk {
+  private static SheetPlanner planner(DocumentWriter writer, Locale language, Look look) {
+    return new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
+  }
+
+  private record WritingDesk(DocumentWriter writer, SheetPlanner planner, SheetPlanner largePlanner)
+      implements Desk {
     @Override
     public SheetPlan plan(GradedPattern pattern, Paper paper) {
       return planner.plan(pattern, paper);
     }
 
     @Override
-    public byte[] complete(GradedPattern pattern, SheetPlan plan) {
-      return writer.complete(pattern, plan, planner);
+    public Manual manual(GradedPattern pattern, Findings findings) {
+      return writer.manual(pattern, Look.STANDARD, findings);
+    }
+
+    @Override
+    public Manual enlarged(Manual manual, Findings findings) {
+      return writer.manual(manual, Look.LARGE_PRINT, findings);
+    }
+
+    @Override
+    public byte[] complete(Manual manual, SheetPlan plan) {
+      return writer.complete(manual, plan, planner);
+    }
+
+    @Override
+    public byte[] instructions(Manual manual, SheetPlan plan) {
+      return writer.instructions(
+          manual, plan, manual.look() == Look.LARGE_PRINT ? largePlanner : planner);
     }
 
     @Override

@@ -60,7 +60,7 @@ class StructureTest {
               .getParentTree()
               .getCOSObject()
               .getCOSArray(COSName.NUMS);
-      for (int index : new int[] {1, 4, 5, 6, 7}) {
+      for (int index : new int[] {1, 5, 6, 7, 8}) {
         PDPage page = document.getPage(index);
         assertEquals(COSName.S, page.getCOSObject().getCOSName(COSName.getPDFName("Tabs")));
         COSArray parents = parents(numbers, page.getStructParents());
@@ -112,13 +112,16 @@ class StructureTest {
           List.of(
               "Cover",
               "Printing page",
+              "Contents",
+              "Before you begin",
               "Finished measurements",
               "What to cut",
               "Page map",
               "Colophon",
+              "Labels to cut out",
               "Tiles"),
           titles);
-      assertEquals(List.of(1, 2, 3, 3, 4, 4, 5), pages);
+      assertEquals(List.of(1, 2, 3, 3, 3, 3, 4, 4, 5, 6), pages);
     }
   }
 

@@ -16,11 +16,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.document.Look;
+import org.lapmark.document.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
@@ -97,9 +100,42 @@ class PipelineTest {
         }
 
         @Override
-        public byte[] complete(GradedPattern pattern, SheetPlan plan) {
+        public Manual manual(GradedPattern pattern, Findings findings) {
+          return manual(pattern, Look.STANDARD);
+        }
+
+        @Override
+        public Manual enlarged(Manual manual, Findings findings) {
+          return manual(manual.pattern(), Look.LARGE_PRINT);
+        }
+
+        private Manual manual(GradedPattern pattern, Look look) {
           assertEquals(owner, Thread.currentThread());
-          return (pattern.variant().size() + " " + plan.paper().id())
+          return new Manual(
+              pattern,
+              look,
+              null,
+              null,
+              Map.of(),
+              null,
+              List.of(),
+              Map.of(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty());
+        }
+
+        @Override
+        public byte[] complete(Manual manual, SheetPlan plan) {
+          assertEquals(owner, Thread.currentThread());
+          return (manual.pattern().variant().size() + " " + plan.paper().id())
+              .getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] instructions(Manual manual, SheetPlan plan) {
+          assertEquals(owner, Thread.currentThread());
+          return (manual.look() + " " + manual.pattern().variant().size())
               .getBytes(StandardCharsets.UTF_8);
         }
 
@@ -138,8 +174,8 @@ class PipelineTest {
   @Test
   void writesEverySizeOnEveryPaper() throws IOException {
     Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
-    assertEquals(18, outcome.result().written().size());
-    assertEquals(18, pdfs("tote").size());
+    assertEquals(27, outcome.result().written().size());
+    assertEquals(27, pdfs("tote").size());
     assertEquals(
         "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
     assertEquals(
@@ -154,10 +190,23 @@ class PipelineTest {
     List<Path> before = pdfs("tote");
     Outcome outcome = publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote")).get(0);
     assertEquals(
-        List.of("tote-1-M-a4-tiles.pdf", "tote-1-M-a4.pdf"),
+        List.of("tote-1-M-a4-instructions.pdf", "tote-1-M-a4-tiles.pdf", "tote-1-M-a4.pdf"),
         outcome.result().written().stream().map(path -> path.getFileName().toString()).toList());
     assertEquals(before, pdfs("tote"));
     assertEquals("L letter", Files.readString(other));
+  }
+
+  @Test
+  void makesLargePrintOnlyWhenAsked() throws IOException {
+    Request large = new Request(List.of("M"), List.of(Paper.A4), output, true);
+    publish(large, pattern("tote"));
+    Path file = output.resolve("tote").resolve("tote-1-M-a4-large-print.pdf");
+    assertEquals("LARGE_PRINT M", Files.readString(file));
+    publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote"));
+    assertFalse(Files.exists(file));
+    assertEquals(
+        "STANDARD M",
+        Files.readString(output.resolve("tote").resolve("tote-1-M-a4-instructions.pdf")));
   }
 
   @Test
@@ -172,10 +221,10 @@ class PipelineTest {
         };
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of(Paper.A4)), quiet());
-    assertEquals(2 + 12, pdfs("tote").size());
+    assertEquals(3 + 18, pdfs("tote").size());
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of()), quiet());
-    assertEquals(6, pdfs("tote").size());
+    assertEquals(9, pdfs("tote").size());
   }
 
   @Test
@@ -203,7 +252,7 @@ class PipelineTest {
     assertTrue(outcomes.get(0).result().findings().hasErrors());
     assertTrue(outcomes.get(1).result().findings().hasErrors());
     assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
-    assertEquals(18, outcomes.get(3).result().written().size());
+    assertEquals(27, outcomes.get(3).result().written().size());
     for (String name : List.of("hat", "sack", "cap")) {
       assertFalse(Files.exists(output.resolve(name)));
       assertFalse(Files.exists(output.resolve("." + name + ".new")));
