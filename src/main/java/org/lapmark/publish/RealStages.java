@@ -20,7 +20,11 @@ import org.lapmark.source.PatternSource;
 record RealStages(Templates templates) implements Stages {
   @Override
   public PatternSource read(Path folder, Findings findings) throws IOException {
-    return PatternReader.read(folder, findings);
+    PatternSource source = PatternReader.read(folder, findings);
+    if (source != null) {
+      PatternChecks.run(source, findings);
+    }
+    return source;
   }
 
   @Override
