@@ -11,7 +11,13 @@ public enum CheckCode implements FindingCode {
   /** A text has characters that the embedded fonts lack; in documents a box stands for them. */
   TEXT_GLYPH_MISSING(Severity.WARNING),
   /** A picture made by hand, which documents can't show. */
-  ART_NOT_SHOWN(Severity.ERROR);
+  ART_NOT_SHOWN(Severity.ERROR),
+  /** A text without a translation. */
+  TRANSLATION_MISSING(Severity.WARNING),
+  /** A translation of something that the original no longer has, or has in another wording. */
+  TRANSLATION_OUTDATED(Severity.ERROR),
+  /** A translation that prints other values than its original. */
+  TRANSLATION_PLACEHOLDERS(Severity.ERROR);
 
   private final Severity severity;
 

@@ -2,10 +2,21 @@ package org.lapmark.check;
 
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.source.PatternSource;
 
 /** All rules, in order. */
 public final class PatternChecks {
   private PatternChecks() {}
+
+  /**
+   * Holds a pattern as read against the rules that need no variant.
+   *
+   * @param source the pattern as read
+   * @param findings where breaches go
+   */
+  public static void run(PatternSource source, Findings findings) {
+    TranslationCheck.run(source, findings);
+  }
 
   /**
    * Holds a pattern against every rule.

@@ -32,7 +32,9 @@ final class RealStages implements Stages {
   @Override
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
-    PrintableTexts.check(source, new DocumentWriter(templates)::missingGlyphs, findings);
+    if (source != null) {
+      PatternChecks.run(source, findings);
+    }
     return source;
   }
 

@@ -127,7 +127,8 @@ public final class PatternReader {
                 : List.of(),
             new MakingReader(reading).read(values),
             steps,
-            notes);
+            notes,
+            new TranslationReader(reading, files).read());
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       new References(reading, source, panels).check();

@@ -89,7 +89,15 @@ enum Section {
   /** A seam. */
   SEAM(List.of("sides"), List.of("ease", "tolerance")),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of("uses"));
+  STEP(List.of("id", "title", "stage"), List.of("uses")),
+  /** A translated step's front matter. */
+  TRANSLATED_STEP(List.of("id", "title", "stage", "original"), List.of()),
+  /** A translated note's front matter. */
+  TRANSLATED_NOTE(List.of("original"), List.of()),
+  /** The texts of {@code pattern.yaml} in another language. */
+  TRANSLATION(List.of("texts"), List.of()),
+  /** A translated text. */
+  TRANSLATED_TEXT(List.of("from", "to"), List.of());
 
   private final List<String> required;
   private final List<String> known;
