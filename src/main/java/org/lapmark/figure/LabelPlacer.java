@@ -1,0 +1,394 @@
+package org.lapmark.figure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/**
+ * Finds a place for every label of a figure: clear of lines and of other lettering, with straight
+ * leaders that cross neither each other nor any lettering.
+ *
+ * <p>For each label the cheapest places are listed, the longer the leader and the more lines it
+ * crosses the dearer. Then each label in turn takes the place that conflicts least with the others,
+ * until nothing changes. The order is fixed and so is the result.
+ */
+final class LabelPlacer {
+  /** What a label keeps clear of lines, in millimetres. */
+  static final double CLEAR = 1.2;
+
+  static final double RING = 4;
+  private static final double CELL = 0.5;
+  private static final double STEP = 1.5;
+  private static final double LONGEST_LINE = 44;
+  private static final int CANDIDATES = 90;
+  private static final int PASSES = 40;
+  private static final double CONFLICT = 1000;
+  private static final double SHORTEST_LEADER = 2.5;
+
+  /**
+   * A label at its place.
+   *
+   * @param wish what was wished for
+   * @param lines its lines of text
+   * @param box the box around them
+   * @param start where the leader leaves the box, or null without a leader
+   * @param anchor the point named, or null without a leader
+   * @param cost how far from ideal it is
+   */
+  record Placed(
+      Canvas.Wish wish, List<String> lines, Box box, Point start, Point anchor, double cost) {}
+
+  private final Canvas canvas;
+  private final Box frame;
+  private final int columns;
+  private final int rows;
+  private final int[] drawn;
+  private final int[] filled;
+
+  LabelPlacer(Canvas canvas, Box frame) {
+    this.canvas = canvas;
+    this.frame = frame;
+    this.columns = (int) Math.ceil(frame.width() / CELL);
+    this.rows = (int) Math.ceil(frame.height() / CELL);
+    boolean[] lines = new boolean[columns * rows];
+    canvas.lines().forEach(stretch -> mark(lines, stretch));
+    boolean[] fill = new boolean[columns * rows];
+    canvas.covered().forEach(polygon -> mark(fill, polygon));
+    this.drawn = sums(lines);
+    this.filled = sums(fill);
+  }
+
+  private void mark(boolean[] cells, Canvas.Stretch stretch) {
+    double length = stretch.from().distance(stretch.to());
+    int steps = (int) Math.ceil(length / (CELL / 2)) + 1;
+    for (int i = 0; i <= steps; i++) {
+      Point at = stretch.from().towards(stretch.to(), (double) i / steps);
+      int column = (int) Math.floor((at.x() - frame.minX()) / CELL);
+      int row = (int) Math.floor((at.y() - frame.minY()) / CELL);
+      if (column >= 0 && column < columns && row >= 0 && row < rows) {
+        cells[row * columns + column] = true;
+      }
+    }
+  }
+
+  private void mark(boolean[] cells, List<Point> polygon) {
+    for (int row = 0; row < rows; row++) {
+      double y = frame.minY() + (row + 0.5) * CELL;
+      List<Double> crossings = new ArrayList<>();
+      for (int i = 1; i < polygon.size(); i++) {
+        Point a = polygon.get(i - 1);
+        Point b = polygon.get(i);
+        if (a.y() <= y != b.y() <= y) {
+          crossings.add(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+        }
+      }
+      crossings.sort(Comparator.naturalOrder());
+      for (int i = 1; i < crossings.size(); i += 2) {
+        int from = (int) Math.max(0, Math.ceil((crossings.get(i - 1) - frame.minX()) / CELL - 0.5));
+        int to =
+            (int) Math.min(columns - 1, Math.floor((crossings.get(i) - frame.minX()) / CELL - 0.5));
+        for (int column = from; column <= to; column++) {
+          cells[row * columns + column] = true;
+        }
+      }
+    }
+  }
+
+  private int[] sums(boolean[] cells) {
+    int[] sums = new int[(columns + 1) * (rows + 1)];
+    for (int row = 0; row < rows; row++) {
+      for (int column = 0; column < columns; column++) {
+        sums[(row + 1) * (columns + 1) + column + 1] =
+            (cells[row * columns + column] ? 1 : 0)
+                + sums[row * (columns + 1) + column + 1]
+                + sums[(row + 1) * (columns + 1) + column]
+                - sums[row * (columns + 1) + column];
+      }
+    }
+    return sums;
+  }
+
+  private int count(int[] sums, Box box) {
+    int left = clamp((int) Math.floor((box.minX() - frame.minX()) / CELL), columns);
+    int right = clamp((int) Math.ceil((box.maxX() - frame.minX()) / CELL), columns);
+    int top = clamp((int) Math.floor((box.minY() - frame.minY()) / CELL), rows);
+    int bottom = clamp((int) Math.ceil((box.maxY() - frame.minY()) / CELL), rows);
+    int width = columns + 1;
+    return sums[bottom * width + right]
+        - sums[top * width + right]
+        - sums[bottom * width + left]
+        + sums[top * width + left];
+  }
+
+  private static int clamp(int value, int most) {
+    return Math.max(0, Math.min(most, value));
+  }
+
+  /**
+   * Places all labels.
+   *
+   * @param anchors the points that each label may name
+   * @return the labels, or nothing when they can't be kept apart
+   */
+  Optional<List<Placed>> place(List<List<Point>> anchors) {
+    List<List<Placed>> candidates = new ArrayList<>();
+    for (int i = 0; i < canvas.wishes().size(); i++) {
+      List<Placed> found = candidates(canvas.wishes().get(i), anchors.get(i));
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      candidates.add(found);
+    }
+    int[] chosen = new int[candidates.size()];
+    java.util.Arrays.fill(chosen, -1);
+    for (int pass = 0; pass < PASSES; pass++) {
+      boolean changed = false;
+      for (int i = 0; i < chosen.length; i++) {
+        int best = cheapest(candidates, chosen, i);
+        changed |= best != chosen[i];
+        chosen[i] = best;
+      }
+      if (!changed) {
+        break;
+      }
+    }
+    List<Placed> placed = new ArrayList<>();
+    for (int i = 0; i < chosen.length; i++) {
+      placed.add(candidates.get(i).get(chosen[i]));
+    }
+    for (int i = 0; i < placed.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (conflict(placed.get(i), placed.get(j))) {
+          return Optional.empty();
+        }
+      }
+    }
+    return Optional.of(placed);
+  }
+
+  private static int cheapest(List<List<Placed>> candidates, int[] chosen, int label) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    List<Placed> own = candidates.get(label);
+    for (int i = 0; i < own.size(); i++) {
+      double cost = own.get(i).cost;
+      for (int other = 0; other < chosen.length && cost < least; other++) {
+        if (other != label
+            && chosen[other] >= 0
+            && conflict(own.get(i), candidates.get(other).get(chosen[other]))) {
+          cost += CONFLICT;
+        }
+      }
+      if (cost < least) {
+        least = cost;
+        best = i;
+      }
+    }
+    return best;
+  }
+
+  /** Whether two labels at their places come too near to each other. */
+  static boolean conflict(Placed a, Placed b) {
+    if (a.box.expanded(0.9).overlaps(b.box.expanded(0.9))) {
+      return true;
+    }
+    if (a.start != null && Canvas.crosses(b.box.expanded(0.9), a.start, a.anchor)
+        || b.start != null && Canvas.crosses(a.box.expanded(0.9), b.start, b.anchor)) {
+      return true;
+    }
+    return a.start != null
+        && b.start != null
+        && distance(a.start, a.anchor, b.start, b.anchor) < 0.7;
+  }
+
+  private static double distance(Point a, Point b, Point c, Point d) {
+    if (side(a, b, c) * side(a, b, d) < 0 && side(c, d, a) * side(c, d, b) < 0) {
+      return 0;
+    }
+    return Math.min(
+        Math.min(distance(a, c, d), distance(b, c, d)),
+        Math.min(distance(c, a, b), distance(d, a, b)));
+  }
+
+  private static double side(Point a, Point b, Point p) {
+    return b.minus(a).cross(p.minus(a));
+  }
+
+  private static double distance(Point p, Point a, Point b) {
+    Point along = b.minus(a);
+    double square = along.dot(along);
+    double t = square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(along) / square));
+    return p.distance(a.towards(b, t));
+  }
+
+  private List<Placed> candidates(Canvas.Wish wish, List<Point> anchors) {
+    List<Placed> all = new ArrayList<>();
+    for (List<String> lines : wrapped(wish)) {
+      double width = wish.ring() ? RING : lines.stream().mapToDouble(canvas::width).max().orElse(0);
+      double height =
+          wish.ring() ? RING : canvas.lineHeight() + (lines.size() - 1) * canvas.leading();
+      double extra = (lines.size() - 1) * 1.5;
+      for (double y = frame.minY() + 0.5; y + height <= frame.maxY() - 0.5; y += STEP) {
+        for (double x = frame.minX() + 0.5; x + width <= frame.maxX() - 0.5; x += STEP) {
+          Placed placed = candidate(wish, anchors, lines, Box.at(x, y, width, height), extra);
+          if (placed != null) {
+            all.add(placed);
+          }
+        }
+      }
+    }
+    all.sort(Comparator.comparingDouble(Placed::cost));
+    List<Placed> kept = new ArrayList<>();
+    for (Placed candidate : all) {
+      if (kept.size() == CANDIDATES) {
+        break;
+      }
+      boolean fresh =
+          kept.size() < 12
+              || kept.stream()
+                  .noneMatch(
+                      other ->
+                          other.lines.size() == candidate.lines.size()
+                              && Math.abs(other.box.minX() - candidate.box.minX()) < 2.9
+                              && Math.abs(other.box.minY() - candidate.box.minY()) < 2.9);
+      if (fresh && !covered(candidate)) {
+        kept.add(priced(candidate));
+      }
+    }
+    kept.sort(Comparator.comparingDouble(Placed::cost));
+    return kept;
+  }
+
+  private boolean covered(Placed placed) {
+    return placed.start != null
+        && canvas.texts().stream()
+            .anyMatch(text -> Canvas.crosses(text.expanded(0.6), placed.start, placed.anchor));
+  }
+
+  private Placed priced(Placed placed) {
+    if (placed.start == null) {
+      return placed;
+    }
+    double cost = placed.cost + 2.5 * crossings(placed.start, placed.anchor);
+    return new Placed(placed.wish, placed.lines, placed.box, placed.start, placed.anchor, cost);
+  }
+
+  /** The text in one line, and in two or three of like width where it is long. */
+  private List<List<String>> wrapped(Canvas.Wish wish) {
+    List<List<String>> ways = new ArrayList<>();
+    double width = canvas.width(wish.text());
+    if (wish.ring() || width <= LONGEST_LINE) {
+      ways.add(List.of(wish.text()));
+    }
+    if (!wish.ring()) {
+      for (int count = 2; count <= 3; count++) {
+        if (width > 15 * count) {
+          List<String> lines = divided(wish.text(), width / count);
+          if (lines.size() == count) {
+            ways.add(lines);
+          }
+        }
+      }
+      if (ways.isEmpty()) {
+        ways.add(divided(wish.text(), LONGEST_LINE));
+      }
+    }
+    return ways;
+  }
+
+  private List<String> divided(String text, double target) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      // A word goes where it leaves the line nearer to the target.
+      if (!line.isEmpty()
+          && canvas.width(longer) - target > target - canvas.width(line.toString())) {
+        lines.add(line.toString());
+        line = new StringBuilder(word);
+      } else {
+        line = new StringBuilder(longer);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private Placed candidate(
+      Canvas.Wish wish, List<Point> anchors, List<String> lines, Box box, double extra) {
+    Box clear = box.expanded(CLEAR);
+    if (count(drawn, clear) > 0) {
+      return null;
+    }
+    for (Box other : canvas.texts()) {
+      if (other.expanded(CLEAR).overlaps(box)) {
+        return null;
+      }
+    }
+    // No line runs through the box, so that all of it is where its middle is.
+    if (wish.home() != null && wish.home().test(box.centre())) {
+      // At home a label stands as near as it can to the first point.
+      double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
+      return new Placed(wish, lines, box, null, null, extra + 0.2 * off);
+    }
+    Placed best = null;
+    double least = Double.POSITIVE_INFINITY;
+    double texture = 14.0 * count(filled, clear) * CELL * CELL / (clear.width() * clear.height());
+    for (int i = 0; i < anchors.size(); i++) {
+      Point anchor = anchors.get(i);
+      if (clear.contains(anchor)) {
+        continue;
+      }
+      Point start = start(box, anchor, wish.ring());
+      double length = start.distance(anchor);
+      double cost = length + extra + texture + 0.3 * i + slant(start, anchor) + 5;
+      if (length >= SHORTEST_LEADER && cost < least) {
+        least = cost;
+        best = new Placed(wish, lines, box, start, anchor, cost);
+      }
+    }
+    return best;
+  }
+
+  /** Leaders that run steeply from the side of a line of text look torn off. */
+  private static double slant(Point start, Point anchor) {
+    double x = Math.abs(anchor.x() - start.x());
+    double y = Math.abs(anchor.y() - start.y());
+    return Math.min(x, y) * 0.15;
+  }
+
+  /** Where the leader leaves the lettering: at one of its ends, or above or below its middle. */
+  private static Point start(Box box, Point anchor, boolean ring) {
+    if (ring) {
+      Point out = anchor.minus(box.centre()).unit();
+      return box.centre().plus(out.times(RING / 2));
+    }
+    double gap = 0.9;
+    double middle = box.centre().y();
+    if (anchor.x() < box.minX() - 1.5) {
+      return new Point(box.minX() - gap, middle);
+    }
+    if (anchor.x() > box.maxX() + 1.5) {
+      return new Point(box.maxX() + gap, middle);
+    }
+    double inset = Math.min(3, box.width() / 3);
+    double x = Math.max(box.minX() + inset, Math.min(box.maxX() - inset, anchor.x()));
+    return new Point(x, anchor.y() < middle ? box.minY() - 0.4 : box.maxY() + 0.4);
+  }
+
+  private int crossings(Point start, Point anchor) {
+    int crossed = 0;
+    for (Canvas.Stretch stretch : canvas.lines()) {
+      if (side(start, anchor, stretch.from()) * side(start, anchor, stretch.to()) < 0
+          && side(stretch.from(), stretch.to(), start) * side(stretch.from(), stretch.to(), anchor)
+              < 0
+          && distance(anchor, stretch.from(), stretch.to()) > 0.3) {
+        crossed++;
+      }
+    }
+    return crossed;
+  }
+}

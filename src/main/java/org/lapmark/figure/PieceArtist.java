@@ -1,0 +1,1064 @@
+package org.lapmark.figure;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.FigureSource.Arrangement;
+import org.lapmark.figure.FigureSource.Clips;
+import org.lapmark.figure.FigureSource.Dimension;
+import org.lapmark.figure.FigureSource.Label;
+import org.lapmark.figure.FigureSource.LineKind;
+import org.lapmark.figure.FigureSource.Measured;
+import org.lapmark.figure.FigureSource.Place;
+import org.lapmark.figure.FigureSource.SewnLine;
+import org.lapmark.figure.FigureSource.Shown;
+import org.lapmark.figure.FigureSource.Side;
+import org.lapmark.figure.FigureSource.Thing;
+import org.lapmark.figure.FigureSource.View;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.Piece;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.SeamSource;
+
+/** Draws pieces laid flat, and layers lying on each other along a seam. */
+final class PieceArtist {
+  /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
+  static final double STAGGER = 2.5;
+
+  private static final double ROW_GAP = 16;
+  private static final double COLUMN_GAP = 11;
+  private static final double FLATNESS = 0.05;
+  private static final double NOTCH = 2.2;
+  private static final double BAND = 3.2;
+
+  /** How much of the top layer is cut away. */
+  private static final double CUT_AWAY = 0.4;
+
+  private final Evaluation evaluation;
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+  private final double scale;
+  private final Canvas canvas;
+
+  PieceArtist(Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering, double scale) {
+    this.evaluation = evaluation;
+    this.styles = styles;
+    this.lettering = lettering;
+    this.scale = scale;
+    this.canvas = new Canvas(styles, lettering);
+  }
+
+  /** A straight line at which the rest of a shape is left out. */
+  private record Cut(Point from, Point to) {
+    /** Whether a stretch lies on it. */
+    boolean holds(Point a, Point b) {
+      Point along = to.minus(from).unit();
+      return Math.abs(along.cross(a.minus(from))) < 1e-6
+          && Math.abs(along.cross(b.minus(from))) < 1e-6;
+    }
+
+    /** The part of it that another cut leaves. */
+    Cut before(Point on, Point away) {
+      double a = from.minus(on).dot(away);
+      double b = to.minus(on).dot(away);
+      if (a <= 0 && b <= 0 || a == b) {
+        return this;
+      }
+      Point crossing = from.towards(to, a / (a - b));
+      return a > 0 ? new Cut(crossing, to) : new Cut(from, crossing);
+    }
+  }
+
+  /** Something lying at its place: what it is, how it got there, and its outline on paper. */
+  private record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
+    Laid(Lying lying, Affine map) {
+      this(
+          lying,
+          map,
+          lying.outline().transformed(map),
+          lying.cutFrom() == null
+              ? List.of()
+              : List.of(new Cut(map.apply(lying.cutFrom()), map.apply(lying.cutTo()))));
+    }
+
+    /** All of it, also what is left out to show what lies beneath. */
+    Path whole() {
+      return lying.outline().transformed(map);
+    }
+  }
+
+  Canvas draw(FigureSource.Pieces frame) {
+    List<Lying> views = frame.views().stream().map(this::lying).toList();
+    List<Laid> laid = new ArrayList<>();
+    double x = 0;
+    double y = 0;
+    for (Lying view : views) {
+      Affine facing = Affine.scaling(scale, scale).after(view.facing());
+      Box box = view.outline().transformed(facing).bounds();
+      if (frame.arrangement() == Arrangement.JOINED && view.zip() != null) {
+        double inset = (view.zip().tape() - view.zip().visible()) / 2 * scale;
+        box = new Box(box.minX(), box.minY() + inset, box.maxX(), box.maxY() - inset);
+      }
+      Point to =
+          switch (frame.arrangement()) {
+            case ROW -> new Point(x - box.minX(), -box.centre().y());
+            case COLUMN, JOINED -> new Point(-box.centre().x(), y - box.minY());
+          };
+      laid.add(new Laid(view, Affine.translation(to.x(), to.y()).after(facing)));
+      x += box.width() + ROW_GAP;
+      y += box.height() + (frame.arrangement() == Arrangement.JOINED ? 0 : COLUMN_GAP);
+    }
+    if (frame.arrangement() == Arrangement.JOINED) {
+      // The zip lies under the strips that were turned away from it.
+      for (Laid one : laid) {
+        if (one.lying.zip() != null) {
+          base(one);
+        }
+      }
+    }
+    for (int i = 0; i < laid.size(); i++) {
+      Laid one = laid.get(i);
+      if (frame.arrangement() != Arrangement.JOINED || one.lying.zip() == null) {
+        base(one);
+      }
+    }
+    if (frame.arrangement() == Arrangement.JOINED) {
+      for (Laid zip : laid) {
+        if (zip.lying.zip() != null) {
+          for (Laid cover : laid) {
+            if (cover.lying.zip() == null) {
+              canvas.within(
+                  cover.outline,
+                  List.of(tape(zip.lying.zip()).transformed(zip.map)),
+                  "figure-under");
+            }
+          }
+        }
+      }
+    }
+    Box shape = canvas.bounds();
+    for (Laid one : laid) {
+      boolean hidden = frame.arrangement() == Arrangement.JOINED && one.lying.zip() != null;
+      details(one, hidden ? others(laid, one) : List.of());
+    }
+    for (Laid one : laid) {
+      boolean joined = frame.arrangement() == Arrangement.JOINED;
+      dimensions(one, joined ? shape : one.outline.bounds());
+    }
+    return canvas;
+  }
+
+  private static List<Laid> others(List<Laid> all, Laid but) {
+    return all.stream().filter(one -> one != but).toList();
+  }
+
+  Canvas draw(FigureSource.Layers frame) {
+    List<Laid> laid = new ArrayList<>();
+    boolean cutAway = frame.views().stream().anyMatch(view -> view.cutAway() != null);
+    for (View view : frame.views()) {
+      Lying lying = lying(view);
+      Affine map =
+          laid.isEmpty()
+              ? Affine.scaling(scale, scale).after(lying.facing())
+              : onto(laid.get(0), lying);
+      double moved = cutAway ? 0 : STAGGER * laid.size();
+      Laid one = new Laid(lying, Affine.translation(moved, moved).after(map));
+      int above = frame.views().size() - 1 - laid.size();
+      laid.add(view.cutAway() == null ? one : cutAway(one, above));
+    }
+    for (int i = 0; i < laid.size(); i++) {
+      base(laid.get(i));
+      for (Laid below : laid.subList(0, i)) {
+        canvas.within(laid.get(i).outline, List.of(below.outline), "figure-under");
+      }
+      details(laid.get(i), laid.subList(i + 1, laid.size()));
+    }
+    Box shape = canvas.bounds();
+    laid.forEach(one -> dimensions(one, shape));
+    return canvas;
+  }
+
+  /**
+   * Leaves out a layer's part on one side of the picture, so that what lies under it is seen: of
+   * the top layer the most.
+   */
+  private static Laid cutAway(Laid laid, int above) {
+    Point side =
+        switch (laid.lying.view().cutAway()) {
+          case LEFT -> new Point(-1, 0);
+          case RIGHT -> new Point(1, 0);
+          case ABOVE -> new Point(0, -1);
+          case BELOW -> new Point(0, 1);
+        };
+    double start = Double.POSITIVE_INFINITY;
+    double end = Double.NEGATIVE_INFINITY;
+    for (Point point : laid.outline.flattened(FLATNESS)) {
+      start = Math.min(start, point.dot(side));
+      end = Math.max(end, point.dot(side));
+    }
+    double cut = end - (end - start) * CUT_AWAY * Math.pow(0.5, above);
+    Lines.Cropped rest = Lines.crop(laid.outline, side.times(cut), side);
+    List<Cut> cuts = new ArrayList<>();
+    laid.cuts.forEach(one -> cuts.add(one.before(side.times(cut), side)));
+    if (rest.from() != null) {
+      cuts.add(new Cut(rest.from(), rest.to()));
+    }
+    return new Laid(laid.lying, laid.map, rest.path(), cuts);
+  }
+
+  private Lying lying(View view) {
+    if (view.zip() != null) {
+      String id = evaluation.hardware(view.zip());
+      Lying.Zip zip =
+          new Lying.Zip(
+              evaluation.length(view.length(), 1, 5_000),
+              evaluation.property(view.zip(), "tape_width"),
+              evaluation.property(view.zip(), "visible_width"));
+      return new Lying(view, null, id, null, tape(zip), null, null, Map.of(), List.of(), zip);
+    }
+    Piece piece = evaluation.piece(view.piece());
+    Panel panel = piece.shape().panel();
+    List<String> turned = new ArrayList<>();
+    view.turned().forEach(edge -> turned.addAll(evaluation.edges(panel, edge)));
+    String material = evaluation.cloth(piece, view.cloth());
+    Path outline =
+        turned.isEmpty()
+            ? piece.shape().cuttingLine().path()
+            : Lines.outline(panel, piece.shape().allowances(), turned);
+    Map<String, Double> allowances = new LinkedHashMap<>(piece.shape().allowances());
+    turned.forEach(edge -> allowances.put(edge, 0.0));
+    Point from = null;
+    Point to = null;
+    if (view.cropped() != null && view.edge() != null) {
+      Path edge = edge(panel, view.edge());
+      Point inward = inward(edge);
+      double most = edge.atLength(edge.length() / 2).minus(farthest(outline, inward)).norm() * 4;
+      double kept = evaluation.length(view.cropped(), 1, Math.max(most, 1));
+      Lines.Cropped cropped =
+          Lines.crop(outline, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
+      outline = cropped.path();
+      from = cropped.from();
+      to = cropped.to();
+    }
+    return new Lying(
+        view, piece, material, Texture.of(material), outline, from, to, allowances, turned, null);
+  }
+
+  private static Point farthest(Path outline, Point direction) {
+    Point best = outline.start();
+    for (Point point : outline.flattened(1)) {
+      if (point.dot(direction) > best.dot(direction)) {
+        best = point;
+      }
+    }
+    return best;
+  }
+
+  private Path edge(Panel panel, SourceText reference) {
+    List<String> names = evaluation.edges(panel, reference);
+    Path path = null;
+    for (String name : names) {
+      Path next = panel.line(name);
+      path = path == null ? next : path.then(next);
+    }
+    return path;
+  }
+
+  /** The direction from an edge's chord into the panel, which lies on its right hand. */
+  private static Point inward(Path edge) {
+    return chord(edge).quarterTurn();
+  }
+
+  private static Point chord(Path edge) {
+    Point chord = edge.end().minus(edge.start());
+    return chord.norm() < 1e-6 ? edge.tangentAtLength(0) : chord.unit();
+  }
+
+  private static Point middle(Path edge) {
+    return edge.start().towards(edge.end(), 0.5);
+  }
+
+  /** Where a layer lies so that its edge meets the lowest layer's. */
+  private Affine onto(Laid base, Lying layer) {
+    Path seam = edge(base.lying.panel(), seamEdge(base.lying.view()));
+    Point inward = base.map.applyVector(inward(seam)).unit();
+    double allowance =
+        allowance(
+            base.lying, evaluation.edges(base.lying.panel(), seamEdge(base.lying.view())).get(0));
+    if (layer.zip() != null) {
+      // The tape's edge lies level with the raw edge.
+      Point raw = base.map.apply(middle(seam)).minus(inward.times(allowance * scale));
+      Point along = new Point(inward.y(), -inward.x()).times(scale);
+      Point across = inward.times(scale);
+      return new Affine(along.x(), along.y(), across.x(), across.y(), raw.x(), raw.y());
+    }
+    Path edge = edge(layer.panel(), seamEdge(layer.view()));
+    Affine mirror = layer.mirrored() ? Affine.scaling(-1, 1) : Affine.IDENTITY;
+    Point own = mirror.applyVector(inward(edge));
+    double cos = own.dot(inward);
+    double sin = own.cross(inward);
+    Affine turn = new Affine(cos, sin, -sin, cos, 0, 0);
+    Affine turned = Affine.scaling(scale, scale).after(turn).after(mirror);
+    Point by = base.map.apply(middle(seam)).minus(turned.apply(middle(edge)));
+    return Affine.translation(by.x(), by.y()).after(turned);
+  }
+
+  private static SourceText seamEdge(View view) {
+    if (view.edge() == null) {
+      throw Evaluation.fault(
+          (view.piece() == null ? view.zip() : view.piece()).position(),
+          FigureCode.FIGURE_KEY_MISSING,
+          "name",
+          "edge");
+    }
+    return view.edge();
+  }
+
+  private static double allowance(Lying lying, String edge) {
+    return lying.allowances().getOrDefault(edge, 0.0);
+  }
+
+  /** The cloth itself, with its outline. */
+  private void base(Laid laid) {
+    Lying lying = laid.lying;
+    if (lying.zip() != null) {
+      zip(laid);
+      return;
+    }
+    canvas.cloth(laid.outline, lying.texture(), lying.view().side(), lying.angle());
+    if (laid.cuts.isEmpty()) {
+      canvas.line(laid.outline, "figure-outline");
+    } else {
+      cutOutline(laid);
+    }
+    List<List<Point>> shapes = new ArrayList<>();
+    for (Thing thing : lying.view().things()) {
+      shapes.add(thing(laid, thing).flattened(FLATNESS));
+    }
+    for (int i = 0; i < shapes.size(); i++) {
+      Thing thing = lying.view().things().get(i);
+      String words = thingName(thing);
+      if (!words.isEmpty()) {
+        nameOn(words, shapes.get(i), shapes.subList(i + 1, shapes.size()));
+      }
+    }
+  }
+
+  /** Names a shape where it is open to view: on it if there is room. */
+  private void nameOn(String words, List<Point> shape, List<List<Point>> covers) {
+    canvas.wish(
+        words,
+        () -> {
+          List<Point> anchors = spread(shape, covers);
+          return anchors.isEmpty() ? List.of(shape.get(0)) : anchors;
+        },
+        point ->
+            Lines.inside(shape, point)
+                && covers.stream().noneMatch(cover -> Lines.inside(cover, point)));
+  }
+
+  private String thingName(Thing thing) {
+    if (thing.name() != null) {
+      return evaluation.text(thing.name());
+    }
+    if (thing.piece() == null) {
+      return "";
+    }
+    Piece piece = evaluation.piece(thing.piece());
+    return pieceName(piece, evaluation.cloth(piece, thing.cloth()), thing.side());
+  }
+
+  /** The outline but for the place where the rest is left out, which gets a break line. */
+  private void cutOutline(Laid laid) {
+    List<Point> points = laid.outline.flattened(FLATNESS);
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      if (!a.equals(b) && laid.cuts.stream().noneMatch(cut -> cut.holds(a, b))) {
+        canvas.line(Path.polyline(List.of(a, b)), "figure-outline");
+      }
+    }
+    laid.cuts.forEach(cut -> canvas.line(breakLine(cut.from, cut.to), "figure-break"));
+  }
+
+  private static Path breakLine(Point from, Point to) {
+    Point along = to.minus(from).unit();
+    Point across = along.quarterTurn();
+    Point middle = from.towards(to, 0.5);
+    return Path.polyline(
+        List.of(
+            from,
+            middle.minus(along.times(1.6)),
+            middle.minus(along.times(0.6)).plus(across.times(1.8)),
+            middle.plus(along.times(0.6)).minus(across.times(1.8)),
+            middle.plus(along.times(1.6)),
+            to));
+  }
+
+  private static Path tape(Lying.Zip zip) {
+    double half = zip.length() / 2 + Lying.Zip.END;
+    return Path.rectangle(new Box(-half, 0, half, zip.tape()));
+  }
+
+  private void zip(Laid laid) {
+    Lying.Zip zip = laid.lying.zip();
+    canvas.shape(laid.outline, "figure-tape");
+    canvas.line(laid.outline, "figure-outline");
+    double half = zip.length() / 2;
+    double middle = zip.tape() / 2;
+    boolean face = laid.lying.view().side() == Side.RIGHT;
+    Path coil =
+        Path.polyline(List.of(new Point(-half, middle), new Point(half, middle)))
+            .transformed(laid.map);
+    canvas.line(coil, face ? "figure-coil" : "figure-coil-back");
+    double stop = 2.5 / Math.max(scale, 0.35) * 0.6;
+    for (double end : new double[] {-half, half}) {
+      canvas.line(
+          Path.polyline(List.of(new Point(end, middle - stop), new Point(end, middle + stop)))
+              .transformed(laid.map),
+          "figure-stop");
+    }
+    if (face) {
+      double at = half - 9;
+      Path slider =
+          Path.rectangle(new Box(at - 4, middle - 3.5, at + 4, middle + 3.5)).transformed(laid.map);
+      canvas.shape(slider, "figure-slider");
+      Path pull =
+          Path.rectangle(new Box(at - 17, middle - 1.8, at - 3, middle + 1.8))
+              .transformed(laid.map);
+      canvas.shape(pull, "figure-slider");
+    }
+  }
+
+  /** Draws a thing and gives its outline on paper. */
+  private Path thing(Laid laid, Thing thing) {
+    if (thing.piece() != null) {
+      Piece piece = evaluation.piece(thing.piece());
+      String material = evaluation.cloth(piece, thing.cloth());
+      Path outline = piece.shape().cuttingLine().path();
+      Box own = piece.shape().panel().outline().bounds();
+      Box host = laid.lying.panel().outline().bounds();
+      // Derived panels keep their place; others of their own are centred.
+      Point by =
+          host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
+      Path at = outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
+      canvas.cloth(at, Texture.of(material), thing.side(), laid.lying.angle());
+      canvas.line(at, "figure-outline");
+      return at;
+    }
+    if (thing.band() != null) {
+      return band(laid, thing);
+    }
+    Placement placement = placement(laid.lying, thing.place());
+    double width = evaluation.length(thing.width(), 0.1, 10_000);
+    double length = evaluation.length(thing.length(), 0.1, 10_000);
+    double seen =
+        thing.cropped() == null ? length : evaluation.length(thing.cropped(), 0.1, length);
+    Point along = placement.inward.quarterTurn().times(-width / 2);
+    Point in = placement.inward.times(seen);
+    Point at = placement.point;
+    Path outline =
+        Path.polyline(
+            List.of(
+                at.minus(along),
+                at.plus(along),
+                at.plus(along).plus(in),
+                at.minus(along).plus(in),
+                at.minus(along)));
+    Path drawn = outline.transformed(laid.map);
+    Point down = laid.map.applyVector(placement.inward);
+    double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;
+    if (thing.cloth() != null) {
+      canvas.cloth(drawn, Texture.of(evaluation.material(thing.cloth())), thing.side(), angle);
+    } else {
+      canvas.cloth(drawn, Texture.MAIN, Side.WRONG, 0);
+    }
+    if (seen < length) {
+      Point a = laid.map.apply(at.plus(along));
+      Point b = laid.map.apply(at.plus(along).plus(in));
+      Point c = laid.map.apply(at.minus(along).plus(in));
+      Point d = laid.map.apply(at.minus(along));
+      canvas.line(Path.polyline(List.of(c, d, a, b)), "figure-outline");
+      canvas.line(breakLine(b, c), "figure-break");
+    } else {
+      canvas.line(drawn, "figure-outline");
+    }
+    return drawn;
+  }
+
+  /** A band along the raw edge: what lies between the outline and its parallel. */
+  private Path band(Laid laid, Thing thing) {
+    Lying lying = laid.lying;
+    Panel panel = lying.panel();
+    List<String> edges = evaluation.edges(panel, thing.band());
+    double width = evaluation.length(thing.width(), 0.1, 500);
+    double outside = allowance(lying, edges.get(0)) - width;
+    List<Path> inner = Lines.beside(panel, lying.allowances(), edges, outside, lying.turned());
+    if (inner.size() != 1 || !inner.get(0).isClosed()) {
+      throw Evaluation.fault(
+          thing.band().position(),
+          FigureCode.FIGURE_LINE_IMPOSSIBLE,
+          "value",
+          Evaluation.hundredth(width),
+          "edge",
+          thing.band().text(),
+          "size",
+          evaluation.size());
+    }
+    Path hole = inner.get(0).transformed(laid.map);
+    String material = evaluation.material(thing.cloth());
+    Path outline = laid.outline;
+    canvas.cloth(outline, Texture.of(material), thing.side(), lying.angle());
+    canvas.cloth(hole, lying.texture(), lying.view().side(), lying.angle());
+    canvas.line(outline, "figure-outline");
+    canvas.line(hole, "figure-outline");
+    Point start = outline.start();
+    double at = hole.nearestLength(start);
+    Path turned =
+        at < 1e-6
+            ? hole
+            : hole.part(at, hole.length())
+                .then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
+    return outline
+        .then(Path.polyline(List.of(start, turned.start())))
+        .then(turned.reversed())
+        .then(Path.polyline(List.of(turned.start(), start)));
+  }
+
+  private record Placement(Point point, Point inward) {}
+
+  private Placement placement(Lying lying, Place place) {
+    Panel panel = lying.panel();
+    Path edge = edge(panel, place.edge());
+    double at = evaluation.along(place.along(), edge.length(), edge.length() / 2);
+    double allowance = allowance(lying, edgeAt(panel, place.edge(), at));
+    double inside = place.inside() == null ? 0 : evaluation.length(place.inside());
+    Point inward = edge.tangentAtLength(at).quarterTurn();
+    return new Placement(edge.atLength(at).plus(inward.times(inside - allowance)), inward);
+  }
+
+  private String edgeAt(Panel panel, SourceText reference, double at) {
+    double left = at;
+    List<String> names = evaluation.edges(panel, reference);
+    for (String name : names) {
+      double length = panel.line(name).length();
+      if (left <= length + 1e-9) {
+        return name;
+      }
+      left -= length;
+    }
+    return names.get(names.size() - 1);
+  }
+
+  private String pieceName(Piece piece, String material, Side side) {
+    if (piece.cuts().size() == 1 && !Texture.of(material).sided()) {
+      return evaluation.word(
+          "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
+    }
+    return evaluation.word(
+        "piece",
+        "number",
+        Integer.toString(piece.number()),
+        "name",
+        piece.name(),
+        "cloth",
+        evaluation.clothAndSide(material, side));
+  }
+
+  /** Points well inside a shape and outside others that cover it, those in the open first. */
+  private static List<Point> spread(List<Point> shape, List<List<Point>> covers) {
+    Box box = bounds(shape);
+    List<Point> found = new ArrayList<>();
+    for (double margin : new double[] {2.5, 1.1, 0.5}) {
+      int columns = (int) Math.max(3, Math.min(44, box.width() / 1.4));
+      int rows = (int) Math.max(3, Math.min(30, box.height() / 1.4));
+      for (int i = 0; i < columns; i++) {
+        for (int j = 0; j < rows; j++) {
+          Point point =
+              new Point(
+                  box.minX() + box.width() * (i + 0.5) / columns,
+                  box.minY() + box.height() * (j + 0.5) / rows);
+          if (Lines.inside(shape, point)
+              && clear(shape, point, margin)
+              && covers.stream()
+                  .noneMatch(cover -> Lines.inside(cover, point) || !clear(cover, point, margin))) {
+            found.add(point);
+          }
+        }
+      }
+      if (!found.isEmpty()) {
+        break;
+      }
+    }
+    if (found.size() < 2) {
+      return found;
+    }
+    Point centre = box.centre();
+    Point middle = found.stream().min(Comparator.comparingDouble(centre::distance)).orElseThrow();
+    List<Point> some = new ArrayList<>();
+    some.add(middle);
+    int count = Math.min(16, found.size());
+    for (int i = 0; i < count; i++) {
+      some.add(found.get((2 * i + 1) * found.size() / (2 * count)));
+    }
+    return some;
+  }
+
+  private static Box bounds(List<Point> points) {
+    Box box = new Box(points.get(0).x(), points.get(0).y(), points.get(0).x(), points.get(0).y());
+    for (Point point : points) {
+      box = box.union(new Box(point.x(), point.y(), point.x(), point.y()));
+    }
+    return box;
+  }
+
+  private static boolean clear(List<Point> polygon, Point point, double margin) {
+    for (int i = 1; i < polygon.size(); i++) {
+      Point a = polygon.get(i - 1);
+      Point along = polygon.get(i).minus(a);
+      double square = along.dot(along);
+      double t = square == 0 ? 0 : Math.max(0, Math.min(1, point.minus(a).dot(along) / square));
+      if (point.distance(a.plus(along.times(t))) < margin) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void details(Laid laid, List<Laid> above) {
+    Lying lying = laid.lying;
+    if (lying.piece() != null) {
+      marks(laid);
+      lying.view().lines().forEach(line -> line(laid, line));
+      lying.view().clips().forEach(clips -> clips(laid, clips));
+      if (lying.view().around() != null) {
+        around(laid);
+      }
+    }
+    name(laid, above);
+    for (Label label : lying.view().labels()) {
+      if (lying.piece() == null) {
+        throw Evaluation.fault(
+            label.place().edge().position(),
+            FigureCode.FIGURE_EDGE_UNKNOWN,
+            "panel",
+            lying.material(),
+            "name",
+            label.place().edge().text(),
+            "near",
+            "none",
+            "known",
+            "");
+      }
+      Point anchor = laid.map.apply(placement(lying, label.place()).point);
+      if (label.number() > 0) {
+        canvas.ring(label.number(), anchor);
+      } else {
+        canvas.wish(evaluation.text(label.text()), List.of(anchor), null);
+      }
+    }
+  }
+
+  private void name(Laid laid, List<Laid> above) {
+    Lying lying = laid.lying;
+    if (!lying.view().named()) {
+      return;
+    }
+    String words;
+    if (lying.view().name() != null) {
+      words = evaluation.text(lying.view().name());
+    } else if (lying.zip() != null) {
+      words = evaluation.word(lying.view().side() == Side.RIGHT ? "zip.face.up" : "zip.face.down");
+    } else {
+      words = pieceName(lying.piece(), lying.material(), lying.view().side());
+    }
+    List<List<Point>> covers = new ArrayList<>();
+    for (Laid cover : above) {
+      covers.add(cover.outline.flattened(FLATNESS));
+    }
+    for (Thing thing : lying.view().things()) {
+      if (thing.piece() != null) {
+        Path outline =
+            evaluation.piece(thing.piece()).shape().cuttingLine().path().transformed(laid.map);
+        covers.add(outline.flattened(FLATNESS));
+      }
+    }
+    nameOn(words, laid.outline.flattened(FLATNESS), covers);
+  }
+
+  private void marks(Laid laid) {
+    Lying lying = laid.lying;
+    Panel panel = lying.panel();
+    if (lying.view().shown().contains(Shown.STITCHING)) {
+      List<String> edges =
+          panel.edges().stream()
+              .map(Edge::name)
+              .filter(edge -> allowance(lying, edge) > 0)
+              .toList();
+      List<Path> paths =
+          Lines.beside(panel, lying.allowances(), edges, 0, lying.turned()).stream()
+              .map(path -> path.transformed(laid.map))
+              .toList();
+      within(laid, paths, "figure-stitching");
+    }
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Notch notch && lying.view().shown().contains(Shown.NOTCHES)) {
+        notch(laid, notch);
+      } else if (mark instanceof Mark.Grainline grain
+          && lying.view().shown().contains(Shown.GRAIN)) {
+        grain(laid.map.apply(grain.from()), laid.map.apply(grain.to()));
+      }
+    }
+  }
+
+  /** A notch is drawn from the raw edge inwards, a little longer than it is cut. */
+  private void notch(Laid laid, Mark.Notch notch) {
+    Path edge = laid.lying.panel().line(notch.edge());
+    double allowance = allowance(laid.lying, notch.edge());
+    double apart = 1.3 / scale;
+    for (int i = 0; i < notch.count(); i++) {
+      double at = notch.at() + (i - (notch.count() - 1) / 2.0) * apart;
+      Point inward = edge.tangentAtLength(at).quarterTurn();
+      Point raw = laid.map.apply(edge.atLength(at).minus(inward.times(allowance)));
+      Point end = raw.plus(laid.map.applyVector(inward).unit().times(NOTCH));
+      canvas.line(Path.polyline(List.of(raw, end)), "figure-notch");
+    }
+  }
+
+  private void grain(Point from, Point to) {
+    Point a = from.towards(to, 0.18);
+    Point b = to.towards(from, 0.18);
+    canvas.line(Path.polyline(List.of(a, b)), "figure-grain");
+    Point along = b.minus(a).unit();
+    for (int end = -1; end <= 1; end += 2) {
+      Point tip = end < 0 ? a : b;
+      Point back = along.times(-2.2 * end);
+      Point side = along.quarterTurn().times(0.8);
+      canvas.shape(
+          Path.polyline(List.of(tip, tip.plus(back).plus(side), tip.plus(back).minus(side), tip)),
+          "figure-arrow");
+    }
+  }
+
+  private void line(Laid laid, SewnLine line) {
+    Lying lying = laid.lying;
+    Panel panel = lying.panel();
+    List<String> edges = new ArrayList<>();
+    line.edges().forEach(edge -> edges.addAll(evaluation.edges(panel, edge)));
+    List<Path> paths = new ArrayList<>();
+    double allowance = allowance(lying, edges.get(0));
+    double outside =
+        switch (line.kind()) {
+          case EDGE -> allowance;
+          case SEW -> line.distance() == null ? 0 : -evaluation.length(line.distance(), 0, 500);
+          case BASTE -> allowance - evaluation.length(line.distance(), 0, 500);
+          case TOPSTITCH -> -evaluation.length(line.distance(), 0, 500);
+        };
+    for (Path path : Lines.beside(panel, lying.allowances(), edges, outside, lying.turned())) {
+      Path drawn = path;
+      if (outside < 0 && !path.isClosed()) {
+        drawn = extended(path, most(lying));
+      }
+      paths.add(drawn.transformed(laid.map));
+    }
+    if (paths.isEmpty()) {
+      throw Evaluation.fault(
+          line.edges().get(0).position(),
+          FigureCode.FIGURE_LINE_IMPOSSIBLE,
+          "value",
+          Evaluation.hundredth(Math.abs(outside)),
+          "edge",
+          line.edges().get(0).text(),
+          "size",
+          evaluation.size());
+    }
+    String role =
+        switch (line.kind()) {
+          case SEW -> "figure-sew";
+          case BASTE -> "figure-baste";
+          case TOPSTITCH -> "figure-topstitch";
+          case EDGE -> "figure-edge";
+        };
+    String drawn = line.now() ? role + "-now" : role;
+    if (line.kind() == LineKind.EDGE) {
+      canvas.lines(paths, drawn);
+    } else {
+      if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
+        canvas.within(laid.outline, paths, "figure-line-halo");
+      }
+      within(laid, paths, drawn);
+    }
+    if (line.text() != null) {
+      List<Point> outline = laid.outline.flattened(FLATNESS);
+      List<Point> anchors = new ArrayList<>();
+      for (Path path : paths) {
+        double length = path.length();
+        for (int i = 1; i < 12; i++) {
+          Point point = path.atLength(length * i / 12);
+          if (line.kind() == LineKind.EDGE || Lines.inside(outline, point)) {
+            anchors.add(point);
+          }
+        }
+      }
+      canvas.wish(evaluation.text(line.text()), anchors, null);
+    }
+  }
+
+  /** Draws lines where the piece is seen; labels keep clear of them there. */
+  private void within(Laid laid, List<Path> paths, String role) {
+    Path whole = laid.whole();
+    canvas.within(whole, paths, role);
+    List<Point> outline = whole.flattened(FLATNESS);
+    for (Path path : paths) {
+      List<Point> points = path.flattened(FLATNESS);
+      for (int i = 1; i < points.size(); i++) {
+        Point a = points.get(i - 1);
+        Point b = points.get(i);
+        int steps = (int) Math.max(1, Math.ceil(a.distance(b) / 2));
+        for (int k = 0; k < steps; k++) {
+          Point from = a.towards(b, (double) k / steps);
+          Point to = a.towards(b, (k + 1.0) / steps);
+          if (!from.equals(to) && Lines.inside(outline, from.towards(to, 0.5))) {
+            canvas.obstacle(Path.polyline(List.of(from, to)));
+          }
+        }
+      }
+    }
+  }
+
+  private static double most(Lying lying) {
+    return lying.allowances().values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  }
+
+  private static Path extended(Path path, double by) {
+    if (by <= 0) {
+      return path;
+    }
+    Point start = path.start().minus(path.tangentAtLength(0).times(by));
+    Point end = path.end().plus(path.tangentAtLength(path.length()).times(by));
+    return Path.polyline(List.of(start, path.start()))
+        .then(path)
+        .then(Path.polyline(List.of(path.end(), end)));
+  }
+
+  private void clips(Laid laid, Clips clips) {
+    Lying lying = laid.lying;
+    Path edge = edge(lying.panel(), clips.edge());
+    double every = evaluation.length(clips.every(), 1, 1_000);
+    double from = evaluation.along(clips.from(), edge.length(), 0);
+    double to = evaluation.along(clips.to(), edge.length(), edge.length());
+    double allowance = allowance(lying, evaluation.edges(lying.panel(), clips.edge()).get(0));
+    double depth = evaluation.length(clips.depth(), 0, allowance);
+    List<Path> cuts = new ArrayList<>();
+    List<Point> polygon = laid.outline.flattened(FLATNESS);
+    for (double at = from; at <= to + 1e-6; at += every) {
+      Point inward = edge.tangentAtLength(at).quarterTurn();
+      Point raw = edge.atLength(at).minus(inward.times(allowance));
+      Point end = raw.plus(inward.times(depth));
+      boolean wanted = !clips.curves() || bends(edge, at);
+      if (wanted && Lines.inside(polygon, laid.map.apply(end))) {
+        cuts.add(Path.polyline(List.of(laid.map.apply(raw), laid.map.apply(end))));
+      }
+    }
+    if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
+      canvas.within(laid.outline, cuts, "figure-line-halo");
+    }
+    canvas.lines(cuts, "figure-edge-now");
+  }
+
+  private static boolean bends(Path edge, double at) {
+    double near = 1.5;
+    Point before = edge.tangentAtLength(Math.max(0, at - near));
+    Point after = edge.tangentAtLength(Math.min(edge.length(), at + near));
+    return Math.abs(before.cross(after)) > 0.01;
+  }
+
+  /** Bands outside the raw edge, one for each part of the seam's other side. */
+  private void around(Laid laid) {
+    FigureSource.Around around = laid.lying.view().around();
+    Panel panel = laid.lying.panel();
+    SeamSource seam = null;
+    List<String> names = new ArrayList<>();
+    for (SeamSource one : evaluation.pattern().source().seams()) {
+      names.add(one.name().text());
+      if (one.name().text().equals(around.seam().text())) {
+        seam = one;
+      }
+    }
+    if (seam == null) {
+      throw evaluation.unknown(FigureCode.FIGURE_SEAM_UNKNOWN, around.seam(), names);
+    }
+    Path start = edge(panel, around.start());
+    Path outline = panel.outline();
+    double at = outline.nearestLength(start.start());
+    double whole = outline.length();
+    double allowance = most(laid.lying);
+    for (SeamSource.Side side : seam.sides()) {
+      boolean own =
+          side.members().stream()
+              .anyMatch(member -> member.text().text().startsWith(panel.name() + "."));
+      if (own) {
+        continue;
+      }
+      int index = 0;
+      for (SeamSource.Member member : side.members()) {
+        double length = memberLength(member);
+        band(laid, outline, at, length, whole, allowance, memberName(member), index++);
+        at += length;
+      }
+    }
+  }
+
+  private double memberLength(SeamSource.Member member) {
+    String text = member.text().text();
+    int dot = text.indexOf('.');
+    if (dot > 0) {
+      Panel panel = evaluation.pattern().panels().get(text.substring(0, dot));
+      if (panel != null && panel.line(text.substring(dot + 1)) != null) {
+        return panel.line(text.substring(dot + 1)).length();
+      }
+    }
+    return evaluation.length(member.formula());
+  }
+
+  private String memberName(SeamSource.Member member) {
+    String text = member.text().text();
+    int dot = text.indexOf('.');
+    String owner = dot > 0 ? text.substring(0, dot) : text;
+    for (Piece piece : evaluation.pattern().pieces()) {
+      if (piece.shape().panel().name().equals(owner)) {
+        return evaluation.word(
+            "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
+      }
+    }
+    return evaluation.pattern().source().hardware().stream()
+            .anyMatch(thing -> thing.id().text().equals(owner))
+        ? evaluation.word("zip")
+        : text;
+  }
+
+  private void band(
+      Laid laid,
+      Path outline,
+      double from,
+      double length,
+      double whole,
+      double allowance,
+      String name,
+      int index) {
+    double gap = allowance + 1.6 / scale;
+    double far = gap + BAND / scale;
+    List<Point> inner = new ArrayList<>();
+    List<Point> outer = new ArrayList<>();
+    int steps = (int) Math.max(8, Math.ceil(length / 1.5));
+    for (int i = 0; i <= steps; i++) {
+      double at = from + length * i / steps;
+      at -= whole * Math.floor(at / whole);
+      Point inward = outline.tangentAtLength(at).quarterTurn();
+      inner.add(laid.map.apply(outline.atLength(at).minus(inward.times(gap))));
+      outer.add(laid.map.apply(outline.atLength(at).minus(inward.times(far))));
+    }
+    List<Point> ring = new ArrayList<>(inner);
+    for (int i = outer.size() - 1; i >= 0; i--) {
+      ring.add(outer.get(i));
+    }
+    ring.add(inner.get(0));
+    Path shape = Path.polyline(ring);
+    canvas.cloth(shape, Texture.MAIN, index % 2 == 0 ? Side.RIGHT : Side.WRONG, 0);
+    canvas.line(shape, "figure-outline");
+    List<Point> anchors = new ArrayList<>();
+    for (int tenth : new int[] {5, 4, 6, 3, 7}) {
+      int at = tenth * steps / 10;
+      anchors.add(inner.get(at).towards(outer.get(at), 0.5));
+    }
+    canvas.wish(name, anchors, null);
+  }
+
+  private void dimensions(Laid laid, Box shape) {
+    for (Dimension dimension : laid.lying.view().dimensions()) {
+      dimension(laid, dimension, shape);
+    }
+  }
+
+  private void dimension(Laid laid, Dimension dimension, Box shape) {
+    Lying lying = laid.lying;
+    if (dimension.measured() == Measured.WIDTH || dimension.measured() == Measured.HEIGHT) {
+      overall(laid, dimension, shape);
+      return;
+    }
+    if (lying.piece() == null) {
+      throw Evaluation.fault(dimension.place(), FigureCode.FIGURE_KEY_MISSING, "name", "piece");
+    }
+    Panel panel = lying.panel();
+    Path edge = edge(panel, dimension.edge());
+    if (dimension.measured() == Measured.ALONG) {
+      double from = evaluation.along(dimension.from(), edge.length(), 0);
+      double to = evaluation.along(dimension.to(), edge.length(), edge.length());
+      double allowance = allowance(lying, edgeAt(panel, dimension.edge(), from));
+      Point outward = edge.tangentAtLength((from + to) / 2).quarterTurn().times(-allowance);
+      Point a = laid.map.apply(edge.atLength(from).plus(outward));
+      Point b = laid.map.apply(edge.atLength(to).plus(outward));
+      canvas.dimension(a, b, dimension.beside(), evaluation.printed(Math.abs(to - from)), shape);
+      return;
+    }
+    double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
+    double depth =
+        dimension.depth() == null ? allowance : evaluation.length(dimension.depth(), 0, 10_000);
+    // At the end of the edge that is nearer to where the dimension stands.
+    double best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (double at : new double[] {0, edge.length()}) {
+      Point point = laid.map.apply(edge.atLength(at));
+      double distance =
+          switch (dimension.beside()) {
+            case ABOVE -> point.y() - shape.minY();
+            case BELOW -> shape.maxY() - point.y();
+            case LEFT -> point.x() - shape.minX();
+            case RIGHT -> shape.maxX() - point.x();
+          };
+      if (distance < least) {
+        least = distance;
+        best = at;
+      }
+    }
+    Point inward = edge.tangentAtLength(Math.min(best, edge.length() - 1e-3)).quarterTurn();
+    Point raw = edge.atLength(best).minus(inward.times(allowance));
+    canvas.dimension(
+        laid.map.apply(raw),
+        laid.map.apply(raw.plus(inward.times(depth))),
+        dimension.beside(),
+        evaluation.printed(depth),
+        shape);
+  }
+
+  private void overall(Laid laid, Dimension dimension, Box shape) {
+    boolean width = dimension.measured() == Measured.WIDTH;
+    Path outline =
+        dimension.raw() || laid.lying.piece() == null
+            ? laid.outline
+            : laid.lying.panel().outline().transformed(laid.map);
+    Box box = outline.bounds();
+    double value = (width ? box.width() : box.height()) / scale;
+    boolean above = dimension.beside() == FigureSource.Beside.ABOVE;
+    boolean right = dimension.beside() == FigureSource.Beside.RIGHT;
+    Point a =
+        width
+            ? new Point(box.minX(), above ? box.minY() : box.maxY())
+            : new Point(right ? box.maxX() : box.minX(), box.minY());
+    Point b =
+        width
+            ? new Point(box.maxX(), above ? box.minY() : box.maxY())
+            : new Point(right ? box.maxX() : box.minX(), box.maxY());
+    canvas.dimension(a, b, dimension.beside(), evaluation.printed(value), shape);
+  }
+}

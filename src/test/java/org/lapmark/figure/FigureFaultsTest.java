@@ -1,0 +1,131 @@
+package org.lapmark.figure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingText;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.source.PatternSource;
+
+/** Each fault gives its finding at its place; the same block put right gives none. */
+class FigureFaultsTest {
+  private static final PatternSource SOURCE = DemoFigures.source();
+  private static final GradedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
+
+  /** A block, and what is found in it: {@code line:column+length code}, one a line. */
+  private record Case(String name, String yaml, String expected) {}
+
+  private static List<Case> cases() throws IOException {
+    try (InputStream stream = FigureFaultsTest.class.getResourceAsStream("figure-faults.txt")) {
+      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+      List<Case> cases = new ArrayList<>();
+      for (String part : text.split("(?m)^=== ")) {
+        if (!part.isBlank()) {
+          int line = part.indexOf('\n');
+          int end = part.indexOf("\n---\n");
+          cases.add(
+              new Case(
+                  part.substring(0, line),
+                  part.substring(line + 1, end + 1),
+                  part.substring(end + 5).strip()));
+        }
+      }
+      return cases;
+    }
+  }
+
+  private static Findings found(String yaml) {
+    Findings findings = new Findings();
+    FigureSource.parse(DemoFigures.block(yaml), findings)
+        .ifPresent(
+            figure ->
+                DemoFigures.drawer().draw(figure, PATTERN, SOURCE.masthead().form(), findings));
+    return findings;
+  }
+
+  @TestFactory
+  List<DynamicTest> eachFaultIsFoundWhereItStands() throws IOException {
+    return cases().stream()
+        .map(
+            one ->
+                DynamicTest.dynamicTest(
+                    one.name,
+                    () ->
+                        assertEquals(
+                            one.expected,
+                            found(one.yaml).sorted().stream()
+                                .map(FigureFaultsTest::line)
+                                .collect(Collectors.joining("\n")))))
+        .toList();
+  }
+
+  private static String line(Finding finding) {
+    return finding.position().line()
+        + ":"
+        + finding.position().column()
+        + "+"
+        + finding.position().length()
+        + " "
+        + finding.code().id();
+  }
+
+  @Test
+  void everyCodeIsTriggeredAndSpeaks() throws IOException {
+    Set<String> seen = new TreeSet<>();
+    List<String> blocks = new ArrayList<>(cases().stream().map(Case::yaml).toList());
+    blocks.add("pieces: " + "[".repeat(30));
+    blocks.add(crowded());
+    for (String block : blocks) {
+      for (Finding finding : found(block).sorted()) {
+        seen.add(finding.code().id());
+        assertTrue(FindingText.message(finding).endsWith("."), finding.code().id());
+        assertTrue(FindingText.hint(finding).length() > 5, finding.code().id());
+      }
+    }
+    for (FigureCode code : FigureCode.values()) {
+      assertTrue(seen.contains(code.id()), code.id());
+    }
+  }
+
+  @Test
+  void labelsThatCannotBeKeptApartAreReported() {
+    assertEquals(
+        "1:1+1 figure-crowded",
+        found(crowded()).sorted().stream()
+            .map(FigureFaultsTest::line)
+            .collect(Collectors.joining("\n")));
+  }
+
+  private static String crowded() {
+    StringBuilder block = new StringBuilder("width: half\npieces:\n- piece: 4\n  labels:\n");
+    for (int i = 0; i < 36; i++) {
+      block.append("  - {text: \"a label of some length, number ").append(i);
+      block.append(" of many\", edge: top, along: 0.5}\n");
+    }
+    return block.toString();
+  }
+
+  @Test
+  void hintsNameTheNearestWord() {
+    assertEquals("Did you mean ‘side’?", hint("pieces:\n- {piece: 1, sides: wrong}\n"));
+    assertEquals("Did you mean ‘wrong’?", hint("pieces:\n- {piece: 1, side: wrng}\n"));
+    assertEquals("Did you mean ‘lining’?", hint("pieces:\n- {piece: 1, cloth: linning}\n"));
+  }
+
+  private static String hint(String yaml) {
+    return FindingText.hint(found(yaml).sorted().get(0));
+  }
+}
