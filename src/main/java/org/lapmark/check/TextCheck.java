@@ -9,18 +9,24 @@ import org.lapmark.grade.Printed;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
+import org.lapmark.text.Printing;
+import org.lapmark.text.Steps;
+import org.lapmark.text.Targets;
 
 /** Every placeholder of the author's texts can be printed in every variant. */
 final class TextCheck {
   private TextCheck() {}
 
   static void run(GradedPattern pattern, Findings findings) {
-    for (TemplateText text : texts(pattern.source(), findings)) {
+    for (TemplateText text : texts(pattern.source())) {
       Printed.of(text, pattern, findings);
     }
+    // Steps are Markdown, where braces in code and in figures are no placeholders.
+    Steps steps = Steps.read(pattern.source().steps(), Targets.of(pattern.source()), findings);
+    Printing.of(steps.values(), List.of(pattern), pattern.source().masthead().form(), findings);
   }
 
-  private static List<TemplateText> texts(PatternSource source, Findings findings) {
+  private static List<TemplateText> texts(PatternSource source) {
     Masthead masthead = source.masthead();
     List<TemplateText> texts = new ArrayList<>();
     texts.add(masthead.summary());
@@ -34,7 +40,6 @@ final class TextCheck {
               texts.add(row.label());
               texts.add(row.value());
             });
-    source.steps().forEach(step -> texts.add(TemplateText.parse(step.body(), findings)));
     texts.removeIf(Objects::isNull);
     return texts;
   }

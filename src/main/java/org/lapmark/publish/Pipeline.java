@@ -98,7 +98,8 @@ final class Pipeline {
                         (desk, pattern, paper) -> {
                           desk.plan(pattern, paper);
                           return List.of();
-                        });
+                        },
+                        List.of());
                   }
                   return List.of();
                 }));
@@ -196,7 +197,8 @@ final class Pipeline {
                           desk.tiles(made, plan)));
                 }
                 return files;
-              });
+              },
+              companion(one, graded, names, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -210,6 +212,22 @@ final class Pipeline {
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
     }
+  }
+
+  /** One file for every size; a run that doesn't make every size keeps the one from before. */
+  private static List<DeskWork> companion(
+      Opened one, List<GradedPattern> graded, FileNames names, OutputFolder.Draft draft) {
+    if (graded.size() < one.source.sizes().sizes().size()) {
+      return List.of();
+    }
+    return List.of(
+        (desk, findings) -> {
+          byte[] page = desk.companion(graded, findings);
+          // A page with a gap in it is not written.
+          return findings.hasErrors()
+              ? List.of()
+              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
+        });
   }
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
@@ -236,30 +254,41 @@ final class Pipeline {
         throws IOException;
   }
 
+  /** What is done at a desk. */
+  private interface DeskWork {
+    List<Manifest.Entry> on(Stages.Desk desk, Findings findings) throws IOException;
+  }
+
+  /** Does one work for each pattern on each paper, and beside it what isn't for one paper. */
   private List<Manifest.Entry> onEveryPaper(
       Opened one,
       List<GradedPattern> graded,
       List<Paper> papers,
       ExecutorService pool,
-      PaperWork work)
+      PaperWork work,
+      List<DeskWork> beside)
       throws IOException {
     Locale language = one.source.masthead().language();
     // Fonts belong to one thread, so each thread has a desk of its own.
     ThreadLocal<Stages.Desk> desks = ThreadLocal.withInitial(() -> stages.desk(language));
-    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    List<DeskWork> works = new ArrayList<>(beside);
     for (GradedPattern pattern : graded) {
       for (Paper paper : papers) {
-        tasks.add(
-            () -> {
-              Findings findings = new Findings();
-              try {
-                return new Part<>(work.on(desks.get(), pattern, paper), findings);
-              } catch (FindingException e) {
-                findings.add(e.finding());
-                return new Part<>(List.of(), findings);
-              }
-            });
+        works.add((desk, findings) -> work.on(desk, pattern, paper));
       }
+    }
+    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    for (DeskWork task : works) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              return new Part<>(task.on(desks.get(), findings), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(List.of(), findings);
+            }
+          });
     }
     List<Manifest.Entry> entries = new ArrayList<>();
     join(one, tasks, pool).forEach(entries::addAll);

@@ -2,8 +2,10 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.check.PatternChecks;
+import org.lapmark.document.CompanionWriter;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
@@ -34,10 +36,13 @@ record RealStages(Templates templates) implements Stages {
   public Desk desk(Locale language) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(
-        writer, new SheetPlanner(writer.wording(language), writer.styles(), writer.lettering()));
+        writer,
+        new SheetPlanner(writer.wording(language), writer.styles(), writer.lettering()),
+        new CompanionWriter(writer));
   }
 
-  private record WritingDesk(DocumentWriter writer, SheetPlanner planner) implements Desk {
+  private record WritingDesk(
+      DocumentWriter writer, SheetPlanner planner, CompanionWriter companions) implements Desk {
     @Override
     public SheetPlan plan(GradedPattern pattern, Paper paper) {
       return planner.plan(pattern, paper);
@@ -51,6 +56,11 @@ record RealStages(Templates templates) implements Stages {
     @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+      return companions.write(patterns, findings);
     }
   }
 }
