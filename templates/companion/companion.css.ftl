@@ -36,6 +36,7 @@ a { color: var(--mark); text-underline-offset: 0.18em; }
 /* Controls: none is lower than a fingertip. */
 select, button, .button, .choice, .tick { min-height: 2.75rem; font: inherit; color: inherit; }
 select, button, .button { background: var(--paper); border: 1px solid var(--quiet); border-radius: 0.4rem; padding: 0 0.6rem; }
+.bar select { padding: 0 0.3rem; }
 .button { display: inline-flex; align-items: center; text-decoration: none; }
 button, select, label.tick, label.choice { cursor: pointer; }
 input[type="checkbox"] { width: 1.4rem; height: 1.4rem; margin: 0; accent-color: var(--mark); flex: none; }
@@ -48,7 +49,8 @@ html:not(.js) .bar, html:not(.js) .notice, html:not(.js) .progress { display: no
 #display { max-width: 38rem; margin: 0 auto; padding: 0 1rem 0.5rem; }
 #display:not([hidden]) { display: flex; flex-wrap: wrap; gap: 0.25rem 1.5rem; align-items: center; }
 #display p { flex: 1 0 100%; margin: 0; color: var(--quiet); font-size: 0.9375rem; }
-.choice { display: inline-flex; align-items: center; gap: 0.6rem; }
+.choice { display: inline-flex; flex-wrap: wrap; align-items: center; gap: 0.25rem 0.6rem; max-width: 100%; }
+.choice select { max-width: 100%; }
 .line { height: 3px; background: var(--leaf); }
 #progress-line { height: 3px; width: 100%; background: var(--mark); transform-origin: left; }
 
@@ -85,6 +87,8 @@ td.right, th.right { text-align: right; }
 td.center, th.center { text-align: center; }
 .thing { margin-bottom: 1.75rem; }
 .thing h3 { margin-bottom: 0.4rem; }
+.thing h3::first-letter, .plain li::first-letter { text-transform: uppercase; }
+#cautions h3 { margin: 1.4rem 0 0.25rem; }
 .thing h3, .pieces h3 { text-wrap: pretty; }
 .thing dl { margin-bottom: 0.5rem; }
 .thing .aside { margin-bottom: 0.3rem; }

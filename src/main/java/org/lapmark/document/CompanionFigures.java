@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.Figure;
@@ -58,28 +57,28 @@ final class CompanionFigures {
     if (source.isEmpty()) {
       return;
     }
-    Map<Integer, Figure> figures = new LinkedHashMap<>();
-    for (int i = 0; i < sizes.patterns().size(); i++) {
-      Findings findings = sizes.findings();
-      Optional<Figure> figure = drawer.draw(source.get(), sizes.patterns().get(i), form, findings);
-      if (figure.isPresent()) {
-        figures.put(i, figure.get());
-      }
-    }
+    Map<Integer, Figure> figures = draw(source.get(), sizes.findings());
     if (figures.isEmpty()) {
       return;
     }
-    String id = "figure-" + ++count;
+    // On a phone a wide figure is read in the width of a narrow one, with letters of full size.
+    Map<Integer, Figure> narrow =
+        source.get().half() ? Map.of() : draw(narrow(source.get()), new Findings());
+    boolean swapped = narrow.keySet().equals(figures.keySet());
+    count++;
     out.open("figure");
-    if (isAlike(figures)) {
-      sheet(figures.values().iterator().next(), id, null, out);
-    } else {
-      figures.forEach((size, figure) -> sheet(figure, id + "-" + size, size, out));
+    sheets(
+        figures,
+        source.get().half() ? "sheet" : swapped ? "sheet wide swapped" : "sheet wide",
+        out);
+    if (swapped) {
+      sheets(narrow, "sheet narrow", out);
     }
     String caption = sizes.html(source.get().caption());
-    if (!caption.isEmpty() || !isAlike(figures)) {
+    boolean alike = isAlike(figures) && (!swapped || isAlike(narrow));
+    if (!caption.isEmpty() || !alike) {
       out.open("figcaption").raw(caption);
-      if (!isAlike(figures)) {
+      if (!alike) {
         String typical = sizes.names().get(sizes.typical());
         out.open("span", "class", "drawn")
             .text(sizes.wording().text("companion.drawn", Map.of("size", typical)))
@@ -90,21 +89,45 @@ final class CompanionFigures {
     out.close();
   }
 
-  private void sheet(Figure figure, String id, Integer size, Markup out) {
-    Drawing drawing = figure.drawing();
+  private static FigureSource narrow(FigureSource figure) {
+    return new FigureSource(
+        figure.position(), true, figure.caption(), figure.alternative(), figure.frames());
+  }
+
+  /** The figure by size, where it can be drawn. */
+  private Map<Integer, Figure> draw(FigureSource source, Findings findings) {
+    Map<Integer, Figure> figures = new LinkedHashMap<>();
+    for (int i = 0; i < sizes.patterns().size(); i++) {
+      Optional<Figure> figure = drawer.draw(source, sizes.patterns().get(i), form, findings);
+      if (figure.isPresent()) {
+        figures.put(i, figure.get());
+      }
+    }
+    return figures;
+  }
+
+  private void sheets(Map<Integer, Figure> figures, String look, Markup out) {
+    String id = "figure-" + count + (look.contains("narrow") ? "-narrow" : "");
+    if (isAlike(figures)) {
+      sheet(figures.values().iterator().next(), id, look, null, out);
+    } else {
+      figures.forEach((size, figure) -> sheet(figure, id + "-" + size, look, size, out));
+    }
+  }
+
+  private void sheet(Figure figure, String id, String look, Integer size, Markup out) {
     boolean typical = size != null && size == sizes.typical();
     out.open(
         "div",
         "class",
-        (drawing.width() > FigureDrawer.HALF ? "sheet wide" : "sheet")
-            + (typical ? " typical" : ""),
+        typical ? look + " typical" : look,
         "data-for",
         size == null ? null : String.valueOf(size));
     String title =
         figure.caption().isEmpty()
             ? sizes.wording().text("companion.figure", Map.of("number", count))
             : figure.caption();
-    out.raw(svg.write(drawing, id, title, figure.alternative()));
+    out.raw(svg.write(figure.drawing(), id, title, figure.alternative()));
     out.close();
   }
 

@@ -19,6 +19,7 @@ import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.MakingSource;
@@ -29,6 +30,8 @@ import org.lapmark.wording.Wording;
 final class CompanionLists {
   /** Pieces that are ruled onto cloth are measured to finer parts of an inch than others. */
   private static final int RULER_DENOMINATOR = 16;
+
+  private static final double STITCH_STEP = 0.5;
 
   private final CompanionSizes sizes;
   private final Wording wording;
@@ -68,7 +71,7 @@ final class CompanionLists {
                   wording.messages().containsKey(key)
                       ? wording.text(key)
                       : wording.text("companion.stitch", Map.of("name", name));
-              facts.add(fact(label, sizes.html(printed(length))));
+              facts.add(fact(label, sizes.html(stitch(length))));
             });
     return facts;
   }
@@ -224,12 +227,26 @@ final class CompanionLists {
         });
   }
 
+  /** Machines are set to half a millimetre, whatever the pattern's other lengths are rounded to. */
+  private SizedText stitch(Formula length) {
+    return sizes.sized(
+        (pattern, form) ->
+            text(
+                length,
+                pattern,
+                new PrintForm(
+                    form.units(),
+                    Math.min(STITCH_STEP, form.metricStep()),
+                    Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+                    form.words())));
+  }
+
   private SizedText printed(Formula formula) {
     return sizes.sized((pattern, form) -> text(formula, pattern, form));
   }
 
   private static String text(Formula formula, GradedPattern pattern, PrintForm form) {
-    return new org.lapmark.measure.TemplateText.Placeholder(formula, null)
+    return new TemplateText.Placeholder(formula, null)
         .print(pattern.scope(), pattern.variant(), form)
         .text();
   }

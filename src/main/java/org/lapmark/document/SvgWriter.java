@@ -216,12 +216,11 @@ final class SvgWriter {
         point(data, ' ', cubic.control2());
         point(data, ' ', cubic.end());
       } else if (mapped instanceof Arc arc) {
-        // More than half a turn is ambiguous once its ends are rounded.
-        if (Math.abs(arc.sweep()) > Math.PI / 2) {
-          arc(data, arc.part(0, 0.5));
-          arc(data, arc.part(0.5, 1));
-        } else {
-          arc(data, arc);
+        // Ends are rounded: what is left of the centre's place in them is best up to a quarter
+        // turn.
+        int parts = (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 2) - 1e-9));
+        for (int i = 0; i < parts; i++) {
+          arc(data, arc.part((double) i / parts, (i + 1.0) / parts));
         }
       } else {
         point(data, 'L', mapped.end());
@@ -239,7 +238,7 @@ final class SvgWriter {
         .append(number(arc.radiusY()))
         .append(' ')
         .append(number(StrictMath.toDegrees(arc.rotation())))
-        .append(Math.abs(arc.sweep()) > Math.PI ? " 1 " : " 0 ")
+        .append(" 0 ")
         .append(arc.sweep() > 0 ? "1" : "0");
     point(data, ' ', arc.end());
   }

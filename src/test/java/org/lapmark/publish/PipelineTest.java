@@ -107,6 +107,13 @@ class PipelineTest {
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
         }
+
+        @Override
+        public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+          assertEquals(owner, Thread.currentThread());
+          return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList())
+              .getBytes(StandardCharsets.UTF_8);
+        }
       };
     }
 
@@ -138,8 +145,9 @@ class PipelineTest {
   @Test
   void writesEverySizeOnEveryPaper() throws IOException {
     Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
-    assertEquals(18, outcome.result().written().size());
+    assertEquals(19, outcome.result().written().size());
     assertEquals(18, pdfs("tote").size());
+    assertEquals("S M L", Files.readString(output.resolve("tote").resolve("tote-1.html")));
     assertEquals(
         "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
     assertEquals(
@@ -158,6 +166,20 @@ class PipelineTest {
         outcome.result().written().stream().map(path -> path.getFileName().toString()).toList());
     assertEquals(before, pdfs("tote"));
     assertEquals("L letter", Files.readString(other));
+  }
+
+  @Test
+  void keepsTheCompanionWhileNotEverySizeIsMade() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    Outcome some = publish(request(List.of("M"), List.of()), pattern("tote")).get(0);
+    assertTrue(
+        some.result().written().stream().noneMatch(path -> path.toString().endsWith("html")));
+    Path companion = output.resolve("tote").resolve("tote-1.html");
+    assertEquals("S M L", Files.readString(companion));
+    Files.writeString(companion, "somebody’s notes");
+    Outcome all = publish(request(List.of(), List.of()), pattern("tote")).get(0);
+    assertInstanceOf(FileSystemException.class, all.failure().orElseThrow());
+    assertEquals("somebody’s notes", Files.readString(companion));
   }
 
   @Test
@@ -203,7 +225,7 @@ class PipelineTest {
     assertTrue(outcomes.get(0).result().findings().hasErrors());
     assertTrue(outcomes.get(1).result().findings().hasErrors());
     assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
-    assertEquals(18, outcomes.get(3).result().written().size());
+    assertEquals(19, outcomes.get(3).result().written().size());
     for (String name : List.of("hat", "sack", "cap")) {
       assertFalse(Files.exists(output.resolve(name)));
       assertFalse(Files.exists(output.resolve("." + name + ".new")));
