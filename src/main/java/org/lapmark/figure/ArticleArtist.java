@@ -1,7 +1,7 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.drawing.LetteringMeasure;
@@ -42,7 +42,7 @@ final class ArticleArtist {
   private final Evaluation evaluation;
   private final double scale;
   private final Canvas canvas;
-  private final Map<Path, List<double[]>> seen = new IdentityHashMap<>();
+  private final Map<Path, List<double[]>> seen = new LinkedHashMap<>();
   private final double sinTurn = StrictMath.sin(StrictMath.toRadians(TURN));
   private final double cosTurn = StrictMath.cos(StrictMath.toRadians(TURN));
   private final double sinTilt = StrictMath.sin(StrictMath.toRadians(TILT));
@@ -90,7 +90,7 @@ final class ArticleArtist {
             ? outline
             : outline.part(start, outline.length()).then(outline.part(0, start));
     double length = evaluation.length(article.length(), 1, 5_000);
-    Texture outside = Texture.of(evaluation.material(article.cloth()));
+    Texture outside = evaluation.texture(evaluation.material(article.cloth()));
     if (article.straps() != null) {
       straps(article, rim, length);
     }
@@ -231,7 +231,7 @@ final class ArticleArtist {
     if (article.open()) {
       String lining =
           article.lining() == null ? article.cloth().text() : evaluation.material(article.lining());
-      canvas.cloth(near, Texture.of(lining), Side.RIGHT, 0);
+      canvas.cloth(near, evaluation.texture(lining), Side.RIGHT, 0);
       Path far = rim.transformed(at(0));
       canvas.within(near, List.of(far), "figure-opening");
     } else {
@@ -333,7 +333,7 @@ final class ArticleArtist {
     ArticleStraps straps = article.straps();
     double diameter = article.bar() == null ? 0 : evaluation.length(article.bar(), 1, 200);
     double width = evaluation.length(straps.width(), 1, 500);
-    Texture texture = Texture.of(evaluation.material(straps.cloth()));
+    Texture texture = evaluation.texture(evaluation.material(straps.cloth()));
     Point caught = rim.atLength(evaluation.along(straps.at(), rim.length(), 0));
     double radius = Math.max(4, diameter / 2) + 1.5;
     Point centre = new Point(caught.x() - radius - 6, caught.y() - radius - 22);

@@ -31,7 +31,7 @@ final class ClothKey {
     Set<Swatch> swatches = new LinkedHashSet<>();
     for (ThingSource material : evaluation.pattern().source().materials()) {
       String id = material.id().text();
-      Texture texture = Texture.of(id);
+      Texture texture = evaluation.texture(id);
       swatches.add(new Swatch(texture, Side.RIGHT, evaluation.clothAndSide(id, Side.RIGHT)));
       if (texture.sided()) {
         swatches.add(new Swatch(texture, Side.WRONG, evaluation.clothAndSide(id, Side.WRONG)));

@@ -246,4 +246,18 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
   String side(FigureSource.Side side) {
     return word(side == FigureSource.Side.RIGHT ? "side.right" : "side.wrong");
   }
+
+  /**
+   * The texture in which a material is shown: the one its author states, or that of its id.
+   *
+   * @param material the material's id
+   * @return the texture
+   */
+  Texture texture(String material) {
+    return pattern.source().materials().stream()
+        .filter(thing -> thing.id().text().equals(material) && thing.texture() != null)
+        .findFirst()
+        .map(thing -> Texture.stated(thing.texture().text()))
+        .orElseGet(() -> Texture.of(material));
+  }
 }

@@ -6,9 +6,7 @@ import org.lapmark.finding.Severity;
 
 /** What can be wrong with a figure. */
 public enum FigureCode implements FindingCode {
-  /** The block isn't YAML. */
-  FIGURE_SYNTAX,
-  /** The block has more characters, levels or values than are read. */
+  /** The block has more characters than are read. */
   FIGURE_TOO_LARGE,
   /** A key that isn't known there. */
   FIGURE_KEY_UNKNOWN,

@@ -48,6 +48,9 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.Limits;
+import org.lapmark.source.YamlNode;
+import org.lapmark.source.YamlParser;
 
 /**
  * Reads a figure's block. The keys, by what they belong to:
@@ -95,6 +98,7 @@ final class FigureParser {
   static final int MAX_FRAMES = 3;
   static final int MAX_THINGS = 40;
   static final int MAX_LABEL = 90;
+  static final int MAX_CHARACTERS = 10_000;
 
   private final Findings findings;
 
@@ -104,21 +108,44 @@ final class FigureParser {
 
   Optional<FigureSource> parse(SourceText block) {
     try {
-      return Optional.of(figure(BlockReader.read(block), block.position(0, 1)));
+      YamlNode.Entries entries = entries(block);
+      return entries == null
+          ? Optional.empty()
+          : Optional.of(figure(entries, block.position(0, 1)));
     } catch (FindingException e) {
       findings.add(e.finding());
       return Optional.empty();
     }
   }
 
-  private FigureSource figure(Block.Entries block, Position position) {
+  /** The block as it stands in its file, from the beginning of its first line. */
+  private YamlNode.Entries entries(SourceText block) {
+    if (block.text().length() > MAX_CHARACTERS) {
+      throw fault(
+          block.position(0, 1),
+          FigureCode.FIGURE_TOO_LARGE,
+          "limit",
+          MAX_CHARACTERS,
+          "what",
+          "characters");
+    }
+    String content = block.file().content();
+    int from = block.offset(0);
+    while (from > 0 && content.charAt(from - 1) == ' ') {
+      from--;
+    }
+    int to = block.offset(block.text().length());
+    return YamlParser.read(block.file(), from, to, Limits.STANDARD, findings);
+  }
+
+  private FigureSource figure(YamlNode.Entries block, Position position) {
     Keys keys =
         keys(
             block, "width", "caption", "alt", "frames", "title", "arrange", "pieces", "layers",
             "section", "article");
     List<Frame> frames = new ArrayList<>();
     if (keys.has("frames")) {
-      for (Block frame : list(keys.get("frames"), "frames")) {
+      for (YamlNode frame : list(keys.get("frames"), "frames")) {
         frames.add(
             frame(
                 keys(
@@ -151,7 +178,7 @@ final class FigureParser {
     if (kinds.size() != 1) {
       throw fault(keys.position, FigureCode.FIGURE_KIND);
     }
-    Block block = keys.get(kinds.get(0));
+    YamlNode block = keys.get(kinds.get(0));
     TemplateText title = keys.label("title");
     return switch (kinds.get(0)) {
       case "pieces" ->
@@ -165,7 +192,7 @@ final class FigureParser {
     };
   }
 
-  private View view(Block block, String what) {
+  private View view(YamlNode block, String what) {
     Keys keys =
         keys(
             block,
@@ -196,7 +223,7 @@ final class FigureParser {
       keys.need("length");
     }
     String named =
-        keys.has("name") && keys.get("name") instanceof Block.Text text
+        keys.has("name") && keys.get("name") instanceof YamlNode.Text text
             ? text.text().text()
             : "yes";
     boolean computed = named.equals("yes") || named.equals("no");
@@ -227,7 +254,7 @@ final class FigureParser {
         keys.has("around") ? around(keys.get("around")) : null);
   }
 
-  private SewnLine line(Block block) {
+  private SewnLine line(YamlNode block) {
     Keys keys =
         keys(block, "lines", "sew", "baste", "topstitch", "edge", "distance", "now", "text");
     String kind = keys.one("sew", "baste", "topstitch", "edge");
@@ -242,7 +269,7 @@ final class FigureParser {
         keys.label("text"));
   }
 
-  private Label label(Block block) {
+  private Label label(YamlNode block) {
     Keys keys = keys(block, "labels", "text", "number", "edge", "along", "inside");
     String kind = keys.one("text", "number");
     int number = 0;
@@ -267,7 +294,7 @@ final class FigureParser {
     return new Place(keys.text("edge"), keys.formula("along"), keys.formula("inside"));
   }
 
-  private Dimension dimension(Block block) {
+  private Dimension dimension(YamlNode block) {
     Keys keys =
         keys(
             block,
@@ -293,7 +320,7 @@ final class FigureParser {
         keys.position);
   }
 
-  private Thing thing(Block block) {
+  private Thing thing(YamlNode block) {
     Keys keys =
         keys(
             block, "things", "piece", "band", "cloth", "side", "width", "length", "edge", "along",
@@ -314,7 +341,7 @@ final class FigureParser {
         keys.label("name"));
   }
 
-  private Clips clips(Block block) {
+  private Clips clips(YamlNode block) {
     Keys keys = keys(block, "clips", "edge", "every", "depth", "from", "to", "curves");
     keys.need("edge");
     keys.need("every");
@@ -328,14 +355,14 @@ final class FigureParser {
         keys.yes("curves", false));
   }
 
-  private Around around(Block block) {
+  private Around around(YamlNode block) {
     Keys keys = keys(block, "around", "seam", "start");
     keys.need("seam");
     keys.need("start");
     return new Around(keys.text("seam"), keys.text("start"));
   }
 
-  private Section section(TemplateText title, Block block) {
+  private Section section(TemplateText title, YamlNode block) {
     Keys keys = keys(block, "section", "layers", "cords", "stitches", "labels", "dimensions");
     keys.need("layers");
     return new Section(
@@ -347,12 +374,12 @@ final class FigureParser {
         keys.all("dimensions", this::sectionDimension));
   }
 
-  private SectionLayer sectionLayer(Block block) {
+  private SectionLayer sectionLayer(YamlNode block) {
     Keys keys = keys(block, "layers", "cloth", "zip", "up", "line", "name");
     boolean zip = keys.one("cloth", "zip").equals("zip");
     keys.need("line");
     List<SectionPoint> line = new ArrayList<>();
-    for (Block point : list(keys.get("line"), "line")) {
+    for (YamlNode point : list(keys.get("line"), "line")) {
       line.add(point(point, "line"));
     }
     if (line.size() < 2) {
@@ -372,8 +399,8 @@ final class FigureParser {
         keys.label("name"));
   }
 
-  private SectionPoint point(Block block, String what) {
-    if (block instanceof Block.Items items && items.items().size() == 2) {
+  private SectionPoint point(YamlNode block, String what) {
+    if (block instanceof YamlNode.Items items && items.items().size() == 2) {
       return new SectionPoint(
           formula(items.items().get(0), what), level(items.items().get(1), what));
     }
@@ -386,7 +413,7 @@ final class FigureParser {
         "a distance and a level in brackets");
   }
 
-  private double level(Block block, String what) {
+  private double level(YamlNode block, String what) {
     String text = text(block, what).text();
     if (!text.matches("\\d{1,2}(\\.\\d{1,3})?")) {
       throw fault(
@@ -410,17 +437,17 @@ final class FigureParser {
     return level;
   }
 
-  private Cord cord(Block block) {
+  private Cord cord(YamlNode block) {
     Keys keys = keys(block, "cords", "at", "name");
     keys.need("at");
     return new Cord(point(keys.get("at"), "at"), keys.label("name"));
   }
 
-  private Stitch stitch(Block block) {
+  private Stitch stitch(YamlNode block) {
     Keys keys = keys(block, "stitches", "at", "levels", "now", "text");
     keys.need("at");
     keys.need("levels");
-    List<Block> levels = list(keys.get("levels"), "levels");
+    List<YamlNode> levels = list(keys.get("levels"), "levels");
     if (levels.size() != 2) {
       throw fault(
           keys.get("levels").position(),
@@ -438,14 +465,14 @@ final class FigureParser {
         keys.label("text"));
   }
 
-  private SectionLabel sectionLabel(Block block) {
+  private SectionLabel sectionLabel(YamlNode block) {
     Keys keys = keys(block, "labels", "at", "text");
     keys.need("at");
     keys.need("text");
     return new SectionLabel(keys.label("text"), point(keys.get("at"), "at"));
   }
 
-  private SectionDimension sectionDimension(Block block) {
+  private SectionDimension sectionDimension(YamlNode block) {
     Keys keys = keys(block, "dimensions", "from", "to", "beside");
     keys.need("from");
     keys.need("to");
@@ -455,7 +482,7 @@ final class FigureParser {
         keys.word("beside", List.of("above", "below"), "above").equals("above"));
   }
 
-  private Article article(TemplateText title, Block block) {
+  private Article article(TemplateText title, YamlNode block) {
     Keys keys =
         keys(
             block,
@@ -507,7 +534,7 @@ final class FigureParser {
         keys.all("labels", this::articleLabel));
   }
 
-  private ArticleZip articleZip(Block block) {
+  private ArticleZip articleZip(YamlNode block) {
     Keys keys = keys(block, "zip", "from", "to", "length", "open");
     keys.need("from");
     keys.need("to");
@@ -529,7 +556,7 @@ final class FigureParser {
     return new ArticleZip(keys.formula("from"), keys.formula("to"), keys.formula("length"), open);
   }
 
-  private ArticleStraps straps(Block block) {
+  private ArticleStraps straps(YamlNode block) {
     Keys keys = keys(block, "straps", "at", "places", "width", "cloth");
     for (String key : List.of("at", "places", "width", "cloth")) {
       keys.need(key);
@@ -539,7 +566,7 @@ final class FigureParser {
     return new ArticleStraps(keys.formula("at"), places, keys.formula("width"), keys.text("cloth"));
   }
 
-  private ArticleLabel articleLabel(Block block) {
+  private ArticleLabel articleLabel(YamlNode block) {
     Keys keys = keys(block, "labels", "text", "rim", "across");
     keys.need("text");
     keys.need("rim");
@@ -550,29 +577,29 @@ final class FigureParser {
     return keys.items(key).stream().map(item -> text(item, key)).toList();
   }
 
-  private <T> List<T> all(Block block, String what, Function<Block, T> reader) {
-    List<Block> items = list(block, what);
+  private <T> List<T> all(YamlNode block, String what, Function<YamlNode, T> reader) {
+    List<YamlNode> items = list(block, what);
     if (items.isEmpty() || items.size() > MAX_THINGS) {
       throw fault(block.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", what);
     }
     return items.stream().map(reader).toList();
   }
 
-  private static List<Block> list(Block block, String what) {
-    if (block instanceof Block.Items items) {
+  private static List<YamlNode> list(YamlNode block, String what) {
+    if (block instanceof YamlNode.Items items) {
       return items.items();
     }
     throw fault(block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "a list");
   }
 
-  private static SourceText text(Block block, String what) {
-    if (block instanceof Block.Text text && !text.text().text().isBlank()) {
+  private static SourceText text(YamlNode block, String what) {
+    if (block instanceof YamlNode.Text text && !text.text().text().isBlank()) {
       return text.text();
     }
     throw fault(block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "text");
   }
 
-  private static Formula formula(Block block, String what) {
+  private static Formula formula(YamlNode block, String what) {
     return Formula.parse(text(block, what));
   }
 
@@ -607,8 +634,8 @@ final class FigureParser {
     return new FindingException(Finding.of(code, position, namesAndValues));
   }
 
-  private Keys keys(Block block, String what, String... known) {
-    if (block instanceof Block.Entries entries) {
+  private Keys keys(YamlNode block, String what, String... known) {
+    if (block instanceof YamlNode.Entries entries) {
       return keys(entries, known);
     }
     throw fault(
@@ -616,9 +643,9 @@ final class FigureParser {
   }
 
   /** Unknown and repeated keys are reported and passed over. */
-  private Keys keys(Block.Entries block, String... known) {
-    Map<String, Block> values = new LinkedHashMap<>();
-    for (Block.Entry entry : block.entries()) {
+  private Keys keys(YamlNode.Entries block, String... known) {
+    Map<String, YamlNode> values = new LinkedHashMap<>();
+    for (YamlNode.Entry entry : block.entries()) {
       String key = entry.key().text().text();
       if (!List.of(known).contains(key)) {
         findings.add(
@@ -640,9 +667,9 @@ final class FigureParser {
   /** The values of a map by key. */
   private final class Keys {
     private final Position position;
-    private final Map<String, Block> values;
+    private final Map<String, YamlNode> values;
 
-    Keys(Position position, Map<String, Block> values) {
+    Keys(Position position, Map<String, YamlNode> values) {
       this.position = position;
       this.values = values;
     }
@@ -651,7 +678,7 @@ final class FigureParser {
       return values.containsKey(key);
     }
 
-    Block get(String key) {
+    YamlNode get(String key) {
       return values.get(key);
     }
 
@@ -713,14 +740,14 @@ final class FigureParser {
     }
 
     /** A list, or a single value as a list of one. */
-    List<Block> items(String key) {
+    List<YamlNode> items(String key) {
       if (!has(key)) {
         return List.of();
       }
-      return get(key) instanceof Block.Items items ? items.items() : List.of(get(key));
+      return get(key) instanceof YamlNode.Items items ? items.items() : List.of(get(key));
     }
 
-    <T> List<T> all(String key, Function<Block, T> reader) {
+    <T> List<T> all(String key, Function<YamlNode, T> reader) {
       return has(key) ? FigureParser.this.all(get(key), key, reader) : List.of();
     }
   }

@@ -206,7 +206,7 @@ final class PieceArtist {
       start = Math.min(start, point.dot(side));
       end = Math.max(end, point.dot(side));
     }
-    double cut = end - (end - start) * CUT_AWAY * Math.pow(0.5, above);
+    double cut = end - (end - start) * CUT_AWAY * StrictMath.pow(0.5, above);
     Lines.Cropped rest = Lines.crop(laid.outline, side.times(cut), side);
     List<Cut> cuts = new ArrayList<>();
     laid.cuts.forEach(one -> cuts.add(one.before(side.times(cut), side)));
@@ -251,7 +251,16 @@ final class PieceArtist {
       to = cropped.to();
     }
     return new Lying(
-        view, piece, material, Texture.of(material), outline, from, to, allowances, turned, null);
+        view,
+        piece,
+        material,
+        evaluation.texture(material),
+        outline,
+        from,
+        to,
+        allowances,
+        turned,
+        null);
   }
 
   private static Point farthest(Path outline, Point direction) {
@@ -452,7 +461,7 @@ final class PieceArtist {
       Point by =
           host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
       Path at = outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
-      canvas.cloth(at, Texture.of(material), thing.side(), laid.lying.angle());
+      canvas.cloth(at, evaluation.texture(material), thing.side(), laid.lying.angle());
       canvas.line(at, "figure-outline");
       return at;
     }
@@ -479,7 +488,8 @@ final class PieceArtist {
     Point down = laid.map.applyVector(placement.inward);
     double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;
     if (thing.cloth() != null) {
-      canvas.cloth(drawn, Texture.of(evaluation.material(thing.cloth())), thing.side(), angle);
+      canvas.cloth(
+          drawn, evaluation.texture(evaluation.material(thing.cloth())), thing.side(), angle);
     } else {
       canvas.cloth(drawn, Texture.MAIN, Side.WRONG, 0);
     }
@@ -518,7 +528,7 @@ final class PieceArtist {
     Path hole = inner.get(0).transformed(laid.map);
     String material = evaluation.material(thing.cloth());
     Path outline = laid.outline;
-    canvas.cloth(outline, Texture.of(material), thing.side(), lying.angle());
+    canvas.cloth(outline, evaluation.texture(material), thing.side(), lying.angle());
     canvas.cloth(hole, lying.texture(), lying.view().side(), lying.angle());
     canvas.line(outline, "figure-outline");
     canvas.line(hole, "figure-outline");
@@ -561,7 +571,7 @@ final class PieceArtist {
   }
 
   private String pieceName(Piece piece, String material, Side side) {
-    if (piece.cuts().size() == 1 && !Texture.of(material).sided()) {
+    if (piece.cuts().size() == 1 && !evaluation.texture(material).sided()) {
       return evaluation.word(
           "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
     }

@@ -102,7 +102,7 @@ final class SectionArtist {
   }
 
   private void layer(SectionLayer layer) {
-    Texture texture = layer.zip() ? null : Texture.of(evaluation.material(layer.cloth()));
+    Texture texture = layer.zip() ? null : evaluation.texture(evaluation.material(layer.cloth()));
     List<Point> centre = rounded(layer.line().stream().map(this::point).toList());
     double half = thickness(texture) / 2;
     List<Point> left = beside(centre, -half);

@@ -76,6 +76,16 @@ enum Texture {
     return OTHER;
   }
 
+  /**
+   * The texture that an author states.
+   *
+   * @param word one of the words that the pattern folder's reader admits
+   * @return the texture
+   */
+  static Texture stated(String word) {
+    return valueOf(word.toUpperCase(Locale.ROOT));
+  }
+
   /** Whether its two sides differ. */
   boolean sided() {
     return this == MAIN || this == LINING || this == BINDING || this == OTHER;
@@ -125,7 +135,7 @@ enum Texture {
     Affine turn = Affine.rotation(angle);
     Point along = turn.applyVector(new Point(1, 0));
     Point across = turn.applyVector(new Point(0, 1));
-    double reach = Math.hypot(box.width(), box.height()) / 2 + pitch;
+    double reach = new Point(box.width(), box.height()).norm() / 2 + pitch;
     Point centre = box.centre();
     double middle = Math.rint(centre.dot(across) / pitch);
     double start = pitch * (Math.rint(centre.dot(along) / pitch) - Math.ceil(reach / pitch));

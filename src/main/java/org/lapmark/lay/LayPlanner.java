@@ -45,7 +45,7 @@ public final class LayPlanner {
   public static final int MOST_PIECES = 400;
 
   /** How many columns the search compares at most before it stops. */
-  static final long WORK = 8_000_000;
+  static final long WORK = 20_000_000;
 
   private static final int RUNS = 5000;
   private static final long SEED = 20_261_012;

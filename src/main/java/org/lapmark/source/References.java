@@ -127,8 +127,10 @@ final class References {
     for (PanelSource.ChainSource chain : panel.chains()) {
       chain.edges().forEach(edge -> edge(edge, edges));
     }
+    Set<String> lines = new TreeSet<>(edges);
+    lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
-      edge(notch.edge(), edges);
+      edge(notch.edge(), lines);
     }
   }
 
@@ -137,6 +139,7 @@ final class References {
     PanelSource panel = known ? panels.get(piece.panel().text()) : null;
     Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
     if (edges != null) {
+      edges.addAll(chains(panel, new TreeSet<>()));
       piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
     }
     List<String> materials =

@@ -102,7 +102,7 @@ public enum SourceCode implements FindingCode {
   /** Two steps have the same id. */
   STEP_ID_DUPLICATE,
   /** A texture that figures don't have. */
-  SIDE_UNKNOWN,
+  TEXTURE_UNKNOWN,
   /** A file of the notes folder whose name says nothing. */
   NOTE_UNKNOWN,
   /** A thing that a step uses and the pattern doesn't have. */

@@ -12,8 +12,8 @@ import org.lapmark.measure.TemplateText;
 /** Reads materials and hardware. */
 final class ThingReader {
   private static final List<String> TEXTS = List.of("substitute", "buying");
-  private static final List<String> SIDES =
-      List.of("main", "lining", "interfacing", "backing", "binding");
+  private static final List<String> TEXTURES =
+      List.of("main", "lining", "interfacing", "backing", "binding", "webbing");
 
   private final Reading reading;
 
@@ -32,7 +32,7 @@ final class ThingReader {
     Map<String, Formula> properties = new LinkedHashMap<>();
     Map<String, TemplateText> texts = new LinkedHashMap<>();
     List<SourceText> hazards = List.of();
-    SourceText side = null;
+    SourceText texture = null;
     TemplateText name = null;
     if (values != null) {
       for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
@@ -43,8 +43,8 @@ final class ThingReader {
           if (text != null) {
             texts.put(entry.getKey(), text);
           }
-        } else if (entry.getKey().equals("side")) {
-          side = side(reading.text(entry.getValue(), "side"));
+        } else if (entry.getKey().equals("texture")) {
+          texture = texture(reading.text(entry.getValue(), "texture"));
         } else if (entry.getKey().equals("hazards")) {
           hazards = reading.texts(entry.getValue(), "hazards");
         } else {
@@ -58,14 +58,14 @@ final class ThingReader {
     if (name == null) {
       name = new TemplateText(id, List.of(new TemplateText.Literal(id.text())));
     }
-    return new ThingSource(id, name, properties, texts, side, hazards);
+    return new ThingSource(id, name, properties, texts, texture, hazards);
   }
 
-  private SourceText side(SourceText word) {
-    if (word == null || SIDES.contains(word.text())) {
+  private SourceText texture(SourceText word) {
+    if (word == null || TEXTURES.contains(word.text())) {
       return word;
     }
-    reading.unknown(SourceCode.SIDE_UNKNOWN, word.position(), word.text(), SIDES);
+    reading.unknown(SourceCode.TEXTURE_UNKNOWN, word.position(), word.text(), TEXTURES);
     return null;
   }
 

@@ -15,8 +15,9 @@ import org.lapmark.measure.TemplateText;
  * @param name what readers see
  * @param properties formulas by property name; a formula names one as {@code id.property}
  * @param texts further texts by key: {@code substitute}, {@code buying}
- * @param side the texture in which figures show a cloth, or null: {@code main}, {@code lining},
- *     {@code interfacing}, {@code backing} or {@code binding}
+ * @param texture the texture in which figures show a cloth: {@code main}, {@code lining}, {@code
+ *     interfacing}, {@code backing}, {@code binding} or {@code webbing}; or null, and the id's own
+ *     word decides
  * @param hazards the cautions it calls for
  */
 public record ThingSource(
@@ -24,7 +25,7 @@ public record ThingSource(
     TemplateText name,
     Map<String, Formula> properties,
     Map<String, TemplateText> texts,
-    SourceText side,
+    SourceText texture,
     List<SourceText> hazards) {
   /** Copies the collections, keeping their order. */
   public ThingSource {

@@ -6,17 +6,33 @@ import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 
 /** A value of a YAML text, with its place in the file. */
-sealed interface YamlNode {
-  /** The file it stands in. */
+public sealed interface YamlNode {
+  /**
+   * The file it stands in.
+   *
+   * @return the file
+   */
   SourceFile file();
 
-  /** 0-based offset of its first character. */
+  /**
+   * Where it begins.
+   *
+   * @return 0-based offset of its first character
+   */
   int start();
 
-  /** Offset behind its last character. */
+  /**
+   * Where it ends.
+   *
+   * @return offset behind its last character
+   */
   int end();
 
-  /** Where it stands; of a value over several lines the first line. */
+  /**
+   * Where it stands; of a value over several lines the first line.
+   *
+   * @return the position
+   */
   default Position position() {
     return file().position(start(), end());
   }

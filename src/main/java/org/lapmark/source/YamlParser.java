@@ -29,7 +29,7 @@ import org.snakeyaml.engine.v2.exceptions.YamlEngineException;
  * depth and number of nodes are bounded before anything is composed, duplicate keys can be reported
  * and every scalar stays text.
  */
-final class YamlParser {
+public final class YamlParser {
   private static final Pattern UNQUOTED =
       Pattern.compile("^[ -]*(?:[\\w.]+[ ]*:[ ]+)?(\\{[^{}:,]*\\}[^{}#]*[^{}#\\s][^#]*?)\\s*$");
 
@@ -52,12 +52,17 @@ final class YamlParser {
   }
 
   /**
-   * Reads a file's YAML.
+   * Reads a file's YAML, or a part of a file that is YAML.
    *
+   * @param file the file
+   * @param from 0-based offset of the YAML's first character
+   * @param to offset behind its last character
+   * @param limits how much is read
+   * @param findings where problems go
    * @return the map at the top, with no entries if the text is empty; null if it can't be read,
    *     which is then reported
    */
-  static YamlNode.Entries read(
+  public static YamlNode.Entries read(
       SourceFile file, int from, int to, Limits limits, Findings findings) {
     String yaml = file.content().substring(from, to);
     YamlParser parser = new YamlParser(file, from, yaml, limits, findings);

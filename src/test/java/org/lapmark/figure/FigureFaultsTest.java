@@ -17,6 +17,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceFile;
+import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.PatternSource;
 
@@ -86,7 +88,7 @@ class FigureFaultsTest {
   void everyCodeIsTriggeredAndSpeaks() throws IOException {
     Set<String> seen = new TreeSet<>();
     List<String> blocks = new ArrayList<>(cases().stream().map(Case::yaml).toList());
-    blocks.add("pieces: " + "[".repeat(30));
+    blocks.add("# " + "long ".repeat(2_000) + "\npieces: [{piece: 1}]\n");
     blocks.add(crowded());
     for (String block : blocks) {
       for (Finding finding : found(block).sorted()) {
@@ -107,6 +109,27 @@ class FigureFaultsTest {
         found(crowded()).sorted().stream()
             .map(FigureFaultsTest::line)
             .collect(Collectors.joining("\n")));
+  }
+
+  /** In a list item the block's lines are indented in the file but not in the block. */
+  @Test
+  void anIndentedBlockKeepsItsPlaces() {
+    String content = "- a step\n\n  ```figure\n  pieces:\n  - piece: 77\n  ```\n";
+    String block = "pieces:\n- piece: 77\n";
+    int first = content.indexOf("pieces");
+    int second = content.indexOf("- piece:");
+    int[] offsets = new int[block.length() + 1];
+    for (int i = 0; i < offsets.length; i++) {
+      offsets[i] = i < 8 ? first + i : second + i - 8;
+    }
+    Findings findings = new Findings();
+    FigureSource.parse(
+            SourceText.mapped(new SourceFile("steps/list.md", content), block, offsets), findings)
+        .ifPresent(
+            figure ->
+                DemoFigures.drawer().draw(figure, PATTERN, SOURCE.masthead().form(), findings));
+    assertEquals(1, findings.sorted().size());
+    assertEquals("5:12+2 figure-piece-unknown", line(findings.sorted().get(0)));
   }
 
   private static String crowded() {

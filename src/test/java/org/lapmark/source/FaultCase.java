@@ -25,31 +25,45 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 
-/** A labelled fault: changes to the small pattern, and the findings that they must give. */
-final class FaultCase {
+/**
+ * A labelled fault: changes to a small pattern in the folder {@code base}, and the findings that
+ * they must give.
+ */
+public final class FaultCase {
   static final Path RESOURCES = Path.of("src", "test", "resources", "org", "lapmark", "source");
   private static final Pattern BYTE = Pattern.compile("<<([0-9A-F]{2})>>");
 
+  private final Path resources;
   private final String name;
   private final List<String> changes = new ArrayList<>();
   private final List<String> expected = new ArrayList<>();
 
-  private FaultCase(String name) {
+  private FaultCase(Path resources, String name) {
+    this.resources = resources;
     this.name = name;
   }
 
   /** All cases, by file and then as written. */
   static List<FaultCase> all() throws IOException {
+    return all(RESOURCES);
+  }
+
+  /**
+   * All cases of a folder, by file and then as written.
+   *
+   * @param resources the folder, with {@code base} and {@code faults} in it
+   */
+  public static List<FaultCase> all(Path resources) throws IOException {
     List<FaultCase> cases = new ArrayList<>();
     List<Path> files;
-    try (Stream<Path> stream = Files.list(RESOURCES.resolve("faults"))) {
+    try (Stream<Path> stream = Files.list(resources.resolve("faults"))) {
       files = stream.sorted().toList();
     }
     for (Path file : files) {
       for (String line : Files.readAllLines(file)) {
         if (line.startsWith("== ")) {
           String topic = file.getFileName().toString().replace(".txt", "");
-          cases.add(new FaultCase(topic + ": " + line.substring(3)));
+          cases.add(new FaultCase(resources, topic + ": " + line.substring(3)));
         } else if (line.startsWith("> ")) {
           cases.get(cases.size() - 1).expected.add(line.substring(2));
         } else if (!line.isEmpty() && !line.startsWith("#")) {
@@ -60,24 +74,31 @@ final class FaultCase {
     return cases;
   }
 
-  String name() {
+  public String name() {
     return name;
   }
 
-  List<String> expected() {
+  public List<String> expected() {
     return expected;
   }
 
   /** The code that this case comes close to, or the empty text. */
-  String near() {
+  public String near() {
     Matcher matcher = Pattern.compile(".*: near ([a-z0-9-]+)(:.*)?").matcher(name);
     return matcher.matches() ? matcher.group(1) : "";
   }
 
   /** Writes the changed pattern into a folder, reads it and gives what was found. */
   List<Finding> run(Path parent) throws IOException {
+    Findings findings = new Findings();
+    read(parent, findings);
+    return findings.sorted();
+  }
+
+  /** Writes the changed pattern into a folder and reads it. */
+  public PatternSource read(Path parent, Findings findings) throws IOException {
     Path folder = Files.createDirectory(parent.resolve("pouch"));
-    copyBase(folder);
+    copyBase(resources, folder);
     Files.writeString(parent.resolve("outside.svg"), "<svg/>");
     Map<String, Integer> limits = new TreeMap<>();
     List<AutoCloseable> open = new ArrayList<>();
@@ -116,8 +137,7 @@ final class FaultCase {
       }
     }
     write(file, lines);
-    Findings findings = new Findings();
-    PatternReader.read(folder, limits(limits), findings);
+    PatternSource source = PatternReader.read(folder, limits(limits), findings);
     for (AutoCloseable socket : open) {
       try {
         socket.close();
@@ -125,11 +145,15 @@ final class FaultCase {
         throw new IOException(e);
       }
     }
-    return findings.sorted();
+    return source;
   }
 
   static void copyBase(Path folder) throws IOException {
-    Path base = RESOURCES.resolve("base");
+    copyBase(RESOURCES, folder);
+  }
+
+  private static void copyBase(Path resources, Path folder) throws IOException {
+    Path base = resources.resolve("base");
     Files.walkFileTree(
         base,
         new SimpleFileVisitor<>() {
@@ -145,7 +169,7 @@ final class FaultCase {
   }
 
   /** A finding as the cases write it. */
-  static String written(Finding finding) {
+  public static String written(Finding finding) {
     Position position = finding.position();
     String file = position.file().replaceFirst("^pouch/", "");
     if (position.line() == 0) {

@@ -80,12 +80,11 @@ class MutantsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"pattern.yaml", "sizes.csv", "panels/end.svg", "steps/010-mark.md"})
+  @ValueSource(strings = {"pattern.yaml", "sizes.csv", "panels/end.svg", "steps/010-cut.md"})
   void damagedFilesOfTheDemoGiveFindings(String name) throws Exception {
     Path demo = Path.of("content", "towpath-handlebar-bag");
     Path folder = Files.createDirectory(parent.resolve("bag"));
-    for (String file :
-        List.of("pattern.yaml", "sizes.csv", "panels/end.svg", "steps/010-mark.md")) {
+    for (String file : List.of("pattern.yaml", "sizes.csv", "panels/end.svg", "steps/010-cut.md")) {
       Files.createDirectories(folder.resolve(file).getParent());
       Files.copy(demo.resolve(file), folder.resolve(file));
     }
