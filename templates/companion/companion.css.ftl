@@ -155,7 +155,7 @@ html[data-size="${size?index}"] [data-for]:not([data-for="${size?index}"]) { dis
     --mark: #000000; --care: #000000; color-scheme: light; font-size: 11pt; }
   html[data-type="large"] { font-size: 15pt; }
   html .sheet { filter: none; padding: 0; }
-  .bar, nav, .skip, .notice, #go-on, .button, .key summary { display: none; }
+  .bar, nav, .skip, .notice, .progress, .button, .key { display: none; }
   .on-paper { display: block; }
   html:not([data-size]) .on-paper:not([data-for="all"]) { display: none; }
   header, main { max-width: none; padding: 0; }
@@ -163,6 +163,8 @@ html[data-size="${size?index}"] [data-for]:not([data-for="${size?index}"]) { dis
   h2, h3, h4 { break-after: avoid; }
   figure, .thing, .pieces > li, tr, dl > div { break-inside: avoid; }
   .step .tick { padding-left: 0; }
+  .step.done { border-top-color: #000000; }
+  .step.done h4 { font-weight: 650; }
   .step.done .body, .step.done .caution { color: inherit; }
 }
 @media (prefers-reduced-motion: no-preference) {

@@ -112,7 +112,10 @@ public final class CompanionWriter {
     CompanionCautions cautions = new CompanionCautions(sizes);
     List<Map<String, Object>> all = new ArrayList<>();
     for (CompanionCautions.Caution caution : cautions.all()) {
-      all.add(Map.of("title", caution.title(), "text", sizes.html(caution.text())));
+      Map<String, Object> one = new LinkedHashMap<>();
+      one.put("title", caution.title());
+      one.put("text", sizes.html(caution.text()));
+      all.add(one);
     }
     if (!all.isEmpty() || source.notes().stream().anyMatch(n -> n.name().equals("cautions"))) {
       sections.add("cautions");
@@ -153,16 +156,19 @@ public final class CompanionWriter {
       List<Map<String, Object>> written = new ArrayList<>();
       for (Steps.Step step : stage.steps()) {
         StepSource stated = source.steps().get(step.number() - 1);
-        written.add(
-            Map.of(
-                "number", step.number(),
-                "id", step.id(),
-                "title", text.line(step.title()),
-                "label", text.plain(step.title()),
-                "cautions", cautions.at(stated),
-                "text", text.text(step.body(), 4, "step-" + step.id())));
+        Map<String, Object> one = new LinkedHashMap<>();
+        one.put("number", step.number());
+        one.put("id", step.id());
+        one.put("title", text.line(step.title()));
+        one.put("label", text.plain(step.title()));
+        one.put("cautions", cautions.at(stated));
+        one.put("text", text.text(step.body(), 4, "step-" + step.id()));
+        written.add(one);
       }
-      stages.add(Map.of("name", text.line(stage.name()), "steps", written));
+      Map<String, Object> group = new LinkedHashMap<>();
+      group.put("name", text.line(stage.name()));
+      group.put("steps", written);
+      stages.add(group);
     }
     return stages;
   }
