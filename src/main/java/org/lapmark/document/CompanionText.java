@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.SizeList;
 import org.lapmark.text.Block;
@@ -97,13 +98,22 @@ final class CompanionText {
         }
         case PIECE ->
             new HtmlText.Link(
-                wording.text("companion.reference.piece", Map.of("number", target)),
+                wording.text(
+                    "companion.reference.piece", Map.of("number", target, "name", name(target))),
                 "#piece-" + target);
         case PAGE ->
             new HtmlText.Link(
                 wording.text("companion.page." + target),
                 sections.contains(target) ? "#" + target : null);
       };
+    }
+
+    private String name(String number) {
+      return sizes.patterns().get(sizes.typical()).pieces().stream()
+          .filter(piece -> String.valueOf(piece.number()).equals(number))
+          .map(Piece::name)
+          .findFirst()
+          .orElse("");
     }
 
     @Override

@@ -38,6 +38,8 @@ public final class CompanionWriter {
   private static final String STYLE = "companion/companion.css.ftl";
   private static final String SCRIPT = "companion/companion.js";
 
+  private static final String ABBREVIATION = "abbreviation.";
+
   private final DocumentWriter documents;
   private final TemplateEngine engine;
 
@@ -121,6 +123,13 @@ public final class CompanionWriter {
       sections.add("cautions");
     }
     sections.add("colophon");
+    if (!steps.all().isEmpty()) {
+      sections.add("steps");
+    }
+    if (source.notes().stream().anyMatch(note -> note.name().equals("fitting"))) {
+      sections.add("fitting");
+    }
+    model.put("abbreviations", abbreviations(steps, sizes.wording()));
     CompanionFigures figures =
         new CompanionFigures(sizes, documents.styles(), documents.lettering());
     CompanionText text = new CompanionText(sizes, figures, steps, sections);
@@ -147,6 +156,22 @@ public final class CompanionWriter {
               .text("companion.progress", Map.of("done", done, "steps", steps.all().size())));
     }
     model.put("progress", progress);
+  }
+
+  /** What the steps' abbreviations stand for; those that none uses aren't listed. */
+  private static List<String> abbreviations(Steps steps, Wording wording) {
+    List<String> known =
+        wording.messages().keySet().stream()
+            .filter(key -> key.startsWith(ABBREVIATION))
+            .map(key -> key.substring(ABBREVIATION.length()))
+            .toList();
+    return steps.abbreviations(known).stream()
+        .map(
+            used ->
+                wording.text(
+                    "companion.abbreviation",
+                    Map.of("short", used, "meaning", wording.text(ABBREVIATION + used))))
+        .toList();
   }
 
   private static List<Map<String, Object>> stages(

@@ -20,11 +20,14 @@ public record Targets(List<String> steps, List<String> pieces, List<String> page
           "printing",
           "before",
           "finished",
+          "fitting",
           "materials",
           "cutting",
           "layouts",
-          "cautions",
           "map",
+          "steps",
+          "cautions",
+          "labels",
           "colophon");
 
   /** Copies the lists. */

@@ -323,6 +323,16 @@ class CompanionTest {
   }
 
   @Test
+  void everyPageThatTextsCanReferToHasAName() {
+    for (String name : Targets.PAGES) {
+      assertFalse(
+          Words.of(Specimen.templates(), java.util.Locale.UK)
+              .text("companion.page." + name)
+              .isBlank());
+    }
+  }
+
+  @Test
   void theScriptHasNoWords() {
     String script = Specimen.templates().text("companion/companion.js");
     Matcher strings = Pattern.compile("\"([^\"]*)\"").matcher(script);
