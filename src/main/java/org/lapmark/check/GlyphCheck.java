@@ -10,7 +10,7 @@ final class GlyphCheck {
   private GlyphCheck() {}
 
   static void run(PatternSource source, Reach reach, Findings findings) {
-    for (SourceText text : AuthorTexts.all(source)) {
+    for (SourceText text : PrintedTexts.all(source)) {
       List<String> missing = reach.missing().apply(text.text());
       if (!missing.isEmpty()) {
         int at = text.text().length();

@@ -14,7 +14,7 @@ final class HazardCheck {
   static void run(PatternSource source, Reach reach, Findings findings) {
     List<SourceText> hazards = new ArrayList<>();
     source.making().tools().forEach(tool -> hazards.addAll(tool.hazards()));
-    AuthorTexts.things(source).forEach(thing -> hazards.addAll(thing.hazards()));
+    PrintedTexts.things(source).forEach(thing -> hazards.addAll(thing.hazards()));
     hazards.addAll(source.making().useHazards());
     for (SourceText hazard : hazards) {
       if (!reach.hazards().contains(hazard.text())) {

@@ -6,6 +6,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.text.Inline;
@@ -23,7 +24,7 @@ final class TextCheck {
 
   static void run(GradedPattern pattern, Reach reach, Findings findings) {
     PatternSource source = pattern.source();
-    for (TemplateText text : AuthorTexts.templates(source)) {
+    for (TemplateText text : AuthorTexts.of(source)) {
       Printed.of(text, pattern, findings);
     }
     Targets targets =

@@ -15,10 +15,10 @@ import org.lapmark.print.Paper;
 import org.lapmark.source.PatternSource;
 
 /**
- * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf}. Letters of
- * every script stay; whatever a file system or a shell might not bear becomes a hyphen. Two sizes
- * never share a name, even where upper and lower case don't count, and a size has the same name
- * whichever sizes are being published.
+ * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf} and {@code
+ * <pattern>-<edition>.html}. Letters of every script stay; whatever a file system or a shell might
+ * not bear becomes a hyphen. Two sizes never share a name, even where upper and lower case don't
+ * count, and a size has the same name whichever sizes are being published.
  */
 final class FileNames {
   private static final int MOST_BYTES_OF_PATTERN = 100;
@@ -71,6 +71,11 @@ final class FileNames {
 
   String largePrint(String size, Paper paper) {
     return stem + "-" + sizes.get(size) + "-" + paper.id() + "-large-print.pdf";
+  }
+
+  /** The companion, which has every size. */
+  String companion() {
+    return stem + ".html";
   }
 
   private static String folded(String name) {

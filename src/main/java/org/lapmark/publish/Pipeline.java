@@ -101,7 +101,8 @@ final class Pipeline {
                         (desk, manuals, paper) -> {
                           desk.plan(manuals.standard.pattern(), paper);
                           return List.of();
-                        });
+                        },
+                        List.of());
                   }
                   return List.of();
                 }));
@@ -184,7 +185,8 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, draft));
+              (desk, made, paper) -> documents(desk, made, paper, names, draft),
+              companion(one, graded, names, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -279,6 +281,22 @@ final class Pipeline {
     return join(one, tasks, pool);
   }
 
+  /** One file for every size; a run that doesn't make every size keeps the one from before. */
+  private static List<DeskWork> companion(
+      Opened one, List<GradedPattern> graded, FileNames names, OutputFolder.Draft draft) {
+    if (graded.size() < one.source.sizes().sizes().size()) {
+      return List.of();
+    }
+    return List.of(
+        (desk, findings) -> {
+          byte[] page = desk.companion(graded, findings);
+          // A page with a gap in it is not written.
+          return findings.hasErrors()
+              ? List.of()
+              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
+        });
+  }
+
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
       throws IOException {
     List<Callable<Part<GradedPattern>>> tasks = new ArrayList<>();
@@ -302,28 +320,39 @@ final class Pipeline {
     List<Manifest.Entry> on(Stages.Desk desk, Manuals manuals, Paper paper) throws IOException;
   }
 
+  /** What is done at a desk. */
+  private interface DeskWork {
+    List<Manifest.Entry> on(Stages.Desk desk, Findings findings) throws IOException;
+  }
+
+  /** Does one work for each pattern on each paper, and beside it what isn't for one paper. */
   private List<Manifest.Entry> onEveryPaper(
       Opened one,
       List<Manuals> all,
       List<Paper> papers,
       ThreadLocal<Stages.Desk> desks,
       ExecutorService pool,
-      PaperWork work)
+      PaperWork work,
+      List<DeskWork> beside)
       throws IOException {
-    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    List<DeskWork> works = new ArrayList<>(beside);
     for (Manuals manuals : all) {
       for (Paper paper : papers) {
-        tasks.add(
-            () -> {
-              Findings findings = new Findings();
-              try {
-                return new Part<>(work.on(desks.get(), manuals, paper), findings);
-              } catch (FindingException e) {
-                findings.add(e.finding());
-                return new Part<>(List.of(), findings);
-              }
-            });
+        works.add((desk, findings) -> work.on(desk, manuals, paper));
       }
+    }
+    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    for (DeskWork task : works) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              return new Part<>(task.on(desks.get(), findings), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(List.of(), findings);
+            }
+          });
     }
     List<Manifest.Entry> entries = new ArrayList<>();
     join(one, tasks, pool).forEach(entries::addAll);

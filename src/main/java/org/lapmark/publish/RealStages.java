@@ -2,9 +2,11 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
+import org.lapmark.document.CompanionWriter;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Look;
 import org.lapmark.document.Manual;
@@ -53,14 +55,19 @@ final class RealStages implements Stages {
     return new WritingDesk(
         writer,
         planner(writer, language, Look.STANDARD),
-        planner(writer, language, Look.LARGE_PRINT));
+        planner(writer, language, Look.LARGE_PRINT),
+        new CompanionWriter(writer));
   }
 
   private static SheetPlanner planner(DocumentWriter writer, Locale language, Look look) {
     return new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
   }
 
-  private record WritingDesk(DocumentWriter writer, SheetPlanner planner, SheetPlanner largePlanner)
+  private record WritingDesk(
+      DocumentWriter writer,
+      SheetPlanner planner,
+      SheetPlanner largePlanner,
+      CompanionWriter companions)
       implements Desk {
     @Override
     public SheetPlan plan(GradedPattern pattern, Paper paper) {
@@ -91,6 +98,11 @@ final class RealStages implements Stages {
     @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+      return companions.write(patterns, findings);
     }
   }
 }

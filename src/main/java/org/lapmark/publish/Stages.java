@@ -2,6 +2,7 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
@@ -44,5 +45,8 @@ interface Stages {
 
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The companion with every size. */
+    byte[] companion(List<GradedPattern> patterns, Findings findings);
   }
 }

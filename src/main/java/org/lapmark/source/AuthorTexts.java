@@ -19,20 +19,20 @@ public final class AuthorTexts {
   private AuthorTexts() {}
 
   /**
-   * All texts, each wording once.
+   * All texts.
    *
    * @param source the pattern as read
    * @return the texts in the order of the source
    */
   public static List<TemplateText> of(PatternSource source) {
-    Map<String, TemplateText> texts = new LinkedHashMap<>();
+    List<TemplateText> texts = new ArrayList<>();
     replaced(
         source,
         text -> {
-          texts.putIfAbsent(text.source().text(), text);
+          texts.add(text);
           return text;
         });
-    return List.copyOf(texts.values());
+    return List.copyOf(texts);
   }
 
   /**

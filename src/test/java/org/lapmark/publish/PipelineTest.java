@@ -143,6 +143,13 @@ class PipelineTest {
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
         }
+
+        @Override
+        public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+          assertEquals(owner, Thread.currentThread());
+          return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList())
+              .getBytes(StandardCharsets.UTF_8);
+        }
       };
     }
 
@@ -174,8 +181,9 @@ class PipelineTest {
   @Test
   void writesEverySizeOnEveryPaper() throws IOException {
     Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
-    assertEquals(27, outcome.result().written().size());
+    assertEquals(28, outcome.result().written().size());
     assertEquals(27, pdfs("tote").size());
+    assertEquals("S M L", Files.readString(output.resolve("tote").resolve("tote-1.html")));
     assertEquals(
         "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
     assertEquals(
@@ -207,6 +215,20 @@ class PipelineTest {
     assertEquals(
         "STANDARD M",
         Files.readString(output.resolve("tote").resolve("tote-1-M-a4-instructions.pdf")));
+  }
+
+  @Test
+  void keepsTheCompanionWhileNotEverySizeIsMade() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    Outcome some = publish(request(List.of("M"), List.of()), pattern("tote")).get(0);
+    assertTrue(
+        some.result().written().stream().noneMatch(path -> path.toString().endsWith("html")));
+    Path companion = output.resolve("tote").resolve("tote-1.html");
+    assertEquals("S M L", Files.readString(companion));
+    Files.writeString(companion, "somebody’s notes");
+    Outcome all = publish(request(List.of(), List.of()), pattern("tote")).get(0);
+    assertInstanceOf(FileSystemException.class, all.failure().orElseThrow());
+    assertEquals("somebody’s notes", Files.readString(companion));
   }
 
   @Test
@@ -252,7 +274,7 @@ class PipelineTest {
     assertTrue(outcomes.get(0).result().findings().hasErrors());
     assertTrue(outcomes.get(1).result().findings().hasErrors());
     assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
-    assertEquals(27, outcomes.get(3).result().written().size());
+    assertEquals(28, outcomes.get(3).result().written().size());
     for (String name : List.of("hat", "sack", "cap")) {
       assertFalse(Files.exists(output.resolve(name)));
       assertFalse(Files.exists(output.resolve("." + name + ".new")));
