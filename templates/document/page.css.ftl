@@ -90,7 +90,7 @@ table.contents a.page:after { content: target-counter(attr(href), page); }
 .figure, .map { page-break-inside: avoid; margin: 3mm 0 4mm 0; line-height: 1; }
 .figure p.caption, p.caption { font-size: ${type.small}pt; line-height: 1.35; margin: 1.2mm 0 0 0; max-width: 165mm; }
 .cloth { page-break-inside: avoid; margin-bottom: 7mm; }
-.cloth h4 { margin: 0 0 0.5mm 0; }
+.cloth h3 { font-size: ${type.text}pt; margin: 0 0 0.5mm 0; }
 .cloth p { font-size: ${type.small}pt; margin-bottom: 2mm; }
 
 /* Steps */
