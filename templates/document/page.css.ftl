@@ -68,7 +68,7 @@ table.data th.material { width: 38mm; }
 table.data th.count { width: 11mm; }
 table.data th.reversed { width: 13mm; }
 table.data .plain { font-weight: 400; }
-table.data .also { display: block; color: #444; font-weight: 400; }
+.also { display: block; color: #444; font-weight: 400; }
 table.measures { font-size: ${type.text}pt; }
 table.shopping td { white-space: nowrap; width: 32mm; }
 table.shopping td p { margin-bottom: 0; }
@@ -82,7 +82,7 @@ table.facts p, table.facts li { margin-bottom: 0.6mm; }
 table.facts ul { margin-bottom: 0; margin-left: 4.5mm; }
 table.contents { width: 100%; }
 table.contents th { text-align: left; font-weight: 400; padding: 0.7mm 0; }
-table.contents td { text-align: right; padding: 0.7mm 0; width: 20mm; }
+table.contents td { text-align: right; padding: 0.7mm 0; white-space: nowrap; }
 table.contents tr.next th, table.contents tr.next td { border-top: 0.35pt solid #888; }
 table.contents a.page:after { content: target-counter(attr(href), page); }
 
@@ -90,12 +90,12 @@ table.contents a.page:after { content: target-counter(attr(href), page); }
 .figure, .map { page-break-inside: avoid; margin: 3mm 0 4mm 0; line-height: 1; }
 .figure p.caption, p.caption { font-size: ${type.small}pt; line-height: 1.35; margin: 1.2mm 0 0 0; max-width: 165mm; }
 .cloth { page-break-inside: avoid; margin-bottom: 7mm; }
-.cloth h4 { margin: 0 0 0.5mm 0; }
+.cloth h3 { font-size: ${type.text}pt; margin: 0 0 0.5mm 0; }
 .cloth p { font-size: ${type.small}pt; margin-bottom: 2mm; }
 
 /* Steps */
-.stage h3 { font-size: ${type.heading}pt; font-weight: 300; line-height: 1.2; margin: 0 0 2.5mm 0; }
-.stage.later h3 { margin-top: 5mm; }
+.stage h3 { font-weight: 400; margin: 0 0 3mm 0; padding-bottom: 1mm; border-bottom: 0.35pt solid #888; }
+.stage.later h3 { margin-top: 6mm; }
 .step { margin-bottom: 3mm; }
 .step h4 { font-size: ${type.lower}pt; line-height: 1.3; margin: 0 0 1.2mm 12mm; }
 .step .no { display: inline-block; width: 12mm; margin-left: -12mm; }
@@ -122,6 +122,7 @@ p.label { font-weight: 700; margin-bottom: 0; page-break-after: avoid; }
 .cautions .hazard p { font-size: ${type.small}pt; line-height: 1.42; margin-bottom: 2mm; max-width: 156mm; }
 
 /* Labels to cut out */
+.labels .row { page-break-inside: avoid; }
 .labels .label { display: inline-block; vertical-align: top; width: <#if large>164<#else>78.5</#if>mm; height: <#if large>56<#else>27</#if>mm; padding: 3mm; margin: -0.5pt 0 0 -0.5pt;
   border: 0.5pt dashed #000; page-break-inside: avoid; font-size: ${type.small}pt; line-height: 1.3; }
 .labels .label p { margin-bottom: 0.6mm; }

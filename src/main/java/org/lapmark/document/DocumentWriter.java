@@ -48,6 +48,7 @@ public final class DocumentWriter {
   private static final double MAP_HEIGHT_SHARE = 0.42;
   private static final double PAGE_NUMBER_BELOW = 4;
   private static final double LAYOUT_HEIGHT = 56;
+  private static final double LARGE_LAYOUT_HEIGHT = 74;
 
   /** The smallest lettering of figures in large print, in points. */
   private static final double LARGE_LETTERING = 14;
@@ -343,7 +344,12 @@ public final class DocumentWriter {
     ManualPages pages =
         new ManualPagesBuilder(manual, wording, pictures)
             .build(
-                builder::cutSize, styles, lettering(), textWidth, LAYOUT_HEIGHT, map.isPresent());
+                builder::cutSize,
+                styles,
+                lettering(),
+                textWidth,
+                manual.look() == Look.STANDARD ? LAYOUT_HEIGHT : LARGE_LAYOUT_HEIGHT,
+                map.isPresent());
     Map<String, Drawing> drawings = new LinkedHashMap<>(pictures.drawings());
     cover.ifPresent(drawing -> drawings.put("cover", drawing));
     map.ifPresent(drawing -> drawings.put("map", drawing));

@@ -28,6 +28,8 @@ final class StepPages implements HtmlText.Hooks {
   /** What a letter of running text adds to the height of a page's text, in millimetres. */
   private static final double HEIGHT_OF_LETTER = 0.085;
 
+  private static final double HEIGHT_OF_LARGE_LETTER = 0.19;
+
   /** What every page has room for. */
   private static final double PAGE = 225;
 
@@ -106,7 +108,8 @@ final class StepPages implements HtmlText.Hooks {
       }
     }
     int letters = plain(manual.printing()).text(body).length();
-    return manual.look() == Look.STANDARD && height + letters * HEIGHT_OF_LETTER < PAGE;
+    double letter = manual.look() == Look.STANDARD ? HEIGHT_OF_LETTER : HEIGHT_OF_LARGE_LETTER;
+    return height + letters * letter < PAGE;
   }
 
   /** Cuts a body behind each figure; what follows the last one is a part by itself. */
