@@ -120,7 +120,7 @@ record Reading(Limits limits, Findings findings, Hints hints) {
       return text;
     }
     findings.add(
-        SourceCode.TEXT_TOO_LONG,
+        SourceCode.LABEL_TOO_LONG,
         text.position(limit, text.text().length()),
         "key",
         key,

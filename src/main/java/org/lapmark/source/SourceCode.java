@@ -118,7 +118,7 @@ public enum SourceCode implements FindingCode {
   /** More entries than are read. */
   TOO_MANY_ENTRIES,
   /** A text for readers with more characters than are read. */
-  TEXT_TOO_LONG,
+  LABEL_TOO_LONG,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
 

@@ -75,7 +75,9 @@ class CheckFaultsTest {
       fault.expected().forEach(line -> expected.add(line.split(" ")[0]));
     }
     for (CheckCode code : CheckCode.values()) {
-      assertTrue(expected.contains(code.id()), code.id());
+      // Translations have cases of their own.
+      assertTrue(
+          code.id().startsWith("translation-") || expected.contains(code.id()), code.id());
     }
   }
 }
