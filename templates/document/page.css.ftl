@@ -80,7 +80,9 @@ table.facts tr { page-break-inside: avoid; }
 table.facts tr.next th, table.facts tr.next td { border-top: 0.35pt solid #888; }
 table.facts p, table.facts li { margin-bottom: 0.6mm; }
 table.facts ul { margin-bottom: 0; margin-left: 4.5mm; }
-table.contents { width: 100%; }
+<#if !large>.column { display: inline-block; width: 80mm; vertical-align: top; }
+.column.first { margin-right: 8mm; }
+</#if>table.contents { width: 100%; }
 table.contents th { text-align: left; font-weight: 400; padding: 0.7mm 0; }
 table.contents td { text-align: right; padding: 0.7mm 0; white-space: nowrap; }
 table.contents tr.next th, table.contents tr.next td { border-top: 0.35pt solid #888; }
@@ -102,9 +104,9 @@ table.contents a.page:after { content: target-counter(attr(href), page); }
 .step p, .step ul, .step ol, .step blockquote, .step table, .step .tip, .step .warning { margin-left: 12mm; }
 .step p { max-width: 152mm; }
 .step ul, .step ol { margin-left: 18mm; }
-.step .tip p, .step .warning p, .step td p, .step li p, .step .figure p { margin-left: 0; }
+.step .tip p, .step .warning p, .step .remember p, .step td p, .step li p, .step .figure p { margin-left: 0; }
 .keep { page-break-inside: avoid; }
-.step p.caution { border-left: 2.5pt solid #000; padding-left: 3mm; }
+.step p.caution { border-left: 2.5pt solid #000; padding-left: 3mm; margin-bottom: 1.8mm; }
 .tip, .warning, .remember { page-break-inside: avoid; padding: 0.4mm 0 0.4mm 3mm; margin-bottom: 3mm; border-left: 0.75pt solid #888; }
 .warning, .remember { border-left: 2.5pt solid #000; }
 .remember { margin: 5mm 0 0 12mm; }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -20,13 +21,19 @@ final class Typesetting {
       List.of("a", "em", "strong", "sup", "code", "span", "b");
   private static final List<String> APART = List.of("style", "title", "bookmarks");
 
+  /**
+   * Between a figure and a unit no line may end; {@code in} is left out, for it is a word as well.
+   */
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(?<=[0-9½¼¾⅛⅜⅝⅞]) (?=(?:mm|cm|m|ft|yd|kg|g|%)(?![\\p{L}\\p{N}]))");
+
   private Typesetting() {}
 
   /**
    * Parses markup and prepares it. The renderer draws what stands directly in a line before the
    * line's inner elements, so that text would be extracted in another order than it is read; text
    * beside such elements gets an element of its own. Links get a title, which becomes their
-   * description.
+   * description. Numbers stay with their units.
    *
    * @param html well-formed XHTML without a document type
    */
@@ -65,6 +72,9 @@ final class Typesetting {
             .anyMatch(
                 child -> child instanceof Element inner && INLINE.contains(inner.getTagName()));
     for (Node child : children) {
+      if (child.getNodeType() == Node.TEXT_NODE) {
+        child.setNodeValue(BEFORE_UNIT.matcher(child.getNodeValue()).replaceAll("\u00a0"));
+      }
       if (child instanceof Element inner) {
         prepare(inner);
       } else if (mixed
