@@ -95,6 +95,7 @@ public final class Offset {
    * @return closed loops, the largest area first; outer loops run clockwise on paper, holes the
    *     other way; each starts as early in the order of sides as it can. None when nothing is left.
    *     Curves join within {@link Path#JOIN_TOLERANCE}.
+   * @throws IntricateOutlineException when the moved sides cross each other too often
    */
   public static List<List<Part>> loops(List<Side> sides) {
     Offset offset = new Offset(sides, true);

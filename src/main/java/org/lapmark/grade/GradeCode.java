@@ -30,6 +30,8 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
+  /** A panel that is to be smaller than another by less than nothing. */
+  INSET_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
   /** A piece that would need more paper than anybody joins. */

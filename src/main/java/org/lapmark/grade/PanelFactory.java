@@ -87,9 +87,24 @@ final class PanelFactory {
           strip.bias());
     }
     if (source.shape() instanceof Inset inset) {
-      return PanelBuilder.inset(name, scope.panel(inset.panel()), scope.length(inset.distance()));
+      return PanelBuilder.inset(name, scope.panel(inset.panel()), distance(inset.distance()));
     }
     return drawn(name, source, (Drawn) source.shape());
+  }
+
+  private double distance(Formula formula) {
+    double distance = scope.length(formula);
+    if (distance < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.INSET_NEGATIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(distance),
+              "size",
+              variant.size()));
+    }
+    return distance;
   }
 
   private Panel drawn(String name, PanelSource source, Drawn drawn) {

@@ -495,6 +495,23 @@ class PanelTest {
   }
 
   @Test
+  void zigzagTooFineForAnAllowanceIsRefused() {
+    PieceShape wide = piece(zigzag(40), 10);
+    assertFalse(wide.cuttingLine().spans().isEmpty());
+    refused(PanelCode.OUTLINE_TOO_INTRICATE, () -> piece(zigzag(1500), 10));
+  }
+
+  private static Panel zigzag(int teeth) {
+    List<Point> points = new ArrayList<>(List.of(p(0, 100), p(0, 0), p(100, 0)));
+    for (int i = 1; i < 2 * teeth; i++) {
+      points.add(p(100 - 90.0 * i / (2 * teeth), i % 2 == 0 ? 100 : 60));
+    }
+    points.add(points.get(0));
+    Map<String, Point> corners = corners("a", p(0, 100), "b", p(0, 0), "c", p(100, 0));
+    return built(Path.polyline(points), corners);
+  }
+
+  @Test
   void insetThatFallsApartIsRefused() {
     Panel glass = shape(null, 0, 0, 50, 40, 100, 0, 100, 100, 50, 60, 0, 100);
     refused(PanelCode.INSET_FALLS_APART, () -> PanelBuilder.inset("foam", glass, 14));
