@@ -59,10 +59,14 @@ public record SeamSide(
   /**
    * Its parts as written.
    *
-   * @return their names in the order of sewing
+   * @return their names in the order of sewing; a part in which a ring starts is named once, where
+   *     the ring starts
    */
   public List<String> members() {
-    return parts.stream().map(SeamPart::name).toList();
+    SeamPart first = parts.get(0);
+    SeamPart last = parts.get(parts.size() - 1);
+    boolean cut = parts.size() > 1 && last.name().equals(first.name()) && last.continuesInto(first);
+    return parts.subList(0, parts.size() - (cut ? 1 : 0)).stream().map(SeamPart::name).toList();
   }
 
   /**

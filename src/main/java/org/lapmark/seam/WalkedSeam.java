@@ -105,6 +105,20 @@ public record WalkedSeam(
   }
 
   /**
+   * Every notch of the seam with its verdict, side by side.
+   *
+   * @return for each side from the second on the notches of it and of the first side, in the order
+   *     of sewing
+   */
+  public List<NotchLine> notchLines() {
+    List<NotchLine> lines = new ArrayList<>();
+    for (int side = 1; side < sides.size(); side++) {
+      lines.addAll(NotchLine.of(side, matching(side)));
+    }
+    return lines;
+  }
+
+  /**
    * The seam allowances of all sides. Layers are sewn with their raw edges level, so that there
    * should be one.
    *
