@@ -65,7 +65,7 @@ class WalkPagesTest {
     String text = String.join(" ", Documents.texts(page("content/towpath-handlebar-bag", "M")));
     assertTrue(text.contains("Every seam of size M"), text);
     assertTrue(text.contains("end seam (a ring): its sides agree"), text);
-    assertTrue(text.contains("3 Rear strip, left, zip visible width, 4 Front strip, left"), text);
+    assertTrue(text.contains("3 Rear strip, left; zip visible width; 4 Front strip, left"), text);
     assertTrue(text.contains("449.89 0.00 0.00 within 0.5 mm"), text);
     assertTrue(text.contains("112.00 double notch of 1 End, rim 2 112.00"), text);
     assertTrue(text.contains("make 180 degrees together: the edge goes straight on"), text);
