@@ -113,6 +113,33 @@ final class Pipeline {
     return outcomes;
   }
 
+  List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    Map<Path, Opened> opened = new LinkedHashMap<>();
+    for (Path folder : distinct(folders)) {
+      opened.put(folder, open(folder));
+    }
+    opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    List<Publisher.Walk> walks = new ArrayList<>();
+    ExecutorService pool = pool();
+    try {
+      for (Opened one : opened.values()) {
+        List<GradedPattern> graded = new ArrayList<>();
+        Outcome outcome =
+            attempt(
+                one,
+                new Listener() {},
+                () -> {
+                  graded.addAll(grade(one, variants(one, sizes), pool));
+                  return List.of();
+                });
+        walks.add(new Publisher.Walk(outcome, graded));
+      }
+    } finally {
+      end(pool);
+    }
+    return walks;
+  }
+
   /** A folder as read, and everything found in it so far. */
   private record Opened(
       Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {}

@@ -131,7 +131,7 @@ public final class PatternReader {
             new TranslationReader(reading, files).read());
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
-      new References(reading, source, panels).check();
+      new References(reading, source, panels, values.get("seams")).check();
     }
     return source;
   }

@@ -76,7 +76,7 @@ record Reading(Limits limits, Findings findings, Hints hints) {
   }
 
   /** Braces around keys without values: what YAML makes of a placeholder without quotes. */
-  private static boolean looksLikePlaceholder(YamlNode.Entries map) {
+  static boolean looksLikePlaceholder(YamlNode.Entries map) {
     return map.flow()
         && !map.entries().isEmpty()
         && map.entries().stream()

@@ -76,8 +76,7 @@ class CheckFaultsTest {
     }
     for (CheckCode code : CheckCode.values()) {
       // Translations have cases of their own.
-      assertTrue(
-          code.id().startsWith("translation-") || expected.contains(code.id()), code.id());
+      assertTrue(code.id().startsWith("translation-") || expected.contains(code.id()), code.id());
     }
   }
 }

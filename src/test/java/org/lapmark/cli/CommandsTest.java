@@ -23,6 +23,7 @@ import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
+import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.RefusedException;
 
 class CommandsTest {
@@ -31,6 +32,7 @@ class CommandsTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final List<Path> asked = new ArrayList<>();
   private Request request;
+  private List<String> walked;
   private Findings findings = new Findings();
   private Throwable failure;
   private RuntimeException refusal;
@@ -47,6 +49,14 @@ class CommandsTest {
     @Override
     public List<Outcome> check(Path templates, List<Path> folders, Listener listener) {
       return outcomes(folders, listener, false);
+    }
+
+    @Override
+    public List<Walk> walk(List<Path> folders, List<String> sizes) {
+      walked = sizes;
+      return outcomes(folders, new Listener() {}, false).stream()
+          .map(outcome -> new Walk(outcome, List.of()))
+          .toList();
     }
 
     private List<Outcome> outcomes(List<Path> folders, Listener listener, boolean writes) {
@@ -120,6 +130,8 @@ class CommandsTest {
         "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
         "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared)",
         "publish a --paper | Missing required parameter for option '--paper'",
+        "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
+        "walk | Missing required parameter: 'FOLDER'",
         "check a --format jsn | there is no format ‘jsn’; did you mean ‘json’?",
         "check | Missing required parameter: 'FOLDER'",
         "chek a | there is no command ‘chek’; did you mean ‘check’?",
@@ -189,6 +201,17 @@ class CommandsTest {
     run("check", "tote", "--format", "json");
     assertTrue(result().startsWith("{\n"), result());
     assertEquals("", talk());
+  }
+
+  @Test
+  void aWalkTalksOfFindingsApartFromItsResult() {
+    assertEquals(0, run("walk", "tote", "--size", "S,M,S", "--format", "csv"));
+    assertEquals(List.of(home.resolve("tote")), asked);
+    assertEquals(List.of("S", "M"), walked);
+    assertEquals(1, result().lines().count());
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    assertEquals(1, run("walk", "tote"));
+    assertTrue(talk().endsWith("lapmark: 1 error\n"), talk());
   }
 
   @Test
