@@ -55,7 +55,7 @@ class WalkPagesTest {
     String html = new TemplateEngine(templates).fill("shell.ftlh", model, wording);
     Imprint imprint = new Imprint("t", "a", "s", "en-GB", LocalDate.of(2027, 1, 1), "p");
     try (PdfBook book = new PdfBook(imprint, Styles.of(templates), fonts, glyphs)) {
-      HtmlPages.render(book, html, Map.of());
+      HtmlPages.render(book, html, Map.of(), 0);
       return book.save();
     }
   }
