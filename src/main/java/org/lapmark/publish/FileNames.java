@@ -32,6 +32,13 @@ final class FileNames {
     this.sizes = Collections.unmodifiableMap(sizes);
   }
 
+  /**
+   * The names of a pattern's files.
+   *
+   * @param pattern the pattern folder's name, with what tells its presentation from the pattern's
+   *     own
+   * @param source the pattern as read
+   */
   static FileNames of(String pattern, PatternSource source) {
     String edition = source.masthead().edition() == null ? "" : source.masthead().edition().text();
     return of(pattern, edition, source.sizes().sizes());

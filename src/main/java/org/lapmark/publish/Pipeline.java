@@ -52,7 +52,7 @@ final class Pipeline {
     refuseOverlap(patterns, request.output());
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : patterns) {
-      opened.put(folder, open(folder));
+      opened.put(folder, open(folder).presented(request.presentation()));
     }
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
@@ -142,7 +142,12 @@ final class Pipeline {
 
   /** A folder as read, and everything found in it so far. */
   private record Opened(
-      Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {}
+      Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {
+    /** In the language and units wanted; a pattern without text in the language is refused. */
+    Opened presented(Presentation presentation) {
+      return source == null ? this : new Opened(folder, presentation.of(source), findings, failure);
+    }
+  }
 
   private Opened open(Path folder) {
     Findings findings = new Findings();
@@ -191,7 +196,7 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
-    String pattern = one.folder.getFileName().toString();
+    String pattern = one.folder.getFileName() + request.presentation().suffix();
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);

@@ -29,8 +29,14 @@ public record Publisher(Templates templates) {
    * @param papers the papers wanted; empty for all
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
+   * @param presentation the language and units of the documents
    */
-  public record Request(List<String> sizes, List<Paper> papers, Path output, boolean largePrint) {
+  public record Request(
+      List<String> sizes,
+      List<Paper> papers,
+      Path output,
+      boolean largePrint,
+      Presentation presentation) {
     /**
      * A request without large print.
      *
@@ -39,7 +45,7 @@ public record Publisher(Templates templates) {
      * @param output the folder that receives one folder a pattern
      */
     public Request(List<String> sizes, List<Paper> papers, Path output) {
-      this(sizes, papers, output, false);
+      this(sizes, papers, output, false, Presentation.OWN);
     }
 
     /** Copies the lists. */
@@ -47,6 +53,7 @@ public record Publisher(Templates templates) {
       sizes = List.copyOf(sizes);
       papers = List.copyOf(papers);
       Objects.requireNonNull(output);
+      Objects.requireNonNull(presentation);
     }
   }
 

@@ -54,7 +54,7 @@ public final class AuthorTexts {
         replaced(source, text -> texts.getOrDefault(text.source().text(), text));
     return new PatternSource(
         source.folder(),
-        inLanguage(replaced.masthead(), translation.locale()),
+        replaced.masthead().in(translation.locale()),
         source.sizes(),
         replaced.materials(),
         replaced.hardware(),
@@ -75,20 +75,6 @@ public final class AuthorTexts {
     return step == null
         ? original
         : new StepSource(original.id(), step.title(), step.stage(), original.uses(), step.body());
-  }
-
-  private static Masthead inLanguage(Masthead masthead, Locale locale) {
-    return new Masthead(
-        masthead.title(),
-        masthead.studio(),
-        masthead.designer(),
-        locale,
-        masthead.summary(),
-        masthead.copyright(),
-        masthead.form(),
-        masthead.edition(),
-        masthead.date(),
-        masthead.note());
   }
 
   private static PatternSource replaced(

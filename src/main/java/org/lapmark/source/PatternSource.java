@@ -93,4 +93,28 @@ public record PatternSource(
         List.of(),
         List.of());
   }
+
+  /**
+   * The same pattern under another masthead.
+   *
+   * @param other the masthead
+   * @return the pattern
+   */
+  public PatternSource under(Masthead other) {
+    return new PatternSource(
+        folder,
+        other,
+        sizes,
+        materials,
+        hardware,
+        measures,
+        finished,
+        panels,
+        pieces,
+        seams,
+        making,
+        steps,
+        notes,
+        translations);
+  }
 }

@@ -33,6 +33,7 @@ import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -157,7 +158,16 @@ class PipelineTest {
       SourceText one = SourceText.verbatim(new SourceFile("pattern.yaml", "1"), 0, 1);
       Masthead masthead =
           new Masthead(
-              one, one, null, Locale.UK, null, null, null, one, LocalDate.of(2026, 1, 1), null);
+              one,
+              one,
+              null,
+              Locale.UK,
+              null,
+              null,
+              PrintForm.DEFAULT,
+              one,
+              LocalDate.of(2026, 1, 1),
+              null);
       return new PatternSource(
           folder,
           masthead,
@@ -205,8 +215,27 @@ class PipelineTest {
   }
 
   @Test
+  void putsOtherUnitsAndRegionsIntoFoldersOfTheirOwn() throws IOException {
+    publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote"));
+    Presentation american =
+        new Presentation(Optional.of(Locale.US), Optional.of(PrintForm.Units.INCHES_FIRST));
+    publish(new Request(List.of("M"), List.of(Paper.A4), output, false, american), pattern("tote"));
+    assertTrue(Files.exists(output.resolve("tote").resolve("tote-1-M-a4.pdf")));
+    assertTrue(
+        Files.exists(
+            output
+                .resolve("tote.en-US.inches-first")
+                .resolve("tote.en-US.inches-first-1-M-a4.pdf")));
+    Presentation french = new Presentation(Optional.of(Locale.FRENCH), Optional.empty());
+    Path tote = pattern("tote");
+    assertThrows(
+        RefusedException.class,
+        () -> publish(new Request(List.of(), List.of(), output, false, french), tote));
+  }
+
+  @Test
   void makesLargePrintOnlyWhenAsked() throws IOException {
-    Request large = new Request(List.of("M"), List.of(Paper.A4), output, true);
+    Request large = new Request(List.of("M"), List.of(Paper.A4), output, true, Presentation.OWN);
     publish(large, pattern("tote"));
     Path file = output.resolve("tote").resolve("tote-1-M-a4-large-print.pdf");
     assertEquals("LARGE_PRINT M", Files.readString(file));
