@@ -2,18 +2,32 @@ package org.lapmark.check;
 
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.source.PatternSource;
 
 /** All rules, in order. */
 public final class PatternChecks {
   private PatternChecks() {}
 
   /**
+   * Holds a pattern as read against the rules that need no variant.
+   *
+   * @param source the pattern as read
+   * @param findings where breaches go
+   */
+  public static void run(PatternSource source, Findings findings) {
+    TranslationCheck.run(source, findings);
+  }
+
+  /**
    * Holds a pattern against every rule.
    *
    * @param pattern the pattern in one variant
+   * @param reach what the documents can do
    * @param findings where breaches go
    */
-  public static void run(GradedPattern pattern, Findings findings) {
-    TextCheck.run(pattern, findings);
+  public static void run(GradedPattern pattern, Reach reach, Findings findings) {
+    TextCheck.run(pattern, reach, findings);
+    HazardCheck.run(pattern.source(), reach, findings);
+    GlyphCheck.run(pattern.source(), reach, findings);
   }
 }

@@ -2,40 +2,49 @@ package org.lapmark.check;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.Masthead;
+import org.lapmark.source.AuthorTexts;
+import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.text.Inline;
+import org.lapmark.text.Manuscript;
+import org.lapmark.text.Printing;
+import org.lapmark.text.Steps;
+import org.lapmark.text.Targets;
 
-/** Every placeholder of the author's texts can be printed in every variant. */
+/**
+ * Every text of the author's can be read, every cross-reference leads somewhere, and every
+ * placeholder can be printed.
+ */
 final class TextCheck {
   private TextCheck() {}
 
-  static void run(GradedPattern pattern, Findings findings) {
-    for (TemplateText text : texts(pattern.source(), findings)) {
+  static void run(GradedPattern pattern, Reach reach, Findings findings) {
+    PatternSource source = pattern.source();
+    for (TemplateText text : AuthorTexts.of(source)) {
       Printed.of(text, pattern, findings);
     }
+    Targets targets =
+        new Targets(
+            List.of(),
+            source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
+            reach.pages());
+    Steps steps = Steps.read(source.steps(), targets, findings);
+    Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
+    List<Inline.Value> values = new ArrayList<>(steps.values());
+    steps.all().forEach(step -> art(step.body(), findings));
+    for (NoteSource note : source.notes()) {
+      Manuscript manuscript = Manuscript.read(note.body(), all, findings);
+      values.addAll(manuscript.values());
+      art(manuscript, findings);
+    }
+    Printing.of(values, List.of(pattern), source.masthead().form(), findings);
   }
 
-  private static List<TemplateText> texts(PatternSource source, Findings findings) {
-    Masthead masthead = source.masthead();
-    List<TemplateText> texts = new ArrayList<>();
-    texts.add(masthead.summary());
-    texts.add(masthead.copyright());
-    texts.add(masthead.note());
-    source.hardware().forEach(thing -> texts.add(thing.name()));
-    source
-        .finished()
-        .forEach(
-            row -> {
-              texts.add(row.label());
-              texts.add(row.value());
-            });
-    source.steps().forEach(step -> texts.add(TemplateText.parse(step.body(), findings)));
-    texts.removeIf(Objects::isNull);
-    return texts;
+  private static void art(Manuscript manuscript, Findings findings) {
+    manuscript.art().forEach(art -> findings.add(CheckCode.ART_NOT_SHOWN, art.position()));
   }
 }

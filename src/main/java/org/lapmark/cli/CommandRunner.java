@@ -29,6 +29,7 @@ final class CommandRunner {
         new CommandLine(new RootCommand(console))
             .addSubcommand(new PublishCommand(console, workshop))
             .addSubcommand(new CheckCommand(console, workshop))
+            .addSubcommand(new WalkCommand(console, workshop))
             .setExpandAtFiles(false)
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
             .setParameterExceptionHandler((problem, given) -> usage(problem, console))

@@ -4,10 +4,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.IllformedLocaleException;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -65,6 +70,27 @@ final class PublishCommand implements Callable<Integer> {
   private Path output = OUTPUT;
 
   @Option(
+      names = "--large-print",
+      description = "The instructions in large print as well, as files of their own.")
+  private boolean largePrint;
+
+  @Option(
+      names = "--language",
+      paramLabel = "TAG",
+      description =
+          "The documents' language, such as en-US: one that the pattern is translated into, or "
+              + "another region's form of its own. Such documents get a folder of their own.")
+  private Optional<String> language = Optional.empty();
+
+  @Option(
+      names = "--units",
+      paramLabel = "UNITS",
+      description =
+          "Which units are printed: metric, inches, metric-first or inches-first. Such documents "
+              + "get a folder of their own.")
+  private Optional<String> units = Optional.empty();
+
+  @Option(
       names = "--templates",
       paramLabel = "DIR",
       description = "A folder of templates that replaces the program's own.")
@@ -110,9 +136,34 @@ final class PublishCommand implements Callable<Integer> {
     workshop.publish(
         templates == null ? null : base.resolve(templates),
         wanted.stream().map(base::resolve).toList(),
-        new Request(sizes.stream().distinct().toList(), papersWanted(), target),
+        new Request(
+            sizes.stream().distinct().toList(), papersWanted(), target, largePrint, presentation()),
         listener);
     return Talk.end(all, console);
+  }
+
+  private Presentation presentation() {
+    return new Presentation(
+        language.map(PublishCommand::locale),
+        units.map(
+            name ->
+                Choice.of(
+                    "units",
+                    name,
+                    List.of(PrintForm.Units.values()),
+                    each -> each.name().toLowerCase(Locale.ROOT).replace('_', '-'))));
+  }
+
+  private static Locale locale(String tag) {
+    try {
+      Locale locale = new Locale.Builder().setLanguageTag(tag).build();
+      if (!locale.getLanguage().isEmpty()) {
+        return locale;
+      }
+    } catch (IllformedLocaleException e) {
+      // Refused below, like a tag that names no language.
+    }
+    throw new RefusedException("‘" + tag + "’ is no language tag; write it like en-GB");
   }
 
   private List<Paper> papersWanted() {

@@ -7,6 +7,7 @@ import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.TemplateFolder;
 
 /** What the commands need done. */
@@ -17,6 +18,9 @@ interface Workshop {
 
   /** Checks folders; templates is a folder that replaces the program's own, or null. */
   List<Outcome> check(Path templates, List<Path> folders, Listener listener) throws IOException;
+
+  /** Evaluates folders in the sizes wanted, or in all, so that their seams can be walked. */
+  List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException;
 
   /** The program's own. */
   final class Real implements Workshop {
@@ -30,6 +34,11 @@ interface Workshop {
     public List<Outcome> check(Path templates, List<Path> folders, Listener listener)
         throws IOException {
       return publisher(templates).check(folders, listener);
+    }
+
+    @Override
+    public List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException {
+      return publisher(null).walk(folders, sizes);
     }
 
     private static Publisher publisher(Path templates) throws IOException {

@@ -14,9 +14,12 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.Figure;
+import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.lay.ClothPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
@@ -31,10 +34,8 @@ import org.lapmark.wording.Wording;
 public final class DocumentWriter {
   private static final String TEMPLATE = "document/pages.ftlh";
 
-  /**
-   * How many pages lie before the tiles in most documents; a wrong guess costs a second setting.
-   */
-  private static final int USUAL_FRONT_PAGES = 4;
+  /** A first guess at how many pages lie before the tiles; a wrong one costs a second setting. */
+  private static final int USUAL_FRONT_PAGES = 20;
 
   /** After so many settings the number of pages before the tiles is not going to settle. */
   private static final int MOST_SETTINGS = 4;
@@ -46,11 +47,19 @@ public final class DocumentWriter {
 
   private static final double MAP_HEIGHT_SHARE = 0.42;
   private static final double PAGE_NUMBER_BELOW = 4;
+  private static final double LAYOUT_HEIGHT = 56;
+  private static final double LARGE_LAYOUT_HEIGHT = 74;
+
+  /** The smallest lettering of figures in large print, in points. */
+  private static final double LARGE_LETTERING = 14;
 
   private final Templates templates;
   private final FontFiles fonts;
   private final Glyphs glyphs;
   private final TemplateEngine engine;
+
+  /** How many pages lay before the tiles last time: the best guess for the next document. */
+  private int lastFrontPages = USUAL_FRONT_PAGES;
 
   /**
    * A writer with its templates.
@@ -104,8 +113,8 @@ public final class DocumentWriter {
   }
 
   /**
-   * The characters of a text that documents can't print, for a {@link
-   * DocumentCode#TEXT_GLYPH_MISSING} finding. In a document an empty box stands in their place.
+   * The characters of a text that documents can’t print; an empty box stands in their place. Safe
+   * for use by several threads.
    *
    * @param text the text
    * @return each missing character once, in code point order; empty when all can be printed
@@ -115,34 +124,92 @@ public final class DocumentWriter {
   }
 
   /**
-   * The complete document: cover, printing page, finished measurements, cutting table, page map,
-   * tiles.
+   * Makes what the instructions say in one variant; the same for all papers.
+   *
+   * @param pattern the pattern in one variant
+   * @param look the sizes of type
+   * @param findings where problems of texts, figures and cutting layouts go
+   * @return the manual
+   */
+  public Manual manual(GradedPattern pattern, Look look, Findings findings) {
+    return manual(pattern, look, ManualMaker.cloths(pattern, findings), findings);
+  }
+
+  /**
+   * The same manual in another size of type.
+   *
+   * @param manual the manual
+   * @param look the sizes of type
+   * @param findings where problems go
+   * @return the manual
+   */
+  public Manual manual(Manual manual, Look look, Findings findings) {
+    return manual(manual.pattern(), look, manual.cloths(), findings);
+  }
+
+  private Manual manual(
+      GradedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
+    Wording wording = wording(pattern.source().masthead().language());
+    return new ManualMaker(pattern, wording, styles(look), lettering(), findings)
+        .make(look, cloths);
+  }
+
+  /**
+   * The hazards that there are cautions for. Safe for use by several threads.
+   *
+   * @param language the document's language
+   * @return their names, sorted
+   */
+  public List<String> hazards(Locale language) {
+    return Hazards.known(wording(language));
+  }
+
+  /**
+   * The look of drawings in a size of type.
+   *
+   * @param look the sizes of type
+   * @return the style sheet
+   */
+  public StyleSheet styles(Look look) {
+    return look == Look.STANDARD ? styles() : Enlarged.of(styles(), LARGE_LETTERING);
+  }
+
+  /**
+   * The complete document: cover, printing page, instructions, tiles.
    *
    * @param pattern the pattern in one variant
    * @param plan its tiles
    * @param planner draws page map and printing page
    * @return a PDF/A-3a and PDF/UA-1 file
-   * @throws org.lapmark.finding.FindingException when a text of the author's can't be printed
    */
   public byte[] complete(GradedPattern pattern, SheetPlan plan, SheetPlanner planner) {
-    return complete(pattern, plan, Plates.of(planner), planner.wording(), planner.styles());
+    return complete(manual(pattern, Look.STANDARD, new Findings()), plan, planner);
+  }
+
+  /**
+   * The complete document: cover, printing page, instructions, tiles.
+   *
+   * @param manual what the instructions say
+   * @param plan the tiles
+   * @param planner draws page map and printing page
+   * @return a PDF/A-3a and PDF/UA-1 file
+   */
+  public byte[] complete(Manual manual, SheetPlan plan, SheetPlanner planner) {
+    return complete(manual, plan, Plates.of(planner), planner.wording(), planner.styles());
   }
 
   byte[] complete(
-      GradedPattern pattern, SheetPlan plan, Plates plates, Wording wording, StyleSheet styles) {
-    int before = USUAL_FRONT_PAGES;
+      Manual manual, SheetPlan plan, Plates plates, Wording wording, StyleSheet styles) {
+    int before = lastFrontPages;
     for (int setting = 0; setting < MOST_SETTINGS; setting++) {
-      try (PdfBook book = book(pattern, wording, styles, "document.title", "document.subject")) {
-        setTextPages(book, pattern, plan, plates, wording, before);
-        book.insertBehindCover(
-            plates.printingPage(plan.paper()), wording.text("printing.alternative"));
+      try (PdfBook book =
+          book(manual.pattern(), wording, styles, "document.title", "document.subject")) {
+        front(book, manual, plan, plates, wording, styles, before);
         if (book.pageCount() != before && !plan.tiles().isEmpty()) {
           before = book.pageCount();
           continue;
         }
-        book.outline()
-            .getFirstChild()
-            .insertSiblingAfter(book.outlineItem(wording.text("printing.title"), 1));
+        lastFrontPages = before;
         int textPages = book.pageCount();
         appendTiles(book, plan, wording);
         number(book, plan.paper(), wording, index -> index < textPages && index != 1);
@@ -152,6 +219,55 @@ public final class DocumentWriter {
       }
     }
     throw new IllegalStateException("the number of pages before the tiles doesn't settle");
+  }
+
+  /**
+   * The same as the complete document without its tiles. The page map speaks of the file that has
+   * the tiles alone.
+   *
+   * @param manual what the instructions say
+   * @param plan the tiles
+   * @param planner draws page map and printing page
+   * @return a PDF/A-3a and PDF/UA-1 file
+   */
+  public byte[] instructions(Manual manual, SheetPlan plan, SheetPlanner planner) {
+    return instructions(manual, plan, Plates.of(planner), planner.wording(), planner.styles());
+  }
+
+  byte[] instructions(
+      Manual manual, SheetPlan plan, Plates plates, Wording wording, StyleSheet styles) {
+    try (PdfBook book =
+        book(
+            manual.pattern(),
+            wording,
+            styles,
+            "document.instructions-title",
+            "document.instructions-subject")) {
+      front(book, manual, plan, plates, wording, styles, 0);
+      // A complete document has as many pages before its tiles, as a rule.
+      lastFrontPages = book.pageCount();
+      number(book, plan.paper(), wording, index -> index != 1);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Sets all pages before the tiles; none stand before tiles that have a file of their own. */
+  private void front(
+      PdfBook book,
+      Manual manual,
+      SheetPlan plan,
+      Plates plates,
+      Wording wording,
+      StyleSheet styles,
+      int before)
+      throws IOException {
+    setTextPages(book, manual, plan, plates, wording, styles, before);
+    book.insertBehindCover(plates.printingPage(plan.paper()), wording.text("printing.alternative"));
+    book.outline()
+        .getFirstChild()
+        .insertSiblingAfter(book.outlineItem(wording.text("printing.title"), 1));
   }
 
   /**
@@ -200,15 +316,21 @@ public final class DocumentWriter {
 
   private void setTextPages(
       PdfBook book,
-      GradedPattern pattern,
+      Manual manual,
       SheetPlan plan,
       Plates plates,
       Wording wording,
+      StyleSheet styles,
       int before)
       throws IOException {
+    GradedPattern pattern = manual.pattern();
     double textWidth = plan.paper().width() - 2 * TEXT_MARGIN;
     TextPagesBuilder builder = new TextPagesBuilder(pattern, plan, wording);
-    Optional<Drawing> cover = CoverArt.of(pattern.pieces(), textWidth, COVER_ART_HEIGHT);
+    Optional<Drawing> cover =
+        manual
+            .cover()
+            .map(Figure::drawing)
+            .or(() -> CoverArt.of(pattern.pieces(), textWidth, COVER_ART_HEIGHT));
     Optional<Drawing> map =
         plan.tiles().isEmpty()
             ? Optional.empty()
@@ -218,13 +340,33 @@ public final class DocumentWriter {
                     builder.tilePages(before + 1),
                     textWidth,
                     plan.paper().height() * MAP_HEIGHT_SHARE));
-    Map<String, Drawing> drawings = new LinkedHashMap<>();
+    Pictures pictures = new Pictures();
+    ManualPages pages =
+        new ManualPagesBuilder(manual, wording, pictures)
+            .build(
+                builder::cutSize,
+                styles,
+                lettering(),
+                textWidth,
+                manual.look() == Look.STANDARD ? LAYOUT_HEIGHT : LARGE_LAYOUT_HEIGHT,
+                map.isPresent());
+    Map<String, Drawing> drawings = new LinkedHashMap<>(pictures.drawings());
     cover.ifPresent(drawing -> drawings.put("cover", drawing));
     map.ifPresent(drawing -> drawings.put("map", drawing));
     RecordModel records = new RecordModel(glyphs);
-    Map<String, Object> model = records.map(builder.build(cover, map, before + 1));
-    model.put("piecesInWords", glyphs.printable(builder.piecesInWords()));
-    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings);
+    Map<String, Object> model = records.map(builder.build(cover, map, before + 1, before == 0));
+    model.putAll(records.map(pages));
+    model.put("large", manual.look() == Look.LARGE_PRINT);
+    String pieces = builder.piecesInWords();
+    model.put("piecesInWords", glyphs.printable(pieces));
+    model.put(
+        "coverInWords",
+        glyphs.printable(
+            manual
+                .cover()
+                .map(Figure::alternative)
+                .orElse(wording.text("cover.alternative", Map.of("pieces", pieces)))));
+    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings, 1);
   }
 
   private void appendTiles(PdfBook book, SheetPlan plan, Wording wording) throws IOException {

@@ -38,9 +38,11 @@ final class HtmlPages {
    * @param book the book
    * @param html well-formed XHTML with its style sheet inside
    * @param drawings what {@code object} elements show, by name
+   * @param pagesInserted how many pages will be put behind the first, for page numbers in texts
    * @throws IllegalStateException when the renderer warns of anything
    */
-  static void render(PdfBook book, String html, Map<String, Drawing> drawings) throws IOException {
+  static void render(PdfBook book, String html, Map<String, Drawing> drawings, int pagesInserted)
+      throws IOException {
     // The renderer's own log would go to standard error; what matters is collected below.
     XRLog.setLoggerImpl(new Silence());
     List<String> warnings = new ArrayList<>();
@@ -59,7 +61,8 @@ final class HtmlPages {
     builder.useObjectDrawerFactory(new Drawings(book, drawings));
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, warnings));
     builder.useUnicodeLineBreaker(new LineBreaks(book.language()));
-    builder.withHtmlContent(html, "");
+    builder.withW3cDocument(Typesetting.prepared(html), "");
+    builder.useInitialPageNumber(1 + pagesInserted);
     book.fonts().register(builder);
     try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
       renderer.createPDFWithoutClosing();

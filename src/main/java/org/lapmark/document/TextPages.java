@@ -73,8 +73,14 @@ record TextPages(
   /** Sums over the cutting table. */
   record Totals(int pieces, int cuts, int reversed, int materials, int ruled) {}
 
-  /** Where the tiles are. */
-  record PageMap(Figure drawing, int firstPage, int lastPage, int tiles, List<PiecePages> pieces) {}
+  /** Where the tiles are; apart when that is in a file of their own. */
+  record PageMap(
+      Figure drawing,
+      boolean apart,
+      int firstPage,
+      int lastPage,
+      int tiles,
+      List<PiecePages> pieces) {}
 
   /** On which tiles and pages a printed piece is. */
   record PiecePages(int number, String name, String tiles, String pages) {}

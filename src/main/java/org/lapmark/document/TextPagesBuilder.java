@@ -54,8 +54,10 @@ final class TextPagesBuilder {
    * @param cover the picture on the cover
    * @param map draws the page map, given the page number of each tile
    * @param firstTilePage the page number of the first tile
+   * @param apart whether the tiles have a file of their own
    */
-  TextPages build(Optional<Drawing> cover, Optional<Drawing> map, int firstTilePage) {
+  TextPages build(
+      Optional<Drawing> cover, Optional<Drawing> map, int firstTilePage, boolean apart) {
     Masthead masthead = pattern.source().masthead();
     List<TextPages.CutPiece> pieces = pattern.pieces().stream().map(this::cutPiece).toList();
     return new TextPages(
@@ -77,7 +79,7 @@ final class TextPagesBuilder {
             .toList(),
         pieces,
         totals(),
-        map.map(drawing -> pageMap(drawing, firstTilePage)));
+        map.map(drawing -> pageMap(drawing, firstTilePage, apart)));
   }
 
   /** The pieces as one line of text, for a picture's text alternative. */
@@ -116,7 +118,8 @@ final class TextPagesBuilder {
         piece.statedSize().map(size -> cutSize(piece, size)));
   }
 
-  private TextPages.CutSize cutSize(Piece piece, StatedSize size) {
+  /** How a cut size is printed. */
+  TextPages.CutSize cutSize(Piece piece, StatedSize size) {
     Position position =
         pattern.source().pieces().stream()
             .filter(stated -> stated.number() == piece.number())
@@ -156,7 +159,7 @@ final class TextPagesBuilder {
     return new TextPages.Totals(pattern.pieces().size(), cuts, reversed, materials.size(), ruled);
   }
 
-  private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage) {
+  private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage, boolean apart) {
     Map<Integer, List<Integer>> indexes = new TreeMap<>();
     for (int i = 0; i < plan.tiles().size(); i++) {
       for (int number : plan.tiles().get(i).pieces()) {
@@ -178,7 +181,7 @@ final class TextPagesBuilder {
     }
     int last = firstTilePage + plan.tiles().size() - 1;
     return new TextPages.PageMap(
-        figure("map", drawing), firstTilePage, last, plan.tiles().size(), pieces);
+        figure("map", drawing), apart, firstTilePage, last, plan.tiles().size(), pieces);
   }
 
   /**

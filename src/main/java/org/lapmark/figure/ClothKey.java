@@ -18,9 +18,10 @@ import org.lapmark.source.ThingSource;
 final class ClothKey {
   private static final double WIDE = 14;
   private static final double HIGH = 8;
-  private static final double COLUMN = 55;
   private static final double ROW = 12;
   private static final int COLUMNS = 3;
+  private static final double BESIDE = 2.5;
+  private static final double APART = 3;
 
   private ClothKey() {}
 
@@ -39,16 +40,19 @@ final class ClothKey {
     }
     Canvas canvas = new Canvas(styles, lettering);
     int count = swatches.size();
-    int rows = (count + COLUMNS - 1) / COLUMNS;
+    double widest = swatches.stream().mapToDouble(one -> canvas.width(one.name)).max().orElse(0);
+    int fitting = (int) (FigureDrawer.FULL / (WIDE + BESIDE + widest + APART));
+    int columns = Math.max(1, Math.min(COLUMNS, fitting));
+    int rows = (count + columns - 1) / columns;
     int index = 0;
     for (Swatch swatch : swatches) {
-      double x = 1 + index / rows * COLUMN;
+      double x = 1 + index / rows * FigureDrawer.FULL / columns;
       double y = 1 + index % rows * ROW;
       Path box = Path.rectangle(Box.at(x, y, WIDE, HIGH));
       canvas.cloth(box, swatch.texture, swatch.side, 0);
       canvas.line(box, "figure-outline");
       canvas.fixed(
-          swatch.name, new Point(x + WIDE + 2.5 + canvas.width(swatch.name) / 2, y + HIGH / 2));
+          swatch.name, new Point(x + WIDE + BESIDE + canvas.width(swatch.name) / 2, y + HIGH / 2));
       index++;
     }
     List<org.lapmark.drawing.Item> items = new ArrayList<>();

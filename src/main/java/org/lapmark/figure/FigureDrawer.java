@@ -28,7 +28,7 @@ public final class FigureDrawer {
   /** The width of a narrow figure in millimetres. */
   public static final double HALF = 80;
 
-  /** The greatest height of a figure in millimetres. */
+  /** The usual greatest height of a figure in millimetres. */
   public static final double HIGHEST = 112;
 
   private static final double EDGE = 1.5;
@@ -43,6 +43,18 @@ public final class FigureDrawer {
   private final Wording wording;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
+  private final double highest;
+
+  /**
+   * A drawer for one language and look, of figures up to {@link #HIGHEST}.
+   *
+   * @param wording the words of {@code figure.…}
+   * @param styles the roles of {@code figure-…}
+   * @param lettering the font in which the figures will be lettered
+   */
+  public FigureDrawer(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+    this(wording, styles, lettering, HIGHEST);
+  }
 
   /**
    * A drawer for one language and look.
@@ -50,8 +62,11 @@ public final class FigureDrawer {
    * @param wording the words of {@code figure.…}
    * @param styles the roles of {@code figure-…}
    * @param lettering the font in which the figures will be lettered
+   * @param highest the greatest height of a figure in millimetres
    */
-  public FigureDrawer(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+  public FigureDrawer(
+      Wording wording, StyleSheet styles, LetteringMeasure lettering, double highest) {
+    this.highest = highest;
     this.wording = wording;
     this.styles = styles;
     this.lettering = lettering;
@@ -140,7 +155,7 @@ public final class FigureDrawer {
     // What keeps its size on paper makes each step fall a little short of the next.
     for (int i = 0; i < 20; i++) {
       Box box = canvas(figure, evaluation, width, scale).bounds();
-      double room = Math.min((width - 2 * EDGE) / box.width(), (HIGHEST - 2 * EDGE) / box.height());
+      double room = Math.min((width - 2 * EDGE) / box.width(), (highest - 2 * EDGE) / box.height());
       if (room >= 1) {
         return scale;
       }
@@ -200,7 +215,7 @@ public final class FigureDrawer {
     List<List<Point>> anchors = canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
     Attempt best = null;
     for (double margin : MARGIN) {
-      if (box.height() + 2 * margin > HIGHEST + 0.01) {
+      if (box.height() + 2 * margin > highest + 0.01) {
         break;
       }
       Box frame =

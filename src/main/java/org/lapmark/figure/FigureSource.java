@@ -1,5 +1,6 @@
 package org.lapmark.figure;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -51,6 +52,56 @@ public record FigureSource(
    */
   public static Optional<FigureSource> parse(SourceText block, Findings findings) {
     return new FigureParser(findings).parse(block);
+  }
+
+  /**
+   * Whether it shows the finished article and nothing else.
+   *
+   * @return true for a single picture of it with its ends closed
+   */
+  public boolean showsFinishedArticle() {
+    return frames.size() == 1 && frames.get(0) instanceof Article article && !article.open();
+  }
+
+  /**
+   * The same in full width and without a caption.
+   *
+   * @return the figure
+   */
+  public FigureSource wide() {
+    return new FigureSource(position, false, null, alternative, frames);
+  }
+
+  /**
+   * The same in full width and without lettering: no caption, and no title, labels or dimensions of
+   * an article.
+   *
+   * @return the figure
+   */
+  public FigureSource unlettered() {
+    return new FigureSource(
+        position, false, null, alternative, frames.stream().map(FigureSource::unlettered).toList());
+  }
+
+  private static Frame unlettered(Frame frame) {
+    return frame instanceof Article article
+        ? new Article(
+            null,
+            article.panel(),
+            article.length(),
+            article.start(),
+            article.open(),
+            article.cloth(),
+            article.lining(),
+            article.piped(),
+            article.seams(),
+            article.zip(),
+            article.straps(),
+            article.bar(),
+            article.baste(),
+            Collections.emptySet(),
+            List.of())
+        : frame;
   }
 
   /** Which side of cloth, or of a zip, faces the reader. */

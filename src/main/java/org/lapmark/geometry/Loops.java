@@ -167,7 +167,7 @@ final class Loops {
 
   private void addCrossing(int i, int j) {
     if (nodes.size() >= MOST_CROSSINGS) {
-      throw new IllegalStateException("an outline whose parallel crosses itself too often");
+      throw new IntricateOutlineException();
     }
     Chord a = chords.get(i);
     Chord b = chords.get(j);

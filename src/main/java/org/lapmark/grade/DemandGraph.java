@@ -20,10 +20,14 @@ import org.lapmark.finding.Position;
  * computes at a time.
  */
 final class DemandGraph {
+  /** Far more than a pattern needs, and few enough for the stack of any thread. */
+  static final int MOST_UNDER_WAY = 100;
+
   private final Findings findings;
   private final Map<String, Object> done = new LinkedHashMap<>();
   private final Set<String> failed = new LinkedHashSet<>();
   private final Deque<String> underWay = new ArrayDeque<>();
+  private boolean depthReported;
 
   DemandGraph(Findings findings) {
     this.findings = findings;
@@ -59,6 +63,10 @@ final class DemandGraph {
       reportCycle(node, asked);
       throw new Unavailable();
     }
+    if (underWay.size() >= MOST_UNDER_WAY) {
+      reportDepth(asked);
+      throw new Unavailable();
+    }
     underWay.addLast(node);
     try {
       Object value = compute.get();
@@ -73,6 +81,15 @@ final class DemandGraph {
       throw e;
     } finally {
       underWay.removeLast();
+    }
+  }
+
+  /** Once, because every further part of the same row would say it again. */
+  private void reportDepth(Position asked) {
+    if (!depthReported) {
+      depthReported = true;
+      findings.add(
+          Finding.of(GradeCode.VALUE_TOO_DEEP, asked, "limit", Integer.toString(MOST_UNDER_WAY)));
     }
   }
 

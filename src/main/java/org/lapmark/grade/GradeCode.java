@@ -20,6 +20,8 @@ public enum GradeCode implements FindingCode {
   REFERENCE_KIND,
   /** Values that are defined by each other. */
   VALUE_CYCLE,
+  /** A value at the end of too long a row of values, each computed from the next. */
+  VALUE_TOO_DEEP,
   /** A value that isn't a length where one is needed. */
   NOT_A_LENGTH,
   /** A length that must be above zero and isn't. */
@@ -28,14 +30,46 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
+  /** A panel that is to be smaller than another by less than nothing. */
+  INSET_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
+  /** A piece that would need more paper than anybody joins. */
+  PIECE_TOO_LARGE,
   /** More pieces reversed than cut. */
   CUT_REVERSED,
   /** A notch beyond its edge. */
   NOTCH_BEYOND_EDGE,
   /** The sides of a seam don't have the lengths they should. */
-  SEAM_LENGTHS_DIFFER;
+  SEAM_LENGTHS_DIFFER,
+  /** A layer that is basted to a side doesn't have its length. */
+  SEAM_LAYERS_DIFFER,
+  /** A part of an edge that doesn't lie on it. */
+  SEAM_PART_OFF_EDGE,
+  /** Something is caught in a seam beyond its ends. */
+  SEAM_TAB_OUTSIDE,
+  /** Notches that nearly meet, and don't. */
+  SEAM_NOTCHES_APART(Severity.WARNING),
+  /** A notch that has no partner where every notch must have one. */
+  SEAM_NOTCH_ALONE(Severity.WARNING),
+  /** Edges sewn to each other have different allowances. */
+  SEAM_ALLOWANCES_DIFFER(Severity.WARNING),
+  /** The edge over two joined pieces doesn't go straight on. */
+  SEAM_CORNER_NOT_TRUE(Severity.WARNING),
+  /** Notches are to come from a seam that the edge isn't part of. */
+  NOTCH_EDGE_NOT_IN_SEAM,
+  /** More notches than an edge can need. */
+  NOTCHES_TOO_MANY;
+
+  private final Severity severity;
+
+  GradeCode() {
+    this(Severity.ERROR);
+  }
+
+  GradeCode(Severity severity) {
+    this.severity = severity;
+  }
 
   @Override
   public String id() {
@@ -44,6 +78,6 @@ public enum GradeCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return severity;
   }
 }

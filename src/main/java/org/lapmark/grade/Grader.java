@@ -65,7 +65,8 @@ public final class Grader {
             panel ->
                 attempt(() -> scope.panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
-    return new GradedPattern(source, variant, measures, panels, pieces(), seams(), scope);
+    List<Piece> pieces = pieces();
+    return new GradedPattern(source, variant, measures, panels, pieces, seams(pieces), scope);
   }
 
   private List<Piece> pieces() {
@@ -93,8 +94,8 @@ public final class Grader {
     return names;
   }
 
-  private List<WalkedSeam> seams() {
-    SeamWalker walker = new SeamWalker(scope, variant, findings);
+  private List<WalkedSeam> seams(List<Piece> pieces) {
+    SeamWalker walker = new SeamWalker(scope, variant, source.seams(), pieces, findings);
     List<WalkedSeam> seams = new ArrayList<>();
     source.seams().forEach(seam -> attempt(() -> walker.walk(seam)).ifPresent(seams::add));
     return seams;

@@ -10,7 +10,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
-import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -26,7 +25,6 @@ import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
 import org.lapmark.source.PanelSource.Inset;
-import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PanelSource.Rectangle;
 import org.lapmark.source.PanelSource.Strip;
 
@@ -43,19 +41,15 @@ final class PanelFactory {
   }
 
   /**
-   * Builds a panel.
+   * Builds a panel as far as its drawing goes.
    *
    * @param source the panel as stated
-   * @return the panel with all its marks
+   * @return the panel with the marks of its drawing, without the notches stated beside it
    * @throws FindingException when it can't be built
    */
   Panel build(PanelSource source) {
-    String name = source.name().text();
     try {
-      Panel panel = shape(name, source);
-      List<Mark> marks = new ArrayList<>(panel.marks());
-      source.notches().forEach(notch -> marks.add(notch(panel, notch)));
-      return new Panel(name, panel.edges(), panel.chains(), marks);
+      return shape(source.name().text(), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
@@ -87,9 +81,24 @@ final class PanelFactory {
           strip.bias());
     }
     if (source.shape() instanceof Inset inset) {
-      return PanelBuilder.inset(name, scope.panel(inset.panel()), scope.length(inset.distance()));
+      return PanelBuilder.inset(name, scope.shape(inset.panel()), distance(inset.distance()));
     }
     return drawn(name, source, (Drawn) source.shape());
+  }
+
+  private double distance(Formula formula) {
+    double distance = scope.length(formula);
+    if (distance < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.INSET_NEGATIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(distance),
+              "size",
+              variant.size()));
+    }
+    return distance;
   }
 
   private Panel drawn(String name, PanelSource source, Drawn drawn) {
@@ -176,40 +185,5 @@ final class PanelFactory {
     }
     Edge last = panel.edges().get(panel.edges().size() - 1);
     return new Mark.Notch(last.name(), last.path().length(), 1);
-  }
-
-  private Mark notch(Panel panel, NotchSource source) {
-    Path line = PatternScope.edge(panel, source.edge());
-    Value value = source.at().evaluate(scope);
-    double at;
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      at = quantity.amount() * line.length();
-    } else {
-      at = scope.length(source.at());
-    }
-    if (at < 0 || at > line.length() + Path.JOIN_TOLERANCE) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.NOTCH_BEYOND_EDGE,
-              source.at().text().position(),
-              "at",
-              Rounded.hundredth(at),
-              "edge",
-              source.edge().text(),
-              "length",
-              Rounded.hundredth(line.length()),
-              "size",
-              variant.size()));
-    }
-    List<String> edges =
-        panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
-    for (String name : edges) {
-      double length = panel.line(name).length();
-      if (at <= length || name.equals(edges.get(edges.size() - 1))) {
-        return new Mark.Notch(name, Math.min(at, length), source.count());
-      }
-      at -= length;
-    }
-    throw new IllegalStateException("a chain without edges");
   }
 }

@@ -21,10 +21,13 @@ import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.SeamSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
 
@@ -36,7 +39,9 @@ final class PatternScope implements Scope {
   private final Map<String, MeasureSource> measures = new LinkedHashMap<>();
   private final Map<String, ThingSource> things = new LinkedHashMap<>();
   private final Map<String, PanelSource> panels = new LinkedHashMap<>();
+  private final Map<String, SeamSource> seams = new LinkedHashMap<>();
   private final PanelFactory factory;
+  private final NotchFactory notches;
 
   PatternScope(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
@@ -49,7 +54,9 @@ final class PatternScope implements Scope {
     source.materials().forEach(thing -> things.put(thing.id().text(), thing));
     source.hardware().forEach(thing -> things.put(thing.id().text(), thing));
     source.panels().forEach(panel -> panels.put(panel.name().text(), panel));
+    source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
     this.factory = new PanelFactory(this, variant, findings);
+    this.notches = new NotchFactory(this, variant);
   }
 
   @Override
@@ -84,8 +91,7 @@ final class PatternScope implements Scope {
       Position at = name.position(0, dot);
       throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
-    Formula formula = source.properties().get(property);
-    if (formula == null) {
+    if (!source.properties().containsKey(property)) {
       throw fault(
           GradeCode.PROPERTY_UNKNOWN,
           name.position(dot + 1, name.text().length()),
@@ -96,15 +102,18 @@ final class PatternScope implements Scope {
           "property",
           property);
     }
-    return compute(name.text(), name.position(), formula);
+    return compute(name.text(), name.position(), source.properties().get(property));
   }
 
   private Value compute(String node, Position asked, Formula formula) {
+    if (formula == null) {
+      throw new DemandGraph.Unavailable();
+    }
     return (Value) graph.demand(node, asked, () -> formula.evaluate(this));
   }
 
   /**
-   * A panel by its name.
+   * A panel by its name, with all its marks.
    *
    * @param name where it is named
    * @return the panel
@@ -112,6 +121,31 @@ final class PatternScope implements Scope {
    * @throws DemandGraph.Unavailable when it can't be drawn
    */
   Panel panel(SourceText name) {
+    Panel shape = shape(name);
+    String text = name.text();
+    return (Panel)
+        graph.demand(
+            "the marks of panel " + text,
+            name.position(),
+            () -> {
+              List<Mark> marks = new ArrayList<>(shape.marks());
+              for (NotchSource notch : panels.get(text).notches()) {
+                marks.addAll(stated(shape, notch));
+              }
+              return new Panel(text, shape.edges(), shape.chains(), marks);
+            });
+  }
+
+  /**
+   * A panel by its name, without the notches that are stated beside its drawing: all that geometry
+   * depends on.
+   *
+   * @param name where it is named
+   * @return the panel
+   * @throws FindingException when no panel has the name
+   * @throws DemandGraph.Unavailable when it can't be drawn
+   */
+  Panel shape(SourceText name) {
     String text = name.text();
     PanelSource source = panels.get(text);
     if (source == null) {
@@ -119,6 +153,49 @@ final class PatternScope implements Scope {
           GradeCode.REFERENCE_PANEL_UNKNOWN, name.position(), text, panels.keySet(), "panel", text);
     }
     return (Panel) graph.demand("panel " + text, name.position(), () -> factory.build(source));
+  }
+
+  /** The notches on some edges of a panel, those drawn and those stated. */
+  List<Mark.Notch> notches(Panel shape, List<String> edges) {
+    return notches(shape, edges, true);
+  }
+
+  /** The same without those that are taken from a seam's partners. */
+  List<Mark.Notch> plainNotches(Panel shape, List<String> edges) {
+    return notches(shape, edges, false);
+  }
+
+  private List<Mark.Notch> notches(Panel shape, List<String> edges, boolean fromSeams) {
+    List<Mark.Notch> found = new ArrayList<>();
+    for (Mark mark : shape.marks()) {
+      if (mark instanceof Mark.Notch notch) {
+        found.add(notch);
+      }
+    }
+    for (NotchSource notch : panels.get(shape.name()).notches()) {
+      if ((fromSeams || !NotchFactory.isFromSeam(notch))
+          && NotchFactory.concerns(shape, notch, edges)) {
+        found.addAll(stated(shape, notch));
+      }
+    }
+    found.removeIf(notch -> !edges.contains(notch.edge()));
+    return found;
+  }
+
+  @SuppressWarnings("unchecked")
+  private List<Mark.Notch> stated(Panel shape, NotchSource notch) {
+    String edge = shape.name() + "." + notch.edge().text();
+    int index = panels.get(shape.name()).notches().indexOf(notch);
+    return (List<Mark.Notch>)
+        graph.demand(
+            "notches " + (index + 1) + " on " + edge,
+            notch.edge().position(),
+            () -> notches.notches(shape, notch));
+  }
+
+  /** A seam by its name, or null. */
+  SeamSource seam(String name) {
+    return seams.get(name);
   }
 
   boolean hasPanel(String name) {
@@ -138,7 +215,7 @@ final class PatternScope implements Scope {
    */
   Path edge(SourceText reference) {
     int dot = reference.text().indexOf('.');
-    Panel panel = panel(reference.part(0, dot));
+    Panel panel = shape(reference.part(0, dot));
     return edge(panel, reference.part(dot + 1, reference.text().length()));
   }
 
@@ -175,7 +252,7 @@ final class PatternScope implements Scope {
       }
       default -> {
         require(dot < 0, function, first, "panel");
-        yield ofPanel(function.text(), panel(first));
+        yield ofPanel(function.text(), shape(first));
       }
     };
   }
@@ -195,24 +272,28 @@ final class PatternScope implements Scope {
   private Point corner(SourceText function, SourceText reference) {
     int dot = reference.text().indexOf('.');
     require(dot >= 0, function, reference, "corner");
-    Panel panel = panel(reference.part(0, dot));
-    String name = reference.text().substring(dot + 1);
+    return corner(
+        shape(reference.part(0, dot)), reference.part(dot + 1, reference.text().length()));
+  }
+
+  /** The point of a panel's corner. */
+  static Point corner(Panel panel, SourceText name) {
     Set<String> known = new LinkedHashSet<>();
     for (Edge edge : panel.edges()) {
       known.add(edge.from());
-      if (edge.from().equals(name)) {
+      if (edge.from().equals(name.text())) {
         return edge.path().start();
       }
     }
     throw fault(
         GradeCode.REFERENCE_CORNER_UNKNOWN,
-        reference.position(dot + 1, reference.text().length()),
-        name,
+        name.position(),
+        name.text(),
         known,
         "panel",
         panel.name(),
         "corner",
-        name);
+        name.text());
   }
 
   private static void require(

@@ -2,83 +2,197 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
+import org.lapmark.seam.Joint;
+import org.lapmark.seam.NotchMatching;
+import org.lapmark.seam.SeamMark;
+import org.lapmark.seam.SeamSide;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.SeamSource;
-import org.lapmark.source.SeamSource.Member;
 
 /** Walks the seams of one variant. */
 final class SeamWalker {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final SeamAssembler assembler;
+  private final JointFinder joints;
 
-  SeamWalker(PatternScope scope, Variant variant, Findings findings) {
+  /**
+   * Prepares the walk.
+   *
+   * @param seams all seams: corners are true or not where one seam crosses another
+   * @param pieces the pieces, whose allowances are compared
+   */
+  SeamWalker(
+      PatternScope scope,
+      Variant variant,
+      List<SeamSource> seams,
+      List<Piece> pieces,
+      Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.assembler = new SeamAssembler(scope, variant, scope::notches, SeamAllowances.of(pieces));
+    this.joints = new JointFinder(assembler, seams);
   }
 
   /**
-   * Measures the sides of a seam and reports those that don't agree.
+   * Walks a seam and reports what doesn't meet.
    *
    * @param source the seam as stated
-   * @return the seam with its lengths
+   * @return the seam as sewn
    * @throws org.lapmark.finding.FindingException when a side can't be measured
    */
   WalkedSeam walk(SeamSource source) {
-    List<WalkedSeam.Side> sides = new ArrayList<>();
-    for (SeamSource.Side side : source.sides()) {
-      double length = 0;
-      List<String> members = new ArrayList<>();
-      for (Member member : side.members()) {
-        length += length(member);
-        members.add(member.text().text());
-      }
-      sides.add(new WalkedSeam.Side(members, length));
+    if (source.sides().size() < 2) {
+      // The reader has said so.
+      throw new DemandGraph.Unavailable();
     }
-    double ease = source.ease() == null ? 0 : scope.length(source.ease());
+    List<SeamSide> sides = new ArrayList<>();
+    for (int i = 0; i < source.sides().size(); i++) {
+      sides.add(assembler.side(source, i));
+    }
     double tolerance =
         source.tolerance() == null
             ? WalkedSeam.DEFAULT_TOLERANCE
             : scope.length(source.tolerance());
-    WalkedSeam seam = new WalkedSeam(source.name().text(), sides, ease, tolerance);
-    report(source, seam);
+    WalkedSeam seam =
+        new WalkedSeam(
+            source.name().text(),
+            source.closed(),
+            sides,
+            tolerance,
+            source.matchNotches(),
+            joints.joints(source));
+    for (int side = 0; side < sides.size(); side++) {
+      lengths(source, seam, side);
+    }
+    for (int side = 1; side < sides.size(); side++) {
+      notches(source, seam, side);
+    }
+    allowances(source, seam);
+    corners(source, seam);
     return seam;
   }
 
-  private double length(Member member) {
-    String text = member.text().text();
-    int dot = text.indexOf('.');
-    if (dot > 0 && scope.hasPanel(text.substring(0, dot))) {
-      return scope.edge(member.text()).length();
+  private void lengths(SeamSource source, WalkedSeam seam, int side) {
+    double deviation = seam.deviation(side);
+    SeamSide walked = seam.sides().get(side);
+    if (Math.abs(deviation) > seam.tolerance()) {
+      report(
+          GradeCode.SEAM_LENGTHS_DIFFER,
+          source,
+          "side",
+          side + 1,
+          "length",
+          Rounded.hundredth(walked.length()),
+          "first",
+          Rounded.hundredth(seam.sides().get(0).length()),
+          "difference",
+          Rounded.hundredth(Math.abs(deviation)),
+          "tolerance",
+          Rounded.hundredth(seam.tolerance()));
     }
-    return scope.length(member.formula());
-  }
-
-  private void report(SeamSource source, WalkedSeam seam) {
-    for (int side = 1; side < seam.sides().size(); side++) {
-      double deviation = seam.deviation(side);
-      if (Math.abs(deviation) > seam.tolerance()) {
-        findings.add(
-            Finding.of(
-                GradeCode.SEAM_LENGTHS_DIFFER,
-                source.name().position(),
-                "size",
-                variant.size(),
-                "side",
-                side + 1,
-                "length",
-                Rounded.hundredth(seam.sides().get(side).length()),
-                "first",
-                Rounded.hundredth(seam.sides().get(0).length()),
-                "difference",
-                Rounded.hundredth(Math.abs(deviation)),
-                "tolerance",
-                Rounded.hundredth(seam.tolerance())));
+    for (int layer = 0; layer < walked.basted().size(); layer++) {
+      double apart = Math.abs(seam.layerDeviation(side, layer));
+      if (apart > seam.tolerance()) {
+        report(
+            GradeCode.SEAM_LAYERS_DIFFER,
+            source,
+            "side",
+            side + 1,
+            "layer",
+            String.join(", ", walked.basted().get(layer).members()),
+            "length",
+            Rounded.hundredth(walked.basted().get(layer).length()),
+            "first",
+            Rounded.hundredth(walked.length()),
+            "difference",
+            Rounded.hundredth(apart),
+            "tolerance",
+            Rounded.hundredth(seam.tolerance()));
       }
     }
+  }
+
+  private void notches(SeamSource source, WalkedSeam seam, int side) {
+    NotchMatching matching = seam.matching(side);
+    for (NotchMatching.Pair pair : matching.apart()) {
+      boolean near = Math.abs(pair.difference()) <= NotchMatching.COINCIDE;
+      report(
+          GradeCode.SEAM_NOTCHES_APART,
+          source,
+          "what",
+          near ? "count" : "place",
+          "first",
+          pair.first().name(),
+          "firstAt",
+          Rounded.hundredth(pair.first().at()),
+          "second",
+          pair.second().name(),
+          "at",
+          Rounded.hundredth(pair.second().at()),
+          "side",
+          side + 1,
+          "difference",
+          Rounded.hundredth(Math.abs(pair.difference())));
+    }
+    if (seam.matchNotches()) {
+      matching.first().forEach(mark -> alone(source, mark, 1));
+      matching.second().forEach(mark -> alone(source, mark, side + 1));
+    }
+  }
+
+  private void alone(SeamSource source, SeamMark mark, int side) {
+    report(
+        GradeCode.SEAM_NOTCH_ALONE,
+        source,
+        "at",
+        Rounded.hundredth(mark.at()),
+        "side",
+        side,
+        "line",
+        mark.name());
+  }
+
+  private void allowances(SeamSource source, WalkedSeam seam) {
+    List<Double> allowances = seam.allowances();
+    if (allowances.size() > 1) {
+      report(
+          GradeCode.SEAM_ALLOWANCES_DIFFER,
+          source,
+          "allowances",
+          allowances.stream().map(Rounded::hundredth).collect(Collectors.joining(", ")));
+    }
+  }
+
+  private void corners(SeamSource source, WalkedSeam seam) {
+    for (Joint joint : seam.joints()) {
+      if (!joint.isTrue()) {
+        report(
+            GradeCode.SEAM_CORNER_NOT_TRUE,
+            source,
+            "before",
+            joint.before(),
+            "after",
+            joint.after(),
+            "angle",
+            Rounded.hundredth(joint.angle()),
+            "deviation",
+            joint.angle() < 180 ? "peak" : "dent",
+            "off",
+            Rounded.hundredth(Math.abs(joint.deviation())));
+      }
+    }
+  }
+
+  private void report(GradeCode code, SeamSource source, Object... arguments) {
+    List<Object> all = new ArrayList<>(List.of("size", variant.size()));
+    all.addAll(List.of(arguments));
+    findings.add(Finding.of(code, source.name().position(), all.toArray()));
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.IntricateOutlineException;
 import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -35,7 +36,7 @@ final class Contour {
               .map(edge -> new CuttingLine.Span(edge.name(), edge.path()))
               .toList());
     }
-    List<List<Offset.Part>> loops = Offset.loops(sides);
+    List<List<Offset.Part>> loops = loops(panel, sides);
     if (loops.size() != 1) {
       throw ring(panel, allowances, loops);
     }
@@ -57,6 +58,14 @@ final class Contour {
       }
     }
     return new CuttingLine(spans);
+  }
+
+  private static List<List<Offset.Part>> loops(Panel panel, List<Offset.Side> sides) {
+    try {
+      return Offset.loops(sides);
+    } catch (IntricateOutlineException e) {
+      throw PanelCode.OUTLINE_TOO_INTRICATE.exception("panel", panel.name());
+    }
   }
 
   private static PanelException ring(
@@ -103,7 +112,7 @@ final class Contour {
     for (Edge edge : panel.edges()) {
       sides.add(new Offset.Side(edge.path(), -distance));
     }
-    List<List<Offset.Part>> loops = Offset.loops(sides);
+    List<List<Offset.Part>> loops = loops(panel, sides);
     if (loops.isEmpty()) {
       throw PanelCode.INSET_NOTHING_LEFT.exception("panel", panel.name(), "distance", distance);
     }

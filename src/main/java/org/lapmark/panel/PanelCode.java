@@ -41,6 +41,8 @@ public enum PanelCode implements FindingCode {
   ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
   /** An allowance that closes a ring around a hole. */
   ALLOWANCE_CLOSES_RING("allowance-closes-ring"),
+  /** An outline with too many tight turns for a line beside it. */
+  OUTLINE_TOO_INTRICATE("outline-too-intricate"),
   /** Nothing is left of a panel at a distance inside it. */
   INSET_NOTHING_LEFT("inset-nothing-left"),
   /** A panel falls into parts at a distance inside it. */

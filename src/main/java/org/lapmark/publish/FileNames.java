@@ -15,10 +15,10 @@ import org.lapmark.print.Paper;
 import org.lapmark.source.PatternSource;
 
 /**
- * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf}. Letters of
- * every script stay; whatever a file system or a shell might not bear becomes a hyphen. Two sizes
- * never share a name, even where upper and lower case don't count, and a size has the same name
- * whichever sizes are being published.
+ * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf} and {@code
+ * <pattern>-<edition>.html}. Letters of every script stay; whatever a file system or a shell might
+ * not bear becomes a hyphen. Two sizes never share a name, even where upper and lower case don't
+ * count, and a size has the same name whichever sizes are being published.
  */
 final class FileNames {
   private static final int MOST_BYTES_OF_PATTERN = 100;
@@ -32,6 +32,13 @@ final class FileNames {
     this.sizes = Collections.unmodifiableMap(sizes);
   }
 
+  /**
+   * The names of a pattern's files.
+   *
+   * @param pattern the pattern folder's name, with what tells its presentation from the pattern's
+   *     own
+   * @param source the pattern as read
+   */
   static FileNames of(String pattern, PatternSource source) {
     String edition = source.masthead().edition() == null ? "" : source.masthead().edition().text();
     return of(pattern, edition, source.sizes().sizes());
@@ -63,6 +70,19 @@ final class FileNames {
 
   String tiles(String size, Paper paper) {
     return stem + "-" + sizes.get(size) + "-" + paper.id() + "-tiles.pdf";
+  }
+
+  String instructions(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-instructions.pdf";
+  }
+
+  String largePrint(String size, Paper paper) {
+    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-large-print.pdf";
+  }
+
+  /** The companion, which has every size. */
+  String companion() {
+    return stem + ".html";
   }
 
   private static String folded(String name) {

@@ -28,8 +28,17 @@ final class Manifest {
   /** The kind of a complete document. */
   static final String COMPLETE = "complete";
 
+  /** The kind of a complete document without its tiles. */
+  static final String INSTRUCTIONS = "instructions";
+
+  /** The kind of instructions in large print. */
+  static final String LARGE_PRINT = "large-print";
+
   /** The kind of a document of tiles alone. */
   static final String TILES = "tiles";
+
+  /** The kind of a companion, which is for every size and no paper. */
+  static final String COMPANION = "companion";
 
   private static final String HEAD = "lapmark-files 1";
   private static final long MOST_BYTES = 1 << 20;
@@ -39,8 +48,8 @@ final class Manifest {
    *
    * @param name its name in the folder
    * @param hash the SHA-256 of its content, in hexadecimal
-   * @param size the size it is for
-   * @param paper the id of the paper it is for
+   * @param size the size it is for; empty for all
+   * @param paper the id of the paper it is for; empty for none
    * @param kind what it is
    */
   record Entry(String name, String hash, String size, String paper, String kind) {}

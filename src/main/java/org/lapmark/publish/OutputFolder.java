@@ -196,7 +196,7 @@ final class OutputFolder {
         files.isEmpty() || exists(fresh.resolve(MARK)) || exists(fresh.resolve(Manifest.NAME));
     for (Path file : files) {
       String name = file.getFileName().toString();
-      boolean draft = name.endsWith(".pdf") || name.equals(Manifest.NAME) || name.equals(MARK);
+      boolean draft = isDocument(name) || name.equals(Manifest.NAME) || name.equals(MARK);
       if (!ours || !draft || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
         throw new FileSystemException(
             file.toString(), null, "it isn't Lapmark's; move it away and publish again");
@@ -204,13 +204,17 @@ final class OutputFolder {
     }
     for (Path file : files) {
       // Mark and list go last, so that a folder half deleted is still known for a draft.
-      if (file.getFileName().toString().endsWith(".pdf")) {
+      if (isDocument(file.getFileName().toString())) {
         Files.delete(file);
       }
     }
     Files.deleteIfExists(fresh.resolve(Manifest.NAME));
     Files.deleteIfExists(fresh.resolve(MARK));
     Files.delete(fresh);
+  }
+
+  private static boolean isDocument(String name) {
+    return name.endsWith(".pdf") || name.endsWith(".html");
   }
 
   private static List<Path> children(Path folder) throws IOException {

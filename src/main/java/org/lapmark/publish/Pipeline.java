@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
@@ -51,7 +52,7 @@ final class Pipeline {
     refuseOverlap(patterns, request.output());
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : patterns) {
-      opened.put(folder, open(folder));
+      opened.put(folder, open(folder).presented(request.presentation()));
     }
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
@@ -90,15 +91,18 @@ final class Pipeline {
                   listener.begun(folder, variants.size(), Publisher.PAPERS.size());
                   List<GradedPattern> graded = grade(one, variants, pool);
                   if (!one.findings.hasErrors()) {
+                    ThreadLocal<Stages.Desk> desks = desks(one);
                     onEveryPaper(
                         one,
-                        graded,
+                        manuals(one, graded, false, desks, pool),
                         Publisher.PAPERS,
+                        desks,
                         pool,
-                        (desk, pattern, paper) -> {
-                          desk.plan(pattern, paper);
+                        (desk, manuals, paper) -> {
+                          desk.plan(manuals.standard.pattern(), paper);
                           return List.of();
-                        });
+                        },
+                        List.of());
                   }
                   return List.of();
                 }));
@@ -109,9 +113,41 @@ final class Pipeline {
     return outcomes;
   }
 
+  List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    Map<Path, Opened> opened = new LinkedHashMap<>();
+    for (Path folder : distinct(folders)) {
+      opened.put(folder, open(folder));
+    }
+    opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    List<Publisher.Walk> walks = new ArrayList<>();
+    ExecutorService pool = pool();
+    try {
+      for (Opened one : opened.values()) {
+        List<GradedPattern> graded = new ArrayList<>();
+        Outcome outcome =
+            attempt(
+                one,
+                new Listener() {},
+                () -> {
+                  graded.addAll(grade(one, variants(one, sizes), pool));
+                  return List.of();
+                });
+        walks.add(new Publisher.Walk(outcome, graded));
+      }
+    } finally {
+      end(pool);
+    }
+    return walks;
+  }
+
   /** A folder as read, and everything found in it so far. */
   private record Opened(
-      Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {}
+      Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {
+    /** In the language and units wanted; a pattern without text in the language is refused. */
+    Opened presented(Presentation presentation) {
+      return source == null ? this : new Opened(folder, presentation.of(source), findings, failure);
+    }
+  }
 
   private Opened open(Path folder) {
     Findings findings = new Findings();
@@ -160,11 +196,16 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
-    String pattern = one.folder.getFileName().toString();
+    String pattern = one.folder.getFileName() + request.presentation().suffix();
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
     if (one.findings.hasErrors() || graded.isEmpty()) {
+      return List.of();
+    }
+    ThreadLocal<Stages.Desk> desks = desks(one);
+    List<Manuals> manuals = manuals(one, graded, request.largePrint(), desks, pool);
+    if (one.findings.hasErrors()) {
       return List.of();
     }
     FileNames names = FileNames.of(pattern, one.source);
@@ -172,31 +213,12 @@ final class Pipeline {
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
-              graded,
+              manuals,
               papers,
+              desks,
               pool,
-              (desk, made, paper) -> {
-                String size = made.variant().size();
-                List<Manifest.Entry> files = new ArrayList<>();
-                SheetPlan plan = desk.plan(made, paper);
-                files.add(
-                    draft.write(
-                        names.complete(size, paper),
-                        size,
-                        paper.id(),
-                        Manifest.COMPLETE,
-                        desk.complete(made, plan)));
-                if (!plan.tiles().isEmpty()) {
-                  files.add(
-                      draft.write(
-                          names.tiles(size, paper),
-                          size,
-                          paper.id(),
-                          Manifest.TILES,
-                          desk.tiles(made, plan)));
-                }
-                return files;
-              });
+              (desk, made, paper) -> documents(desk, made, paper, names, draft),
+              companion(one, graded, names, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -210,6 +232,101 @@ final class Pipeline {
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
     }
+  }
+
+  private static List<Manifest.Entry> documents(
+      Stages.Desk desk, Manuals made, Paper paper, FileNames names, OutputFolder.Draft draft)
+      throws IOException {
+    GradedPattern pattern = made.standard.pattern();
+    String size = pattern.variant().size();
+    SheetPlan plan = desk.plan(pattern, paper);
+    List<Manifest.Entry> files = new ArrayList<>();
+    files.add(
+        draft.write(
+            names.instructions(size, paper),
+            size,
+            paper.id(),
+            Manifest.INSTRUCTIONS,
+            desk.instructions(made.standard, plan)));
+    files.add(
+        draft.write(
+            names.complete(size, paper),
+            size,
+            paper.id(),
+            Manifest.COMPLETE,
+            desk.complete(made.standard, plan)));
+    if (!plan.tiles().isEmpty()) {
+      files.add(
+          draft.write(
+              names.tiles(size, paper),
+              size,
+              paper.id(),
+              Manifest.TILES,
+              desk.tiles(pattern, plan)));
+    }
+    if (made.large.isPresent()) {
+      files.add(
+          draft.write(
+              names.largePrint(size, paper),
+              size,
+              paper.id(),
+              Manifest.LARGE_PRINT,
+              desk.instructions(made.large.get(), plan)));
+    }
+    return files;
+  }
+
+  /** Fonts belong to one thread, so each thread has a desk of its own. */
+  private ThreadLocal<Stages.Desk> desks(Opened one) {
+    Locale language = one.source.masthead().language();
+    return ThreadLocal.withInitial(() -> stages.desk(language));
+  }
+
+  /** What the instructions of one variant say, in each size of type wanted. */
+  private record Manuals(Manual standard, Optional<Manual> large) {}
+
+  private List<Manuals> manuals(
+      Opened one,
+      List<GradedPattern> graded,
+      boolean largePrint,
+      ThreadLocal<Stages.Desk> desks,
+      ExecutorService pool)
+      throws IOException {
+    List<Callable<Part<Manuals>>> tasks = new ArrayList<>();
+    for (GradedPattern pattern : graded) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              Manual standard = desks.get().manual(pattern, findings);
+              Optional<Manual> large =
+                  largePrint
+                      ? Optional.of(desks.get().enlarged(standard, findings))
+                      : Optional.empty();
+              return new Part<>(new Manuals(standard, large), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(null, findings);
+            }
+          });
+    }
+    return join(one, tasks, pool);
+  }
+
+  /** One file for every size; a run that doesn't make every size keeps the one from before. */
+  private static List<DeskWork> companion(
+      Opened one, List<GradedPattern> graded, FileNames names, OutputFolder.Draft draft) {
+    if (graded.size() < one.source.sizes().sizes().size()) {
+      return List.of();
+    }
+    return List.of(
+        (desk, findings) -> {
+          byte[] page = desk.companion(graded, findings);
+          // A page with a gap in it is not written.
+          return findings.hasErrors()
+              ? List.of()
+              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
+        });
   }
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
@@ -232,34 +349,42 @@ final class Pipeline {
 
   /** What is done with one variant on one paper. */
   private interface PaperWork {
-    List<Manifest.Entry> on(Stages.Desk desk, GradedPattern pattern, Paper paper)
-        throws IOException;
+    List<Manifest.Entry> on(Stages.Desk desk, Manuals manuals, Paper paper) throws IOException;
   }
 
+  /** What is done at a desk. */
+  private interface DeskWork {
+    List<Manifest.Entry> on(Stages.Desk desk, Findings findings) throws IOException;
+  }
+
+  /** Does one work for each pattern on each paper, and beside it what isn't for one paper. */
   private List<Manifest.Entry> onEveryPaper(
       Opened one,
-      List<GradedPattern> graded,
+      List<Manuals> all,
       List<Paper> papers,
+      ThreadLocal<Stages.Desk> desks,
       ExecutorService pool,
-      PaperWork work)
+      PaperWork work,
+      List<DeskWork> beside)
       throws IOException {
-    Locale language = one.source.masthead().language();
-    // Fonts belong to one thread, so each thread has a desk of its own.
-    ThreadLocal<Stages.Desk> desks = ThreadLocal.withInitial(() -> stages.desk(language));
-    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
-    for (GradedPattern pattern : graded) {
+    List<DeskWork> works = new ArrayList<>(beside);
+    for (Manuals manuals : all) {
       for (Paper paper : papers) {
-        tasks.add(
-            () -> {
-              Findings findings = new Findings();
-              try {
-                return new Part<>(work.on(desks.get(), pattern, paper), findings);
-              } catch (FindingException e) {
-                findings.add(e.finding());
-                return new Part<>(List.of(), findings);
-              }
-            });
+        works.add((desk, findings) -> work.on(desk, manuals, paper));
       }
+    }
+    List<Callable<Part<List<Manifest.Entry>>>> tasks = new ArrayList<>();
+    for (DeskWork task : works) {
+      tasks.add(
+          () -> {
+            Findings findings = new Findings();
+            try {
+              return new Part<>(task.on(desks.get(), findings), findings);
+            } catch (FindingException e) {
+              findings.add(e.finding());
+              return new Part<>(List.of(), findings);
+            }
+          });
     }
     List<Manifest.Entry> entries = new ArrayList<>();
     join(one, tasks, pool).forEach(entries::addAll);

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 
 /**
@@ -27,13 +28,32 @@ public record Publisher(Templates templates) {
    * @param sizes the sizes wanted; empty for all
    * @param papers the papers wanted; empty for all
    * @param output the folder that receives one folder a pattern
+   * @param largePrint whether the instructions are made in large print as well
+   * @param presentation the language and units of the documents
    */
-  public record Request(List<String> sizes, List<Paper> papers, Path output) {
+  public record Request(
+      List<String> sizes,
+      List<Paper> papers,
+      Path output,
+      boolean largePrint,
+      Presentation presentation) {
+    /**
+     * A request without large print.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param output the folder that receives one folder a pattern
+     */
+    public Request(List<String> sizes, List<Paper> papers, Path output) {
+      this(sizes, papers, output, false, Presentation.OWN);
+    }
+
     /** Copies the lists. */
     public Request {
       sizes = List.copyOf(sizes);
       papers = List.copyOf(papers);
       Objects.requireNonNull(output);
+      Objects.requireNonNull(presentation);
     }
   }
 
@@ -64,6 +84,21 @@ public record Publisher(Templates templates) {
       Objects.requireNonNull(folder);
       Objects.requireNonNull(result);
       Objects.requireNonNull(failure);
+    }
+  }
+
+  /**
+   * A folder evaluated for walking its seams.
+   *
+   * @param outcome findings and failure, with nothing written
+   * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
+   *     missing
+   */
+  public record Walk(Outcome outcome, List<GradedPattern> patterns) {
+    /** Copies the list. */
+    public Walk {
+      Objects.requireNonNull(outcome);
+      patterns = List.copyOf(patterns);
     }
   }
 
@@ -137,6 +172,18 @@ public record Publisher(Templates templates) {
    */
   public List<Outcome> check(List<Path> folders, Listener listener) {
     return pipeline().check(folders, listener);
+  }
+
+  /**
+   * Reads and evaluates folders to walk their seams, and writes nothing.
+   *
+   * @param folders the pattern folders
+   * @param sizes the sizes wanted; empty for all
+   * @return what came of each folder, in the order given
+   * @throws RefusedException when two folders have the same name, or a size is unknown
+   */
+  public List<Walk> walk(List<Path> folders, List<String> sizes) {
+    return pipeline().walk(folders, sizes);
   }
 
   private Pipeline pipeline() {

@@ -2,9 +2,14 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.check.PatternChecks;
+import org.lapmark.check.Reach;
+import org.lapmark.document.CompanionWriter;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.Look;
+import org.lapmark.document.Manual;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -17,16 +22,30 @@ import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
 /** The program's own stages. */
-record RealStages(Templates templates) implements Stages {
+final class RealStages implements Stages {
+  private final Templates templates;
+  private final DocumentWriter words;
+
+  RealStages(Templates templates) {
+    this.templates = templates;
+    this.words = new DocumentWriter(templates);
+  }
+
   @Override
   public PatternSource read(Path folder, Findings findings) throws IOException {
-    return PatternReader.read(folder, findings);
+    PatternSource source = PatternReader.read(folder, findings);
+    if (source != null) {
+      PatternChecks.run(source, findings);
+    }
+    return source;
   }
 
   @Override
   public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
     GradedPattern pattern = Grader.grade(source, variant, findings);
-    PatternChecks.run(pattern, findings);
+    Reach reach =
+        new Reach(Manual.PAGES, words.hazards(source.masthead().language()), words::missingGlyphs);
+    PatternChecks.run(pattern, reach, findings);
     return pattern;
   }
 
@@ -34,23 +53,56 @@ record RealStages(Templates templates) implements Stages {
   public Desk desk(Locale language) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(
-        writer, new SheetPlanner(writer.wording(language), writer.styles(), writer.lettering()));
+        writer,
+        planner(writer, language, Look.STANDARD),
+        planner(writer, language, Look.LARGE_PRINT),
+        new CompanionWriter(writer));
   }
 
-  private record WritingDesk(DocumentWriter writer, SheetPlanner planner) implements Desk {
+  private static SheetPlanner planner(DocumentWriter writer, Locale language, Look look) {
+    return new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
+  }
+
+  private record WritingDesk(
+      DocumentWriter writer,
+      SheetPlanner planner,
+      SheetPlanner largePlanner,
+      CompanionWriter companions)
+      implements Desk {
     @Override
     public SheetPlan plan(GradedPattern pattern, Paper paper) {
       return planner.plan(pattern, paper);
     }
 
     @Override
-    public byte[] complete(GradedPattern pattern, SheetPlan plan) {
-      return writer.complete(pattern, plan, planner);
+    public Manual manual(GradedPattern pattern, Findings findings) {
+      return writer.manual(pattern, Look.STANDARD, findings);
+    }
+
+    @Override
+    public Manual enlarged(Manual manual, Findings findings) {
+      return writer.manual(manual, Look.LARGE_PRINT, findings);
+    }
+
+    @Override
+    public byte[] complete(Manual manual, SheetPlan plan) {
+      return writer.complete(manual, plan, planner);
+    }
+
+    @Override
+    public byte[] instructions(Manual manual, SheetPlan plan) {
+      return writer.instructions(
+          manual, plan, manual.look() == Look.LARGE_PRINT ? largePlanner : planner);
     }
 
     @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+      return companions.write(patterns, findings);
     }
   }
 }

@@ -2,7 +2,9 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
@@ -29,10 +31,22 @@ interface Stages {
     /** Arranges the pieces on a paper. */
     SheetPlan plan(GradedPattern pattern, Paper paper);
 
+    /** What the instructions say, whatever the paper. */
+    Manual manual(GradedPattern pattern, Findings findings);
+
+    /** The same in large print. */
+    Manual enlarged(Manual manual, Findings findings);
+
     /** The complete document. */
-    byte[] complete(GradedPattern pattern, SheetPlan plan);
+    byte[] complete(Manual manual, SheetPlan plan);
+
+    /** The complete document without its tiles. */
+    byte[] instructions(Manual manual, SheetPlan plan);
 
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The companion with every size. */
+    byte[] companion(List<GradedPattern> patterns, Findings findings);
   }
 }

@@ -156,6 +156,13 @@ final class FolderFiles {
     return files.containsKey(path);
   }
 
+  /** The paths of a folder's files with an ending, those of its subfolders too, by code point. */
+  List<String> below(String folder, String ending) {
+    return files.keySet().stream()
+        .filter(path -> path.startsWith(folder) && path.endsWith(ending))
+        .toList();
+  }
+
   /** The paths of a folder's own files with an ending, by code point. */
   List<String> in(String folder, String ending) {
     List<String> paths = new ArrayList<>();

@@ -31,4 +31,26 @@ public record Masthead(
     PrintForm form,
     SourceText edition,
     LocalDate date,
-    TemplateText note) {}
+    TemplateText note) {
+  /**
+   * The same masthead in another language.
+   *
+   * @param other the language of the words around the author's texts
+   * @return the masthead
+   */
+  public Masthead in(Locale other) {
+    return new Masthead(
+        title, studio, designer, other, summary, copyright, form, edition, date, note);
+  }
+
+  /**
+   * The same masthead with values printed in another form.
+   *
+   * @param other how values are printed
+   * @return the masthead
+   */
+  public Masthead printing(PrintForm other) {
+    return new Masthead(
+        title, studio, designer, language, summary, copyright, other, edition, date, note);
+  }
+}

@@ -12,6 +12,8 @@ import org.lapmark.measure.Formula;
 final class PanelReader {
   private static final List<String> SHAPES = List.of("drawing", "rectangle", "strip", "inset");
 
+  private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner");
+
   private final Reading reading;
   private final Drawings drawings;
 
@@ -174,16 +176,51 @@ final class PanelReader {
         continue;
       }
       SourceText edge = parts.containsKey("edge") ? reading.text(parts.get("edge"), "edge") : null;
-      Formula at = formula(parts, "at");
+      PanelSource.NotchPlace place = place(parts, owner);
       Integer count =
           parts.containsKey("count")
               ? reading.number(parts.get("count"), "count", 1, 2)
               : Integer.valueOf(1);
-      if (edge != null && at != null && count != null) {
-        notches.add(new PanelSource.NotchSource(edge, at, count));
+      if (edge != null && place != null && count != null) {
+        notches.add(new PanelSource.NotchSource(edge, place, count));
       }
     }
     return notches;
+  }
+
+  private PanelSource.NotchPlace place(Map<String, YamlNode> parts, Position owner) {
+    List<String> stated = PLACES.stream().filter(parts::containsKey).toList();
+    boolean centredAlone = parts.containsKey("centred") && !parts.containsKey("every");
+    if (stated.size() != 1 || centredAlone) {
+      Position at = centredAlone ? parts.get("centred").position() : owner;
+      reading.findings().add(SourceCode.NOTCH_PLACE, at, "ways", stated.size());
+      return null;
+    }
+    YamlNode node = parts.get(stated.get(0));
+    switch (stated.get(0)) {
+      case "at" -> {
+        Formula at = reading.formula(node, "at");
+        return at == null ? null : new PanelSource.NotchPlace.At(at);
+      }
+      case "every" -> {
+        Formula spacing = reading.formula(node, "every");
+        Boolean centred =
+            parts.containsKey("centred")
+                ? reading.truth(parts.get("centred"), "centred")
+                : Boolean.TRUE;
+        return spacing == null || centred == null
+            ? null
+            : new PanelSource.NotchPlace.Every(spacing, centred);
+      }
+      case "from_seam" -> {
+        SourceText seam = reading.text(node, "from_seam");
+        return seam == null ? null : new PanelSource.NotchPlace.FromSeam(seam);
+      }
+      default -> {
+        SourceText corner = reading.text(node, "corner");
+        return corner == null ? null : new PanelSource.NotchPlace.NearCorner(corner);
+      }
+    }
   }
 
   /** The edges of a panel that can be named without its geometry. */

@@ -87,11 +87,44 @@ public record PanelSource(
   }
 
   /**
-   * A notch.
+   * A notch, or several stated together.
    *
    * @param edge the edge's name
-   * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it
+   * @param place where on it
    * @param count 1 or 2
    */
-  public record NotchSource(SourceText edge, Formula at, int count) {}
+  public record NotchSource(SourceText edge, NotchPlace place, int count) {}
+
+  /** How the place of a notch is stated. */
+  public sealed interface NotchPlace {
+    /**
+     * At one place.
+     *
+     * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it
+     */
+    record At(Formula at) implements NotchPlace {}
+
+    /**
+     * Every so often.
+     *
+     * @param spacing the distance from one to the next along the stitching line
+     * @param centred whether one stands at the edge's middle and the others on both sides of it;
+     *     otherwise the first stands one spacing from the edge's start
+     */
+    record Every(Formula spacing, boolean centred) implements NotchPlace {}
+
+    /**
+     * Where the edge's partners in a seam have notches, ends of their parts, or something caught.
+     *
+     * @param seam the seam's name
+     */
+    record FromSeam(SourceText seam) implements NotchPlace {}
+
+    /**
+     * At the place of the edge that is nearest to a corner of the same panel.
+     *
+     * @param corner the corner's name
+     */
+    record NearCorner(SourceText corner) implements NotchPlace {}
+  }
 }

@@ -9,7 +9,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
 /** Reads a pattern folder. */
@@ -128,10 +127,11 @@ public final class PatternReader {
                 : List.of(),
             new MakingReader(reading).read(values),
             steps,
-            notes);
+            notes,
+            new TranslationReader(reading, files).read());
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
-      new References(reading, source, panels).check();
+      new References(reading, source, panels, values.get("seams")).check();
     }
     return source;
   }
@@ -160,10 +160,8 @@ public final class PatternReader {
         "measures",
         true,
         (name, value) -> {
-          Formula formula = reading.formula(value, name.text());
-          if (formula != null) {
-            measures.add(new MeasureSource(name, formula));
-          }
+          // A formula that can't be understood still makes a name that others may use.
+          measures.add(new MeasureSource(name, reading.formula(value, name.text())));
         });
     return measures;
   }
@@ -178,9 +176,9 @@ public final class PatternReader {
         continue;
       }
       TemplateText label =
-          values.containsKey("label") ? reading.template(values.get("label"), "label") : null;
+          values.containsKey("label") ? reading.labelTemplate(values.get("label"), "label") : null;
       TemplateText value =
-          values.containsKey("value") ? reading.template(values.get("value"), "value") : null;
+          values.containsKey("value") ? reading.labelTemplate(values.get("value"), "value") : null;
       if (label != null && value != null) {
         rows.add(new FinishedSource(label, value));
       }

@@ -19,6 +19,7 @@ import java.util.List;
  * @param making what a maker should know
  * @param steps the steps, by file name in code point order
  * @param notes the introduction, the author's own cautions and the like
+ * @param translations the author's texts in other languages
  */
 public record PatternSource(
     String folder,
@@ -33,7 +34,8 @@ public record PatternSource(
     List<SeamSource> seams,
     MakingSource making,
     List<StepSource> steps,
-    List<NoteSource> notes) {
+    List<NoteSource> notes,
+    List<Translation> translations) {
   /** Copies the lists. */
   public PatternSource {
     materials = List.copyOf(materials);
@@ -45,6 +47,7 @@ public record PatternSource(
     seams = List.copyOf(seams);
     steps = List.copyOf(steps);
     notes = List.copyOf(notes);
+    translations = List.copyOf(translations);
   }
 
   /**
@@ -87,6 +90,31 @@ public record PatternSource(
         seams,
         MakingSource.NONE,
         steps,
+        List.of(),
         List.of());
+  }
+
+  /**
+   * The same pattern under another masthead.
+   *
+   * @param other the masthead
+   * @return the pattern
+   */
+  public PatternSource under(Masthead other) {
+    return new PatternSource(
+        folder,
+        other,
+        sizes,
+        materials,
+        hardware,
+        measures,
+        finished,
+        panels,
+        pieces,
+        seams,
+        making,
+        steps,
+        notes,
+        translations);
   }
 }

@@ -18,6 +18,7 @@ final class References {
   private final Reading reading;
   private final PatternSource source;
   private final Set<String> statedPanels = new TreeSet<>();
+  private final Set<String> statedSeams = new TreeSet<>();
   private final Map<String, Set<String>> statedEdges = new TreeMap<>();
   private final Map<String, Set<String>> statedChains = new TreeMap<>();
   private final Map<String, PanelSource> panels;
@@ -26,10 +27,15 @@ final class References {
    * Prepares the checks.
    *
    * @param written the panels as written: names of what couldn't be read are known all the same
+   * @param writtenSeams the seams as written, or null
    */
-  References(Reading reading, PatternSource source, YamlNode.Entries written) {
+  References(
+      Reading reading, PatternSource source, YamlNode.Entries written, YamlNode writtenSeams) {
     this.reading = reading;
     this.source = source;
+    if (writtenSeams instanceof YamlNode.Entries seams) {
+      seams.entries().forEach(seam -> statedSeams.add(seam.key().text().text()));
+    }
     for (YamlNode.Entry panel : written.entries()) {
       String name = panel.key().text().text();
       statedPanels.add(name);
@@ -56,10 +62,23 @@ final class References {
     source.pieces().forEach(this::piece);
     uses();
     for (SeamSource seam : source.seams()) {
-      for (SeamSource.Side side : seam.sides()) {
-        side.members().forEach(this::member);
+      seam.sides().forEach(this::side);
+    }
+    for (PanelSource panel : source.panels()) {
+      for (PanelSource.NotchSource notch : panel.notches()) {
+        if (notch.place() instanceof PanelSource.NotchPlace.FromSeam from
+            && !statedSeams.contains(from.seam().text())) {
+          reading.unknown(
+              SourceCode.SEAM_UNKNOWN, from.seam().position(), from.seam().text(), statedSeams);
+        }
       }
     }
+  }
+
+  private void side(SeamSource.Side side) {
+    side.members().forEach(this::member);
+    side.tabs().forEach(tab -> member(tab.width()));
+    side.basted().forEach(this::side);
   }
 
   private void clashes() {

@@ -81,15 +81,31 @@ enum Section {
   /** A panel derived from another. */
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge", "at"), List.of("count")),
+  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count")),
   /** A piece. */
   PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances")),
   /** How many of a piece are cut from one material. */
   CUT(List.of("material", "count"), List.of("reversed")),
   /** A seam. */
-  SEAM(List.of("sides"), List.of("ease", "tolerance")),
+  SEAM(List.of("sides"), List.of("ease", "tolerance", "closed", "match_notches")),
+  /** A side of a seam with more to say than its parts. */
+  SEAM_SIDE(List.of("edges"), List.of("name", "ease", "reversed", "start", "basted")),
+  /** An edge, or a part of one, as part of a side. */
+  SEAM_EDGE(List.of("edge"), List.of("from", "to", "reversed", "notch")),
+  /** A length that is no panel, as part of a side. */
+  SEAM_LENGTH(List.of("length"), List.of("notch")),
+  /** Something caught in a seam at a place. */
+  SEAM_TAB(List.of("tab", "at"), List.of()),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of("uses"));
+  STEP(List.of("id", "title", "stage"), List.of("uses")),
+  /** A translated step's front matter. */
+  TRANSLATED_STEP(List.of("id", "title", "stage", "original"), List.of()),
+  /** A translated note's front matter. */
+  TRANSLATED_NOTE(List.of("original"), List.of()),
+  /** The texts of {@code pattern.yaml} in another language. */
+  TRANSLATION(List.of("texts"), List.of()),
+  /** A translated text. */
+  TRANSLATED_TEXT(List.of("from", "to"), List.of());
 
   private final List<String> required;
   private final List<String> known;

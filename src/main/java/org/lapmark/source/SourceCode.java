@@ -95,6 +95,14 @@ public enum SourceCode implements FindingCode {
   EDGE_CORNERS,
   /** A seam with fewer than two sides. */
   SEAM_SIDES,
+  /** A part of a side that is neither an edge nor a length nor something caught. */
+  SEAM_PART_WRONG,
+  /** A starting place in a seam that isn't a ring. */
+  SEAM_START_MISPLACED,
+  /** A seam that isn't stated. */
+  SEAM_UNKNOWN,
+  /** A notch whose place is stated in no way, or in several. */
+  NOTCH_PLACE,
   /** A list that has to have something in it. */
   LIST_EMPTY,
   /** A piece number is used twice. */
@@ -117,6 +125,8 @@ public enum SourceCode implements FindingCode {
   CORNER_UNKNOWN,
   /** More entries than are read. */
   TOO_MANY_ENTRIES,
+  /** A text for readers with more characters than are read. */
+  LABEL_TOO_LONG,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
 

@@ -11,7 +11,6 @@ import org.lapmark.finding.SourceText;
 /** Reads the steps: front matter between lines of three hyphens, then Markdown. */
 final class StepReader {
   private static final String FOLDER = "steps/";
-  private static final String FENCE = "---";
 
   private final Reading reading;
   private final FolderFiles files;
@@ -62,37 +61,15 @@ final class StepReader {
   }
 
   private StepSource step(SourceFile file) {
-    String content = file.content();
-    int firstEnd = lineEnd(content, 0);
-    if (!content.substring(0, firstEnd).stripTrailing().equals(FENCE)) {
-      reading
-          .findings()
-          .add(SourceCode.STEP_FRONT_MATTER_MISSING, file.position(0, Math.max(1, firstEnd)));
-      return null;
-    }
-    int start = Math.min(firstEnd + 1, content.length());
-    int at = start;
-    while (at < content.length()) {
-      int end = lineEnd(content, at);
-      if (content.substring(at, end).stripTrailing().equals(FENCE)) {
-        return step(file, start, at, Math.min(end + 1, content.length()));
-      }
-      at = end + 1;
-    }
-    reading.findings().add(SourceCode.STEP_FRONT_MATTER_OPEN, file.position(0, firstEnd));
-    return null;
+    FrontMatter front = FrontMatter.read(file, Section.STEP, reading);
+    return front == null ? null : step(front);
   }
 
-  private StepSource step(SourceFile file, int start, int end, int body) {
-    YamlNode.Entries map = YamlParser.read(file, start, end, reading.limits(), reading.findings());
-    if (map == null) {
-      return null;
-    }
-    Map<String, YamlNode> values =
-        reading.section(map, Section.STEP, file.position(0, FENCE.length()), "front matter");
-    SourceText id = text(values, "id");
-    SourceText title = text(values, "title");
-    SourceText stage = text(values, "stage");
+  /** The step that front matter and text make, or null if it can't be one. */
+  StepSource step(FrontMatter front) {
+    SourceText id = front.text("id", reading);
+    SourceText title = front.text("title", reading);
+    SourceText stage = front.text("stage", reading);
     boolean named = id != null && reading.checkName(id);
     if (!named || title == null || stage == null) {
       return null;
@@ -101,16 +78,9 @@ final class StepReader {
         id,
         title,
         stage,
-        values.containsKey("uses") ? reading.texts(values.get("uses"), "uses") : List.of(),
-        SourceText.verbatim(file, body, file.content().length()));
-  }
-
-  private SourceText text(Map<String, YamlNode> values, String key) {
-    return values.containsKey(key) ? reading.text(values.get(key), key) : null;
-  }
-
-  private static int lineEnd(String content, int from) {
-    int end = content.indexOf('\n', from);
-    return end < 0 ? content.length() : end;
+        front.values().containsKey("uses")
+            ? reading.texts(front.values().get("uses"), "uses")
+            : List.of(),
+        front.body());
   }
 }

@@ -86,6 +86,16 @@ public record Manuscript(SourceText source, List<Block> blocks, List<Footnote> f
   }
 
   /**
+   * Every placeholder of a line that belongs to no manuscript, such as a title.
+   *
+   * @param line the line
+   * @return the placeholders in reading order
+   */
+  public static List<Inline.Value> values(List<Inline> line) {
+    return Walk.of(line).values();
+  }
+
+  /**
    * Every cross-reference, footnotes last.
    *
    * @return the references in reading order

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
+import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.RefusedException;
 
 class CommandsTest {
@@ -30,6 +32,7 @@ class CommandsTest {
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
   private final List<Path> asked = new ArrayList<>();
   private Request request;
+  private List<String> walked;
   private Findings findings = new Findings();
   private Throwable failure;
   private RuntimeException refusal;
@@ -46,6 +49,14 @@ class CommandsTest {
     @Override
     public List<Outcome> check(Path templates, List<Path> folders, Listener listener) {
       return outcomes(folders, listener, false);
+    }
+
+    @Override
+    public List<Walk> walk(List<Path> folders, List<String> sizes) {
+      walked = sizes;
+      return outcomes(folders, new Listener() {}, false).stream()
+          .map(outcome -> new Walk(outcome, List.of()))
+          .toList();
     }
 
     private List<Outcome> outcomes(List<Path> folders, Listener listener, boolean writes) {
@@ -119,6 +130,8 @@ class CommandsTest {
         "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
         "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared)",
         "publish a --paper | Missing required parameter for option '--paper'",
+        "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
+        "walk | Missing required parameter: 'FOLDER'",
         "check a --format jsn | there is no format ‘jsn’; did you mean ‘json’?",
         "check | Missing required parameter: 'FOLDER'",
         "chek a | there is no command ‘chek’; did you mean ‘check’?",
@@ -153,6 +166,18 @@ class CommandsTest {
   }
 
   @Test
+  void aFileWhereAFolderIsMeantIsCalledOne() throws IOException {
+    Path file = Files.createFile(home.resolve("tote.pdf"));
+    failure = new NotDirectoryException(file.toString());
+    assertEquals(3, run("check", "tote.pdf"));
+    assertEquals("lapmark: tote.pdf: it is a file, not a folder\n", talk());
+    failure = new NotDirectoryException(home.resolve("purse").toString());
+    err.reset();
+    assertEquals(3, run("check", "purse"));
+    assertEquals("lapmark: purse: there is no such folder\n", talk());
+  }
+
+  @Test
   void aFaultOfTheProgramIsOneLine() {
     failure = new IllegalStateException("odd\nand \u001b[31mred");
     assertEquals(3, run("publish", "tote"));
@@ -176,6 +201,17 @@ class CommandsTest {
     run("check", "tote", "--format", "json");
     assertTrue(result().startsWith("{\n"), result());
     assertEquals("", talk());
+  }
+
+  @Test
+  void aWalkTalksOfFindingsApartFromItsResult() {
+    assertEquals(0, run("walk", "tote", "--size", "S,M,S", "--format", "csv"));
+    assertEquals(List.of(home.resolve("tote")), asked);
+    assertEquals(List.of("S", "M"), walked);
+    assertEquals(1, result().lines().count());
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    assertEquals(1, run("walk", "tote"));
+    assertTrue(talk().endsWith("lapmark: 1 error\n"), talk());
   }
 
   @Test

@@ -51,6 +51,19 @@ class ConformanceTest {
     conforms(writer.tiles(pattern, plan, planner), PDFAFlavour.PDFA_3_A);
   }
 
+  @Test
+  void theDemoConforms() throws Exception {
+    conforms(Demo.of("L", Look.STANDARD).complete(Paper.LETTER), PDFAFlavour.PDFUA_1);
+    conforms(Demo.of("S", Look.STANDARD).instructions(Paper.SHARED), PDFAFlavour.PDFA_3_A);
+  }
+
+  @Test
+  void largePrintConforms() throws Exception {
+    byte[] file = Demo.of("M", Look.LARGE_PRINT).instructions(Paper.A4);
+    conforms(file, PDFAFlavour.PDFUA_1);
+    conforms(file, PDFAFlavour.PDFA_3_A);
+  }
+
   private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(file), flavour);

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 
@@ -22,7 +23,11 @@ final class Documents {
   static byte[] complete(Specimen specimen, GradedPattern pattern, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     return writer.complete(
-        pattern, specimen.plan(), specimen, writer.wording(language), Specimen.styles(writer));
+        writer.manual(pattern, Look.STANDARD, new Findings()),
+        specimen.plan(),
+        specimen,
+        writer.wording(language),
+        Specimen.styles(writer));
   }
 
   static byte[] tiles(Paper paper, Locale language) {

@@ -1,7 +1,6 @@
 package org.lapmark.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Files;
@@ -12,9 +11,6 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import org.lapmark.finding.Finding;
-import org.lapmark.finding.FindingText;
-import org.lapmark.finding.Position;
 import org.lapmark.wording.Wording;
 
 class ProgramTest {
@@ -25,15 +21,6 @@ class ProgramTest {
             .matcher(Files.readString(Path.of("pom.xml")));
     assertTrue(version.find());
     assertEquals("Lapmark " + version.group(1), Program.name());
-  }
-
-  @Test
-  void hasWordsForItsFindings() {
-    for (DocumentCode code : DocumentCode.values()) {
-      Finding finding = Finding.of(code, Position.ofFile("a.yaml"), "characters", "龍");
-      assertTrue(FindingText.message(finding).contains("龍"));
-      assertFalse(FindingText.hint(finding).isBlank());
-    }
   }
 
   @Test

@@ -133,13 +133,13 @@ class TemplatesTest {
     Imprint imprint = new Imprint("t", "a", "s", "en", LocalDate.of(2027, 1, 1), "p");
     FontFiles files = FontFiles.load();
     try (PdfBook book = new PdfBook(imprint, writer.styles(), files, new Glyphs(files))) {
-      HtmlPages.render(book, html + "</head><body><p>a</p></body></html>", Map.of());
+      HtmlPages.render(book, html + "</head><body><p>a</p></body></html>", Map.of(), 0);
       assertEquals(1, book.pageCount());
     }
     try (PdfBook book = new PdfBook(imprint, writer.styles(), files, new Glyphs(files))) {
       assertThrows(
           IllegalStateException.class,
-          () -> HtmlPages.render(book, hostile + "</body></html>", Map.of()));
+          () -> HtmlPages.render(book, hostile + "</body></html>", Map.of(), 0));
     }
   }
 

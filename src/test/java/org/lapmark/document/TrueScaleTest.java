@@ -30,7 +30,7 @@ class TrueScaleTest {
   void writesTheSquareToTheMicrometre() throws Exception {
     Specimen specimen = new Specimen(Paper.A4, Locale.UK);
     List<Point> wanted = Specimen.square().curves().stream().map(curve -> curve.start()).toList();
-    for (int page : new int[] {1, 4}) {
+    for (int page : new int[] {1, 5}) {
       List<Point> square = square(Documents.complete(Paper.A4, Locale.UK), page);
       for (int i = 0; i < 4; i++) {
         Point corner = square.get(i);

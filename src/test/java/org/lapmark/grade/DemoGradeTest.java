@@ -54,6 +54,6 @@ class DemoGradeTest {
             .anyMatch(mark -> mark.toString().contains("stud") && mark.toString().contains("60.0")),
         pouch.panels().get("front").marks().toString());
     assertEquals("Front, 120\u00a0mm wide", pouch.pieces().get(0).name());
-    assertEquals(22, pouch.pieces().get(0).shape().bounds().height() - 60, 0.01);
+    assertEquals(20, pouch.pieces().get(0).shape().bounds().height() - 60, 0.01);
   }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.check.PatternChecks;
+import org.lapmark.check.Reach;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
@@ -26,6 +27,8 @@ import org.lapmark.source.PatternSource;
 class GradeFaultsTest {
   private static final Path RESOURCES =
       Path.of("src", "test", "resources", "org", "lapmark", "grade");
+
+  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
 
   @TempDir Path folder;
 
@@ -39,7 +42,7 @@ class GradeFaultsTest {
     Findings findings = new Findings();
     PatternSource source = fault.read(Files.createTempDirectory(folder, "case"), findings);
     for (String size : source.sizes().sizes()) {
-      PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), findings);
+      PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
     }
     assertEquals(
         String.join("\n", fault.expected()),

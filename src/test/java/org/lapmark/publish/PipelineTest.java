@@ -16,11 +16,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.document.Look;
+import org.lapmark.document.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
@@ -30,6 +33,7 @@ import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -97,15 +101,55 @@ class PipelineTest {
         }
 
         @Override
-        public byte[] complete(GradedPattern pattern, SheetPlan plan) {
+        public Manual manual(GradedPattern pattern, Findings findings) {
+          return manual(pattern, Look.STANDARD);
+        }
+
+        @Override
+        public Manual enlarged(Manual manual, Findings findings) {
+          return manual(manual.pattern(), Look.LARGE_PRINT);
+        }
+
+        private Manual manual(GradedPattern pattern, Look look) {
           assertEquals(owner, Thread.currentThread());
-          return (pattern.variant().size() + " " + plan.paper().id())
+          return new Manual(
+              pattern,
+              look,
+              null,
+              null,
+              Map.of(),
+              null,
+              List.of(),
+              Map.of(),
+              Optional.empty(),
+              Optional.empty(),
+              Optional.empty());
+        }
+
+        @Override
+        public byte[] complete(Manual manual, SheetPlan plan) {
+          assertEquals(owner, Thread.currentThread());
+          return (manual.pattern().variant().size() + " " + plan.paper().id())
+              .getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] instructions(Manual manual, SheetPlan plan) {
+          assertEquals(owner, Thread.currentThread());
+          return (manual.look() + " " + manual.pattern().variant().size())
               .getBytes(StandardCharsets.UTF_8);
         }
 
         @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] companion(List<GradedPattern> patterns, Findings findings) {
+          assertEquals(owner, Thread.currentThread());
+          return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList())
+              .getBytes(StandardCharsets.UTF_8);
         }
       };
     }
@@ -114,7 +158,16 @@ class PipelineTest {
       SourceText one = SourceText.verbatim(new SourceFile("pattern.yaml", "1"), 0, 1);
       Masthead masthead =
           new Masthead(
-              one, one, null, Locale.UK, null, null, null, one, LocalDate.of(2026, 1, 1), null);
+              one,
+              one,
+              null,
+              Locale.UK,
+              null,
+              null,
+              PrintForm.DEFAULT,
+              one,
+              LocalDate.of(2026, 1, 1),
+              null);
       return new PatternSource(
           folder,
           masthead,
@@ -138,8 +191,9 @@ class PipelineTest {
   @Test
   void writesEverySizeOnEveryPaper() throws IOException {
     Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
-    assertEquals(18, outcome.result().written().size());
-    assertEquals(18, pdfs("tote").size());
+    assertEquals(28, outcome.result().written().size());
+    assertEquals(27, pdfs("tote").size());
+    assertEquals("S M L", Files.readString(output.resolve("tote").resolve("tote-1.html")));
     assertEquals(
         "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
     assertEquals(
@@ -154,10 +208,56 @@ class PipelineTest {
     List<Path> before = pdfs("tote");
     Outcome outcome = publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote")).get(0);
     assertEquals(
-        List.of("tote-1-M-a4-tiles.pdf", "tote-1-M-a4.pdf"),
+        List.of("tote-1-M-a4-instructions.pdf", "tote-1-M-a4-tiles.pdf", "tote-1-M-a4.pdf"),
         outcome.result().written().stream().map(path -> path.getFileName().toString()).toList());
     assertEquals(before, pdfs("tote"));
     assertEquals("L letter", Files.readString(other));
+  }
+
+  @Test
+  void putsOtherUnitsAndRegionsIntoFoldersOfTheirOwn() throws IOException {
+    publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote"));
+    Presentation american =
+        new Presentation(Optional.of(Locale.US), Optional.of(PrintForm.Units.INCHES_FIRST));
+    publish(new Request(List.of("M"), List.of(Paper.A4), output, false, american), pattern("tote"));
+    assertTrue(Files.exists(output.resolve("tote").resolve("tote-1-M-a4.pdf")));
+    assertTrue(
+        Files.exists(
+            output
+                .resolve("tote.en-US.inches-first")
+                .resolve("tote.en-US.inches-first-1-M-a4.pdf")));
+    Presentation french = new Presentation(Optional.of(Locale.FRENCH), Optional.empty());
+    Path tote = pattern("tote");
+    assertThrows(
+        RefusedException.class,
+        () -> publish(new Request(List.of(), List.of(), output, false, french), tote));
+  }
+
+  @Test
+  void makesLargePrintOnlyWhenAsked() throws IOException {
+    Request large = new Request(List.of("M"), List.of(Paper.A4), output, true, Presentation.OWN);
+    publish(large, pattern("tote"));
+    Path file = output.resolve("tote").resolve("tote-1-M-a4-large-print.pdf");
+    assertEquals("LARGE_PRINT M", Files.readString(file));
+    publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote"));
+    assertFalse(Files.exists(file));
+    assertEquals(
+        "STANDARD M",
+        Files.readString(output.resolve("tote").resolve("tote-1-M-a4-instructions.pdf")));
+  }
+
+  @Test
+  void keepsTheCompanionWhileNotEverySizeIsMade() throws IOException {
+    publish(request(List.of(), List.of()), pattern("tote"));
+    Outcome some = publish(request(List.of("M"), List.of()), pattern("tote")).get(0);
+    assertTrue(
+        some.result().written().stream().noneMatch(path -> path.toString().endsWith("html")));
+    Path companion = output.resolve("tote").resolve("tote-1.html");
+    assertEquals("S M L", Files.readString(companion));
+    Files.writeString(companion, "somebody’s notes");
+    Outcome all = publish(request(List.of(), List.of()), pattern("tote")).get(0);
+    assertInstanceOf(FileSystemException.class, all.failure().orElseThrow());
+    assertEquals("somebody’s notes", Files.readString(companion));
   }
 
   @Test
@@ -172,10 +272,10 @@ class PipelineTest {
         };
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of(Paper.A4)), quiet());
-    assertEquals(2 + 12, pdfs("tote").size());
+    assertEquals(3 + 18, pdfs("tote").size());
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of()), quiet());
-    assertEquals(6, pdfs("tote").size());
+    assertEquals(9, pdfs("tote").size());
   }
 
   @Test
@@ -203,7 +303,7 @@ class PipelineTest {
     assertTrue(outcomes.get(0).result().findings().hasErrors());
     assertTrue(outcomes.get(1).result().findings().hasErrors());
     assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
-    assertEquals(18, outcomes.get(3).result().written().size());
+    assertEquals(28, outcomes.get(3).result().written().size());
     for (String name : List.of("hat", "sack", "cap")) {
       assertFalse(Files.exists(output.resolve(name)));
       assertFalse(Files.exists(output.resolve("." + name + ".new")));

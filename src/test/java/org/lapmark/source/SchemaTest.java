@@ -30,6 +30,7 @@ class SchemaTest {
   void theSchemasKnowTheKeysThatTheReaderKnows() throws IOException {
     Map<Object, Object> definitions = new LinkedHashMap<>(definitions("pattern.schema.json"));
     definitions.putAll(definitions("step.schema.json"));
+    definitions.putAll(definitions("translation.schema.json"));
     for (Section section : Section.values()) {
       String name = section.name().toLowerCase(Locale.ROOT);
       Map<?, ?> definition = (Map<?, ?>) definitions.get(name);

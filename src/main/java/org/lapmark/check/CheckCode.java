@@ -1,0 +1,37 @@
+package org.lapmark.check;
+
+import java.util.Locale;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Severity;
+
+/** What the rules over an evaluated pattern can find. */
+public enum CheckCode implements FindingCode {
+  /** A hazard that there is no caution for. */
+  HAZARD_UNKNOWN(Severity.ERROR),
+  /** A text has characters that the embedded fonts lack; in documents a box stands for them. */
+  TEXT_GLYPH_MISSING(Severity.WARNING),
+  /** A picture made by hand, which documents can't show. */
+  ART_NOT_SHOWN(Severity.ERROR),
+  /** A text without a translation. */
+  TRANSLATION_MISSING(Severity.WARNING),
+  /** A translation of something that the original no longer has, or has in another wording. */
+  TRANSLATION_OUTDATED(Severity.ERROR),
+  /** A translation that prints other values than its original. */
+  TRANSLATION_PLACEHOLDERS(Severity.ERROR);
+
+  private final Severity severity;
+
+  CheckCode(Severity severity) {
+    this.severity = severity;
+  }
+
+  @Override
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+}

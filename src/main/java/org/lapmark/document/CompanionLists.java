@@ -1,0 +1,343 @@
+package org.lapmark.document;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.lapmark.grade.Cut;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.grade.StatedSize;
+import org.lapmark.lay.ClothPlan;
+import org.lapmark.lay.ClothWidth;
+import org.lapmark.lay.Lay;
+import org.lapmark.lay.LayPlanner;
+import org.lapmark.lay.LayWords;
+import org.lapmark.lay.Purchase;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Value;
+import org.lapmark.source.FinishedSource;
+import org.lapmark.source.MakingSource;
+import org.lapmark.source.ThingSource;
+import org.lapmark.wording.Wording;
+
+/** What a companion lists before its steps: what to know, what to buy, what to cut. */
+final class CompanionLists {
+  /** Pieces that are ruled onto cloth are measured to finer parts of an inch than others. */
+  private static final int RULER_DENOMINATOR = 16;
+
+  private static final double STITCH_STEP = 0.5;
+
+  private final CompanionSizes sizes;
+  private final Wording wording;
+  private final GradedPattern first;
+
+  CompanionLists(CompanionSizes sizes) {
+    this.sizes = sizes;
+    this.wording = sizes.wording();
+    this.first = sizes.patterns().get(0);
+  }
+
+  /** Puts the lists into a template's values. */
+  void describe(Map<String, Object> model) {
+    model.put("before", before());
+    model.put("tools", tools());
+    model.put("finished", finished());
+    model.put("materials", materials());
+    model.put("hardware", hardware());
+    model.put("pieces", pieces());
+  }
+
+  private List<Map<String, Object>> before() {
+    List<Map<String, Object>> facts = new ArrayList<>();
+    facts.add(fact(wording.text("companion.before.allowances"), allowances()));
+    MakingSource making = sizes.source().making();
+    making
+        .texts()
+        .forEach(
+            (key, text) ->
+                facts.add(fact(wording.text("companion.before." + key), sizes.html(text))));
+    making
+        .stitches()
+        .forEach(
+            (name, length) -> {
+              String key = "companion.stitch." + name;
+              String label =
+                  wording.messages().containsKey(key)
+                      ? wording.text(key)
+                      : wording.text("companion.stitch", Map.of("name", name));
+              facts.add(fact(label, sizes.html(stitch(length))));
+            });
+    return facts;
+  }
+
+  /** One sentence for all pieces; where they differ, the cutting list states each. */
+  private String allowances() {
+    TreeSet<Double> stated = new TreeSet<>();
+    for (Piece piece : first.pieces()) {
+      stated.addAll(piece.shape().allowances().values());
+    }
+    if (stated.isEmpty() || stated.last() == 0) {
+      return wording.text("companion.allowances.none");
+    }
+    boolean bare = stated.first() == 0;
+    boolean one = stated.size() == (bare ? 2 : 1);
+    return sizes.html(
+            sizes.sized(
+                (pattern, form) ->
+                    wording.text(
+                        one ? "companion.allowances.one" : "companion.allowances.several",
+                        Map.of("allowance", length(greatest(pattern), form)))))
+        + (bare ? " " + wording.text("companion.allowances.bare") : "");
+  }
+
+  private static double greatest(GradedPattern pattern) {
+    return pattern.pieces().stream()
+        .flatMap(piece -> piece.shape().allowances().values().stream())
+        .mapToDouble(Double::doubleValue)
+        .max()
+        .orElse(0);
+  }
+
+  private List<String> tools() {
+    return new CompanionCautions(sizes)
+        .tools().stream().map(tool -> sizes.html(tool.name())).toList();
+  }
+
+  private List<Map<String, Object>> finished() {
+    List<Map<String, Object>> rows = new ArrayList<>();
+    for (FinishedSource row : sizes.source().finished()) {
+      rows.add(row(sizes.html(row.label()), sizes.sized(row.value())));
+    }
+    return rows;
+  }
+
+  private List<Map<String, Object>> materials() {
+    List<List<ClothPlan>> plans =
+        sizes.patterns().stream()
+            .map(pattern -> LayPlanner.plan(pattern, sizes.findings()))
+            .toList();
+    List<Map<String, Object>> materials = new ArrayList<>();
+    for (ThingSource material : sizes.source().materials()) {
+      Map<String, Object> thing = thing(material);
+      List<Map<String, Object>> rows = new ArrayList<>();
+      plans.stream()
+          .map(all -> plan(all, material))
+          .flatMap(Optional::stream)
+          .findFirst()
+          .ifPresent(
+              plan -> {
+                for (ClothWidth width : plan.cloth().widths()) {
+                  widthRow(plans, material, width).ifPresent(rows::add);
+                }
+              });
+      thing.put("rows", rows);
+      if (isCut(material)) {
+        materials.add(thing);
+      }
+    }
+    return materials;
+  }
+
+  private Optional<Map<String, Object>> widthRow(
+      List<List<ClothPlan>> plans, ThingSource material, ClothWidth width) {
+    SizedText amount =
+        sizes.sized(
+            (pattern, form) ->
+                plan(plans.get(sizes.patterns().indexOf(pattern)), material)
+                    .flatMap(plan -> purchase(plan, width))
+                    .map(purchase -> new LayWords(wording, form).amount(purchase))
+                    .orElse(null));
+    if (amount.texts().isEmpty()) {
+      return Optional.empty();
+    }
+    SizedText label =
+        sizes.sized(
+            (pattern, form) ->
+                wording.text(
+                    "companion.width", Map.of("width", new LayWords(wording, form).width(width))));
+    return Optional.of(row(sizes.html(label), amount));
+  }
+
+  private static Optional<ClothPlan> plan(List<ClothPlan> plans, ThingSource material) {
+    return plans.stream()
+        .filter(plan -> plan.cloth().id().equals(material.id().text()))
+        .findFirst();
+  }
+
+  private static Optional<Purchase> purchase(ClothPlan plan, ClothWidth width) {
+    if (plan.goods().isPresent()) {
+      return plan.goods().map(goods -> goods.purchase());
+    }
+    return plan.lays().stream()
+        .filter(lay -> lay.width().property().equals(width.property()))
+        .map(Lay::purchase)
+        .findFirst();
+  }
+
+  private boolean isCut(ThingSource material) {
+    return sizes.patterns().stream()
+        .flatMap(pattern -> pattern.pieces().stream())
+        .flatMap(piece -> piece.cuts().stream())
+        .anyMatch(cut -> cut.material().equals(material.id().text()));
+  }
+
+  private List<Map<String, Object>> hardware() {
+    List<Map<String, Object>> things = new ArrayList<>();
+    for (ThingSource hardware : sizes.source().hardware()) {
+      Map<String, Object> thing = thing(hardware);
+      List<Map<String, Object>> rows = new ArrayList<>();
+      for (String property : List.of("quantity", "length", "width", "inner_width", "diameter")) {
+        Formula formula = hardware.properties().get(property);
+        if (formula != null) {
+          SizedText value = property.equals("quantity") ? quantity(formula) : printed(formula);
+          if (!value.texts().isEmpty()) {
+            rows.add(row(wording.text("companion.hardware." + property), value));
+          }
+        }
+      }
+      thing.put("rows", rows);
+      things.add(thing);
+    }
+    return things;
+  }
+
+  private Map<String, Object> thing(ThingSource source) {
+    Map<String, Object> thing = new LinkedHashMap<>();
+    thing.put("name", sizes.html(source.name()));
+    source.texts().forEach((key, text) -> thing.put(key, sizes.html(text)));
+    return thing;
+  }
+
+  /** A count, or a length to buy, rounded up as shops cut it. */
+  private SizedText quantity(Formula formula) {
+    return sizes.sized(
+        (pattern, form) -> {
+          Value value = formula.evaluate(pattern.scope());
+          if (value instanceof Value.Quantity quantity
+              && quantity.dimension() == Dimension.LENGTH) {
+            return new LayWords(wording, form).amount(Purchase.of(quantity.amount(), 0, 0));
+          }
+          return text(formula, pattern, form);
+        });
+  }
+
+  /** Machines are set to half a millimetre, whatever the pattern's other lengths are rounded to. */
+  private SizedText stitch(Formula length) {
+    return sizes.sized(
+        (pattern, form) ->
+            text(
+                length,
+                pattern,
+                new PrintForm(
+                    form.units(),
+                    Math.min(STITCH_STEP, form.metricStep()),
+                    Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+                    form.words())));
+  }
+
+  private SizedText printed(Formula formula) {
+    return sizes.sized((pattern, form) -> text(formula, pattern, form));
+  }
+
+  private static String text(Formula formula, GradedPattern pattern, PrintForm form) {
+    return new TemplateText.Placeholder(formula, null)
+        .print(pattern.scope(), pattern.variant(), form)
+        .text();
+  }
+
+  private List<Map<String, Object>> pieces() {
+    List<Map<String, Object>> pieces = new ArrayList<>();
+    for (Piece piece : first.pieces()) {
+      Map<String, Object> map = new LinkedHashMap<>();
+      map.put("number", piece.number());
+      map.put("name", piece.name());
+      List<String> cuts = new ArrayList<>();
+      for (Cut cut : piece.cuts()) {
+        cuts.add(sizes.html(sizes.sized((pattern, form) -> cut(pattern, piece, cut))));
+      }
+      map.put("cuts", cuts);
+      map.put("size", sizes.html(sizes.sized((pattern, form) -> size(pattern, piece, form))));
+      map.put(
+          "allowance", sizes.html(sizes.sized((pattern, form) -> allowance(pattern, piece, form))));
+      pieces.add(map);
+    }
+    return pieces;
+  }
+
+  private String cut(GradedPattern pattern, Piece piece, Cut cut) {
+    return same(pattern, piece).cuts().stream()
+        .filter(other -> other.material().equals(cut.material()))
+        .findFirst()
+        .map(
+            found ->
+                wording.text(
+                    "companion.cut",
+                    Map.of(
+                        "count", found.count(),
+                        "reversed", found.reversed(),
+                        "material", found.materialName())))
+        .orElse(null);
+  }
+
+  private String size(GradedPattern pattern, Piece piece, PrintForm form) {
+    Optional<StatedSize> size = same(pattern, piece).statedSize();
+    if (size.isEmpty()) {
+      return wording.text("companion.printed");
+    }
+    PrintForm fine =
+        new PrintForm(
+            form.units(),
+            form.metricStep(),
+            Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+            form.words());
+    return wording.text(
+        "companion.ruled",
+        Map.of(
+            "across", length(size.get().width(), fine),
+            "along", length(size.get().height(), fine),
+            "bias", size.get().bias() ? "yes" : "no"));
+  }
+
+  private String allowance(GradedPattern pattern, Piece piece, PrintForm form) {
+    TreeSet<Double> stated = new TreeSet<>(same(pattern, piece).shape().allowances().values());
+    if (stated.isEmpty() || stated.last() == 0) {
+      return wording.text("companion.allowance.none");
+    }
+    return wording.text(
+        stated.size() == 1 ? "companion.allowance.all" : "companion.allowance.up-to",
+        Map.of("allowance", length(stated.last(), form)));
+  }
+
+  private static Piece same(GradedPattern pattern, Piece piece) {
+    return pattern.pieces().stream()
+        .filter(other -> other.number() == piece.number())
+        .findFirst()
+        .orElse(piece);
+  }
+
+  private static String length(double millimetres, PrintForm form) {
+    return form.print(Value.Quantity.length(millimetres));
+  }
+
+  private Map<String, Object> row(String label, SizedText value) {
+    Map<String, Object> row = new LinkedHashMap<>();
+    row.put("label", label);
+    row.put("alike", value.isAlike(sizes.names().size()));
+    row.put("value", sizes.html(value));
+    row.put("cells", sizes.cells(value));
+    return row;
+  }
+
+  private static Map<String, Object> fact(String label, String text) {
+    Map<String, Object> fact = new LinkedHashMap<>();
+    fact.put("label", label);
+    fact.put("text", text);
+    return fact;
+  }
+}

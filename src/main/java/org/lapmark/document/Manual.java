@@ -1,0 +1,68 @@
+package org.lapmark.document;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.figure.Figure;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.lay.ClothPlan;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.text.Block;
+import org.lapmark.text.Manuscript;
+import org.lapmark.text.Printing;
+import org.lapmark.text.Steps;
+
+/**
+ * What the instructions of a pattern say in one variant, whatever the paper: parsed texts, printed
+ * values, figures and cutting layouts. Immutable, so that it is made once for all papers.
+ *
+ * @param pattern the pattern in one variant
+ * @param look the sizes of type that figures were lettered for
+ * @param form how values are printed
+ * @param steps the steps
+ * @param notes the files of the notes folder, by name
+ * @param printing what the placeholders of steps and notes come to
+ * @param cloths how each material is laid out
+ * @param figures figures by their block
+ * @param finished the finished article with its measurements, if a figure shows it
+ * @param cover the finished article alone, if a figure shows it
+ * @param key the key of sides and materials, if there are figures
+ */
+public record Manual(
+    GradedPattern pattern,
+    Look look,
+    PrintForm form,
+    Steps steps,
+    Map<String, Manuscript> notes,
+    Printing printing,
+    List<ClothPlan> cloths,
+    Map<Block.Figure, Figure> figures,
+    Optional<Figure> finished,
+    Optional<Figure> cover,
+    Optional<Drawing> key) {
+  /** What {@code [words](page:name)} can lead to. */
+  public static final List<String> PAGES =
+      List.of(
+          "printing",
+          "before",
+          "finished",
+          "fitting",
+          "materials",
+          "cutting",
+          "layouts",
+          "map",
+          "steps",
+          "cautions",
+          "labels",
+          "colophon");
+
+  /** Copies the collections, keeping their order. */
+  public Manual {
+    notes = Collections.unmodifiableMap(new LinkedHashMap<>(notes));
+    cloths = List.copyOf(cloths);
+    figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+  }
+}

@@ -1,0 +1,146 @@
+package org.lapmark.document;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the text pages of a document say about making the article. Components named {@code html} are
+ * fragments of XHTML; a run of text is a list of strings and {@link
+ * org.lapmark.measure.PrintedValue}s.
+ *
+ * @param sections the ids of the document's sections in their order
+ * @param introduction the author's introduction as a fragment
+ * @param fitting the author's advice on fitting as a fragment
+ * @param begin what to know before beginning
+ * @param finishedFigure the finished article with its measurements
+ * @param shopping what to buy
+ * @param layouts cutting layouts by material
+ * @param key the key of sides and materials
+ * @param stages the steps by stage
+ * @param use what to mind in use, one short line a hazard
+ * @param cautions the gathered cautions
+ * @param ownCautions the author's own cautions as a fragment
+ * @param labels labels of pieces that have no paper
+ */
+record ManualPages(
+    List<String> sections,
+    Optional<String> introduction,
+    Optional<String> fitting,
+    Begin begin,
+    Optional<Picture> finishedFigure,
+    Shopping shopping,
+    List<ClothLayouts> layouts,
+    Optional<Picture> key,
+    List<Stage> stages,
+    List<String> use,
+    List<Caution> cautions,
+    Optional<String> ownCautions,
+    List<Label> labels) {
+  ManualPages {
+    sections = List.copyOf(sections);
+    layouts = List.copyOf(layouts);
+    stages = List.copyOf(stages);
+    use = List.copyOf(use);
+    cautions = List.copyOf(cautions);
+    labels = List.copyOf(labels);
+  }
+
+  /** A drawing by name with its size in millimetres, its words and its caption. */
+  record Picture(String name, double width, double height, String alternative, String caption) {}
+
+  /**
+   * What to know before beginning.
+   *
+   * @param facts texts of the author's by key
+   * @param allowances which allowances the pieces have; absent when there is no piece
+   * @param stitches stitch lengths
+   * @param tools what steps use
+   * @param abbreviations those that steps use
+   */
+  record Begin(
+      List<Fact> facts,
+      Optional<Allowances> allowances,
+      List<Stitch> stitches,
+      List<List<Object>> tools,
+      List<Abbreviation> abbreviations) {}
+
+  /** A text of the author's. */
+  record Fact(String key, List<Object> text) {}
+
+  /**
+   * Which allowances are included.
+   *
+   * @param usual the most frequent one; absent when no piece has any
+   * @param exceptions other allowances with the pieces or edges that have them
+   * @param without the pieces that have none
+   */
+  record Allowances(Optional<String> usual, List<Exception> exceptions, List<String> without) {}
+
+  /** Edges or whole pieces with another allowance than most. */
+  record Exception(String where, String allowance) {}
+
+  /** A kind of stitch and its length. */
+  record Stitch(String name, String length) {}
+
+  /** An abbreviation and what it stands for. */
+  record Abbreviation(String shortForm, String meaning) {}
+
+  /** What to buy: cloths, parts, thread. */
+  record Shopping(List<Material> materials, List<Part> parts, List<Object> thread) {}
+
+  /** A material with the amount of each width. */
+  record Material(
+      String name,
+      List<String> details,
+      List<Amount> amounts,
+      List<Object> buying,
+      List<Object> substitute) {}
+
+  /** How much of a width. */
+  record Amount(String width, String amount) {}
+
+  /** A part that is bought by the piece or by length. */
+  record Part(
+      String name,
+      List<String> details,
+      Optional<String> quantity,
+      List<Object> buying,
+      List<Object> substitute) {}
+
+  /** The layouts of one material. */
+  record ClothLayouts(
+      String material, boolean oneWay, boolean reversed, boolean joined, List<Layout> layouts) {}
+
+  /** One layout. */
+  record Layout(String title, String purchase, Picture drawing) {}
+
+  /** Steps under one heading. */
+  record Stage(String html, List<Step> steps) {}
+
+  /**
+   * A step.
+   *
+   * @param number its number
+   * @param id its id
+   * @param html its title
+   * @param plain its title without form
+   * @param together whether it is kept on one page
+   * @param cautions the short lines of hazards that it is the first to meet
+   * @param parts its body, cut where pages may break
+   */
+  record Step(
+      int number,
+      String id,
+      String html,
+      String plain,
+      boolean together,
+      List<String> cautions,
+      List<String> parts) {}
+
+  /** A caution. */
+  record Caution(String title, String text) {}
+
+  /** A label to cut out. */
+  record Label(
+      int number, String name, String material, int count, int reversed, TextPages.CutSize size) {}
+}

@@ -1,0 +1,267 @@
+package org.lapmark.document;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+import java.util.Objects;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.Style;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Cubic;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.text.Markup;
+
+/**
+ * Writes a drawing as SVG whose user unit is a millimetre and which has the drawing's size on
+ * paper. Curves stay what they are: arcs are arcs and cubics cubics; all numbers are rounded to
+ * 0.001 mm. Coordinates are those of the drawing, groups' maps applied, so that line widths and
+ * lettering keep the sizes that their roles state.
+ *
+ * <p>Lettering is text in whatever font the reader's device has; each line is set to the width that
+ * it has in the documents' own font, so that a label never grows over its neighbour.
+ */
+final class SvgWriter {
+  private static final double MM_PER_POINT = 25.4 / 72;
+  private static final int DECIMALS = 3;
+
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+
+  /**
+   * A writer.
+   *
+   * @param styles the look of the drawings' roles
+   * @param lettering the font in which lettering was placed
+   */
+  SvgWriter(StyleSheet styles, LetteringMeasure lettering) {
+    this.styles = Objects.requireNonNull(styles);
+    this.lettering = Objects.requireNonNull(lettering);
+  }
+
+  /**
+   * Writes a drawing.
+   *
+   * @param drawing the drawing
+   * @param id what the ids inside begin with, unique in the document and fit for an id
+   * @param title what the drawing is called; empty for one that shows nothing beyond the text
+   *     around it
+   * @param description what it shows, in words; may be empty
+   * @return an {@code svg} element
+   */
+  String write(Drawing drawing, String id, String title, String description) {
+    return new Writing(id).write(drawing, title, description);
+  }
+
+  /** One drawing being written. */
+  private final class Writing {
+    private final Markup out = new Markup();
+    private final String id;
+    private int clips;
+
+    Writing(String id) {
+      this.id = id;
+    }
+
+    String write(Drawing drawing, String title, String description) {
+      String width = number(drawing.width());
+      String height = number(drawing.height());
+      boolean named = !title.isEmpty();
+      boolean described = named && !description.isEmpty();
+      String labels = id + "-title" + (described ? " " + id + "-text" : "");
+      out.open(
+          "svg",
+          "xmlns",
+          "http://www.w3.org/2000/svg",
+          "width",
+          width + "mm",
+          "height",
+          height + "mm",
+          "viewBox",
+          "0 0 " + width + " " + height,
+          "role",
+          named ? "img" : null,
+          "aria-labelledby",
+          named ? labels : null,
+          "aria-hidden",
+          named ? null : "true");
+      if (named) {
+        out.open("title", "id", id + "-title").text(title).close();
+      }
+      if (described) {
+        out.open("desc", "id", id + "-text").text(description).close();
+      }
+      drawing.items().forEach(item -> item(item, Affine.IDENTITY));
+      return out.close().toString();
+    }
+
+    private void item(Item item, Affine map) {
+      if (item instanceof Item.Shape shape) {
+        shape(shape, map);
+      } else if (item instanceof Item.Lettering line) {
+        lettering(line, map);
+      } else if (item instanceof Item.Group group) {
+        group(group, map);
+      }
+    }
+
+    private void shape(Item.Shape shape, Affine map) {
+      Style style = styles.style(shape.role());
+      boolean filled = style.fillGrey() >= 0;
+      boolean stroked = style.strokeWidth() > 0;
+      if (shape.paths().isEmpty() || !filled && !stroked) {
+        return;
+      }
+      StringBuilder data = new StringBuilder();
+      shape.paths().forEach(path -> trace(path, map, data));
+      out.empty(
+          "path",
+          "d",
+          data.toString(),
+          "fill",
+          filled ? grey(style.fillGrey()) : "none",
+          "fill-rule",
+          filled && shape.paths().size() > 1 ? "evenodd" : null,
+          "stroke",
+          stroked ? grey(style.strokeGrey()) : null,
+          "stroke-width",
+          stroked ? number(style.strokeWidth()) : null,
+          "stroke-dasharray",
+          stroked && !style.dash().isEmpty() ? dash(style) : null);
+    }
+
+    private void lettering(Item.Lettering line, Affine map) {
+      Style style = styles.style(line.role());
+      if (line.text().isBlank() || style.fontSize() <= 0) {
+        return;
+      }
+      Point along = Affine.rotation(line.angle()).applyVector(new Point(1, 0));
+      Point turned = map.applyVector(along);
+      double angle = StrictMath.toDegrees(StrictMath.atan2(turned.y(), turned.x()));
+      Point anchor = map.apply(line.anchor());
+      String x = number(anchor.x());
+      String y = number(anchor.y());
+      String rotation = number(angle);
+      boolean halo = style.halo() > 0;
+      out.open(
+          "text",
+          "x",
+          x,
+          "y",
+          y,
+          "font-size",
+          number(style.fontSize() * MM_PER_POINT),
+          "font-weight",
+          style.bold() ? "600" : null,
+          "text-anchor",
+          line.alignment() == Item.Alignment.START
+              ? null
+              : line.alignment().name().toLowerCase(Locale.ROOT),
+          "textLength",
+          number(lettering.width(line.text(), style)),
+          "lengthAdjust",
+          "spacingAndGlyphs",
+          "transform",
+          rotation.equals("0") ? null : "rotate(" + rotation + " " + x + " " + y + ")",
+          "fill",
+          grey(style.fillGrey() >= 0 ? style.fillGrey() : style.strokeGrey()),
+          "stroke",
+          halo ? "#fff" : null,
+          "stroke-width",
+          halo ? number(2 * style.halo()) : null,
+          "stroke-linejoin",
+          halo ? "round" : null,
+          "paint-order",
+          halo ? "stroke" : null);
+      out.text(line.text()).close();
+    }
+
+    private void group(Item.Group group, Affine map) {
+      String clip = null;
+      if (group.clip() != null) {
+        clip = id + "-clip-" + ++clips;
+        StringBuilder data = new StringBuilder();
+        trace(group.clip(), map, data);
+        out.open("clipPath", "id", clip);
+        out.empty("path", "d", data.toString(), "clip-rule", "evenodd").close();
+      }
+      boolean apart = clip != null || group.layer() != null;
+      if (apart) {
+        out.open(
+            "g",
+            "clip-path",
+            clip == null ? null : "url(#" + clip + ")",
+            "data-layer",
+            group.layer());
+      }
+      Affine inner = map.after(group.map());
+      group.items().forEach(item -> item(item, inner));
+      if (apart) {
+        out.close();
+      }
+    }
+  }
+
+  private static void trace(Path path, Affine map, StringBuilder data) {
+    point(data, 'M', map.apply(path.start()));
+    for (Curve curve : path.curves()) {
+      Curve mapped = curve.transformed(map);
+      if (mapped instanceof Cubic cubic) {
+        point(data, 'C', cubic.control1());
+        point(data, ' ', cubic.control2());
+        point(data, ' ', cubic.end());
+      } else if (mapped instanceof Arc arc) {
+        // Ends are rounded: what is left of the centre's place in them is best up to a quarter
+        // turn.
+        int parts = (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 2) - 1e-9));
+        for (int i = 0; i < parts; i++) {
+          arc(data, arc.part((double) i / parts, (i + 1.0) / parts));
+        }
+      } else {
+        point(data, 'L', mapped.end());
+      }
+    }
+    if (path.isClosed()) {
+      data.append('Z');
+    }
+  }
+
+  private static void arc(StringBuilder data, Arc arc) {
+    data.append('A')
+        .append(number(arc.radiusX()))
+        .append(' ')
+        .append(number(arc.radiusY()))
+        .append(' ')
+        .append(number(StrictMath.toDegrees(arc.rotation())))
+        .append(" 0 ")
+        .append(arc.sweep() > 0 ? "1" : "0");
+    point(data, ' ', arc.end());
+  }
+
+  private static void point(StringBuilder data, char command, Point point) {
+    data.append(command).append(number(point.x())).append(' ').append(number(point.y()));
+  }
+
+  private static String dash(Style style) {
+    return String.join(" ", style.dash().stream().map(SvgWriter::number).toList());
+  }
+
+  private static String grey(double grey) {
+    return String.format(Locale.ROOT, "#%1$02x%1$02x%1$02x", Math.round(grey * 255));
+  }
+
+  /** Rounded to a thousandth, halves away from zero, without zeros at the end. */
+  private static String number(double value) {
+    String text =
+        BigDecimal.valueOf(value)
+            .setScale(DECIMALS, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString();
+    return text.equals("-0") ? "0" : text;
+  }
+}

@@ -1,0 +1,92 @@
+package org.lapmark.document;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+import javax.xml.XMLConstants;
+import javax.xml.parsers.DocumentBuilder;
+import javax.xml.parsers.DocumentBuilderFactory;
+import javax.xml.parsers.ParserConfigurationException;
+import org.w3c.dom.Document;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+
+/** Makes a page's markup ready for the renderer. */
+final class Typesetting {
+  private static final List<String> INLINE =
+      List.of("a", "em", "strong", "sup", "code", "span", "b");
+  private static final List<String> APART = List.of("style", "title", "bookmarks");
+
+  /**
+   * Between a figure and a unit no line may end; {@code in} is left out, for it is a word as well.
+   */
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(?<=[0-9½¼¾⅛⅜⅝⅞]) (?=(?:mm|cm|m|ft|yd|kg|g|%)(?![\\p{L}\\p{N}]))");
+
+  private Typesetting() {}
+
+  /**
+   * Parses markup and prepares it. The renderer draws what stands directly in a line before the
+   * line's inner elements, so that text would be extracted in another order than it is read; text
+   * beside such elements gets an element of its own. Links get a title, which becomes their
+   * description. Numbers stay with their units.
+   *
+   * @param html well-formed XHTML without a document type
+   */
+  static Document prepared(String html) {
+    Document document = parsed(html);
+    prepare(document.getDocumentElement());
+    return document;
+  }
+
+  private static Document parsed(String html) {
+    try {
+      DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+      factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
+      factory.setFeature("http://apache.org/xml/features/disallow-doctype-decl", true);
+      factory.setExpandEntityReferences(false);
+      DocumentBuilder builder = factory.newDocumentBuilder();
+      builder.setErrorHandler(null);
+      return builder.parse(new InputSource(new StringReader(html)));
+    } catch (ParserConfigurationException | IOException e) {
+      throw new IllegalStateException(e);
+    } catch (SAXException e) {
+      throw new IllegalStateException("a template isn't well-formed: " + e.getMessage(), e);
+    }
+  }
+
+  private static void prepare(Element element) {
+    if (APART.contains(element.getTagName())) {
+      return;
+    }
+    List<Node> children = new ArrayList<>();
+    for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+      children.add(child);
+    }
+    boolean mixed =
+        children.stream()
+            .anyMatch(
+                child -> child instanceof Element inner && INLINE.contains(inner.getTagName()));
+    for (Node child : children) {
+      if (child.getNodeType() == Node.TEXT_NODE) {
+        child.setNodeValue(BEFORE_UNIT.matcher(child.getNodeValue()).replaceAll("\u00a0"));
+      }
+      if (child instanceof Element inner) {
+        prepare(inner);
+      } else if (mixed
+          && child.getNodeType() == Node.TEXT_NODE
+          && !child.getNodeValue().isBlank()) {
+        Element span = element.getOwnerDocument().createElement("span");
+        element.replaceChild(span, child);
+        span.appendChild(child);
+      }
+    }
+    if (element.getTagName().equals("a") && !element.hasAttribute("title")) {
+      element.setAttribute("title", element.getTextContent().strip());
+    }
+  }
+}

@@ -1,0 +1,189 @@
+package org.lapmark.document;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.seam.Clipping;
+import org.lapmark.seam.Joint;
+import org.lapmark.seam.NotchLine;
+import org.lapmark.seam.SeamMark;
+import org.lapmark.seam.SeamSide;
+import org.lapmark.seam.WalkedSeam;
+import org.lapmark.wording.Wording;
+
+/**
+ * What the page says on which every seam is walked: the value {@code walk} of {@code
+ * document/sections/walk.ftlh}. Lengths are millimetres, rounded to hundredths; sides are counted
+ * from 1.
+ *
+ * @param size the size's name
+ * @param seams the seams in the order stated
+ */
+record WalkPages(String size, List<Seam> seams) {
+  WalkPages {
+    seams = List.copyOf(seams);
+  }
+
+  /** A seam; its allowances ascend. */
+  record Seam(
+      String name,
+      boolean closed,
+      boolean agrees,
+      double tolerance,
+      List<Side> sides,
+      List<Tab> tabs,
+      List<Notch> notches,
+      List<Corner> corners,
+      List<Double> allowances,
+      boolean turnable,
+      List<Clip> clips) {}
+
+  /** A side, or a layer basted to the side before. */
+  record Side(
+      int number,
+      boolean layer,
+      List<String> parts,
+      double length,
+      double ease,
+      double difference,
+      boolean agrees) {}
+
+  /** Something caught in the seam. */
+  record Tab(int side, String name, double width, double at) {}
+
+  /** A notch or what it meets. */
+  record Place(double at, SeamMark.Kind kind, int count, String line) {}
+
+  /** What lies on each other on side 1 and another. */
+  record Notch(
+      int side,
+      Optional<Place> first,
+      Optional<Place> second,
+      NotchLine.Verdict verdict,
+      double difference) {}
+
+  /** Two corners on one edge. */
+  record Corner(int side, String before, String after, double at, double angle, boolean agrees) {}
+
+  /** Where to clip. */
+  record Clip(
+      int side, double from, double to, double radius, double depth, double spacing, int count) {}
+
+  /**
+   * Gathers what the page says.
+   *
+   * @param pattern the pattern in one variant
+   * @param wording the document's words
+   * @return the page's content
+   */
+  static WalkPages of(GradedPattern pattern, Wording wording) {
+    Names names = new Names(pattern, wording);
+    return new WalkPages(
+        pattern.variant().size(), pattern.seams().stream().map(seam -> seam(seam, names)).toList());
+  }
+
+  private static Seam seam(WalkedSeam seam, Names names) {
+    List<Side> sides = new ArrayList<>();
+    List<Tab> tabs = new ArrayList<>();
+    for (int i = 0; i < seam.sides().size(); i++) {
+      SeamSide side = seam.sides().get(i);
+      double deviation = seam.deviation(i);
+      sides.add(side(i + 1, false, side, deviation, seam.tolerance(), names));
+      for (int layer = 0; layer < side.basted().size(); layer++) {
+        double apart = seam.layerDeviation(i, layer);
+        sides.add(side(i + 1, true, side.basted().get(layer), apart, seam.tolerance(), names));
+      }
+      for (SeamSide.Tab tab : side.tabs()) {
+        tabs.add(new Tab(i + 1, names.of(tab.name()), mm(tab.width()), mm(tab.at())));
+      }
+    }
+    return new Seam(
+        seam.name().replace('_', ' '),
+        seam.closed(),
+        seam.agrees(),
+        mm(seam.tolerance()),
+        sides,
+        tabs,
+        seam.notchLines().stream().map(line -> notch(line, names)).toList(),
+        seam.joints().stream().map(joint -> corner(joint, names)).toList(),
+        seam.allowances().stream().map(WalkPages::mm).toList(),
+        seam.isTurnable(),
+        seam.clippings().stream().map(WalkPages::clip).toList());
+  }
+
+  private static Side side(
+      int number, boolean layer, SeamSide side, double deviation, double tolerance, Names names) {
+    return new Side(
+        number,
+        layer,
+        side.members().stream().map(names::of).toList(),
+        mm(side.length()),
+        mm(side.ease()),
+        mm(deviation),
+        Math.abs(deviation) <= tolerance);
+  }
+
+  private static Notch notch(NotchLine line, Names names) {
+    return new Notch(
+        line.side() + 1,
+        line.first().map(mark -> place(mark, names)),
+        line.second().map(mark -> place(mark, names)),
+        line.verdict(),
+        mm(line.difference()));
+  }
+
+  private static Place place(SeamMark mark, Names names) {
+    return new Place(mm(mark.at()), mark.kind(), mark.count(), names.of(mark.name()));
+  }
+
+  private static Corner corner(Joint joint, Names names) {
+    return new Corner(
+        joint.side() + 1,
+        names.of(joint.before()),
+        names.of(joint.after()),
+        mm(joint.at()),
+        mm(joint.angle()),
+        joint.isTrue());
+  }
+
+  private static Clip clip(Clipping clip) {
+    return new Clip(
+        clip.side() + 1,
+        mm(clip.from()),
+        mm(clip.to()),
+        mm(clip.radius()),
+        mm(clip.depth()),
+        mm(clip.spacing()),
+        clip.count());
+  }
+
+  /** To hundredths, and never -0. */
+  private static double mm(double value) {
+    return Math.round(value * 100) / 100.0 + 0.0;
+  }
+
+  /** Parts of seams by the piece that a maker has in hand. */
+  private record Names(GradedPattern pattern, Wording wording) {
+    String of(String part) {
+      int dot = part.indexOf('.');
+      String owner = dot > 0 ? part.substring(0, dot) : part;
+      for (Piece piece : pattern.pieces()) {
+        if (dot > 0 && piece.shape().panel().name().equals(owner)) {
+          return wording.text(
+              "walk.part",
+              Map.of(
+                  "number",
+                  Integer.toString(piece.number()),
+                  "name",
+                  piece.name(),
+                  "edge",
+                  part.substring(dot + 1).replace('_', ' ')));
+        }
+      }
+      return part.replace('.', ' ').replace('_', ' ');
+    }
+  }
+}

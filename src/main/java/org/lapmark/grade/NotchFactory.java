@@ -1,0 +1,282 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.geometry.Path;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.EaseSpread;
+import org.lapmark.seam.NotchMatching;
+import org.lapmark.seam.SeamMark;
+import org.lapmark.seam.SeamSide;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PanelSource.NotchPlace;
+import org.lapmark.source.PanelSource.NotchSource;
+import org.lapmark.source.SeamSource;
+
+/** Places the notches that are stated for panels. */
+final class NotchFactory {
+  /** No edge needs more notches than this. */
+  private static final int MOST = 200;
+
+  /** Where the outline turns by more than this, in degrees, its corner is a mark by itself. */
+  private static final double PLAIN_CORNER = 15;
+
+  private final PatternScope scope;
+  private final Variant variant;
+
+  NotchFactory(PatternScope scope, Variant variant) {
+    this.scope = scope;
+    this.variant = variant;
+  }
+
+  /**
+   * The notches of one statement.
+   *
+   * @param panel the panel without its stated notches
+   * @param source the statement
+   * @return the notches, by edge and length
+   * @throws FindingException when they can't be placed
+   */
+  List<Mark.Notch> notches(Panel panel, NotchSource source) {
+    Path line = PatternScope.edge(panel, source.edge());
+    NotchPlace place = source.place();
+    List<Mark.Notch> notches = new ArrayList<>();
+    if (place instanceof NotchPlace.At at) {
+      notches.add(at(panel, source, line, at));
+    } else if (place instanceof NotchPlace.Every every) {
+      for (double along : every(line.length(), every)) {
+        notches.add(onEdge(panel, source.edge().text(), along, source.count()));
+      }
+    } else if (place instanceof NotchPlace.NearCorner near) {
+      double along = line.nearestLength(PatternScope.corner(panel, near.corner()));
+      notches.add(onEdge(panel, source.edge().text(), along, source.count()));
+    } else if (place instanceof NotchPlace.FromSeam from) {
+      notches.addAll(fromSeam(panel, source, from));
+    }
+    return notches;
+  }
+
+  private Mark.Notch at(Panel panel, NotchSource source, Path line, NotchPlace.At place) {
+    double at = SeamAssembler.along(scope, place.at(), line.length());
+    if (at < 0 || at > line.length() + Path.JOIN_TOLERANCE) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NOTCH_BEYOND_EDGE,
+              place.at().text().position(),
+              "at",
+              Rounded.hundredth(at),
+              "edge",
+              source.edge().text(),
+              "length",
+              Rounded.hundredth(line.length()),
+              "size",
+              variant.size()));
+    }
+    return onEdge(panel, source.edge().text(), at, source.count());
+  }
+
+  private List<Double> every(double length, NotchPlace.Every every) {
+    double spacing = scope.positiveLength(every.spacing());
+    if (length / spacing > MOST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NOTCHES_TOO_MANY,
+              every.spacing().text().position(),
+              "spacing",
+              Rounded.hundredth(spacing),
+              "length",
+              Rounded.hundredth(length),
+              "limit",
+              MOST,
+              "size",
+              variant.size()));
+    }
+    double least = Path.JOIN_TOLERANCE;
+    double first = spacing;
+    if (every.centred()) {
+      first = length / 2 - spacing * Math.floor((length / 2 - least) / spacing);
+    }
+    List<Double> places = new ArrayList<>();
+    for (int i = 0; first + i * spacing < length - least; i++) {
+      places.add(first + i * spacing);
+    }
+    return places;
+  }
+
+  /** A place on an edge or chain as a notch of the edge it falls on. */
+  private static Mark.Notch onEdge(Panel panel, String line, double along, int count) {
+    List<String> edges = panel.chains().getOrDefault(line, List.of(line));
+    double at = along;
+    for (String name : edges) {
+      double length = panel.line(name).length();
+      if (at <= length || name.equals(edges.get(edges.size() - 1))) {
+        return new Mark.Notch(name, Math.min(at, length), count);
+      }
+      at -= length;
+    }
+    throw new IllegalStateException("a chain without edges");
+  }
+
+  private List<Mark.Notch> fromSeam(Panel panel, NotchSource source, NotchPlace.FromSeam from) {
+    SeamSource seam = scope.seam(from.seam().text());
+    if (seam == null) {
+      // The reader has said that there is no such seam, or what is wrong with it.
+      throw new DemandGraph.Unavailable();
+    }
+    List<String> edges =
+        panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
+    SeamAssembler own =
+        new SeamAssembler(
+            scope, variant, (some, lines) -> scope.plainNotches(some, lines), Map.of());
+    int side = sideOf(own, seam, panel, edges);
+    if (side < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NOTCH_EDGE_NOT_IN_SEAM,
+              from.seam().position(),
+              "edge",
+              source.edge().text(),
+              "seam",
+              seam.name().text()));
+    }
+    SeamAssembler all =
+        new SeamAssembler(scope, variant, (some, lines) -> scope.notches(some, lines), Map.of());
+    SeamSide mine = own.side(seam, side);
+    List<SeamMark> known = new ArrayList<>(mine.marks(seam.closed()));
+    Map<String, Mark.Notch> placed = new LinkedHashMap<>();
+    for (int i = 0; i < seam.sides().size(); i++) {
+      if (i == side || seam.sides().size() < 2) {
+        continue;
+      }
+      SeamSide theirs = all.side(seam, i);
+      NotchMatching matching = NotchMatching.of(theirs, mine, seam.closed());
+      EaseSpread spread = new EaseSpread(theirs.length(), mine.length(), matching.pairs());
+      for (SeamMark mark : theirs.marks(seam.closed())) {
+        double at = spread.of(mark.at());
+        if (isMarked(known, at)) {
+          continue;
+        }
+        int count = mark.kind() == SeamMark.Kind.NOTCH ? mark.count() : joinCount(mark, source);
+        known.add(new SeamMark(SeamMark.Kind.NOTCH, at, count, source.edge().text()));
+        place(own, seam, side, at, panel, edges, count)
+            .ifPresent(notch -> placed.put(notch.edge() + " " + notch.at(), notch));
+      }
+    }
+    if (placed.size() > MOST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NOTCHES_TOO_MANY,
+              from.seam().position(),
+              "spacing",
+              "0",
+              "length",
+              Rounded.hundredth(mine.length()),
+              "limit",
+              MOST,
+              "size",
+              variant.size()));
+    }
+    return new ArrayList<>(placed.values());
+  }
+
+  private static int joinCount(SeamMark mark, NotchSource source) {
+    return Math.max(mark.count(), source.count());
+  }
+
+  private static boolean isMarked(List<SeamMark> known, double at) {
+    return known.stream().anyMatch(mark -> Math.abs(mark.at() - at) <= NotchMatching.COINCIDE);
+  }
+
+  private static int sideOf(
+      SeamAssembler assembler, SeamSource seam, Panel panel, List<String> edges) {
+    for (int i = 0; i < seam.sides().size(); i++) {
+      for (Optional<SeamAssembler.Stretch> stretch : assembler.stretches(seam, i)) {
+        if (stretch.isPresent()
+            && stretch.get().panel().name().equals(panel.name())
+            && stretch.get().edges().stream().anyMatch(edges::contains)) {
+          return i;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /** A place of the seam as a notch of a panel's edges; nothing when it lies elsewhere. */
+  private static Optional<Mark.Notch> place(
+      SeamAssembler assembler,
+      SeamSource seam,
+      int side,
+      double at,
+      Panel panel,
+      List<String> edges,
+      int count) {
+    List<Double> lengths = assembler.lengths(seam, side);
+    double whole = lengths.stream().mapToDouble(Double::doubleValue).sum();
+    double left = assembler.start(seam, side, whole) + at;
+    if (seam.closed() && whole > 0) {
+      left -= whole * Math.floor((left + Path.JOIN_TOLERANCE) / whole);
+    }
+    List<Optional<SeamAssembler.Stretch>> stretches = assembler.stretches(seam, side);
+    for (int i = 0; i < stretches.size(); i++) {
+      Optional<SeamAssembler.Stretch> stretch = stretches.get(i);
+      double length = lengths.get(i);
+      boolean last = i == stretches.size() - 1;
+      if (left < length - Path.JOIN_TOLERANCE || last) {
+        return stretch.isPresent() && stretch.get().panel().name().equals(panel.name())
+            ? onOutline(panel, stretch.get(), left, edges, count)
+            : Optional.empty();
+      }
+      left = Math.max(0, left - length);
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * A place on a stretch. At the end of an edge a notch says nothing where the outline has a corner
+   * there; where it goes on smoothly, the notch belongs to the edge that begins.
+   */
+  private static Optional<Mark.Notch> onOutline(
+      Panel panel, SeamAssembler.Stretch stretch, double sewn, List<String> edges, int count) {
+    double along = Math.max(0, stretch.onLine(Math.min(sewn, stretch.length())));
+    Mark.Notch notch = onEdge(panel, stretch.line(), along, count);
+    List<Edge> ring = panel.edges();
+    int index = 0;
+    while (!ring.get(index).name().equals(notch.edge())) {
+      index++;
+    }
+    double length = ring.get(index).path().length();
+    boolean atStart = notch.at() <= Path.JOIN_TOLERANCE;
+    boolean atEnd = notch.at() >= length - Path.JOIN_TOLERANCE;
+    if (atStart || atEnd) {
+      int next = atStart ? index : (index + 1) % ring.size();
+      Edge before = ring.get((next + ring.size() - 1) % ring.size());
+      if (Math.abs(180 - Corners.innerAngle(before, ring.get(next))) > PLAIN_CORNER) {
+        return Optional.empty();
+      }
+      notch = new Mark.Notch(ring.get(next).name(), 0, 1);
+    }
+    return edges.contains(notch.edge()) ? Optional.of(notch) : Optional.empty();
+  }
+
+  /** The statements of a panel that place notches on some of its edges. */
+  static boolean concerns(Panel panel, NotchSource notch, List<String> edges) {
+    String line = notch.edge().text();
+    Set<String> own = new LinkedHashSet<>(panel.chains().getOrDefault(line, List.of(line)));
+    return own.stream().anyMatch(edges::contains);
+  }
+
+  /** Whether a statement asks the partners of a seam. */
+  static boolean isFromSeam(PanelSource.NotchSource notch) {
+    return notch.place() instanceof NotchPlace.FromSeam;
+  }
+}

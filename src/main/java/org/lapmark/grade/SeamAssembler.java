@@ -1,0 +1,296 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.SeamPart;
+import org.lapmark.seam.SeamSide;
+import org.lapmark.source.SeamSource;
+import org.lapmark.source.SeamSource.Member;
+
+/** Puts the sides of a seam together in one variant, each in the order of sewing. */
+final class SeamAssembler {
+  private final PatternScope scope;
+  private final Variant variant;
+  private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
+  private final Map<String, Map<String, List<Double>>> allowances;
+
+  /**
+   * Prepares the work.
+   *
+   * @param notches gives the notches on some edges of a panel
+   * @param allowances by panel and edge, as {@link SeamAllowances} gives them
+   */
+  SeamAssembler(
+      PatternScope scope,
+      Variant variant,
+      BiFunction<Panel, List<String>, List<Mark.Notch>> notches,
+      Map<String, Map<String, List<Double>>> allowances) {
+    this.scope = scope;
+    this.variant = variant;
+    this.notches = notches;
+    this.allowances = allowances;
+  }
+
+  /**
+   * A stretch of a panel's edge or chain, as a member names it.
+   *
+   * @param panel the panel without its stated notches
+   * @param line the edge's or chain's name
+   * @param from millimetres from its beginning, clockwise
+   * @param to millimetres from its beginning
+   * @param clockwise whether it is travelled that way
+   */
+  record Stretch(Panel panel, String line, double from, double to, boolean clockwise) {
+    /** The edges of the line in order. */
+    List<String> edges() {
+      return panel.chains().getOrDefault(line, List.of(line));
+    }
+
+    double length() {
+      return to - from;
+    }
+
+    /** Millimetres from the line's beginning of a place on the stretch as sewn. */
+    double onLine(double sewn) {
+      return clockwise ? from + sewn : to - sewn;
+    }
+  }
+
+  /** One side, with what the author's words for it stand for. */
+  SeamSide side(SeamSource seam, int index) {
+    SeamSource.Side source = seam.sides().get(index);
+    boolean against = isAgainst(seam, index);
+    List<SeamPart> parts = parts(source, against);
+    double whole = parts.stream().mapToDouble(SeamPart::length).sum();
+    List<SeamSide.Tab> tabs = new ArrayList<>();
+    for (SeamSource.Tab tab : source.tabs()) {
+      tabs.add(tab(tab, whole));
+    }
+    List<SeamSide> basted = new ArrayList<>();
+    for (SeamSource.Side layer : source.basted()) {
+      basted.add(SeamSide.of(parts(layer, against)));
+    }
+    double ease = 0;
+    if (source.ease() != null) {
+      ease = scope.length(source.ease());
+    } else if (index == 0 && seam.ease() != null) {
+      ease = scope.length(seam.ease());
+    }
+    return new SeamSide(
+            source.name() == null ? "" : source.name().text(), parts, tabs, ease, basted)
+        .startingAt(start(seam, index, whole));
+  }
+
+  /** How far from the beginning of its first member a side is sewn, in millimetres. */
+  double start(SeamSource seam, int index, double whole) {
+    Formula start = seam.sides().get(index).start();
+    return start == null || !seam.closed() ? 0 : along(start, whole);
+  }
+
+  /** The lengths of a side's members, in millimetres, in the order stated. */
+  List<Double> lengths(SeamSource seam, int index) {
+    List<Double> lengths = new ArrayList<>();
+    for (Member member : seam.sides().get(index).members()) {
+      lengths.add(stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member)));
+    }
+    return lengths;
+  }
+
+  /**
+   * Whether a side's edges are travelled against the clock. Two pieces that lie right sides
+   * together run opposite ways, so the first side goes clockwise and the others don't, except for
+   * copies and layers of the first side's own panel, which lie on it as its mirror image does.
+   */
+  private boolean isAgainst(SeamSource seam, int index) {
+    SeamSource.Side side = seam.sides().get(index);
+    boolean against = index > 0 && !sameLines(seam.sides().get(0), side);
+    return against != side.reversed();
+  }
+
+  private static boolean sameLines(SeamSource.Side one, SeamSource.Side other) {
+    List<String> first = one.members().stream().map(member -> member.text().text()).toList();
+    return first.equals(other.members().stream().map(member -> member.text().text()).toList());
+  }
+
+  private List<SeamPart> parts(SeamSource.Side side, boolean against) {
+    List<SeamPart> parts = new ArrayList<>();
+    for (Member member : side.members()) {
+      Optional<Stretch> stretch = stretch(member, against);
+      parts.add(
+          stretch.isPresent()
+              ? part(member, stretch.get())
+              : SeamPart.ofLength(member.text().text(), fixed(member), member.notch()));
+    }
+    if (parts.isEmpty()) {
+      // The reader has said what is wrong with this side.
+      throw new DemandGraph.Unavailable();
+    }
+    return parts;
+  }
+
+  private double fixed(Member member) {
+    double length = scope.length(member.formula());
+    if (length < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.LENGTH_NOT_POSITIVE,
+              member.formula().text().position(),
+              "value",
+              Rounded.hundredth(length),
+              "size",
+              variant.size()));
+    }
+    return length;
+  }
+
+  /** The members of a side that are edges, in the order of sewing; lengths are empty. */
+  List<Optional<Stretch>> stretches(SeamSource seam, int index) {
+    boolean against = isAgainst(seam, index);
+    return seam.sides().get(index).members().stream()
+        .map(member -> stretch(member, against))
+        .toList();
+  }
+
+  private Optional<Stretch> stretch(Member member, boolean against) {
+    SourceText text = member.text();
+    int dot = text.text().indexOf('.');
+    if (dot <= 0 || !scope.hasPanel(text.text().substring(0, dot))) {
+      return Optional.empty();
+    }
+    Panel panel = scope.shape(text.part(0, dot));
+    SourceText edge = text.part(dot + 1, text.text().length());
+    double whole = PatternScope.edge(panel, edge).length();
+    double from = member.from() == null ? 0 : along(member.from(), whole);
+    double to = member.to() == null ? whole : along(member.to(), whole);
+    if (!(from >= -Path.JOIN_TOLERANCE
+        && from < to - Path.JOIN_TOLERANCE
+        && to <= whole + Path.JOIN_TOLERANCE)) {
+      Formula at = member.from() == null ? member.to() : member.from();
+      throw new FindingException(
+          Finding.of(
+              GradeCode.SEAM_PART_OFF_EDGE,
+              at.text().position(),
+              "from",
+              Rounded.hundredth(from),
+              "to",
+              Rounded.hundredth(to),
+              "edge",
+              text.text(),
+              "length",
+              Rounded.hundredth(whole),
+              "size",
+              variant.size()));
+    }
+    return Optional.of(
+        new Stretch(
+            panel,
+            edge.text(),
+            Math.max(0, from),
+            Math.min(whole, to),
+            against == member.reversed()));
+  }
+
+  private SeamPart part(Member member, Stretch stretch) {
+    Path line = stretch.panel().line(stretch.line());
+    boolean whole = stretch.from() == 0 && stretch.to() == line.length();
+    Path path = whole ? line : line.part(stretch.from(), stretch.to());
+    List<SeamPart.Notch> sewn = new ArrayList<>();
+    List<String> edges = stretch.edges();
+    for (Mark.Notch notch : notches.apply(stretch.panel(), edges)) {
+      double at = before(stretch.panel(), edges, notch.edge()) + notch.at();
+      if (at >= stretch.from() && at <= stretch.to()) {
+        double along = stretch.clockwise() ? at - stretch.from() : stretch.to() - at;
+        sewn.add(new SeamPart.Notch(along, notch.count()));
+      }
+    }
+    sewn.sort(java.util.Comparator.comparingDouble(SeamPart.Notch::at));
+    Map<String, List<Double>> own = allowances.getOrDefault(stretch.panel().name(), Map.of());
+    List<Double> all =
+        edges.stream()
+            .flatMap(edge -> own.getOrDefault(edge, List.of()).stream())
+            .distinct()
+            .sorted()
+            .toList();
+    return new SeamPart(
+        stretch.panel().name(),
+        member.text().text(),
+        Optional.of(stretch.clockwise() ? path : path.reversed()),
+        stretch.clockwise(),
+        stretch.length(),
+        all,
+        sewn,
+        member.notch());
+  }
+
+  /** The length of a line's edges before one of them. */
+  static double before(Panel panel, List<String> edges, String name) {
+    double sum = 0;
+    for (String edge : edges) {
+      if (edge.equals(name)) {
+        break;
+      }
+      sum += length(panel, edge);
+    }
+    return sum;
+  }
+
+  private static double length(Panel panel, String name) {
+    for (Edge edge : panel.edges()) {
+      if (edge.name().equals(name)) {
+        return edge.path().length();
+      }
+    }
+    return 0;
+  }
+
+  private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
+    Optional<Stretch> stretch = stretch(tab.width(), false);
+    double width = stretch.isPresent() ? stretch.get().length() : fixed(tab.width());
+    double at = along(tab.at(), whole);
+    if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
+        && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.SEAM_TAB_OUTSIDE,
+              tab.at().text().position(),
+              "tab",
+              tab.width().text().text(),
+              "from",
+              Rounded.hundredth(at - width / 2),
+              "to",
+              Rounded.hundredth(at + width / 2),
+              "length",
+              Rounded.hundredth(whole),
+              "size",
+              variant.size()));
+    }
+    return new SeamSide.Tab(tab.width().text().text(), width, at);
+  }
+
+  /** A length, or a plain number as a share of a whole. */
+  private double along(Formula formula, double whole) {
+    return along(scope, formula, whole);
+  }
+
+  static double along(PatternScope scope, Formula formula, double whole) {
+    Value value = formula.evaluate(scope);
+    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
+      return quantity.amount() * whole;
+    }
+    return scope.length(formula);
+  }
+}

@@ -1,0 +1,50 @@
+package org.lapmark.document;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Grader;
+import org.lapmark.measure.Variant;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
+import org.lapmark.source.PatternReader;
+import org.lapmark.source.PatternSource;
+
+/** The demo pattern's documents in one size. */
+record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look look) {
+  static Demo of(String size, Look look) {
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    Findings findings = new Findings();
+    try {
+      PatternSource source =
+          PatternReader.read(Path.of("content", "towpath-handlebar-bag"), findings);
+      Locale language = source.masthead().language();
+      GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+      Manual manual = writer.manual(pattern, look, findings);
+      if (!findings.sorted().isEmpty()) {
+        throw new IllegalStateException(findings.sorted().toString());
+      }
+      SheetPlanner planner =
+          new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
+      return new Demo(writer, planner, manual, look);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  SheetPlan plan(Paper paper) {
+    return planner.plan(manual.pattern(), paper);
+  }
+
+  byte[] complete(Paper paper) {
+    return writer.complete(manual, plan(paper), planner);
+  }
+
+  byte[] instructions(Paper paper) {
+    return writer.instructions(manual, plan(paper), planner);
+  }
+}

@@ -1,0 +1,88 @@
+package org.lapmark.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.ibm.icu.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.lapmark.wording.Wording;
+
+/** The words of the templates, British and American. */
+class WordsTest {
+  private static final Pattern BRITISH =
+      Pattern.compile(
+          "\\b(zips?|selvedges?|centre|colou?rs?|labours?|fibres?|\\w*metres?|offcuts?)\\b");
+
+  private final DocumentWriter writer = new DocumentWriter(Specimen.templates());
+
+  @Test
+  void americanWordsHaveNothingBritish() {
+    Map<String, String> wrong = new TreeMap<>();
+    writer
+        .wording(Locale.US)
+        .messages()
+        .forEach(
+            (key, words) -> {
+              // What is looked for in the author's text isn't printed.
+              String printed = words.replaceAll("\\{[^{}]*\\}", "");
+              if (!key.endsWith(".sought") && BRITISH.matcher(printed).find()) {
+                wrong.put(key, words);
+              }
+            });
+    assertEquals(Map.of(), wrong);
+  }
+
+  @Test
+  void americanWordsOnlyLieOverBritishOnes() {
+    assertEquals(
+        writer.wording(Locale.UK).messages().keySet(),
+        writer.wording(Locale.US).messages().keySet());
+  }
+
+  @Test
+  void everyWordIsAMessage() {
+    for (Locale language : List.of(Locale.UK, Locale.US)) {
+      writer
+          .wording(language)
+          .messages()
+          .forEach(
+              (key, words) -> {
+                MessageFormat format = new MessageFormat(words, language);
+                assertTrue(format.getArgumentNames().isEmpty() || format.usesNamedArguments(), key);
+              });
+    }
+  }
+
+  @Test
+  void everyHazardHasATitleALineAndAText() {
+    Wording words = writer.wording(Locale.UK);
+    List<String> hazards = writer.hazards(Locale.UK);
+    assertTrue(hazards.containsAll(List.of("blades", "iron", "melting", "load", "cycling")));
+    List<String> missing = new ArrayList<>();
+    for (String hazard : hazards) {
+      for (String part : List.of("title", "short", "text")) {
+        String key = "caution." + hazard + "." + part;
+        if (!words.messages().containsKey(key)) {
+          missing.add(key);
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
+    assertFalse(
+        words.text("caution.load.text", Map.of("limit", "none")).contains("none"), "no limit");
+    assertTrue(words.text("caution.load.short", Map.of("limit", "2 kg")).contains("2 kg"));
+  }
+
+  @Test
+  void everySectionHasATitle() {
+    Wording words = writer.wording(Locale.UK);
+    Manual.PAGES.forEach(page -> assertFalse(words.text(page + ".title").isBlank(), page));
+  }
+}

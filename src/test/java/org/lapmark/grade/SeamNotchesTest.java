@@ -1,0 +1,187 @@
+package org.lapmark.grade;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.finding.Findings;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Mark;
+import org.lapmark.seam.NotchLine;
+import org.lapmark.seam.WalkedSeam;
+import org.lapmark.source.PatternReader;
+
+/** Notches every so often, near corners and from a seam's partners. */
+class SeamNotchesTest {
+  private static final String START =
+      """
+      format: 1
+      title: Test
+      studio: Reed & Co
+      language: en-GB
+      edition: {name: "1", date: 2026-05-04}
+      materials:
+        main: {name: canvas}
+      hardware:
+        zip: {name: zip, visible_width: 12 mm}
+      pieces:
+        - {number: 1, name: A, panel: a, cut: [{material: main, count: 1}]}
+      """;
+
+  @TempDir Path folder;
+
+  private GradedPattern grade(String rest) throws IOException {
+    Path pattern = Files.createDirectory(folder.resolve("test"));
+    Files.writeString(pattern.resolve("pattern.yaml"), START + rest);
+    Files.writeString(pattern.resolve("sizes.csv"), "measure,unit,S\nheight,mm,80\n");
+    Findings findings = new Findings();
+    GradedPattern graded =
+        Grader.grade(PatternReader.read(pattern, findings), Variant.ofSize("S"), findings);
+    assertEquals(List.of(), findings.sorted());
+    return graded;
+  }
+
+  private static List<String> notches(GradedPattern pattern, String panel) {
+    return pattern.panels().get(panel).marks().stream()
+        .filter(Mark.Notch.class::isInstance)
+        .map(Mark.Notch.class::cast)
+        .map(
+            notch ->
+                notch.edge()
+                    + " "
+                    + Rounded.hundredth(notch.at())
+                    + (notch.count() == 2 ? " double" : ""))
+        .toList();
+  }
+
+  @Test
+  void stateThemselvesEverySoOftenAndNearCorners() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 100 mm, height: 80 mm}
+                notches:
+                  - {edge: top, every: 30 mm}
+                  - {edge: right, every: 30 mm, centred: false}
+                  - {edge: bottom, corner: top-right}
+            """);
+    assertEquals(
+        List.of("top 20", "top 50", "top 80", "right 30", "right 60", "bottom 0"),
+        notches(pattern, "a"));
+  }
+
+  @Test
+  void comeFromThePartnerWithItsJoinsItsNotchesAndWhatIsCaught() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 112 mm, height: 80 mm}
+                notches:
+                  - {edge: top, from_seam: along}
+              b:
+                rectangle: {width: 60 mm, height: 20 mm}
+                notches:
+                  - {edge: bottom, at: 10 mm, count: 2}
+              c:
+                rectangle: {width: 40 mm, height: 20 mm}
+              tie:
+                strip: {length: 90 mm, width: 20 mm}
+            seams:
+              along:
+                sides:
+                  - [a.top]
+                  - [b.bottom, zip.visible_width, {edge: c.bottom, notch: 2}, {tab: tie.top, at: 30 mm}]
+            """);
+    assertEquals(
+        List.of("top 30", "top 50 double", "top 60", "top 72 double"), notches(pattern, "a"));
+    WalkedSeam seam = pattern.seams().get(0);
+    assertTrue(
+        seam.notchLines().stream().allMatch(line -> line.verdict() == NotchLine.Verdict.COINCIDES),
+        seam.notchLines().toString());
+  }
+
+  @Test
+  void shareTheEaseBetweenTheNotchesThatAreThere() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 312 mm, height: 80 mm}
+                notches:
+                  - {edge: top, at: 80 mm}
+                  - {edge: top, at: 232 mm}
+                  - {edge: top, from_seam: head}
+              b:
+                rectangle: {width: 300 mm, height: 20 mm}
+                notches:
+                  - {edge: bottom, at: 300 mm - 80 mm}
+                  - {edge: bottom, at: 150 mm, count: 2}
+                  - {edge: bottom, at: 300 mm - 220 mm}
+                  - {edge: bottom, at: 300 mm - 40 mm}
+            seams:
+              head:
+                sides:
+                  - [a.top]
+                  - [b.bottom]
+                ease: 12 mm
+                match_notches: true
+            """);
+    assertEquals(List.of("top 80", "top 232", "top 40", "top 156 double"), notches(pattern, "a"));
+  }
+
+  @Test
+  void areTakenByATubeFromItsOwnOtherEdge() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 100 mm, height: height}
+                notches:
+                  - {edge: right, at: 25 mm}
+                  - {edge: left, from_seam: back}
+            seams:
+              back:
+                sides:
+                  - [a.right]
+                  - [a.left]
+            """);
+    assertEquals(List.of("right 25", "left 55"), notches(pattern, "a"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"S", "M", "L"})
+  void putTheDemosJoinsOnItsRim(String size) throws IOException {
+    Findings findings = new Findings();
+    GradedPattern bag =
+        Grader.grade(
+            PatternReader.read(Path.of("content/towpath-handlebar-bag"), findings),
+            Variant.ofSize(size),
+            findings);
+    assertEquals(
+        List.of("top 0", "top 60", "top 72", "top 112 double"),
+        notches(bag, "end").stream().filter(notch -> notch.startsWith("top")).toList());
+    for (WalkedSeam seam : bag.seams()) {
+      assertTrue(seam.agrees(), seam.name());
+      assertTrue(seam.joints().stream().allMatch(joint -> joint.isTrue()), seam.name());
+      assertEquals(List.of(10.0), seam.allowances(), seam.name());
+      assertTrue(
+          seam.notchLines().stream().noneMatch(line -> line.verdict() == NotchLine.Verdict.MISSES),
+          seam.name());
+    }
+    assertEquals(4, bag.seams().size());
+    assertEquals(2, bag.seams().get(0).joints().size());
+  }
+}
