@@ -112,11 +112,11 @@ final class TilePainter {
         pieceIndexes.get(cell).add(i);
       }
       for (PieceArt.Stroke stroke : art.strokes()) {
-        List<Path> parts = CurveClip.inside(stroke.path(), cell.shown());
+        List<Path> parts = Dashes.inside(stroke.path(), styles.style(stroke.role()), cell.shown());
         if (!parts.isEmpty()) {
           items.get(cell).add(new Item.Shape(parts, stroke.role()));
         }
-        for (Path part : parts) {
+        for (Path part : CurveClip.inside(stroke.path(), cell.shown())) {
           spaces.get(cell).takeLine(part.flattened(0.2), CLEAR);
         }
       }
@@ -224,9 +224,14 @@ final class TilePainter {
     for (boolean sideways : new boolean[] {true, false}) {
       for (CheckLine check : CheckLine.of(layout, sideways)) {
         for (Cell cell : check.cells()) {
-          List<Path> parts = CurveClip.inside(check.line(), cell.shown());
-          items.get(cell).add(new Item.Shape(parts, "check-line"));
-          parts.forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
+          items
+              .get(cell)
+              .add(
+                  new Item.Shape(
+                      Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
+                      "check-line"));
+          CurveClip.inside(check.line(), cell.shown())
+              .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
         }
         boolean said = false;
         for (boolean last : new boolean[] {false, true}) {
