@@ -165,6 +165,16 @@ public enum SourceCode implements FindingCode {
   SVG_ACTIVE(Severity.WARNING),
   /** Shapes without a role. */
   SVG_IGNORED(Severity.NOTE),
+  /** Shapes with a role that aren't drawn, or invisible. */
+  SVG_HIDDEN(Severity.NOTE),
+  /** A copy of something that isn't there. */
+  SVG_COPY_UNKNOWN(Severity.WARNING),
+  /** A copy that contains itself. */
+  SVG_COPY_CYCLE,
+  /** Copies of copies that come to too many elements. */
+  SVG_COPIES,
+  /** A style or an attribute that would move or shape something, and isn't read. */
+  SVG_GEOMETRY_UNREAD,
   /** The drawing doesn't say how large it is. */
   SVG_SCALE_UNKNOWN,
   /** An attribute that isn't what it should be. */
@@ -173,6 +183,8 @@ public enum SourceCode implements FindingCode {
   DATA_ATTRIBUTE_UNKNOWN(Severity.WARNING),
   /** An id that looks like a role but isn't. */
   ROLE_UNKNOWN(Severity.WARNING),
+  /** An id that is a role but for the number of a copy. */
+  ROLE_NUMBERED(Severity.NOTE),
   /** A role that is given twice. */
   ROLE_TWICE,
   /** A role on something that isn't read. */
