@@ -54,6 +54,19 @@ public enum StatedKind {
   }
 
   /**
+   * The name of the edge between two corners.
+   *
+   * @param from the corner where it begins
+   * @param to the corner where it ends
+   * @return its name, or the empty text where no single edge runs so
+   */
+  public String edge(String from, String to) {
+    int first = corners.indexOf(from);
+    boolean next = first >= 0 && corners.get((first + 1) % corners.size()).equals(to);
+    return next ? edges.get(first) : "";
+  }
+
+  /**
    * The names of the chain that goes all the way round.
    *
    * @return one name, or none

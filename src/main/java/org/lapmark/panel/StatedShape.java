@@ -93,14 +93,14 @@ public record StatedShape(StatedKind kind, Path outline) {
    *
    * @param head the length around the head, above 0
    * @param width measured on the cloth, above 0
-   * @param droop how far it slopes down from level, above 0 and below 90
+   * @param droop how far it slopes down from level, 0 or more and below 90; above 0 if whole
    * @param share how much of it the panel is, above 0, at most 1
    * @return the shape
    */
   public static StatedShape brim(double head, double width, double droop, double share) {
-    requirePositive(head, width, droop, share);
-    if (!(droop < 90 && share <= 1)) {
-      throw new IllegalArgumentException("a droop below 90 degrees and a share of at most 1");
+    requirePositive(head, width, share);
+    if (!(droop >= 0 && droop < 90 && share <= 1)) {
+      throw new IllegalArgumentException("a droop from 0 to 90 degrees, a share of at most 1");
     }
     double cosine = StrictMath.cos(StrictMath.toRadians(droop));
     return ringSector(head / (2 * Math.PI * cosine), width, 360 * cosine * share);

@@ -5,11 +5,13 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -83,6 +85,49 @@ public final class PanelDrawing {
   }
 
   /**
+   * The corners' names as they follow one another along the outline, clockwise, from the first in
+   * the alphabet; in file order where the outline can't be drawn. Only of a fixed drawing.
+   */
+  List<String> cornersAround() {
+    Shapes shapes = fixed(new Findings());
+    if (shapes == null || shapes.corners().isEmpty()) {
+      return List.copyOf(cornerNames());
+    }
+    Path outline = shapes.outline();
+    Map<String, Double> places = new LinkedHashMap<>();
+    shapes.corners().forEach((name, at) -> places.put(name, outline.nearestLength(at)));
+    List<String> names = new ArrayList<>(places.keySet());
+    names.sort(Comparator.comparing(places::get));
+    if (outline.signedArea() < 0) {
+      Collections.reverse(names);
+    }
+    Collections.rotate(names, -names.indexOf(Collections.min(names)));
+    return names;
+  }
+
+  /** Its marks other than corners, by the ids that state them. */
+  Set<String> markNames() {
+    Set<String> names = new TreeSet<>();
+    for (DrawnShape shape : shapes) {
+      if (shape.role() != Role.CORNER && shape.role() != Role.OUTLINE) {
+        names.add(
+            shape.role().isNamed()
+                ? shape.role().word() + "." + shape.name()
+                : shape.role().word());
+      }
+    }
+    return names;
+  }
+
+  private Shapes fixed(Findings findings) {
+    return resolve(
+        formula -> {
+          throw new IllegalStateException("a fixed drawing has no placeholders");
+        },
+        findings);
+  }
+
+  /**
    * The shapes in one variant, in millimetres. A corner, a drill point or a notch stands at the
    * centre of its circle, ellipse or rectangle, in the middle of its line, or where its path
    * begins. Segments without length are left out. An outline may be drawn as several open lines, in
@@ -145,11 +190,7 @@ public final class PanelDrawing {
         }
       }
     } else {
-      resolve(
-          formula -> {
-            throw new IllegalStateException("a fixed drawing has no placeholders");
-          },
-          findings);
+      fixed(findings);
     }
   }
 

@@ -91,6 +91,20 @@ public enum SourceCode implements FindingCode {
   PANEL_SHAPE_TWICE,
   /** A scaling of something that isn't scaled. */
   SCALE_MISPLACED,
+  /** A scaling by an edge's length and by a width or height. */
+  SCALE_TWO_WAYS,
+  /** A shape whose numbers are too few, or too many. */
+  SHAPE_STATEMENT,
+  /** A drawing for a size that the size table doesn't have. */
+  SIZE_UNKNOWN,
+  /** A size without a drawing of its own. */
+  SIZE_DRAWING_MISSING,
+  /** A size's drawing with placeholders. */
+  SIZE_DRAWING_COMPUTED,
+  /** Drawings for different sizes with different corners, or in another order. */
+  SIZE_DRAWINGS_CORNERS,
+  /** Drawings for different sizes with different marks. */
+  SIZE_DRAWINGS_MARKS(Severity.WARNING),
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
   /** A seam with fewer than two sides. */
