@@ -4,50 +4,103 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** An island while it is being filled. Cells count from {@link TileGrid#edge} inside its corner. */
+/**
+ * An island with some shapes on it. Adding a shape gives a new board, so that what has been found
+ * out about one stays true. Cells count from {@link TileGrid#edge} inside its corner; they are 1 mm
+ * wide and {@link Turned#ROW} mm high.
+ */
 final class Board {
   private static final int[] NOTHING = {};
 
   private final TileGrid grid;
-  private final List<Put> puts = new ArrayList<>();
-  private int[][] rows = new int[0][];
-  private int[] counts = new int[0];
-  private int lastRow;
-  private int columns = 1;
-  private int tileRows = 1;
-  private Tally tally;
+  private final List<Put> puts;
+  private final int[][] rows;
+  private final int lastRow;
+  private final int right;
+  private final int columns;
+  private final int tileRows;
+  private final Tally tally;
+  private final long used;
+  private final Place[] known;
+  private final Place[] growing;
+  private int joins = -1;
 
   /** A shape at a place, in cells. */
-  record Put(int shape, Turned turned, int x, int y) {}
+  record Put(int shape, Turned turned, int x, int y, boolean fixed) {}
 
   /** Which tiles carry something and where a shape runs from one into the next. */
-  record Tally(boolean[][] tiles, boolean[][] right, boolean[][] down) {
+  record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
     int tileCount() {
-      return count(tiles);
-    }
-
-    int joinCount() {
-      return count(right) + count(down);
-    }
-
-    private static int count(boolean[][] flags) {
       int sum = 0;
-      for (boolean[] row : flags) {
-        for (boolean flag : row) {
-          sum += flag ? 1 : 0;
+      for (int[] row : cells) {
+        for (int count : row) {
+          sum += count > 0 ? 1 : 0;
         }
       }
       return sum;
     }
+
+    boolean carries(int row, int column) {
+      return cells[row][column] > 0;
+    }
+
+    Tally copy() {
+      int[][] copied = new int[cells.length][];
+      for (int i = 0; i < cells.length; i++) {
+        copied[i] = cells[i].clone();
+      }
+      return new Tally(copied, copy(right), copy(down));
+    }
+
+    private static boolean[][] copy(boolean[][] flags) {
+      boolean[][] copy = new boolean[flags.length][];
+      for (int i = 0; i < flags.length; i++) {
+        copy[i] = flags[i].clone();
+      }
+      return copy;
+    }
   }
 
-  Board(TileGrid grid) {
+  /** An empty island for shapes that have so many turns in all. */
+  Board(TileGrid grid, int turns) {
+    this(grid, List.of(), new int[0][], 0, 0, 1, 1, null, 0, new Place[turns]);
+  }
+
+  private Board(
+      TileGrid grid,
+      List<Put> puts,
+      int[][] rows,
+      int lastRow,
+      int right,
+      int columns,
+      int tileRows,
+      Tally tally,
+      long used,
+      Place[] known) {
     this.grid = grid;
-    this.tally = tally();
+    this.puts = puts;
+    this.rows = rows;
+    this.lastRow = lastRow;
+    this.right = right;
+    this.columns = columns;
+    this.tileRows = tileRows;
+    this.tally = tally == null ? empty(tileRows, columns) : tally;
+    this.used = used;
+    this.known = known;
+    this.growing = new Place[known.length];
+  }
+
+  private static Tally empty(int tileRows, int columns) {
+    return new Tally(
+        new int[tileRows][columns], new boolean[tileRows][columns], new boolean[tileRows][columns]);
   }
 
   List<Put> puts() {
     return puts;
+  }
+
+  TileGrid grid() {
+    return grid;
   }
 
   int columns() {
@@ -62,13 +115,64 @@ final class Board {
     return tally;
   }
 
-  /** The runs taken in a row; only the first {@link #runCount} numbers count. */
-  int[] runs(int row) {
+  /** The row of cells below all shapes and their gaps. */
+  int lastRow() {
+    return lastRow;
+  }
+
+  /** The cell right of all shapes and their gaps. */
+  int right() {
+    return right;
+  }
+
+  /** What is known of a turn's best place on this board; null when nothing is. */
+  Place known(int turn) {
+    return known[turn];
+  }
+
+  void learn(int turn, Place place) {
+    known[turn] = place;
+  }
+
+  /** What is known of a turn's best place when the board may become larger. */
+  Place growing(int turn) {
+    return growing[turn];
+  }
+
+  void learnGrowing(int turn, Place place) {
+    growing[turn] = place;
+  }
+
+  /** The runs of a row that are taken: starts and (exclusive) ends in turn, ascending. */
+  int[] row(int row) {
     return row < lastRow ? rows[row] : NOTHING;
   }
 
-  int runCount(int row) {
-    return row < lastRow ? counts[row] : 0;
+  /** The cells of its tiles, used or not. */
+  long room() {
+    return (long) cellsAcross(columns) * cellsDown(tileRows) - used;
+  }
+
+  /**
+   * At least the cells that are free in a range of tiles, some of which the board may not have yet.
+   */
+  long roomIn(int left, int right, int top, int bottom) {
+    long tile = (long) cellsAcross(1) * cellsDown(1);
+    long sum = 0;
+    for (int r = top; r <= bottom; r++) {
+      for (int c = left; c <= right; c++) {
+        // Rows and columns on a line between tiles count for both.
+        long taken = r < tileRows && c < columns ? tally.cells()[r][c] : 0;
+        sum += tile - Math.max(0, taken - 2L * (cellsAcross(1) + cellsDown(1)));
+      }
+    }
+    return sum;
+  }
+
+  /** The share of its used tiles that is free, in tiles. */
+  double free() {
+    double tile = (double) cellsAcross(1) * cellsDown(1);
+    return tally.tileCount() - used / tile;
   }
 
   /** The cells across an island of some columns. */
@@ -76,9 +180,10 @@ final class Board {
     return (int) ((columnCount - 1) * grid.stepX() + grid.width() - 2 * grid.edge() + 1e-6);
   }
 
-  /** The cells down an island of some rows. */
+  /** The rows of cells down an island of some rows of tiles. */
   int cellsDown(int rowCount) {
-    return (int) ((rowCount - 1) * grid.stepY() + grid.height() - 2 * grid.edge() + 1e-6);
+    double height = (rowCount - 1) * grid.stepY() + grid.height() - 2 * grid.edge();
+    return (int) (height / Turned.ROW + 1e-6);
   }
 
   int columnsFor(int cells) {
@@ -86,15 +191,15 @@ final class Board {
   }
 
   int rowsFor(int cells) {
-    return grid.rows(cells + grid.edge());
+    return grid.rows(cells * Turned.ROW + grid.edge());
   }
 
   int column(double cell, int columnCount) {
     return grid.column(cell + grid.edge(), columnCount);
   }
 
-  int row(double cell, int rowCount) {
-    return grid.row(cell + grid.edge(), rowCount);
+  int tileRow(double cell, int rowCount) {
+    return grid.row(cell * Turned.ROW + grid.edge(), rowCount);
   }
 
   /** The first cell that lies wholly right of the line where a column begins. */
@@ -102,42 +207,78 @@ final class Board {
     return (int) Math.ceil(grid.seamX(column) - grid.edge() - 1e-6);
   }
 
-  /** The first cell that lies wholly below the line where a row begins. */
+  /** The first row of cells that lies wholly below the line where a row of tiles begins. */
   int firstCellOfRow(int row) {
-    return (int) Math.ceil(grid.seamY(row) - grid.edge() - 1e-6);
+    return (int) Math.ceil((grid.seamY(row) - grid.edge()) / Turned.ROW - 1e-6);
   }
 
-  void put(Put put) {
-    puts.add(put);
-    Raster grown = put.turned().grown();
+  /** An empty island of a size. */
+  Board sized(int columnCount, int rowCount) {
+    return new Board(
+        grid,
+        List.of(),
+        new int[0][],
+        0,
+        0,
+        columnCount,
+        rowCount,
+        null,
+        0,
+        new Place[known.length]);
+  }
+
+  Board with(Put put) {
+    Turned turned = put.turned();
+    List<Put> newPuts = new ArrayList<>(puts);
+    newPuts.add(put);
+    Raster grown = turned.grown();
+    int bottom = Math.max(lastRow, put.y() + grown.top() + grown.height());
+    int edge = Math.max(right, put.x() + grown.width());
+    int[][] taken = Arrays.copyOf(rows, bottom);
+    Arrays.fill(taken, lastRow, bottom, NOTHING);
     for (int i = 0; i < grown.height(); i++) {
       int row = put.y() + grown.top() + i;
       if (row >= 0) {
-        take(row, grown.rows()[i], put.x());
+        taken[row] = take(taken[row], grown.rows()[i], put.x());
       }
     }
-    columns = Math.max(columns, columnsFor(put.x() + put.turned().width()));
-    tileRows = Math.max(tileRows, rowsFor(put.y() + put.turned().height()));
-    tally = tally();
+    int across = Math.max(columns, columnsFor(put.x() + turned.width()));
+    int down = Math.max(tileRows, rowsFor(put.y() + turned.height()));
+    boolean same = across == columns && down == tileRows;
+    // Where tiles meet depends on whether there is a next one.
+    Tally newTally = same ? tally.copy() : empty(down, across);
+    for (Put each : same ? List.of(put) : newPuts) {
+      tally(each, across, down, newTally);
+    }
+    return new Board(
+        grid,
+        newPuts,
+        taken,
+        bottom,
+        edge,
+        across,
+        down,
+        newTally,
+        used + turned.cells(),
+        same ? stillImpossible() : new Place[known.length]);
   }
 
-  private void take(int row, int[] runs, int shift) {
-    if (row >= rows.length) {
-      int size = Math.max(row + 1, 2 * rows.length + 64);
-      int old = rows.length;
-      rows = Arrays.copyOf(rows, size);
-      counts = Arrays.copyOf(counts, size);
-      Arrays.fill(rows, old, size, NOTHING);
+  /** What had no room has none on a fuller board. */
+  private Place[] stillImpossible() {
+    Place[] kept = new Place[known.length];
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] = known[i] == Place.NONE ? Place.NONE : null;
     }
-    lastRow = Math.max(lastRow, row + 1);
-    int[] before = rows[row];
-    int count = counts[row];
-    int[] merged = new int[count + runs.length];
+    return kept;
+  }
+
+  private static int[] take(int[] before, int[] runs, int shift) {
+    int[] merged = new int[before.length + runs.length];
     int size = 0;
     int i = 0;
     int k = 0;
-    while (i < count || k < runs.length) {
-      boolean old = k >= runs.length || (i < count && before[i] <= runs[k] + shift);
+    while (i < before.length || k < runs.length) {
+      boolean old = k >= runs.length || (i < before.length && before[i] <= runs[k] + shift);
       int from = old ? before[i] : runs[k] + shift;
       int to = old ? before[i + 1] : runs[k + 1] + shift;
       if (old) {
@@ -152,51 +293,104 @@ final class Board {
         merged[size++] = to;
       }
     }
-    rows[row] = merged;
-    counts[row] = size;
+    return Arrays.copyOf(merged, size);
   }
 
-  private Tally tally() {
-    Tally result =
-        new Tally(
-            new boolean[tileRows][columns],
-            new boolean[tileRows][columns],
-            new boolean[tileRows][columns]);
-    for (Put put : puts) {
-      tally(put, columns, tileRows, result);
+  /** How many tiles carry something. */
+  int tiles() {
+    return tally.tileCount();
+  }
+
+  /** Neighbours that share a shape are joined, and so are those that hang together otherwise. */
+  int joins() {
+    if (joins < 0) {
+      joins = countJoins();
     }
-    return result;
+    return joins;
+  }
+
+  private int countJoins() {
+    int[] group = new int[tileRows * columns];
+    for (int i = 0; i < group.length; i++) {
+      group[i] = i;
+    }
+    for (int r = 0; r < tileRows; r++) {
+      for (int c = 0; c < columns; c++) {
+        if (tally.right()[r][c]) {
+          merge(group, r * columns + c, r * columns + c + 1);
+        }
+        if (tally.down()[r][c]) {
+          merge(group, r * columns + c, (r + 1) * columns + c);
+        }
+      }
+    }
+    int count = 0;
+    for (int r = 0; r < tileRows; r++) {
+      for (int c = 0; c < columns; c++) {
+        if (!tally.carries(r, c)) {
+          continue;
+        }
+        int own = find(group, r * columns + c);
+        if (c + 1 < columns && tally.carries(r, c + 1) && own == find(group, r * columns + c + 1)) {
+          count++;
+        }
+        if (r + 1 < tileRows
+            && tally.carries(r + 1, c)
+            && own == find(group, (r + 1) * columns + c)) {
+          count++;
+        }
+      }
+    }
+    return count;
+  }
+
+  private static int find(int[] group, int of) {
+    int i = of;
+    while (group[i] != i) {
+      i = group[i];
+    }
+    return i;
+  }
+
+  private static void merge(int[] group, int a, int b) {
+    group[find(group, b)] = find(group, a);
   }
 
   /** Counts the tiles that a shape alone would touch. */
   int tilesOf(Put put) {
     int across = columnsFor(put.x() + put.turned().width());
     int down = rowsFor(put.y() + put.turned().height());
-    Tally result =
-        new Tally(new boolean[down][across], new boolean[down][across], new boolean[down][across]);
+    Tally result = empty(down, across);
     tally(put, across, down, result);
     return result.tileCount();
   }
 
   private void tally(Put put, int across, int down, Tally result) {
-    int[][] body = put.turned().body().rows();
+    Raster raster = put.turned().body();
+    int[][] body = raster.rows();
+    int top = put.y() + raster.top();
     for (int i = 0; i < body.length; i++) {
-      int y = put.y() + i;
-      int firstRow = row(y + 1e-6, down);
-      int lastTileRow = row(y + 1 - 1e-6, down);
+      int y = top + i;
+      int firstRow = tileRow(y + 1e-6, down);
+      int lastTileRow = tileRow(y + 1 - 1e-6, down);
       for (int k = 0; k < body[i].length; k += 2) {
         int from = column(put.x() + body[i][k] + 1e-6, across);
         int to = column(put.x() + body[i][k + 1] - 1e-6, across);
         for (int r = firstRow; r <= lastTileRow; r++) {
           for (int c = from; c <= to; c++) {
-            result.tiles()[r][c] = true;
+            int begin = Math.max(put.x() + body[i][k], c == 0 ? 0 : firstCellOfColumn(c) - 1);
+            int end =
+                Math.min(
+                    put.x() + body[i][k + 1],
+                    c + 1 == across ? Integer.MAX_VALUE : firstCellOfColumn(c + 1));
+            result.cells()[r][c] += Math.max(1, end - begin);
             result.right()[r][c] |= c < to;
           }
         }
       }
       // Where two rows of tiles meet, cells on both sides at the same column join them.
       boolean between = lastTileRow > firstRow;
-      if (between || (i + 1 < body.length && row(y + 1 + 1e-6, down) > lastTileRow)) {
+      if (between || (i + 1 < body.length && tileRow(y + 1 + 1e-6, down) > lastTileRow)) {
         int upper = between ? firstRow : lastTileRow;
         int[] next = between ? body[i] : body[i + 1];
         for (int a = 0; a < body[i].length; a += 2) {

@@ -1,25 +1,67 @@
 package org.lapmark.packing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
+import java.util.TreeSet;
+import org.lapmark.geometry.Affine;
 
 /**
  * Arranges shapes on islands of tiles so that as few tiles as possible carry something, then so
- * that as few lines between tiles as possible are crossed by a shape, then as closely as possible.
+ * that as few lines between tiles as possible are crossed by a shape, then so that what is left
+ * free lies together.
  *
- * <p>Shapes are placed one after the other at the best free place; orders, angles and whether
- * islands may grow are varied at random from a stated seed, keeping what is better. Shapes are
- * compared as rows of 1 mm cells that cover them, so that they never overlap and lie apart by the
- * gap at least, and by 2 mm more at most where they could touch.
+ * <p>Shapes are placed one after the other at the best free place; then, again and again, a few
+ * islands are cleared and their shapes placed anew in another order, keeping what isn't worse. The
+ * random choices start from a stated seed. Shapes are compared as cells of 1 by 2 mm that cover
+ * them, so that they never overlap and lie apart by the gap at least, and by 4 mm more at most
+ * where they could touch.
  */
 public final class Packer {
-  private Packer() {}
-
   /** A limit on the tiles a side of an island, which bounds the work on absurd shapes. */
   private static final int MAX_SIDE = 60;
+
+  /** How much worse than now an arrangement may have been so many steps ago. */
+  private static final int MEMORY = 60;
+
+  /** A join weighs so much of a tile while searching. */
+  private static final double JOIN = 0.01;
+
+  /** Free room that lies together counts so much of a tile while searching. */
+  private static final double TOGETHER = 0.1;
+
+  private final List<Shape> shapes;
+  private final TileGrid grid;
+  private final Searcher searcher;
+  private final SplittableRandom random;
+
+  /** The islands that were there before; they come first and are never given up. */
+  private List<Board> kept = List.of();
+
+  private Packer(List<Shape> shapes, TileGrid grid, Search search) {
+    this.shapes = shapes;
+    this.grid = grid;
+    List<List<Turned>> turned = new ArrayList<>();
+    for (Shape shape : shapes) {
+      turned.add(turns(shape, search.gap()));
+    }
+    this.searcher = new Searcher(shapes, turned, grid);
+    this.random = new SplittableRandom(search.seed());
+  }
+
+  private static List<Turned> turns(Shape shape, double gap) {
+    List<Turned> list = new ArrayList<>();
+    for (double angle : shape.angles()) {
+      Turned turn = Turned.of(shape.outline(), angle, gap);
+      if (list.stream().noneMatch(turn::sameCells)) {
+        list.add(turn);
+      }
+    }
+    return list;
+  }
 
   /**
    * Arranges shapes.
@@ -32,140 +74,264 @@ public final class Packer {
    *     in a first tile and is too large for it
    */
   public static Arrangement pack(List<Shape> shapes, TileGrid grid, Search search) {
-    if (shapes.isEmpty()) {
-      return new Arrangement(List.of(), List.of(), 0, 0);
-    }
-    List<List<Turned>> turned = new ArrayList<>();
-    long cells = 0;
-    for (Shape shape : shapes) {
-      List<Turned> list = new ArrayList<>();
-      for (double angle : shape.angles()) {
-        list.add(Turned.of(shape.outline(), angle, search.gap()));
-      }
-      turned.add(list);
-      cells += list.get(0).body().cells();
-    }
-    List<Plan> starts = starts(shapes, turned);
-    SplittableRandom random = new SplittableRandom(search.seed());
-    Filling filling = new Filling(shapes, turned, grid);
-    Plan bestPlan = null;
-    Outcome best = null;
-    int idle = 0;
-    for (int run = 0; run < search.runs(); run++) {
-      if (best != null && (filling.work() > search.work() || idle > search.patience())) {
-        break;
-      }
-      Plan plan = run < starts.size() ? starts.get(run) : bestPlan.varied(random, shapes);
-      Outcome outcome = filling.fill(plan);
-      idle = best == null || outcome.cost().saves(best.cost()) ? 0 : idle + 1;
-      if (best == null || outcome.cost().compareTo(best.cost()) <= 0) {
-        best = outcome;
-        bestPlan = plan;
-      }
-      if (best.cost().tiles() <= leastTiles(cells, grid) && best.cost().joins() == 0) {
-        break;
-      }
-    }
-    return arrangement(shapes.size(), grid, best);
-  }
-
-  /** No arrangement does with fewer tiles than the shapes' areas fill. */
-  private static int leastTiles(long cells, TileGrid grid) {
-    // Cells overstate the area along the outline; a tenth is more than they can.
-    return (int) Math.max(1, Math.ceil(0.9 * cells / (grid.width() * grid.height())));
-  }
-
-  private static List<Plan> starts(List<Shape> shapes, List<List<Turned>> turned) {
-    Comparator<Integer> byArea =
-        Comparator.comparingLong(i -> -turned.get(i).get(0).body().cells());
-    Comparator<Integer> bySide =
-        Comparator.comparingInt(
-            i -> -Math.max(turned.get(i).get(0).width(), turned.get(i).get(0).body().height()));
-    Comparator<Integer> pinned = Comparator.comparing(i -> !shapes.get(i).inFirstTile());
-    List<Plan> starts = new ArrayList<>();
-    for (boolean grow : new boolean[] {false, true}) {
-      for (Comparator<Integer> order :
-          List.of(
-              pinned.thenComparing(byArea),
-              pinned.thenComparing(bySide),
-              byArea,
-              bySide.thenComparing(byArea),
-              pinned.thenComparing(byArea.reversed()))) {
-        int[] sequence =
-            IntStream.range(0, shapes.size())
-                .boxed()
-                .sorted(order.thenComparingInt(i -> i))
-                .mapToInt(Integer::intValue)
-                .toArray();
-        int[] angles = new int[shapes.size()];
-        java.util.Arrays.fill(angles, -1);
-        starts.add(new Plan(sequence, angles, grow));
-      }
-    }
-    return starts;
-  }
-
-  private static Arrangement arrangement(int count, TileGrid grid, Outcome outcome) {
-    Placement[] placements = new Placement[count];
-    List<Island> islands = new ArrayList<>();
-    for (Board board : outcome.boards()) {
-      for (Board.Put put : board.puts()) {
-        Turned turned = put.turned();
-        double x = grid.edge() + put.x() - turned.minX();
-        double y = grid.edge() + put.y() - turned.minY();
-        placements[put.shape()] =
-            new Placement(
-                islands.size(), org.lapmark.geometry.Affine.translation(x, y).after(turned.turn()));
-      }
-      islands.add(new Island(board.columns(), board.tileRows()));
-    }
-    return new Arrangement(
-        List.of(placements), islands, outcome.cost().tiles(), outcome.cost().joins());
+    return pack(
+        shapes,
+        grid,
+        search,
+        Collections.nCopies(shapes.size(), Optional.<Placement>empty()),
+        List.of());
   }
 
   /**
-   * In which order shapes are placed, at which angle (-1 for the best), and whether islands grow.
+   * Arranges shapes some of which have their place already.
+   *
+   * @param shapes the shapes
+   * @param grid the tiles
+   * @param search how long to search
+   * @param fixed where each shape lies already, if it does; these must not overlap each other
+   * @param islands the islands that there are already; they keep their order and size, and further
+   *     ones come behind them
+   * @return a place for every shape
+   * @throws IllegalArgumentException when a shape would need more than 60 tiles a side, or must lie
+   *     in a first tile and is too large for it
    */
-  record Plan(int[] order, int[] angles, boolean grow) {
-    Plan varied(SplittableRandom random, List<Shape> shapes) {
-      int[] newOrder = order.clone();
-      int[] newAngles = angles.clone();
-      boolean newGrow = grow;
-      int changes = 1 + random.nextInt(3);
-      for (int i = 0; i < changes; i++) {
-        int kind = random.nextInt(10);
-        int a = random.nextInt(newOrder.length);
-        if (kind < 5) {
-          int b = random.nextInt(newOrder.length);
-          int swap = newOrder[a];
-          newOrder[a] = newOrder[b];
-          newOrder[b] = swap;
-        } else if (kind < 9) {
-          newAngles[a] = random.nextInt(shapes.get(a).angles().size() + 1) - 1;
-        } else {
-          newGrow = !newGrow;
-        }
-      }
-      return new Plan(newOrder, newAngles, newGrow);
+  public static Arrangement pack(
+      List<Shape> shapes,
+      TileGrid grid,
+      Search search,
+      List<Optional<Placement>> fixed,
+      List<Island> islands) {
+    if (shapes.isEmpty()) {
+      return new Arrangement(List.of(), List.of(), 0, 0);
     }
+    Packer packer = new Packer(shapes, grid, search);
+    List<Board> boards = new ArrayList<>();
+    for (Island island : islands) {
+      boards.add(packer.searcher.empty().sized(island.columns(), island.rows()));
+    }
+    List<Integer> loose = new ArrayList<>();
+    for (int i = 0; i < shapes.size(); i++) {
+      if (fixed.get(i).isEmpty()) {
+        loose.add(i);
+        continue;
+      }
+      Placement placement = fixed.get(i).get();
+      Turned turned =
+          Turned.of(
+              shapes.get(i).outline(), placement.map(), search.gap(), grid.edge(), grid.edge());
+      boards.set(
+          placement.island(),
+          boards.get(placement.island()).with(new Board.Put(i, turned, 0, 0, true)));
+    }
+    packer.kept = boards;
+    Solution best = packer.search(boards, loose, search);
+    return packer.arrangement(best, fixed);
   }
 
-  /** What an arrangement costs; less is better. */
-  record Cost(int tiles, int joins, long extent) implements Comparable<Cost> {
-    /** Whether this is better by a tile or a join. */
-    boolean saves(Cost other) {
-      return tiles < other.tiles || (tiles == other.tiles && joins < other.joins);
+  /** Boards with what they cost. */
+  private record Solution(List<Board> boards, int tiles, int joins, double together)
+      implements Comparable<Solution> {
+    static Solution of(List<Board> boards) {
+      int tiles = 0;
+      int joins = 0;
+      double together = 0;
+      for (Board board : boards) {
+        tiles += board.tiles();
+        joins += board.joins();
+        together += board.free() * board.free() / Math.max(1, board.tiles());
+      }
+      return new Solution(boards, tiles, joins, together);
+    }
+
+    double weight() {
+      return tiles + JOIN * joins - TOGETHER * together;
     }
 
     @Override
-    public int compareTo(Cost other) {
+    public int compareTo(Solution other) {
       int byTiles = Integer.compare(tiles, other.tiles);
       int byJoins = byTiles != 0 ? byTiles : Integer.compare(joins, other.joins);
-      return byJoins != 0 ? byJoins : Long.compare(extent, other.extent);
+      return byJoins != 0 ? byJoins : Double.compare(other.together, together);
     }
   }
 
-  record Outcome(List<Board> boards, Cost cost) {}
+  private Solution search(List<Board> fixed, List<Integer> loose, Search search) {
+    Solution best = null;
+    for (int start = 0; start < 2; start++) {
+      if (best != null && searcher.work() > search.work()) {
+        break;
+      }
+      List<Board> boards = new ArrayList<>(fixed);
+      place(boards, ordered(loose, start % 2 == 1, 0), false, 0);
+      Solution solution = Solution.of(boards);
+      best = best == null || solution.compareTo(best) < 0 ? solution : best;
+    }
+    long cells = 0;
+    for (int i = 0; i < shapes.size(); i++) {
+      cells += searcher.turned(searcher.firstTurn(i)).cells();
+    }
+    int least = leastTiles(cells);
+    Solution now = best;
+    double[] memory = new double[MEMORY];
+    java.util.Arrays.fill(memory, now.weight());
+    int idle = 0;
+    for (int run = 0; run < search.runs(); run++) {
+      if (searcher.work() > search.work() || idle > search.patience()) {
+        break;
+      }
+      if (best.tiles() <= least && best.joins() == 0) {
+        break;
+      }
+      Solution next = varied(now);
+      double weight = next.weight();
+      if (weight <= now.weight() || weight <= memory[run % MEMORY]) {
+        now = next;
+      }
+      memory[run % MEMORY] = now.weight();
+      boolean saves =
+          next.tiles() < best.tiles()
+              || (next.tiles() == best.tiles() && next.joins() < best.joins());
+      idle = saves ? 0 : idle + 1;
+      if (next.compareTo(best) < 0) {
+        best = next;
+      }
+    }
+    return best;
+  }
+
+  /** No arrangement does with fewer tiles than the shapes' areas fill. */
+  private int leastTiles(long cells) {
+    // Cells overstate the area along the outline; a tenth is more than they can.
+    return (int) Math.max(1, Math.ceil(0.9 * Turned.ROW * cells / (grid.width() * grid.height())));
+  }
+
+  private List<Integer> ordered(List<Integer> list, boolean bySide, double noise) {
+    double[] keys = new double[shapes.size()];
+    for (int i : list) {
+      Turned turned = searcher.turned(searcher.firstTurn(i));
+      double key = bySide ? Math.max(turned.width(), turned.height() * Turned.ROW) : turned.cells();
+      keys[i] = noise > 0 ? key * (1 + noise * (2 * random.nextDouble() - 1)) : key;
+    }
+    return list.stream()
+        .sorted(
+            Comparator.<Integer, Boolean>comparing(i -> !shapes.get(i).inFirstTile())
+                .thenComparing(i -> -keys[i])
+                .thenComparing(i -> i))
+        .toList();
+  }
+
+  /** Clears a few islands and places their shapes anew. */
+  private Solution varied(Solution from) {
+    List<Board> boards = new ArrayList<>(from.boards());
+    int count = 2 + random.nextInt(2);
+    TreeSet<Integer> cleared = new TreeSet<>();
+    for (int i = 0; i < count && i < boards.size(); i++) {
+      int one = random.nextInt(boards.size());
+      // Of two, the one with more room is more often worth it.
+      int other = random.nextInt(boards.size());
+      cleared.add(boards.get(one).free() >= boards.get(other).free() ? one : other);
+    }
+    List<Integer> loose = new ArrayList<>();
+    for (int index : cleared.descendingSet()) {
+      for (Board.Put put : boards.get(index).puts()) {
+        if (!put.fixed()) {
+          loose.add(put.shape());
+        }
+      }
+      if (index < kept.size()) {
+        boards.set(index, kept.get(index));
+      } else {
+        boards.remove(index);
+      }
+    }
+    Collections.sort(loose);
+    place(
+        boards,
+        ordered(loose, random.nextInt(3) == 0, 0.05 + 0.2 * random.nextDouble()),
+        random.nextBoolean(),
+        0.05);
+    return Solution.of(boards);
+  }
+
+  private void place(List<Board> boards, List<Integer> order, boolean grow, double blink) {
+    int old = boards.size();
+    for (int shape : order) {
+      Place best = Place.NONE;
+      int where = -1;
+      double room = Double.POSITIVE_INFINITY;
+      for (int b = 0; b < boards.size(); b++) {
+        if (blink > 0 && random.nextDouble() < blink) {
+          continue;
+        }
+        Board board = boards.get(b);
+        for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
+          Place place = searcher.find(board, shape, t);
+          int order1 = place.turn() < 0 ? 1 : place.compareCost(best);
+          // Among equals the fuller board, then what reaches least far.
+          if (order1 < 0
+              || (order1 == 0 && board.free() < room - 1e-9)
+              || (order1 == 0 && where == b && reach(place) < reach(best))) {
+            best = place;
+            where = b;
+            room = board.free();
+          }
+        }
+      }
+      if (grow && searcher.large(shape) && !best.costsNothing()) {
+        for (int b = 0; b < boards.size(); b++) {
+          if (b < kept.size() || (b < old && random.nextInt(20) > 0)) {
+            continue;
+          }
+          for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
+            Place place = searcher.findGrowing(boards.get(b), shape, t);
+            if (place.compareCost(best) < 0) {
+              best = place;
+              where = b;
+            }
+          }
+        }
+      }
+      if (best.newTiles() > 0) {
+        List<Place> alone = searcher.alone(shape);
+        if (!alone.isEmpty() && alone.get(0).compareCost(best) <= 0) {
+          best = alone.get(blink > 0 ? random.nextInt(alone.size()) : 0);
+          where = boards.size();
+          boards.add(searcher.empty());
+        }
+      }
+      if (best.turn() < 0) {
+        throw new IllegalArgumentException("shape " + shape + " does not fit");
+      }
+      boards.set(
+          where,
+          boards
+              .get(where)
+              .with(new Board.Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
+    }
+  }
+
+  private long reach(Place place) {
+    Turned turned = searcher.turned(place.turn());
+    return (long) (place.y() + turned.height()) * 100_000 + place.x() + turned.width();
+  }
+
+  private Arrangement arrangement(Solution solution, List<Optional<Placement>> fixed) {
+    Placement[] placements = new Placement[shapes.size()];
+    List<Island> islands = new ArrayList<>();
+    for (Board board : solution.boards()) {
+      for (Board.Put put : board.puts()) {
+        Turned turned = put.turned();
+        double x = grid.edge() + put.x() - turned.minX();
+        double y = grid.edge() + put.y() * Turned.ROW - turned.minY();
+        placements[put.shape()] =
+            put.fixed()
+                ? fixed.get(put.shape()).orElseThrow()
+                : new Placement(islands.size(), Affine.translation(x, y).after(turned.turn()));
+      }
+      islands.add(new Island(board.columns(), board.tileRows()));
+    }
+    return new Arrangement(List.of(placements), islands, solution.tiles(), solution.joins());
+  }
 
   static int maxSide() {
     return MAX_SIDE;

@@ -1,58 +1,96 @@
 package org.lapmark.packing;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Arrays;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Point;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.AffineTransformation;
 
 /**
- * A shape turned by one of its angles.
+ * A shape turned by one of its angles, as cells 1 mm wide and {@link #ROW} mm high.
  *
  * @param turn the turn about the origin
- * @param minX the left of the turned shape
- * @param minY its top
- * @param body its cells, from its top left corner
- * @param grown the cells of the shape grown by the gap, from the same corner
- * @param width the body's width in cells
+ * @param minX the x of the turned shape that lies on the left of cell 0
+ * @param minY the y of the turned shape that lies on the top of row 0
+ * @param body the cells that the shape touches
+ * @param grown the cells that it touches when grown by the gap
+ * @param width the right end of the body, in cells
+ * @param height the bottom end of the body, in rows
+ * @param cells how many cells the body has
+ * @param order the body's rows in the order in which they are best compared
  */
-record Turned(Affine turn, double minX, double minY, Raster body, Raster grown, int width) {
+record Turned(
+    Affine turn,
+    double minX,
+    double minY,
+    Raster body,
+    Raster grown,
+    int width,
+    int height,
+    long cells,
+    int[] order) {
+  /** The height of a row in millimetres. */
+  static final double ROW = 2;
+
   static Turned of(Polygon outline, double angle, double gap) {
     Affine turn = Affine.rotation(angle);
-    Polygon turned = map(outline, turn);
-    var box = turned.getEnvelopeInternal();
-    Geometry wide = gap > 0 ? turned.buffer(gap) : turned;
-    Raster body = Raster.of(turned, box.getMinX(), box.getMinY());
-    Raster grown = Raster.of(wide, box.getMinX(), box.getMinY());
-    return new Turned(turn, box.getMinX(), box.getMinY(), body, grown, body.width());
+    var box = Pose.mapped(outline, turn).getEnvelopeInternal();
+    return of(outline, turn, gap, box.getMinX(), box.getMinY());
   }
 
-  int height() {
-    return body.height();
+  /** A shape that lies where a map puts it, with cells that count from a given corner. */
+  static Turned of(Polygon outline, Affine map, double gap, double minX, double minY) {
+    Polygon turned = Pose.mapped(outline, map);
+    Raster body = raster(turned, minX, minY);
+    Raster grown = gap > 0 ? raster(turned.buffer(gap), minX, minY) : body;
+    return new Turned(
+        map,
+        minX,
+        minY,
+        body,
+        grown,
+        body.width(),
+        body.top() + body.height(),
+        body.cells(),
+        order(body));
   }
 
-  private static Polygon map(Polygon polygon, Affine map) {
-    GeometryFactory factory = polygon.getFactory();
-    List<LinearRing> holes = new ArrayList<>();
-    for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
-      holes.add(ring(factory, polygon.getInteriorRingN(i).getCoordinates(), map));
+  private static Raster raster(Geometry geometry, double minX, double minY) {
+    Geometry flat = AffineTransformation.scaleInstance(1, 1 / ROW).transform(geometry);
+    return Raster.of(flat, minX, minY / ROW);
+  }
+
+  /** Whether another turn covers the same cells, so that it gives no other arrangement. */
+  boolean sameCells(Turned other) {
+    return width == other.width
+        && height == other.height
+        && Arrays.deepEquals(body.rows(), other.body.rows())
+        && Arrays.deepEquals(grown.rows(), other.grown.rows());
+  }
+
+  /**
+   * Far ones first: first and last row, then the middles of what is left, so that a place that is
+   * taken shows soon.
+   */
+  private static int[] order(Raster body) {
+    int height = body.height();
+    int[] order = new int[height];
+    boolean[] seen = new boolean[height];
+    int count = 0;
+    int stride = 1;
+    while (stride < height) {
+      stride *= 2;
     }
-    return factory.createPolygon(
-        ring(factory, polygon.getExteriorRing().getCoordinates(), map),
-        holes.toArray(LinearRing[]::new));
-  }
-
-  private static LinearRing ring(GeometryFactory factory, Coordinate[] points, Affine map) {
-    Coordinate[] moved = new Coordinate[points.length];
-    for (int i = 0; i < points.length; i++) {
-      Point point = map.apply(new Point(points[i].x, points[i].y));
-      moved[i] = new Coordinate(point.x(), point.y());
+    order[count++] = height - 1;
+    seen[height - 1] = true;
+    for (; stride >= 1 && count < height; stride /= 2) {
+      for (int i = 0; i < height; i += stride) {
+        if (!seen[i]) {
+          seen[i] = true;
+          order[count++] = i;
+        }
+      }
     }
-    moved[moved.length - 1] = moved[0].copy();
-    return factory.createLinearRing(moved);
+    return order;
   }
 }

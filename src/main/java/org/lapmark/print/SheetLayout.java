@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
 import org.lapmark.geometry.Affine;
@@ -35,6 +36,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param joins where tiles are joined, in reading order of the first tile
  * @param columns how many columns the codes count
  * @param rows how many rows they count
+ * @param arranged the same places, for later editions
  */
 record SheetLayout(
     List<PlacedPiece> pieces,
@@ -43,7 +45,8 @@ record SheetLayout(
     List<Cell> cells,
     List<Join> joins,
     int columns,
-    int rows) {
+    int rows,
+    Arranged arranged) {
   /** The side of the test square on the first tile, in millimetres. */
   static final double SQUARE = 100;
 
@@ -56,23 +59,75 @@ record SheetLayout(
   /** A reach below this, in millimetres, doesn't make a tile or a join. */
   private static final double REACH = 0.01;
 
-  private static final List<Double> QUARTER_TURNS = List.of(0.0, 90.0, 180.0, 270.0);
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static SheetLayout of(List<Piece> pieces, Paper paper, Tiling tiling, Search search) {
+    return of(pieces, paper, tiling, search, Optional.empty());
+  }
+
+  /** Leaves what it can where an earlier arrangement had it. */
+  static SheetLayout of(
+      List<Piece> pieces, Paper paper, Tiling tiling, Search search, Optional<Arranged> earlier) {
     TileGrid grid = tiling.grid(paper);
     List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
     List<Shape> shapes = new ArrayList<>();
     shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), true));
     for (Piece piece : sorted) {
-      shapes.add(new Shape(PieceArt.shape(piece), QUARTER_TURNS, false));
+      Polygon shape = PieceArt.shape(piece);
+      shapes.add(new Shape(shape, Turns.of(shape, grid), false));
     }
-    return new Laying(grid, tiling, paper, sorted, Packer.pack(shapes, grid, search)).lay();
+    Arrangement arrangement =
+        earlier.isEmpty()
+            ? Packer.pack(shapes, grid, search)
+            : Packer.pack(
+                shapes,
+                grid,
+                search,
+                Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap()),
+                earlier.get().islands());
+    if (earlier.isEmpty()) {
+      arrangement = inOrder(arrangement, sorted);
+    }
+    return new Laying(grid, tiling, paper, sorted, arrangement).lay();
+  }
+
+  PlanQuality quality(Paper paper, Tiling tiling) {
+    return PlanQuality.of(
+        cells.size(),
+        joins.size(),
+        pieces.stream().map(placed -> PieceArt.shape(placed.piece())).toList(),
+        tiling.grid(paper));
   }
 
   private static Polygon box(Box box) {
     return (Polygon)
         FACTORY.toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
+  }
+
+  /** The island with the test square first, then by the least number of the pieces on them. */
+  private static Arrangement inOrder(Arrangement arrangement, List<Piece> pieces) {
+    int first = arrangement.placements().get(0).island();
+    int[] least = new int[arrangement.islands().size()];
+    java.util.Arrays.fill(least, Integer.MAX_VALUE);
+    for (int i = 0; i < pieces.size(); i++) {
+      int island = arrangement.placements().get(i + 1).island();
+      least[island] = Math.min(least[island], pieces.get(i).number());
+    }
+    List<Integer> order =
+        IntStream.range(0, least.length)
+            .boxed()
+            .sorted(
+                Comparator.<Integer>comparingInt(i -> i == first ? 0 : 1)
+                    .thenComparingInt(i -> least[i])
+                    .thenComparingInt(i -> i))
+            .toList();
+    return new Arrangement(
+        arrangement.placements().stream()
+            .map(placement -> new Placement(order.indexOf(placement.island()), placement.map()))
+            .toList(),
+        order.stream().map(arrangement.islands()::get).toList(),
+        arrangement.tiles(),
+        arrangement.joins());
   }
 
   /** An island with its place on the sheet. */
@@ -81,7 +136,7 @@ record SheetLayout(
   private record Laying(
       TileGrid grid, Tiling tiling, Paper paper, List<Piece> pieces, Arrangement arrangement) {
     SheetLayout lay() {
-      Map<Integer, Place> places = places(order());
+      Map<Integer, Place> places = places();
       List<PlacedPiece> placed = new ArrayList<>();
       List<PieceArt> art = new ArrayList<>();
       for (int i = 0; i < pieces.size(); i++) {
@@ -103,7 +158,7 @@ record SheetLayout(
       List<Join> joins = new ArrayList<>();
       int columns = 0;
       int rows = 0;
-      for (int island : order()) {
+      for (int island = 0; island < arrangement.islands().size(); island++) {
         addIsland(arrangement.islands().get(island), places.get(island), art, square, cells, joins);
       }
       List<Cell> ordered = new ArrayList<>();
@@ -114,28 +169,19 @@ record SheetLayout(
           rows = Math.max(rows, cell.row() + 1);
         }
       }
-      return new SheetLayout(placed, art, square, ordered, numbered(joins), columns, rows);
+      return new SheetLayout(
+          placed, art, square, ordered, numbered(joins), columns, rows, arranged());
     }
 
-    /** The island with the test square first, then by the least number of the pieces on them. */
-    private List<Integer> order() {
-      int first = arrangement.placements().get(0).island();
-      int[] least = new int[arrangement.islands().size()];
-      java.util.Arrays.fill(least, Integer.MAX_VALUE);
+    private Arranged arranged() {
+      Map<Integer, Placement> byNumber = new TreeMap<>();
       for (int i = 0; i < pieces.size(); i++) {
-        int island = arrangement.placements().get(i + 1).island();
-        least[island] = Math.min(least[island], pieces.get(i).number());
+        byNumber.put(pieces.get(i).number(), arrangement.placements().get(i + 1));
       }
-      return IntStream.range(0, least.length)
-          .boxed()
-          .sorted(
-              Comparator.<Integer>comparingInt(i -> i == first ? 0 : 1)
-                  .thenComparingInt(i -> least[i])
-                  .thenComparingInt(i -> i))
-          .toList();
+      return new Arranged(arrangement.islands(), arrangement.placements().get(0), byNumber);
     }
 
-    private Map<Integer, Place> places(List<Integer> order) {
+    private Map<Integer, Place> places() {
       Map<Integer, Place> places = new TreeMap<>();
       int widest = arrangement.islands().stream().mapToInt(Island::columns).max().orElse(1);
       int limit = Math.max(COLUMNS, widest);
@@ -144,7 +190,7 @@ record SheetLayout(
       int rowCount = 0;
       double x = 0;
       double y = 0;
-      for (int island : order) {
+      for (int island = 0; island < arrangement.islands().size(); island++) {
         Island size = arrangement.islands().get(island);
         boolean beside = size.rows() == 1 && rowCount == 1 && column + size.columns() <= limit;
         if (!beside) {

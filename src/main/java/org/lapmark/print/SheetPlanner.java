@@ -2,6 +2,7 @@ package org.lapmark.print;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -14,7 +15,7 @@ import org.lapmark.wording.Wording;
  * Arranges pieces and draws tiles, page map and printing page.
  *
  * <p>Tiles overlap by 12 mm and meet on the middle line of their overlap. A strip of 4.5 mm at the
- * top of each tile's window is kept for its caption. Pieces lie 3 mm apart. Only tiles that share a
+ * top of each tile's window is kept for its caption. Pieces lie 2 mm apart. Only tiles that share a
  * piece, or hang together through others that do, are joined.
  *
  * @param wording the words on paper
@@ -33,15 +34,38 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
   public SheetPlan plan(GradedPattern pattern, Paper paper) {
+    return plan(pattern, paper, Optional.empty());
+  }
+
+  /**
+   * Arranges the pieces and draws the tiles as {@link #plan(GradedPattern, Paper)} does, but leaves
+   * pieces that still fit where an earlier arrangement on the same paper had them. Islands keep
+   * their order and size, so that their tiles keep their codes; a piece that doesn't fit any more,
+   * or is new, goes where there is room, or onto an island behind the others.
+   *
+   * @param pattern the pattern in one variant
+   * @param paper the paper
+   * @param earlier the earlier arrangement
+   * @return sheet and tiles; no tiles when no piece needs paper
+   * @throws IllegalArgumentException when a piece is longer than 60 tiles
+   */
+  public SheetPlan plan(GradedPattern pattern, Paper paper, Optional<Arranged> earlier) {
     List<Piece> pieces =
         pattern.pieces().stream().filter(piece -> piece.statedSize().isEmpty()).toList();
     if (pieces.isEmpty()) {
       return new SheetPlan(paper, 0, 0, List.of(), List.of());
     }
     Tiling tiling = Tiling.DEFAULT;
-    SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT);
+    SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier);
     List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
-    return new SheetPlan(paper, layout.columns(), layout.rows(), layout.pieces(), tiles);
+    return new SheetPlan(
+        paper,
+        layout.columns(),
+        layout.rows(),
+        layout.pieces(),
+        tiles,
+        layout.quality(paper, tiling),
+        Optional.of(layout.arranged()));
   }
 
   /**

@@ -13,7 +13,7 @@ import org.lapmark.packing.TileGrid;
  * @param edge how far pieces keep from the edge of what may carry ink, in millimetres
  */
 record Tiling(double overlap, double caption, double gap, double edge) {
-  static final Tiling DEFAULT = new Tiling(12, 4.5, 3, 0.5);
+  static final Tiling DEFAULT = new Tiling(12, 4.5, 2, 0.5);
 
   TileGrid grid(Paper paper) {
     return new TileGrid(paper.window().width(), paper.window().height() - caption, overlap, edge);

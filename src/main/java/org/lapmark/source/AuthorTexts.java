@@ -98,7 +98,8 @@ public final class AuthorTexts {
             masthead.form(),
             masthead.edition(),
             masthead.date(),
-            exchangeAny.apply(masthead.note()));
+            exchangeAny.apply(masthead.note()),
+            masthead.joins());
     MakingSource making = source.making();
     return new PatternSource(
         source.folder(),

@@ -20,6 +20,7 @@ import org.lapmark.measure.TemplateText;
  * @param edition the edition's name
  * @param date the edition's date, which is the document's
  * @param note what this edition is or changed, or null
+ * @param joins how pages are joined
  */
 public record Masthead(
     SourceText title,
@@ -31,7 +32,47 @@ public record Masthead(
     PrintForm form,
     SourceText edition,
     LocalDate date,
-    TemplateText note) {
+    TemplateText note,
+    JoinStyle joins) {
+  /**
+   * A masthead of a pattern whose pages overlap.
+   *
+   * @param title the pattern's title
+   * @param studio who publishes it
+   * @param designer who designed it, or null
+   * @param language the language of the author's texts
+   * @param summary one paragraph for the cover, or null
+   * @param copyright the terms of use, or null
+   * @param form how values are printed
+   * @param edition the edition's name
+   * @param date the edition's date, which is the document's
+   * @param note what this edition is or changed, or null
+   */
+  public Masthead(
+      SourceText title,
+      SourceText studio,
+      SourceText designer,
+      Locale language,
+      TemplateText summary,
+      TemplateText copyright,
+      PrintForm form,
+      SourceText edition,
+      LocalDate date,
+      TemplateText note) {
+    this(
+        title,
+        studio,
+        designer,
+        language,
+        summary,
+        copyright,
+        form,
+        edition,
+        date,
+        note,
+        JoinStyle.OVERLAP);
+  }
+
   /**
    * The same masthead in another language.
    *
@@ -40,7 +81,7 @@ public record Masthead(
    */
   public Masthead in(Locale other) {
     return new Masthead(
-        title, studio, designer, other, summary, copyright, form, edition, date, note);
+        title, studio, designer, other, summary, copyright, form, edition, date, note, joins);
   }
 
   /**
@@ -51,6 +92,6 @@ public record Masthead(
    */
   public Masthead printing(PrintForm other) {
     return new Masthead(
-        title, studio, designer, language, summary, copyright, other, edition, date, note);
+        title, studio, designer, language, summary, copyright, other, edition, date, note, joins);
   }
 }

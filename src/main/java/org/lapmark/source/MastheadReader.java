@@ -31,6 +31,16 @@ final class MastheadReader {
     return Collections.unmodifiableMap(units);
   }
 
+  private static final Map<String, JoinStyle> JOINS = joins();
+
+  private static Map<String, JoinStyle> joins() {
+    Map<String, JoinStyle> joins = new LinkedHashMap<>();
+    joins.put("overlap", JoinStyle.OVERLAP);
+    joins.put("butt", JoinStyle.BUTT);
+    joins.put("no trim", JoinStyle.NO_TRIM);
+    return Collections.unmodifiableMap(joins);
+  }
+
   private final Reading reading;
   private final SourceFile file;
 
@@ -59,7 +69,8 @@ final class MastheadReader {
         form(values),
         required(edition, "name"),
         date(edition.get("date")),
-        edition.containsKey("note") ? reading.template(edition.get("note"), "note") : null);
+        edition.containsKey("note") ? reading.template(edition.get("note"), "note") : null,
+        joins(values));
   }
 
   /** Where a map's missing key is reported: at its first key, or where it stands. */
@@ -109,6 +120,18 @@ final class MastheadReader {
     }
     reading.findings().add(SourceCode.DATE_WRONG, text.position(), "text", text.text());
     return LocalDate.EPOCH;
+  }
+
+  private JoinStyle joins(Map<String, YamlNode> values) {
+    SourceText word =
+        values.containsKey("joins") ? reading.text(values.get("joins"), "joins") : null;
+    if (word == null) {
+      return JoinStyle.OVERLAP;
+    }
+    if (!JOINS.containsKey(word.text())) {
+      reading.unknown(SourceCode.JOINS_WRONG, word.position(), word.text(), JOINS.keySet());
+    }
+    return JOINS.getOrDefault(word.text(), JoinStyle.OVERLAP);
   }
 
   private PrintForm form(Map<String, YamlNode> values) {

@@ -14,6 +14,7 @@ enum Section {
           "copyright",
           "units",
           "rounding",
+          "joins",
           "hardware",
           "measures",
           "finished",

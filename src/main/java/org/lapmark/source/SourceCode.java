@@ -75,6 +75,8 @@ public enum SourceCode implements FindingCode {
   LANGUAGE_WRONG,
   /** Not one of the words for units. */
   UNITS_WRONG,
+  /** Not one of the ways of joining pages. */
+  JOINS_WRONG,
   /** Not a rounding step. */
   ROUNDING_WRONG,
   /** Not a whole number in the range that makes sense there. */

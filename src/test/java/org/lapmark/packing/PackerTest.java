@@ -135,7 +135,7 @@ class PackerTest {
     Arrangement arrangement = Packer.pack(shapes, grid, Search.DEFAULT);
     assertEquals(1, arrangement.tiles());
     assertEquals(0, arrangement.joins());
-    assertSound(shapes, grid, 3, arrangement);
+    assertSound(shapes, grid, Search.DEFAULT.gap(), arrangement);
   }
 
   @Test

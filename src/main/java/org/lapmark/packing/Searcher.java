@@ -1,0 +1,323 @@
+package org.lapmark.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/** Finds free places on boards, and counts the work this takes. */
+final class Searcher {
+  /** All turns of all shapes in a row. */
+  private final List<Turned> turns = new ArrayList<>();
+
+  /** Where a shape's turns begin; one more than there are shapes. */
+  private final int[] first;
+
+  private final boolean[] inFirstTile;
+  private final List<List<Place>> alone = new ArrayList<>();
+  private final Board empty;
+  private long work;
+
+  private long[] blocked = new long[8];
+
+  Searcher(List<Shape> shapes, List<List<Turned>> turned, TileGrid grid) {
+    first = new int[shapes.size() + 1];
+    inFirstTile = new boolean[shapes.size()];
+    for (int i = 0; i < shapes.size(); i++) {
+      turns.addAll(turned.get(i));
+      first[i + 1] = turns.size();
+      inFirstTile[i] = shapes.get(i).inFirstTile();
+    }
+    empty = new Board(grid, turns.size());
+    for (int i = 0; i < shapes.size(); i++) {
+      alone.add(aloneOf(i));
+    }
+  }
+
+  long work() {
+    return work;
+  }
+
+  Board empty() {
+    return empty;
+  }
+
+  Turned turned(int turn) {
+    return turns.get(turn);
+  }
+
+  int firstTurn(int shape) {
+    return first[shape];
+  }
+
+  int endTurn(int shape) {
+    return first[shape + 1];
+  }
+
+  /** Whether a shape needs more than one tile however it is turned. */
+  boolean large(int shape) {
+    return alone.get(shape).isEmpty() || alone.get(shape).get(0).newTiles() > 1;
+  }
+
+  /** The places on an island of its own that touch the fewest tiles with the fewest joins. */
+  List<Place> alone(int shape) {
+    return alone.get(shape);
+  }
+
+  private List<Place> aloneOf(int shape) {
+    List<Place> best = new ArrayList<>();
+    for (int t = first[shape]; t < first[shape + 1]; t++) {
+      Turned turn = turns.get(t);
+      int columns = empty.columnsFor(turn.width());
+      int rows = empty.rowsFor(turn.height());
+      if (columns > Packer.maxSide() || rows > Packer.maxSide()) {
+        continue;
+      }
+      if (inFirstTile[shape] && !inFirst(turn, 0, 0)) {
+        continue;
+      }
+      int slackX = empty.cellsAcross(columns) - turn.width();
+      int slackY = empty.cellsDown(rows) - turn.height();
+      int steps = columns * rows > 1 && !inFirstTile[shape] ? 4 : 0;
+      for (int i = 0; i <= steps; i++) {
+        for (int k = 0; k <= steps; k++) {
+          int x = steps == 0 ? 0 : slackX * i / steps;
+          int y = steps == 0 ? 0 : slackY * k / steps;
+          int tiles =
+              columns * rows == 1 ? 1 : empty.tilesOf(new Board.Put(shape, turn, x, y, false));
+          Place place = new Place(tiles, (columns - 1) * rows + (rows - 1) * columns, 0, x, y, t);
+          work += turn.height();
+          int order = best.isEmpty() ? -1 : place.compareCost(best.get(0));
+          if (order < 0) {
+            best.clear();
+          }
+          if (order <= 0) {
+            best.add(place);
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private boolean inFirst(Turned turn, int x, int y) {
+    return x + turn.width() <= empty.firstCellOfColumn(1) - 1
+        && y + turn.height() <= empty.firstCellOfRow(1) - 1;
+  }
+
+  /** The best place for one turn of a shape on a board as large as it is. */
+  Place find(Board board, int shape, int turn) {
+    Place known = board.known(turn);
+    if (known == null) {
+      known =
+          turns.get(turn).cells() > board.room()
+              ? Place.NONE
+              : find(
+                  board,
+                  shape,
+                  turn,
+                  board.columns(),
+                  board.tileRows(),
+                  alone.get(shape).isEmpty() ? Place.NONE : alone.get(shape).get(0));
+      board.learn(turn, known);
+    }
+    return known;
+  }
+
+  /** The best place for one turn of a shape on a board that may become larger. */
+  Place findGrowing(Board board, int shape, int turn) {
+    Place known = board.growing(turn);
+    if (known == null) {
+      Turned turned = turns.get(turn);
+      known =
+          find(
+              board,
+              shape,
+              turn,
+              Math.min(Packer.maxSide(), board.columns() + board.columnsFor(turned.width())),
+              Math.min(Packer.maxSide(), board.tileRows() + board.rowsFor(turned.height())),
+              alone.get(shape).isEmpty() ? Place.NONE : alone.get(shape).get(0));
+      board.learnGrowing(turn, known);
+    }
+    return known;
+  }
+
+  private Place find(Board board, int shape, int turn, int columns, int rows, Place limit) {
+    Turned turned = turns.get(turn);
+    boolean pinned = inFirstTile[shape];
+    if (pinned && !inFirst(turned, 0, 0)) {
+      return Place.NONE;
+    }
+    // A place beyond all others is as good as any farther on.
+    int across =
+        Math.min(
+            board.cellsAcross(columns) - turned.width(),
+            Math.max(board.right(), board.firstCellOfColumn(board.columns())));
+    int down =
+        Math.min(
+            board.cellsDown(rows) - turned.height(),
+            Math.max(board.lastRow(), board.firstCellOfRow(board.tileRows())));
+    if (pinned) {
+      across = Math.min(across, board.firstCellOfColumn(1) - 1 - turned.width());
+      down = Math.min(down, board.firstCellOfRow(1) - 1 - turned.height());
+    }
+    if (across < 0 || down < 0) {
+      return Place.NONE;
+    }
+    List<Area> areas = new ArrayList<>();
+    for (int[] vertical : stretches(down, turned.height(), rows, board, false)) {
+      for (int[] sideways : stretches(across, turned.width(), columns, board, true)) {
+        Place cost = weigh(board, turned, turn, sideways[0], vertical[0]);
+        if (limit.turn() >= 0 && cost.compareCost(limit) > 0) {
+          continue;
+        }
+        if (board.roomIn(sideways[2], sideways[3], vertical[2], vertical[3]) < turned.cells()) {
+          continue;
+        }
+        areas.add(new Area(cost, sideways[0], sideways[1], vertical[0], vertical[1]));
+      }
+    }
+    areas.sort((a, b) -> a.cost().compareCost(b.cost()));
+    int[] order = turned.order().clone();
+    for (Area area : areas) {
+      for (int y = area.top(); y <= area.bottom(); y++) {
+        if (open(board, turned, order, y, area.left(), area.right() - area.left())) {
+          Place cost = area.cost();
+          int x = area.left() + nextFree(area.right() - area.left());
+          return new Place(cost.newTiles(), cost.newJoins(), cost.needless(), x, y, turn);
+        }
+      }
+    }
+    return Place.NONE;
+  }
+
+  /** Places that cost the same: from the left to the right cell, from the top to the bottom row. */
+  private record Area(Place cost, int left, int right, int top, int bottom) {}
+
+  /**
+   * Divides the places at which a shape can begin into stretches with the same first and last tile.
+   * Each is the first place, the last place, the first tile and the last tile.
+   */
+  private static List<int[]> stretches(
+      int last, int size, int tiles, Board board, boolean sideways) {
+    TreeSet<Integer> starts = new TreeSet<>();
+    starts.add(0);
+    for (int tile = 1; tile < tiles; tile++) {
+      double line =
+          sideways
+              ? board.grid().seamX(tile) - board.grid().edge()
+              : (board.grid().seamY(tile) - board.grid().edge()) / Turned.ROW;
+      starts.add((int) Math.ceil(line - 1e-6));
+      starts.add((int) Math.ceil(line + 1e-6) - size);
+      // An island becomes larger only when its last window is passed.
+      starts.add((sideways ? board.cellsAcross(tile) : board.cellsDown(tile)) - size + 1);
+    }
+    List<int[]> stretches = new ArrayList<>();
+    for (int at : starts.subSet(0, last + 1)) {
+      double end = at + size - 1e-6;
+      int from = sideways ? board.column(at + 1e-6, tiles) : board.tileRow(at + 1e-6, tiles);
+      int to = sideways ? board.column(end, tiles) : board.tileRow(end, tiles);
+      if (!stretches.isEmpty()) {
+        stretches.get(stretches.size() - 1)[1] = at - 1;
+      }
+      stretches.add(new int[] {at, last, from, to});
+    }
+    return stretches;
+  }
+
+  private int nextFree(int across) {
+    for (int i = 0; i <= across >> 6; i++) {
+      if (blocked[i] != -1) {
+        return (i << 6) + Long.numberOfTrailingZeros(~blocked[i]);
+      }
+    }
+    throw new IllegalStateException("no free place");
+  }
+
+  /** Marks where a shape can't begin in a row of cells; false when it can't anywhere. */
+  private boolean open(Board board, Turned turned, int[] order, int y, int left, int across) {
+    int words = (across >> 6) + 1;
+    if (blocked.length < words) {
+      blocked = new long[words + 8];
+    }
+    for (int i = 0; i < words; i++) {
+      blocked[i] = 0;
+    }
+    long last = (across & 63) == 63 ? 0 : -1L << ((across & 63) + 1);
+    int top = y + turned.body().top();
+    int[][] body = turned.body().rows();
+    for (int at = 0; at < order.length; at++) {
+      int i = order[at];
+      int[] taken = board.row(top + i);
+      if (taken.length == 0) {
+        continue;
+      }
+      int[] own = body[i];
+      for (int k = 0; k < own.length; k += 2) {
+        block(taken, own[k] + left, own[k + 1] + left, across);
+      }
+      work += taken.length;
+      long all = -1;
+      for (int w = 0; w < words - 1; w++) {
+        all &= blocked[w];
+      }
+      if ((all & (blocked[words - 1] | last)) == -1) {
+        // What closed this row of cells is likely to close the next one.
+        order[at] = order[at / 2];
+        order[at / 2] = i;
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Blocks every x up to a limit at which a run, moved by x, meets a taken one. */
+  private void block(int[] taken, int start, int end, int limit) {
+    for (int a = 0; a < taken.length; a += 2) {
+      int from = Math.max(0, taken[a] - end + 1);
+      int to = Math.min(limit, taken[a + 1] - start - 1);
+      if (from <= to) {
+        int low = from >> 6;
+        int high = to >> 6;
+        long first = -1L << (from & 63);
+        long last = -1L >>> (63 - (to & 63));
+        if (low == high) {
+          blocked[low] |= first & last;
+        } else {
+          blocked[low] |= first;
+          for (int i = low + 1; i < high; i++) {
+            blocked[i] = -1;
+          }
+          blocked[high] |= last;
+        }
+      }
+    }
+  }
+
+  private Place weigh(Board board, Turned turned, int turn, int x, int y) {
+    int columns = Math.max(board.columns(), board.columnsFor(x + turned.width()));
+    int rows = Math.max(board.tileRows(), board.rowsFor(y + turned.height()));
+    int left = board.column(x + 1e-6, columns);
+    int right = board.column(x + turned.width() - 1e-6, columns);
+    int top = board.tileRow(y + 1e-6, rows);
+    int bottom = board.tileRow(y + turned.height() - 1e-6, rows);
+    int needless =
+        right
+            - left
+            + bottom
+            - top
+            - (board.columnsFor(turned.width()) - 1)
+            - (board.rowsFor(turned.height()) - 1);
+    int newTiles = 0;
+    int newJoins = 0;
+    Board.Tally tally = board.current();
+    for (int r = top; r <= bottom; r++) {
+      for (int c = left; c <= right; c++) {
+        boolean known = r < board.tileRows() && c < board.columns();
+        newTiles += known && tally.carries(r, c) ? 0 : 1;
+        newJoins += c == right || (known && tally.right()[r][c]) ? 0 : 1;
+        newJoins += r == bottom || (known && tally.down()[r][c]) ? 0 : 1;
+      }
+    }
+    return new Place(newTiles, newJoins, needless, x, y, turn);
+  }
+}
