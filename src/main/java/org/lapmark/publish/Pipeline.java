@@ -183,9 +183,16 @@ final class Pipeline {
       }
     }
     Outcome outcome =
-        new Outcome(one.folder, new Result(written, one.findings), Optional.ofNullable(failure));
+        new Outcome(one.folder, new Result(written, told(one)), Optional.ofNullable(failure));
     listener.ended(outcome);
     return outcome;
+  }
+
+  /** What is wrong in several sizes in the same way is told once. */
+  private static Findings told(Opened one) {
+    return one.source == null || one.source.sizes() == null
+        ? one.findings
+        : one.findings.joined("size", one.source.sizes().sizes());
   }
 
   private List<Path> write(
