@@ -82,43 +82,33 @@ final class PageMap {
         .findFirst();
   }
 
-  private static boolean joined(Tile a, Tile b) {
-    return a.window().overlaps(b.window());
-  }
-
-  private Optional<Tile> at(int column, int row) {
+  private boolean joined(Tile tile, int columns, int rows) {
     return plan.tiles().stream()
-        .filter(tile -> tile.column() == column && tile.row() == row)
-        .findFirst();
+        .anyMatch(
+            other ->
+                other.column() == tile.column() + columns
+                    && other.row() == tile.row() + rows
+                    && tile.joined().contains(other.code()));
   }
 
-  /** What a tile shows that no neighbour does, in sheet coordinates. */
+  /**
+   * What a tile shows that no neighbour does, in sheet coordinates; the caption's strip is part of
+   * it where nothing lies above.
+   */
   private Box core(Tile tile) {
-    Box box = tile.window();
-    double left = box.minX();
-    double top = box.minY();
-    double right = box.maxX();
-    double bottom = box.maxY();
-    Optional<Tile> west = at(tile.column() - 1, tile.row()).filter(t -> joined(t, tile));
-    Optional<Tile> east = at(tile.column() + 1, tile.row()).filter(t -> joined(t, tile));
-    Optional<Tile> north = at(tile.column(), tile.row() - 1).filter(t -> joined(t, tile));
-    Optional<Tile> south = at(tile.column(), tile.row() + 1).filter(t -> joined(t, tile));
-    double half = Tiling.DEFAULT.overlap() / 2;
-    left = west.isPresent() ? left + half : left;
-    right = east.isPresent() ? right - half : right;
-    top = north.isPresent() ? top + Tiling.DEFAULT.caption() + half : top;
-    bottom = south.isPresent() ? bottom - half : bottom;
-    return new Box(left, top, right, bottom);
+    Box core = tile.core();
+    double top = joined(tile, 0, -1) ? core.minY() : tile.window().minY();
+    return new Box(core.minX(), top, core.maxX(), core.maxY());
   }
 
   private void tile(Tile tile, Affine map, List<Item> items) {
     Box core = core(tile);
     Point a = map.apply(new Point(core.minX(), core.minY()));
     Point b = map.apply(new Point(core.maxX(), core.maxY()));
-    boolean joinedLeft = core.minX() > tile.window().minX();
-    boolean joinedTop = core.minY() > tile.window().minY();
-    boolean joinedRight = core.maxX() < tile.window().maxX();
-    boolean joinedBottom = core.maxY() < tile.window().maxY();
+    boolean joinedLeft = joined(tile, -1, 0);
+    boolean joinedTop = joined(tile, 0, -1);
+    boolean joinedRight = joined(tile, 1, 0);
+    boolean joinedBottom = joined(tile, 0, 1);
     side(items, new Point(a.x(), a.y()), new Point(a.x(), b.y()), joinedLeft, false);
     side(items, new Point(a.x(), a.y()), new Point(b.x(), a.y()), joinedTop, false);
     side(items, new Point(b.x(), a.y()), new Point(b.x(), b.y()), joinedRight, true);

@@ -14,9 +14,10 @@ import org.lapmark.wording.Wording;
 /**
  * Arranges pieces and draws tiles, page map and printing page.
  *
- * <p>Tiles overlap by 12 mm and meet on the middle line of their overlap. A strip of 4.5 mm at the
- * top of each tile's window is kept for its caption. Pieces lie 2 mm apart. Only tiles that share a
- * piece, or hang together through others that do, are joined.
+ * <p>Tiles overlap by 12 mm and meet on the middle line of their overlap, or meet edge to edge
+ * where the pattern says so. A strip of 4.5 mm at the top of each tile's window is kept for its
+ * caption. Pieces lie 2 mm apart. Only tiles that share a piece, or hang together through others
+ * that do, are joined.
  *
  * @param wording the words on paper
  * @param styles the look of each role
@@ -55,7 +56,7 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
     if (pieces.isEmpty()) {
       return new SheetPlan(paper, 0, 0, List.of(), List.of());
     }
-    Tiling tiling = Tiling.DEFAULT;
+    Tiling tiling = Tiling.of(pattern.source().masthead().joins());
     SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier);
     List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
     return new SheetPlan(

@@ -22,6 +22,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.source.JoinStyle;
 import org.lapmark.wording.Wording;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -38,6 +39,15 @@ final class TilePainter {
 
   /** A join this long, in millimetres, has two marks instead of one. */
   private static final double LONG_JOIN = 110;
+
+  /** The radius of the half discs across a join, in millimetres. */
+  private static final double MARK = 6;
+
+  /** The radius of the circle where four tiles meet, in millimetres. */
+  private static final double CORNER = 4;
+
+  /** Half the length of the stroke at either end of a check line, in millimetres. */
+  private static final double CHECK_END = 3;
 
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
@@ -80,6 +90,8 @@ final class TilePainter {
     }
     square(layout.cells().get(0));
     layout.joins().forEach(this::join);
+    corners();
+    checkLines();
     labels();
     layout.joins().forEach(this::notes);
     List<Tile> tiles = new ArrayList<>();
@@ -126,7 +138,8 @@ final class TilePainter {
     texts.add(new TextBlock.Text(wording.text("tile.square.check"), "test-square-text"));
     texts.add(
         new TextBlock.Text(
-            wording.text(layout.joins().isEmpty() ? "tile.square.apart" : "tile.square.join"),
+            wording.text(
+                layout.joins().isEmpty() ? "tile.square.apart" : "tile.square.join." + way()),
             "test-square-text"));
     double y = box.minY() + SQUARE_MARGIN;
     for (TextBlock.Text text : texts) {
@@ -138,20 +151,119 @@ final class TilePainter {
     }
   }
 
-  /** The line on which two tiles meet, and the half discs across it. */
+  /** The way of joining, as the words' keys have it. */
+  private String way() {
+    return switch (tiling.joins()) {
+      case OVERLAP -> "overlap";
+      case BUTT -> "butt";
+      case NO_TRIM -> "fold";
+    };
+  }
+
+  /**
+   * The line on which two tiles meet, and the half discs across it. They stand off the middle, so
+   * that they don't meet when one tile is turned over or end for end.
+   */
   private void join(Join join) {
-    double radius = tiling.overlap() / 2;
-    items.get(join.first()).add(across(join, join.first(), "trim-line"));
-    items.get(join.second()).add(across(join, join.second(), "meet-line"));
-    double[] places = join.length() > LONG_JOIN ? new double[] {0.22, 0.72} : new double[] {0.5};
+    boolean butt = tiling.joins() == JoinStyle.BUTT;
+    boolean folded = tiling.joins() == JoinStyle.NO_TRIM;
+    items.get(join.first()).add(across(join, join.first(), folded ? "fold-back" : "trim-line"));
+    items.get(join.second()).add(across(join, join.second(), butt ? "trim-line" : "meet-line"));
+    double[] places = join.length() > LONG_JOIN ? new double[] {0.22, 0.72} : new double[] {0.38};
     for (double place : places) {
-      Point centre = clearPlace(join, place, radius);
-      half(join, centre, radius, true);
-      half(join, centre, radius, false);
-      Box box = new Box(centre.x(), centre.y(), centre.x(), centre.y()).expanded(radius + CLEAR);
+      Point centre = clearPlace(join, place, MARK);
+      half(join, centre, MARK, true);
+      half(join, centre, MARK, false);
+      Box box = new Box(centre.x(), centre.y(), centre.x(), centre.y()).expanded(MARK + CLEAR);
       spaces.get(join.first()).takeBox(box);
       spaces.get(join.second()).takeBox(box);
     }
+  }
+
+  /** Quarter circles where four tiles meet: joined well, they make a whole circle. */
+  private void corners() {
+    for (Join upper : layout.joins()) {
+      if (!upper.sideways()) {
+        continue;
+      }
+      Optional<Cell> lowerLeft = below(upper.first());
+      Optional<Cell> lowerRight = below(upper.second());
+      boolean closed =
+          lowerLeft.isPresent()
+              && lowerRight.isPresent()
+              && layout.joins().stream()
+                  .anyMatch(
+                      join -> join.first() == lowerLeft.get() && join.second() == lowerRight.get());
+      if (closed) {
+        Point corner = new Point(upper.to().x(), lowerLeft.get().core().minY());
+        List<Cell> around =
+            List.of(lowerRight.get(), lowerLeft.get(), upper.first(), upper.second());
+        for (int i = 0; i < around.size(); i++) {
+          Arc arc = Arc.ofCircle(corner, CORNER, i * Math.PI / 2, Math.PI / 2);
+          items
+              .get(around.get(i))
+              .add(new Item.Shape(List.of(new Path(List.of(arc))), "corner-mark"));
+          spaces
+              .get(around.get(i))
+              .takeBox(
+                  new Box(corner.x(), corner.y(), corner.x(), corner.y()).expanded(CORNER + CLEAR));
+        }
+      }
+    }
+  }
+
+  private Optional<Cell> below(Cell cell) {
+    return layout.joins().stream()
+        .filter(join -> !join.sideways() && join.first() == cell)
+        .map(Join::second)
+        .findFirst();
+  }
+
+  /** A line across and a line down through each island of joined tiles, with their lengths. */
+  private void checkLines() {
+    for (boolean sideways : new boolean[] {true, false}) {
+      for (CheckLine check : CheckLine.of(layout, sideways)) {
+        for (Cell cell : check.cells()) {
+          List<Path> parts = CurveClip.inside(check.line(), cell.shown());
+          items.get(cell).add(new Item.Shape(parts, "check-line"));
+          parts.forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
+        }
+        for (boolean last : new boolean[] {false, true}) {
+          Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
+          Point end = last ? check.to() : check.from();
+          Point arm = sideways ? new Point(0, CHECK_END) : new Point(CHECK_END, 0);
+          Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
+          items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
+          spaces.get(cell).takeLine(tick.flattened(1), CLEAR);
+          checkText(check, cell, end);
+        }
+      }
+    }
+  }
+
+  private void checkText(CheckLine check, Cell cell, Point end) {
+    String text = wording.text("tile.check", Map.of("length", Math.round(check.length())));
+    TextBlock block =
+        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+    boolean turned = !check.sideways();
+    double reach = 9;
+    Box near =
+        turned
+            ? new Box(end.x() - reach, room(cell).minY(), end.x() + reach, room(cell).maxY())
+            : new Box(room(cell).minX(), end.y() - reach, room(cell).maxX(), end.y() + reach);
+    spaces
+        .get(cell)
+        .finder(null, true)
+        .find(
+            turned ? block.height() : block.width(),
+            turned ? block.width() : block.height(),
+            end,
+            shared(near, room(cell)))
+        .ifPresent(
+            box -> {
+              items.get(cell).addAll(block.in(box, turned));
+              spaces.get(cell).takeBox(box.expanded(CLEAR));
+            });
   }
 
   /** The line of a join through all that a tile shows. */
@@ -224,16 +336,20 @@ final class TilePainter {
   }
 
   private void notes(Join join) {
-    note(join, join.first(), wording.text("tile.trim", Map.of("code", join.second().code())), 1);
-    note(join, join.second(), wording.text("tile.meet", Map.of("code", join.first().code())), -1);
+    String first = wording.text("tile.join.first." + way(), Map.of("code", join.second().code()));
+    String second = wording.text("tile.join.second." + way(), Map.of("code", join.first().code()));
+    // Edge to edge, nothing lies beyond the line: the words stand before it.
+    boolean beyond = tiling.joins() != JoinStyle.BUTT;
+    note(join, join.first(), first, beyond ? 1 : -1);
+    note(join, join.second(), second, beyond ? -1 : 1);
   }
 
-  /** A word on the strip beyond the line, which joining hides. */
+  /** A word beside the line: as far as there is a strip that joining hides, on that. */
   private void note(Join join, Cell cell, String text, int side) {
     TextBlock block =
         TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
     double near = 0.8;
-    double far = tiling.overlap() / 2;
+    double far = MARK;
     double low = Math.min(side * near, side * far);
     double high = Math.max(side * near, side * far);
     Box strip =
@@ -482,7 +598,16 @@ final class TilePainter {
         cell.window(),
         new Drawing(paper.width(), paper.height(), page),
         numbers,
-        alternative(cell));
+        alternative(cell),
+        cell.core(),
+        neighbours(cell).stream().map(Cell::code).toList());
+  }
+
+  private List<Cell> neighbours(Cell cell) {
+    List<Cell> cells = new ArrayList<>();
+    layout.joins().stream().filter(j -> j.second() == cell).forEach(j -> cells.add(j.first()));
+    layout.joins().stream().filter(j -> j.first() == cell).forEach(j -> cells.add(j.second()));
+    return cells;
   }
 
   private static Item moved(Item item, Point by) {

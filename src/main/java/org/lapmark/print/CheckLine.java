@@ -1,0 +1,135 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+
+/**
+ * A line right through a run of joined tiles, as long as whole millimetres allow: measured when
+ * everything is taped, it proves that the joins are right.
+ *
+ * @param cells the run, from the left or from the top
+ * @param from the line's left or upper end, in sheet coordinates
+ * @param to its right or lower end
+ * @param sideways whether it runs to the right
+ */
+record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
+  private static final double STEP = 2;
+
+  /** How far a check line keeps from the ends and sides of its run, in millimetres. */
+  private static final double MARGIN = 9;
+
+  double length() {
+    return from.distance(to);
+  }
+
+  Path line() {
+    return new Path(List.of(new Line(from, to)));
+  }
+
+  /** The longest run of every island, if it has more than one tile; where two are, the upper. */
+  static List<CheckLine> of(SheetLayout layout, boolean sideways) {
+    Map<Integer, List<Cell>> longest = new TreeMap<>();
+    List<Cell> cells = layout.cells();
+    int[] group = groups(layout);
+    for (int i = 0; i < cells.size(); i++) {
+      List<Cell> run = run(layout, cells.get(i), sideways);
+      if (run.size() > longest.getOrDefault(group[i], List.of()).size()) {
+        longest.put(group[i], run);
+      }
+    }
+    List<CheckLine> lines = new ArrayList<>();
+    for (List<Cell> run : longest.values()) {
+      if (run.size() > 1) {
+        lines.add(through(run, layout, sideways));
+      }
+    }
+    return lines;
+  }
+
+  private static int[] groups(SheetLayout layout) {
+    List<Cell> cells = layout.cells();
+    int[] group = new int[cells.size()];
+    for (int i = 0; i < group.length; i++) {
+      group[i] = i;
+    }
+    for (Join join : layout.joins()) {
+      int a = group[cells.indexOf(join.first())];
+      int b = group[cells.indexOf(join.second())];
+      for (int i = 0; i < group.length; i++) {
+        group[i] = group[i] == Math.max(a, b) ? Math.min(a, b) : group[i];
+      }
+    }
+    return group;
+  }
+
+  private static List<Cell> run(SheetLayout layout, Cell start, boolean sideways) {
+    List<Cell> run = new ArrayList<>(List.of(start));
+    boolean more = true;
+    while (more) {
+      Cell last = run.get(run.size() - 1);
+      more = false;
+      for (Join join : layout.joins()) {
+        if (join.sideways() == sideways && join.first() == last) {
+          run.add(join.second());
+          more = true;
+          break;
+        }
+      }
+    }
+    return run;
+  }
+
+  /** Where the line covers least of the pieces and keeps from the test square. */
+  private static CheckLine through(List<Cell> run, SheetLayout layout, boolean sideways) {
+    Box first = run.get(0).core();
+    Box last = run.get(run.size() - 1).core();
+    double begin = (sideways ? first.minX() : first.minY()) + MARGIN;
+    double end = (sideways ? last.maxX() : last.maxY()) - MARGIN;
+    double whole = Math.floor(end - begin);
+    double low = (sideways ? first.minY() : first.minX()) + MARGIN;
+    double high = (sideways ? first.maxY() : first.maxX()) - MARGIN;
+    CheckLine best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (double at = low; at <= high; at += STEP) {
+      CheckLine line =
+          sideways
+              ? new CheckLine(run, new Point(begin, at), new Point(begin + whole, at), true)
+              : new CheckLine(run, new Point(at, begin), new Point(at, begin + whole), false);
+      double covered = line.covered(layout);
+      if (covered < least - 1e-6) {
+        least = covered;
+        best = line;
+      }
+    }
+    return best;
+  }
+
+  /** How much of the line lies on pieces, in millimetres, and much more on the test square. */
+  private double covered(SheetLayout layout) {
+    LineString line =
+        new GeometryFactory()
+            .createLineString(
+                new Coordinate[] {
+                  new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
+                });
+    double sum = 0;
+    Box bounds = line().bounds();
+    for (PieceArt art : layout.art()) {
+      if (bounds.expanded(1).overlaps(art.bounds())) {
+        sum += art.polygon().intersection(line).getLength();
+        // Lettering would stand across a thin piece; a line along an outline can't be told from it.
+        sum += 20 * Math.max(0, 2 - art.polygon().getExteriorRing().distance(line));
+      }
+    }
+    return layout.square().expanded(2).overlaps(bounds.expanded(0.1)) ? sum + 1e6 : sum;
+  }
+}
