@@ -15,6 +15,7 @@ import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.RefusedException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
