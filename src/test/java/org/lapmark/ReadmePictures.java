@@ -37,6 +37,16 @@ public final class ReadmePictures {
       List.of("chromium", "chromium-browser", "google-chrome");
   private static final int PHONE_WIDTH = 400;
   private static final int PHONE_HEIGHT = 660;
+  private static final String READER =
+      """
+      var size = document.getElementById('choose-size');
+      size.selectedIndex = 2;
+      size.dispatchEvent(new Event('change'));
+      window.addEventListener('load', function () {
+        document.documentElement.style.scrollBehavior = 'auto';
+        document.getElementById('step-ends').scrollIntoView();
+      });
+      """;
   private static final long MOST_SECONDS = 120;
 
   private ReadmePictures() {}
@@ -108,7 +118,14 @@ public final class ReadmePictures {
       return;
     }
     Path shot = folder.resolve("companion.png");
-    // A window isn't narrower than 500 pixels and is pictured from its top; a frame is a phone.
+    // Its policy lets no script but its own choose the size and turn to the step.
+    Path copy =
+        Files.writeString(
+            folder.resolve("copy.html"),
+            Files.readString(file)
+                .replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*>", "")
+                .replace("</body>", "<script>" + READER + "</script></body>"));
+    // A window isn't narrower than 500 pixels; a frame may be.
     Path phone =
         Files.writeString(
             folder.resolve("phone.html"),
@@ -117,8 +134,8 @@ public final class ReadmePictures {
                 + "' height='"
                 + PHONE_HEIGHT
                 + "' src='"
-                + file.toUri()
-                + "#step-ends'></iframe>");
+                + copy.toUri()
+                + "'></iframe>");
     Process process =
         new ProcessBuilder(
                 browser.get().toString(),

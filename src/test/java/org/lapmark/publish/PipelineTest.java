@@ -355,6 +355,27 @@ class PipelineTest {
   }
 
   @Test
+  void tellsOnceWhatIsWrongInSeveralSizes() throws IOException {
+    Stages stages =
+        new SayingStages(
+            (what, findings) -> {
+              String size = List.of(what.split(" ")).get(1);
+              Position position = Position.ofFile("tote/pattern.yaml");
+              findings.add(Code.ODD, position, "what", "hem", "size", size);
+              if (size.equals("M")) {
+                findings.add(Code.ODD, position, "what", "strap", "size", size);
+              }
+            });
+    Outcome outcome =
+        new Pipeline(stages, 4, step -> {}).check(List.of(pattern("tote")), quiet()).get(0);
+    assertEquals(
+        List.of("{what=hem, size=S, M, L}", "{what=strap, size=M}"),
+        outcome.result().findings().sorted().stream()
+            .map(finding -> finding.arguments().toString())
+            .toList());
+  }
+
+  @Test
   void endsItsThreads() throws IOException {
     publish(request(List.of(), List.of()), pattern("tote"));
     assertTrue(
