@@ -71,6 +71,9 @@ table.data .plain { font-weight: 400; }
 .also { display: block; color: #444; font-weight: 400; }
 table.measures { font-size: ${type.text}pt; }
 table.shopping td { white-space: nowrap; width: 32mm; }
+table.data thead th.size { font-weight: 700; color: #000; }
+table.data.later { margin-top: 6mm; }
+table.sizes td { width: auto; }
 table.shopping td p { margin-bottom: 0; }
 .tools span { display: inline-block; width: <#if large>110<#else>64</#if>mm; vertical-align: top; margin-bottom: 0.6mm; }
 table.facts { width: 100%; }

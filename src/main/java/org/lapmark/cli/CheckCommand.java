@@ -56,7 +56,6 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path base = console.directory();
     Format wanted =
         Choice.of(
             "format",
@@ -64,8 +63,14 @@ final class CheckCommand implements Callable<Integer> {
             List.of(Format.values()),
             known -> known.name().toLowerCase(Locale.ROOT));
     List<Checked> all = new ArrayList<>();
+    int[] sizes = {0};
     Listener listener =
         new Listener() {
+          @Override
+          public void begun(Path folder, int sizeCount, int paperCount) {
+            sizes[0] += sizeCount;
+          }
+
           @Override
           public void ended(Outcome outcome) {
             Checked checked = Checked.of(outcome, console);
@@ -78,14 +83,18 @@ final class CheckCommand implements Callable<Integer> {
           }
         };
     workshop.check(
-        templates == null ? null : base.resolve(templates),
-        folders.stream().map(base::resolve).toList(),
+        Folders.one("--templates", templates, console),
+        Folders.patterns(folders, console),
         listener);
     switch (wanted) {
       case JSON -> console.report(JsonReport.of(all));
       case SARIF -> console.report(SarifReport.of(all));
       default -> {
-        return Talk.end(all, console);
+        int code = Talk.end(all, console);
+        if (code == ExitCode.DONE) {
+          console.say("no errors in " + TextReport.counted(sizes[0], "size"));
+        }
+        return code;
       }
     }
     return Talk.exitCode(all);

@@ -1,7 +1,6 @@
 package org.lapmark.cli;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IllformedLocaleException;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Presentation;
@@ -35,7 +33,6 @@ import picocli.CommandLine.Parameters;
           + "standard error."
     })
 final class PublishCommand implements Callable<Integer> {
-  private static final String CONTENT = "content";
   private static final Path OUTPUT = Path.of("build-output", "published");
 
   private final Console console;
@@ -103,9 +100,10 @@ final class PublishCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path base = console.directory();
-    List<Path> wanted = folders.isEmpty() ? content(base.resolve(CONTENT)) : folders;
-    Path target = base.resolve(output);
+    Path target = Folders.one("--out", output, console);
+    Path ownTemplates = Folders.one("--templates", templates, console);
+    List<Path> wanted =
+        folders.isEmpty() ? Folders.content(console) : Folders.patterns(folders, console);
     List<Checked> all = new ArrayList<>();
     Listener listener =
         new Listener() {
@@ -134,8 +132,8 @@ final class PublishCommand implements Callable<Integer> {
           }
         };
     workshop.publish(
-        templates == null ? null : base.resolve(templates),
-        wanted.stream().map(base::resolve).toList(),
+        ownTemplates,
+        wanted,
         new Request(
             sizes.stream().distinct().toList(), papersWanted(), target, largePrint, presentation()),
         listener);
@@ -171,25 +169,5 @@ final class PublishCommand implements Callable<Integer> {
         .map(name -> Choice.of("paper", name, Publisher.PAPERS, Paper::id))
         .distinct()
         .toList();
-  }
-
-  private List<Path> content(Path folder) throws IOException {
-    if (!Files.isDirectory(folder)) {
-      throw new RefusedException(
-          "no pattern folder was given, and there is no folder ‘" + CONTENT + "’ here");
-    }
-    List<Path> found;
-    try (Stream<Path> children = Files.list(folder)) {
-      found =
-          children
-              .filter(Files::isDirectory)
-              .filter(child -> !child.getFileName().toString().startsWith("."))
-              .sorted()
-              .toList();
-    }
-    if (found.isEmpty()) {
-      throw new RefusedException("there is no pattern folder in ‘" + console.shown(folder) + "’");
-    }
-    return found;
   }
 }

@@ -53,7 +53,6 @@ final class WalkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Path base = console.directory();
     Format wanted =
         Choice.of(
             "format",
@@ -61,8 +60,7 @@ final class WalkCommand implements Callable<Integer> {
             List.of(Format.values()),
             known -> known.name().toLowerCase(Locale.ROOT));
     List<Walk> walks =
-        workshop.walk(
-            folders.stream().map(base::resolve).toList(), sizes.stream().distinct().toList());
+        workshop.walk(Folders.patterns(folders, console), sizes.stream().distinct().toList());
     List<Checked> all = new ArrayList<>();
     for (Walk walk : walks) {
       Checked checked = Checked.of(walk.outcome(), console);

@@ -253,6 +253,59 @@ public final class DocumentWriter {
     }
   }
 
+  /**
+   * The instructions of all sizes in one document: what differs by size in a column a size or
+   * listed by size, pictures in a size of the middle. Cutting layouts, page maps and labels are
+   * left to the documents of one size.
+   *
+   * @param manuals the manual of each size in the order of the size table, in standard type
+   * @param paper the paper
+   * @param styles the look of drawings
+   * @param findings where problems of values go
+   * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when there are fewer than two sizes
+   */
+  public byte[] allSizes(List<Manual> manuals, Paper paper, StyleSheet styles, Findings findings) {
+    if (manuals.size() < 2) {
+      throw new IllegalArgumentException("fewer than two sizes");
+    }
+    Manual typical = manuals.get((manuals.size() - 1) / 2);
+    Wording wording = wording(typical.pattern().source().masthead().language());
+    Manual manual = typical.ofSizes(manuals.stream().map(Manual::pattern).toList(), findings);
+    SheetPlan plan = new SheetPlan(paper, 0, 0, List.of(), List.of());
+    List<TextPages> texts =
+        manuals.stream()
+            .map(
+                one ->
+                    new TextPagesBuilder(one.pattern(), plan, wording)
+                        .build(Optional.empty(), Optional.empty(), 1, true))
+            .toList();
+    SizePagesBuilder sizes = new SizePagesBuilder(manuals, texts, wording);
+    RecordModel records = new RecordModel(glyphs);
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("begin", records.map(sizes.begin()));
+    Map<String, Object> title =
+        records.map(
+            new Title(
+                sizes.runs(TextPages::summary),
+                sizes.runs(TextPages::copyright),
+                sizes.runs(TextPages::note)));
+    model.putAll(title);
+    model.put("by", records.map(sizes.build(typical.pattern().variant().size())));
+    try (PdfBook book =
+        book(
+            typical.pattern(), wording, styles, "document.sizes-title", "document.sizes-subject")) {
+      setTextPages(book, manual, plan, null, wording, styles, 0, 0, model);
+      number(book, paper, wording, index -> true);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Texts of the title pages that are printed for all sizes. */
+  private record Title(List<Object> summary, List<Object> copyright, List<Object> note) {}
+
   /** Sets all pages before the tiles; none stand before tiles that have a file of their own. */
   private void front(
       PdfBook book,
@@ -263,7 +316,7 @@ public final class DocumentWriter {
       StyleSheet styles,
       int before)
       throws IOException {
-    setTextPages(book, manual, plan, plates, wording, styles, before);
+    setTextPages(book, manual, plan, plates, wording, styles, before, 1, Map.of());
     book.insertBehindCover(plates.printingPage(plan.paper()), wording.text("printing.alternative"));
     book.outline()
         .getFirstChild()
@@ -314,6 +367,12 @@ public final class DocumentWriter {
     return new PdfBook(imprint, styles, fonts, glyphs);
   }
 
+  /**
+   * Sets text pages.
+   *
+   * @param inserted how many pages are going to be put behind the first
+   * @param ofSizes what takes the place of values of the model in a document of all sizes
+   */
   private void setTextPages(
       PdfBook book,
       Manual manual,
@@ -321,7 +380,9 @@ public final class DocumentWriter {
       Plates plates,
       Wording wording,
       StyleSheet styles,
-      int before)
+      int before,
+      int inserted,
+      Map<String, Object> ofSizes)
       throws IOException {
     GradedPattern pattern = manual.pattern();
     double textWidth = plan.paper().width() - 2 * TEXT_MARGIN;
@@ -356,6 +417,7 @@ public final class DocumentWriter {
     RecordModel records = new RecordModel(glyphs);
     Map<String, Object> model = records.map(builder.build(cover, map, before + 1, before == 0));
     model.putAll(records.map(pages));
+    model.putAll(ofSizes);
     model.put("large", manual.look() == Look.LARGE_PRINT);
     String pieces = builder.piecesInWords();
     model.put("piecesInWords", glyphs.printable(pieces));
@@ -366,7 +428,7 @@ public final class DocumentWriter {
                 .cover()
                 .map(Figure::alternative)
                 .orElse(wording.text("cover.alternative", Map.of("pieces", pieces)))));
-    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings, 1);
+    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings, inserted);
   }
 
   private void appendTiles(PdfBook book, SheetPlan plan, Wording wording) throws IOException {

@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
+import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
@@ -117,9 +119,20 @@ final class Hazards {
 
   private String say(String hazard, String part) {
     Optional<String> limit =
-        Optional.ofNullable(manual.pattern().source().making().loadLimit())
-            .flatMap(text -> Printed.of(text, manual.pattern(), manual.form(), new Findings()))
-            .map(Printed::text);
+        Optional.ofNullable(manual.pattern().source().making().loadLimit()).flatMap(this::printed);
     return wording.text(BEFORE + hazard + part, Map.of("limit", limit.orElse("none")));
+  }
+
+  private Optional<String> printed(TemplateText text) {
+    List<String> names = new ArrayList<>();
+    List<List<Object>> bySize = new ArrayList<>();
+    for (GradedPattern pattern : manual.sizes()) {
+      names.add(pattern.variant().size());
+      Printed.of(text, pattern, manual.form(), new Findings())
+          .ifPresent(printed -> bySize.add(printed.parts()));
+    }
+    return bySize.size() < names.size()
+        ? Optional.empty()
+        : Optional.of(SizeWords.plain(new SizeWords(names, wording).runs(bySize)));
   }
 }

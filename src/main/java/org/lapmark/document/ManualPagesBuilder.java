@@ -50,16 +50,18 @@ final class ManualPagesBuilder {
     List<ManualPages.Caution> cautions = hazards.gathered();
     ManualPages.Begin begin = new BeginPage(manual, wording).build(hazards);
     ManualPages.Shopping shopping = new ShoppingPage(manual, wording).build();
-    List<ManualPages.Label> labels = labels(cutSize);
+    // What differs by size as a whole is left to the documents of one size.
+    boolean ofSizes = manual.isOfSizes();
+    List<ManualPages.Label> labels = ofSizes ? List.of() : labels(cutSize);
     LayDrawing drawing = new LayDrawing(wording, styles, lettering, manual.form());
     List<ManualPages.ClothLayouts> layouts = new ArrayList<>();
     for (ClothPlan plan : manual.cloths()) {
-      if (!plan.lays().isEmpty()) {
+      if (!ofSizes && !plan.lays().isEmpty()) {
         layouts.add(layouts(plan, drawing, layoutWidth, layoutHeight));
       }
     }
     List<String> sections = new ArrayList<>();
-    sections.add("printing");
+    when(!ofSizes, "printing", sections);
     sections.add("before");
     when(!manual.pattern().source().finished().isEmpty(), "finished", sections);
     when(manual.notes().containsKey("fitting"), "fitting", sections);

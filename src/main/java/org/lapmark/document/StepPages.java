@@ -8,7 +8,6 @@ import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.SizeList;
 import org.lapmark.text.Block;
 import org.lapmark.text.HtmlText;
 import org.lapmark.text.Inline;
@@ -19,7 +18,6 @@ import org.lapmark.wording.Wording;
 
 /** Writes the author's texts as fragments for text pages. */
 final class StepPages implements HtmlText.Hooks {
-  private static final char NO_BREAK = '\u00a0';
   private static final double HALF = (FigureDrawer.HALF + FigureDrawer.FULL) / 2;
 
   private static final String PRINTING = "printing";
@@ -158,8 +156,7 @@ final class StepPages implements HtmlText.Hooks {
 
   @Override
   public String value(Inline.Value value, List<PrintedValue> values) {
-    return SizeList.text(values, String.valueOf(NO_BREAK), wording.text("list.between"))
-        .replace(' ', NO_BREAK);
+    return SizeWords.values(values, wording);
   }
 
   @Override

@@ -1,7 +1,12 @@
 package org.lapmark.finding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Collects the findings of one pattern folder. The same finding is kept once. Not safe for use by
@@ -57,6 +62,47 @@ public final class Findings {
   public void addAll(Findings others) {
     others.kept.forEach(this::add);
     leftOut += others.leftOut;
+  }
+
+  /**
+   * These findings with those made one that differ in nothing but one argument, such as the size in
+   * which something is wrong: the argument of the one kept names all of theirs.
+   *
+   * @param argument the argument's name
+   * @param order the values it may have, in the order in which they are to be named; a finding with
+   *     another value stays as it is
+   * @return a collector of the findings made one; this one isn't changed
+   */
+  public Findings joined(String argument, List<String> order) {
+    Map<Finding, Set<String>> values = new LinkedHashMap<>();
+    for (Finding finding : kept) {
+      Object value = finding.arguments().get(argument);
+      boolean known = value instanceof String && order.contains(value);
+      Set<String> named =
+          values.computeIfAbsent(
+              known ? with(finding, argument, "") : finding, key -> new LinkedHashSet<>());
+      if (known) {
+        named.add((String) value);
+      }
+    }
+    Findings joined = new Findings();
+    values.forEach(
+        (finding, named) ->
+            joined.add(
+                named.isEmpty()
+                    ? finding
+                    : with(
+                        finding,
+                        argument,
+                        order.stream().filter(named::contains).collect(Collectors.joining(", ")))));
+    joined.leftOut = leftOut;
+    return joined;
+  }
+
+  private static Finding with(Finding finding, String argument, String value) {
+    Map<String, Object> arguments = new LinkedHashMap<>(finding.arguments());
+    arguments.put(argument, value);
+    return new Finding(finding.code(), finding.position(), arguments);
   }
 
   /**

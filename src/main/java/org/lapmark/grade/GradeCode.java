@@ -26,6 +26,10 @@ public enum GradeCode implements FindingCode {
   NOT_A_LENGTH,
   /** A length that must be above zero and isn't. */
   LENGTH_NOT_POSITIVE,
+  /** A value that isn't the angle or plain number that a stated shape needs. */
+  SHAPE_VALUE_KIND,
+  /** A number with which a stated shape can't be drawn. */
+  SHAPE_OUT_OF_RANGE,
   /** A placeholder of a drawing that gives no number. */
   NOT_A_NUMBER,
   /** An allowance below zero. */

@@ -24,8 +24,11 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
+import org.lapmark.source.PanelSource.DrawnBySize;
 import org.lapmark.source.PanelSource.Inset;
 import org.lapmark.source.PanelSource.Rectangle;
+import org.lapmark.source.PanelSource.SizeDrawing;
+import org.lapmark.source.PanelSource.Stated;
 import org.lapmark.source.PanelSource.Strip;
 
 /** Builds the panels of one variant. */
@@ -83,6 +86,18 @@ final class PanelFactory {
     if (source.shape() instanceof Inset inset) {
       return PanelBuilder.inset(name, scope.shape(inset.panel()), distance(inset.distance()));
     }
+    if (source.shape() instanceof Stated stated) {
+      return new StatedPanels(scope, variant)
+          .shape(stated)
+          .panel(name, edges(source), chains(source));
+    }
+    if (source.shape() instanceof DrawnBySize bySize) {
+      SizeDrawing drawing = bySize.drawings().get(variant.size());
+      if (drawing == null || drawing.drawing().isComputed()) {
+        throw new DemandGraph.Unavailable();
+      }
+      return drawn(name, source, new Drawn(drawing.drawing(), null, null));
+    }
     return drawn(name, source, (Drawn) source.shape());
   }
 
@@ -101,14 +116,7 @@ final class PanelFactory {
     return distance;
   }
 
-  private Panel drawn(String name, PanelSource source, Drawn drawn) {
-    PanelDrawing.Shapes shapes = drawn.drawing().resolve(this::number, findings);
-    if (shapes == null) {
-      throw new DemandGraph.Unavailable();
-    }
-    Affine scaling = scaling(drawn, shapes.outline().bounds());
-    Map<String, Point> corners = new LinkedHashMap<>();
-    shapes.corners().forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
+  private static Map<String, CornerPair> edges(PanelSource source) {
     Map<String, CornerPair> edges = new LinkedHashMap<>();
     source
         .edges()
@@ -116,6 +124,10 @@ final class PanelFactory {
             edge ->
                 edges.put(
                     edge.name().text(), new CornerPair(edge.from().text(), edge.to().text())));
+    return edges;
+  }
+
+  private static Map<String, List<String>> chains(PanelSource source) {
     Map<String, List<String>> chains = new LinkedHashMap<>();
     source
         .chains()
@@ -123,17 +135,42 @@ final class PanelFactory {
             chain ->
                 chains.put(
                     chain.name().text(), chain.edges().stream().map(SourceText::text).toList()));
-    Panel panel =
-        PanelBuilder.fromOutline(
-            name,
-            shapes.outline().transformed(scaling),
-            corners,
-            edges,
-            chains,
-            marks(shapes, scaling));
-    List<Mark> all = new ArrayList<>(panel.marks());
-    shapes.notches().forEach(at -> all.add(drawnNotch(panel, scaling.apply(at))));
-    return new Panel(name, panel.edges(), panel.chains(), all);
+    return chains;
+  }
+
+  private Panel drawn(String name, PanelSource source, Drawn drawn) {
+    PanelDrawing.Shapes shapes = drawn.drawing().resolve(this::number, findings);
+    if (shapes == null) {
+      throw new DemandGraph.Unavailable();
+    }
+    Affine scaling = scaling(drawn, shapes.outline().bounds());
+    if (drawn.until() != null) {
+      // Scaled alike in both directions, every length grows by the same factor.
+      Panel unscaled = cut(name, source, shapes, Affine.IDENTITY);
+      double length = PatternScope.edge(unscaled, drawn.until().edge()).length();
+      double factor = scope.positiveLength(drawn.until().length()) / length;
+      scaling = Affine.scaling(factor, factor);
+    }
+    return marked(cut(name, source, shapes, scaling), shapes, scaling);
+  }
+
+  private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {
+    List<Mark> marks = new ArrayList<>(panel.marks());
+    shapes.notches().forEach(at -> marks.add(drawnNotch(panel, scaling.apply(at))));
+    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
+  }
+
+  private static Panel cut(
+      String name, PanelSource source, PanelDrawing.Shapes shapes, Affine scaling) {
+    Map<String, Point> corners = new LinkedHashMap<>();
+    shapes.corners().forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
+    return PanelBuilder.fromOutline(
+        name,
+        shapes.outline().transformed(scaling),
+        corners,
+        edges(source),
+        chains(source),
+        marks(shapes, scaling));
   }
 
   private double number(Formula formula) {

@@ -16,13 +16,17 @@ import org.lapmark.source.PatternSource;
 
 /**
  * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf} and {@code
- * <pattern>-<edition>.html}. Letters of every script stay; whatever a file system or a shell might
- * not bear becomes a hyphen. Two sizes never share a name, even where upper and lower case don't
- * count, and a size has the same name whichever sizes are being published.
+ * <pattern>-<edition>.html}, with {@code all-sizes} for the size of a document of all. Letters of
+ * every script stay; whatever a file system or a shell might not bear becomes a hyphen. Two sizes
+ * never share a name, even where upper and lower case don't count, and a size has the same name
+ * whichever sizes are being published.
  */
 final class FileNames {
   private static final int MOST_BYTES_OF_PATTERN = 100;
   private static final int MOST_BYTES_OF_PART = 40;
+
+  /** Stands in the place of a size; no size is called so. */
+  private static final String ALL_SIZES = "all-sizes";
 
   private final String stem;
   private final Map<String, String> sizes;
@@ -53,6 +57,7 @@ final class FileNames {
     }
     Map<String, String> parts = new LinkedHashMap<>();
     Set<String> taken = new LinkedHashSet<>();
+    taken.add(folded(ALL_SIZES));
     for (String size : sizes) {
       String plain = part(size, MOST_BYTES_OF_PART);
       String free = plain;
@@ -78,6 +83,11 @@ final class FileNames {
 
   String largePrint(String size, Paper paper) {
     return stem + "-" + sizes.get(size) + "-" + paper.id() + "-large-print.pdf";
+  }
+
+  /** The instructions of all sizes. */
+  String allSizes(Paper paper) {
+    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-instructions.pdf";
   }
 
   /** The companion, which has every size. */

@@ -31,6 +31,9 @@ final class Manifest {
   /** The kind of a complete document without its tiles. */
   static final String INSTRUCTIONS = "instructions";
 
+  /** The kind of the instructions of all sizes. */
+  static final String ALL_SIZES = "all-sizes";
+
   /** The kind of instructions in large print. */
   static final String LARGE_PRINT = "large-print";
 

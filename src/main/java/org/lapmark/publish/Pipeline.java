@@ -183,9 +183,16 @@ final class Pipeline {
       }
     }
     Outcome outcome =
-        new Outcome(one.folder, new Result(written, one.findings), Optional.ofNullable(failure));
+        new Outcome(one.folder, new Result(written, told(one)), Optional.ofNullable(failure));
     listener.ended(outcome);
     return outcome;
+  }
+
+  /** What is wrong in several sizes in the same way is told once. */
+  private static Findings told(Opened one) {
+    return one.source == null || one.source.sizes() == null
+        ? one.findings
+        : one.findings.joined("size", one.source.sizes().sizes());
   }
 
   private List<Path> write(
@@ -218,7 +225,7 @@ final class Pipeline {
               desks,
               pool,
               (desk, made, paper) -> documents(desk, made, paper, names, draft),
-              companion(one, graded, names, draft));
+              forEverySize(one, graded, manuals, papers, names, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -313,13 +320,20 @@ final class Pipeline {
     return join(one, tasks, pool);
   }
 
-  /** One file for every size; a run that doesn't make every size keeps the one from before. */
-  private static List<DeskWork> companion(
-      Opened one, List<GradedPattern> graded, FileNames names, OutputFolder.Draft draft) {
-    if (graded.size() < one.source.sizes().sizes().size()) {
+  /** Files for every size at once; a run that doesn't make every size keeps those from before. */
+  private static List<DeskWork> forEverySize(
+      Opened one,
+      List<GradedPattern> graded,
+      List<Manuals> manuals,
+      List<Paper> papers,
+      FileNames names,
+      OutputFolder.Draft draft) {
+    int sizes = one.source.sizes().sizes().size();
+    if (graded.size() < sizes) {
       return List.of();
     }
-    return List.of(
+    List<DeskWork> works = new ArrayList<>();
+    works.add(
         (desk, findings) -> {
           byte[] page = desk.companion(graded, findings);
           // A page with a gap in it is not written.
@@ -327,6 +341,22 @@ final class Pipeline {
               ? List.of()
               : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
         });
+    // The instructions of one size are those of all, where there is but one.
+    if (sizes > 1 && manuals.size() == sizes) {
+      List<Manual> all = manuals.stream().map(Manuals::standard).toList();
+      for (Paper paper : papers) {
+        works.add(
+            (desk, findings) -> {
+              byte[] pages = desk.allSizes(all, paper, findings);
+              return findings.hasErrors()
+                  ? List.of()
+                  : List.of(
+                      draft.write(
+                          names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
+            });
+      }
+    }
+    return works;
   }
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)

@@ -96,6 +96,11 @@ final class RealStages implements Stages {
     }
 
     @Override
+    public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
+      return writer.allSizes(manuals, paper, planner.styles(), findings);
+    }
+
+    @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
     }

@@ -43,6 +43,9 @@ interface Stages {
     /** The complete document without its tiles. */
     byte[] instructions(Manual manual, SheetPlan plan);
 
+    /** The instructions of all sizes in one document. */
+    byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings);
+
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
 

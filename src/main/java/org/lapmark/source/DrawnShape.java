@@ -1,17 +1,13 @@
 package org.lapmark.source;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
-import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 
@@ -20,55 +16,20 @@ import org.lapmark.measure.Formula;
  *
  * @param role what it stands for
  * @param name the name behind the role's word, or the empty text
- * @param id the id's place
- * @param kind the element's name
- * @param attributes geometry by attribute name, those of {@code data-} attributes in place of the
- *     plain ones
- * @param transforms of the elements around it, outermost first, and its own
+ * @param id the place of the id or label that states the role
+ * @param parts its elements in file order, at least one
  */
-record DrawnShape(
-    Role role,
-    String name,
-    SourceText id,
-    String kind,
-    Map<String, AttributeText> attributes,
-    List<AttributeText> transforms) {
-  private static final Map<String, List<String>> GEOMETRY = geometry();
-
-  /** Geometry attributes by element. */
-  private static Map<String, List<String>> geometry() {
-    Map<String, List<String>> map = new LinkedHashMap<>();
-    map.put("path", List.of("d"));
-    map.put("rect", List.of("x", "y", "width", "height", "rx", "ry"));
-    map.put("circle", List.of("cx", "cy", "r"));
-    map.put("ellipse", List.of("cx", "cy", "rx", "ry"));
-    map.put("line", List.of("x1", "y1", "x2", "y2"));
-    map.put("polyline", List.of("points"));
-    map.put("polygon", List.of("points"));
-    return Collections.unmodifiableMap(map);
-  }
-
-  static boolean isShape(String kind) {
-    return GEOMETRY.containsKey(kind);
-  }
-
-  /** The attributes that state an element's geometry. */
-  static List<String> geometry(String kind) {
-    return GEOMETRY.get(kind);
+record DrawnShape(Role role, String name, SourceText id, List<DrawnPart> parts) {
+  DrawnShape {
+    parts = List.copyOf(parts);
   }
 
   Position position() {
     return id.position();
   }
 
-  boolean isComputed() {
-    return attributes.values().stream().anyMatch(AttributeText::hasPlaceholders)
-        || transforms.stream().anyMatch(AttributeText::hasPlaceholders);
-  }
-
   boolean isBroken() {
-    return attributes.values().stream().anyMatch(AttributeText::isBroken)
-        || transforms.stream().anyMatch(AttributeText::isBroken);
+    return parts.stream().anyMatch(DrawnPart::isBroken);
   }
 
   /**
@@ -85,40 +46,11 @@ record DrawnShape(
       boolean computed,
       SegmentBudget budget,
       double largest) {
-    Affine map = map(toMillimetres, evaluator);
-    OutlineBuilder builder = new OutlineBuilder(map, largest, position());
-    Numbers numbers = new Numbers(evaluator, computed);
-    switch (kind) {
-      case "path" -> {
-        SourceText data = text("d", evaluator);
-        if (data != null) {
-          PathDataParser.parse(data, builder, budget);
-        }
-      }
-      case "polyline", "polygon" -> {
-        SourceText points = text("points", evaluator);
-        if (points != null) {
-          PathDataParser.points(points, builder, budget);
-          if (kind.equals("polygon")) {
-            builder.close();
-          }
-        }
-      }
-      case "line" -> {
-        builder.moveTo(new Point(numbers.get("x1"), numbers.get("y1")));
-        builder.lineTo(new Point(numbers.get("x2"), numbers.get("y2")));
-      }
-      case "rect" -> rectangle(numbers, builder);
-      default -> ellipse(numbers, builder);
+    List<OutlineBuilder.Subpath> all = new ArrayList<>();
+    for (DrawnPart part : parts) {
+      all.addAll(part.draw(toMillimetres, evaluator, computed, budget, largest, position()));
     }
-    if (!kind.equals("path") && !kind.startsWith("poly")) {
-      for (int i = 0; i < 8; i++) {
-        if (!budget.take()) {
-          throw budget.fault(position());
-        }
-      }
-    }
-    return builder.subpaths();
+    return all;
   }
 
   /**
@@ -133,150 +65,16 @@ record DrawnShape(
       boolean computed,
       SegmentBudget budget,
       double largest) {
-    Numbers numbers = new Numbers(evaluator, computed);
-    Point point;
-    switch (kind) {
-      case "circle", "ellipse" -> point = new Point(numbers.get("cx"), numbers.get("cy"));
-      case "rect" ->
-          point =
-              new Point(
-                  numbers.get("x") + numbers.get("width") / 2,
-                  numbers.get("y") + numbers.get("height") / 2);
-      case "line" ->
-          point =
-              new Point(
-                  (numbers.get("x1") + numbers.get("x2")) / 2,
-                  (numbers.get("y1") + numbers.get("y2")) / 2);
-      default -> {
-        List<OutlineBuilder.Subpath> subpaths =
-            draw(toMillimetres, evaluator, computed, budget, largest);
-        return subpaths.isEmpty() ? null : subpaths.get(0).start();
-      }
-    }
-    if (!budget.take()) {
-      throw budget.fault(position());
-    }
-    Point mapped = map(toMillimetres, evaluator).apply(point);
-    if (!(Math.abs(mapped.x()) <= largest && Math.abs(mapped.y()) <= largest)) {
-      throw new FindingException(
-          Finding.of(SourceCode.NUMBER_TOO_LARGE, position(), "text", id.text()));
-    }
-    return mapped;
-  }
-
-  private Affine map(Affine toMillimetres, Function<Formula, Double> evaluator) {
-    Affine map = toMillimetres;
-    for (AttributeText transform : transforms) {
-      map = map.after(TransformParser.parse(transform.resolve(evaluator)));
-    }
-    return map;
-  }
-
-  private SourceText text(String attribute, Function<Formula, Double> evaluator) {
-    AttributeText text = attributes.get(attribute);
-    return text == null ? null : text.resolve(evaluator);
-  }
-
-  private void rectangle(Numbers numbers, OutlineBuilder builder) {
-    double x = numbers.get("x");
-    double y = numbers.get("y");
-    double width = numbers.positive("width");
-    double height = numbers.positive("height");
-    if (width == 0 || height == 0) {
-      return;
-    }
-    boolean hasX = attributes.containsKey("rx");
-    boolean hasY = attributes.containsKey("ry");
-    double radiusX = numbers.positive(hasX ? "rx" : "ry");
-    double radiusY = numbers.positive(hasY ? "ry" : "rx");
-    double rx = Math.min(radiusX, width / 2);
-    double ry = Math.min(radiusY, height / 2);
-    double right = x + width;
-    double bottom = y + height;
-    builder.moveTo(new Point(x + rx, y));
-    builder.lineTo(new Point(right - rx, y));
-    builder.arcTo(rx, ry, 0, false, true, new Point(right, y + ry));
-    builder.lineTo(new Point(right, bottom - ry));
-    builder.arcTo(rx, ry, 0, false, true, new Point(right - rx, bottom));
-    builder.lineTo(new Point(x + rx, bottom));
-    builder.arcTo(rx, ry, 0, false, true, new Point(x, bottom - ry));
-    builder.lineTo(new Point(x, y + ry));
-    builder.arcTo(rx, ry, 0, false, true, new Point(x + rx, y));
-    builder.close();
-  }
-
-  private void ellipse(Numbers numbers, OutlineBuilder builder) {
-    Point centre = new Point(numbers.get("cx"), numbers.get("cy"));
-    double rx = numbers.positive(kind.equals("circle") ? "r" : "rx");
-    double ry = numbers.positive(kind.equals("circle") ? "r" : "ry");
-    if (rx == 0 || ry == 0) {
-      return;
-    }
-    builder.moveTo(new Point(centre.x() + rx, centre.y()));
-    for (int quarter = 0; quarter < 4; quarter++) {
-      builder.add(new Arc(centre, rx, ry, 0, quarter * Math.PI / 2, Math.PI / 2));
-    }
-    builder.close();
-  }
-
-  /** The shape's numbers in user units. */
-  private final class Numbers {
-    private final Function<Formula, Double> evaluator;
-    private final boolean computed;
-
-    Numbers(Function<Formula, Double> evaluator, boolean computed) {
-      this.evaluator = evaluator;
-      this.computed = computed;
-    }
-
-    double positive(String attribute) {
-      double number = get(attribute);
-      if (number < 0) {
-        throw fault(text(attribute, evaluator), attribute);
-      }
-      return number;
-    }
-
-    /** A number, 0 if the attribute is missing. */
-    double get(String attribute) {
-      SourceText text = text(attribute, evaluator);
-      if (text == null) {
-        return 0;
-      }
-      SvgLength length = SvgLength.parse(text.text());
-      if (length == null || Math.abs(length.number()) > 1e9) {
-        throw fault(text, attribute);
-      }
-      if (length.unit().isEmpty()) {
-        return length.number();
-      }
-      return computed ? length.millimetres() : length.pixels();
-    }
-
-    private FindingException fault(SourceText text, String attribute) {
-      return new FindingException(
-          Finding.of(
-              SourceCode.ATTRIBUTE_WRONG,
-              text.position(),
-              "attribute",
-              attribute,
-              "text",
-              text.text().strip()));
-    }
+    return parts.get(0).mark(toMillimetres, evaluator, computed, budget, largest, id);
   }
 
   /** Checks what can be checked without values: with 1 for every placeholder. */
-  void check(Limits limits, Findings findings) {
+  void check(SegmentBudget budget, Findings findings) {
     if (isBroken()) {
       return;
     }
     try {
-      draw(
-          Affine.IDENTITY,
-          formula -> 1.0,
-          true,
-          new SegmentBudget(limits.pathSegments()),
-          Double.MAX_VALUE);
+      draw(Affine.IDENTITY, formula -> 1.0, true, budget, Double.MAX_VALUE);
     } catch (FindingException e) {
       // Whether a length is negative can't be known yet.
       if (e.finding().code() != SourceCode.ATTRIBUTE_WRONG) {

@@ -5,20 +5,19 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Cubic;
-import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
@@ -86,10 +85,54 @@ public final class PanelDrawing {
   }
 
   /**
+   * The corners' names as they follow one another along the outline, clockwise, from the first in
+   * the alphabet; in file order where the outline can't be drawn. Only of a fixed drawing.
+   */
+  List<String> cornersAround() {
+    Shapes shapes = fixed(new Findings());
+    if (shapes == null || shapes.corners().isEmpty()) {
+      return List.copyOf(cornerNames());
+    }
+    Path outline = shapes.outline();
+    Map<String, Double> places = new LinkedHashMap<>();
+    shapes.corners().forEach((name, at) -> places.put(name, outline.nearestLength(at)));
+    List<String> names = new ArrayList<>(places.keySet());
+    names.sort(Comparator.comparing(places::get));
+    if (outline.signedArea() < 0) {
+      Collections.reverse(names);
+    }
+    Collections.rotate(names, -names.indexOf(Collections.min(names)));
+    return names;
+  }
+
+  /** Its marks other than corners, by the ids that state them. */
+  Set<String> markNames() {
+    Set<String> names = new TreeSet<>();
+    for (DrawnShape shape : shapes) {
+      if (shape.role() != Role.CORNER && shape.role() != Role.OUTLINE) {
+        names.add(
+            shape.role().isNamed()
+                ? shape.role().word() + "." + shape.name()
+                : shape.role().word());
+      }
+    }
+    return names;
+  }
+
+  private Shapes fixed(Findings findings) {
+    return resolve(
+        formula -> {
+          throw new IllegalStateException("a fixed drawing has no placeholders");
+        },
+        findings);
+  }
+
+  /**
    * The shapes in one variant, in millimetres. A corner, a drill point or a notch stands at the
    * centre of its circle, ellipse or rectangle, in the middle of its line, or where its path
-   * begins. Segments without length are left out; a gap of up to 0.05 mm between the outline's end
-   * and start is closed by moving one of them.
+   * begins. Segments without length are left out. An outline may be drawn as several open lines, in
+   * any order and direction; each goes on with the one whose end is nearest. Gaps of up to 0.05 mm
+   * between them, or between the outline's end and start, are closed by moving one of the ends.
    *
    * @param evaluator gives a placeholder's exact number: millimetres, degrees or a plain number;
    *     throws {@link org.lapmark.finding.FindingException}
@@ -140,13 +183,14 @@ public final class PanelDrawing {
   /** Reports what can be known before anything is computed. */
   void check(Findings findings) {
     if (computed) {
-      shapes.forEach(shape -> shape.check(limits, findings));
+      SegmentBudget budget = new SegmentBudget(limits.pathSegments());
+      for (DrawnShape shape : shapes) {
+        if (!budget.isSpent()) {
+          shape.check(budget, findings);
+        }
+      }
     } else {
-      resolve(
-          formula -> {
-            throw new IllegalStateException("a fixed drawing has no placeholders");
-          },
-          findings);
+      fixed(findings);
     }
   }
 
@@ -170,16 +214,15 @@ public final class PanelDrawing {
       throw fault(SourceCode.SHAPE_EMPTY, shape);
     }
     if (subpaths.size() > 1) {
-      throw new FindingException(
-          Finding.of(
-              SourceCode.SHAPE_SEVERAL,
-              shape.position(),
-              "id",
-              shape.id().text(),
-              "count",
-              subpaths.size()));
+      throw several(shape, subpaths.size());
     }
     return subpaths.get(0);
+  }
+
+  private static FindingException several(DrawnShape shape, int count) {
+    return new FindingException(
+        Finding.of(
+            SourceCode.SHAPE_SEVERAL, shape.position(), "id", shape.id().text(), "count", count));
   }
 
   private Path outline(
@@ -187,46 +230,39 @@ public final class PanelDrawing {
       Function<Formula, Double> evaluator,
       SegmentBudget budget,
       Findings findings) {
-    List<Curve> curves = new ArrayList<>(run(shape, evaluator, budget).curves());
-    Point start = curves.get(0).start();
-    Point end = curves.get(curves.size() - 1).end();
-    double gap = start.distance(end);
-    if (gap > GAP) {
+    List<OutlineBuilder.Subpath> subpaths =
+        shape.draw(toMillimetres, evaluator, computed, budget, limits.largest());
+    if (subpaths.isEmpty()) {
+      throw fault(SourceCode.SHAPE_EMPTY, shape);
+    }
+    OutlineJoiner joiner = OutlineJoiner.join(subpaths);
+    if (joiner == null) {
+      throw several(shape, subpaths.size());
+    }
+    if (joiner.widestGap() > GAP) {
       throw new FindingException(
-          Finding.of(SourceCode.OUTLINE_NOT_CLOSED, shape.position(), "gap", shown(gap)));
+          Finding.of(
+              SourceCode.OUTLINE_NOT_CLOSED,
+              shape.position(),
+              "gap",
+              shown(joiner.widestGap()),
+              "parts",
+              subpaths.size()));
     }
-    if (gap > Path.JOIN_TOLERANCE) {
-      findings.add(SourceCode.OUTLINE_GAP_CLOSED, shape.position(), "gap", shown(gap));
-      close(curves);
+    if (joiner.closed() > 0) {
+      findings.add(
+          SourceCode.OUTLINE_GAP_CLOSED,
+          shape.position(),
+          "gap",
+          shown(joiner.widestGap()),
+          "count",
+          joiner.closed());
     }
-    Path path = new Path(curves);
+    Path path = new Path(joiner.curves());
     if (!(Math.abs(path.signedArea()) > GAP * GAP)) {
       throw fault(SourceCode.SHAPE_EMPTY, shape);
     }
     return path;
-  }
-
-  /** Moves the last end to the first start, or the other way round; between arcs adds a line. */
-  private static void close(List<Curve> curves) {
-    int last = curves.size() - 1;
-    Point start = curves.get(0).start();
-    Point end = curves.get(last).end();
-    if (curves.get(last) instanceof Line line) {
-      curves.set(last, new Line(line.start(), start));
-    } else if (curves.get(last) instanceof Cubic cubic) {
-      curves.set(
-          last,
-          new Cubic(
-              cubic.start(), cubic.control1(), cubic.control2().plus(start.minus(end)), start));
-    } else if (curves.get(0) instanceof Line line) {
-      curves.set(0, new Line(end, line.end()));
-    } else if (curves.get(0) instanceof Cubic cubic) {
-      curves.set(
-          0,
-          new Cubic(end, cubic.control1().plus(end.minus(start)), cubic.control2(), cubic.end()));
-    } else {
-      curves.add(new Line(end, start));
-    }
   }
 
   private static String shown(double millimetres) {

@@ -10,7 +10,18 @@ import org.lapmark.measure.Formula;
 
 /** Reads the panels and the drawings that they name. */
 final class PanelReader {
-  private static final List<String> SHAPES = List.of("drawing", "rectangle", "strip", "inset");
+  private static final List<String> SHAPES =
+      List.of(
+          "drawing",
+          "drawings",
+          "rectangle",
+          "strip",
+          "inset",
+          "circle",
+          "ellipse",
+          "ring_sector",
+          "cone_band",
+          "brim");
 
   private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner");
 
@@ -35,7 +46,14 @@ final class PanelReader {
       return;
     }
     panels.add(
-        new PanelSource(name, shape(name, values), edges(values), chains(values), notches(values)));
+        new PanelSource(
+            name,
+            shape(name, values),
+            edges(values),
+            chains(values),
+            notches(values),
+            values.containsKey("any_order")
+                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order"))));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {
@@ -62,10 +80,19 @@ final class PanelReader {
     if (values.containsKey("scale") && !kind.equals("drawing")) {
       reading
           .findings()
-          .add(SourceCode.SCALE_MISPLACED, values.get("scale").position(), "kind", kind);
+          .add(
+              SourceCode.SCALE_MISPLACED,
+              values.get("scale").position(),
+              "kind",
+              kind.equals("drawings") ? "drawing for each size" : kind.replace('_', ' '));
+    }
+    StatedForm form = StatedForm.of(kind);
+    if (form != null) {
+      return stated(form, name, node);
     }
     return switch (kind) {
       case "drawing" -> drawn(node, values.get("scale"));
+      case "drawings" -> drawnBySize(node);
       case "rectangle" -> {
         Map<String, YamlNode> parts = part(node, Section.RECTANGLE, kind);
         Formula width = formula(parts, "width");
@@ -109,15 +136,98 @@ final class PanelReader {
       return drawing == null ? null : new PanelSource.Drawn(drawing, null, null);
     }
     Map<String, YamlNode> parts = part(scale, Section.SCALE, "scale");
-    if (drawing == null) {
-      return null;
-    }
-    if (drawing.isComputed()) {
+    if (drawing != null && drawing.isComputed()) {
       reading
           .findings()
           .add(SourceCode.SCALE_MISPLACED, scale.position(), "kind", "computed drawing");
     }
-    return new PanelSource.Drawn(drawing, formula(parts, "width"), formula(parts, "height"));
+    PanelSource.EdgeLength until = until(scale, parts);
+    return drawing == null
+        ? null
+        : new PanelSource.Drawn(drawing, formula(parts, "width"), formula(parts, "height"), until);
+  }
+
+  private PanelSource.EdgeLength until(YamlNode scale, Map<String, YamlNode> parts) {
+    if (!parts.containsKey("edge") && !parts.containsKey("length")) {
+      return null;
+    }
+    for (String key : List.of("edge", "length")) {
+      if (!parts.containsKey(key)) {
+        reading.findings().add(SourceCode.KEY_MISSING, MastheadReader.firstKey(scale), "key", key);
+        return null;
+      }
+    }
+    for (String key : List.of("width", "height")) {
+      if (parts.containsKey(key)) {
+        reading.findings().add(SourceCode.SCALE_TWO_WAYS, parts.get(key).position(), "key", key);
+        return null;
+      }
+    }
+    SourceText edge = reading.text(parts.get("edge"), "edge");
+    Formula length = formula(parts, "length");
+    return edge == null || length == null ? null : new PanelSource.EdgeLength(edge, length);
+  }
+
+  private PanelSource.ShapeSource drawnBySize(YamlNode node) {
+    YamlNode.Entries entries = reading.map(node, "drawings");
+    Map<String, PanelSource.SizeDrawing> bySize = new LinkedHashMap<>();
+    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
+    boolean whole = entries != null;
+    if (whole) {
+      for (YamlNode.Entry entry : entries.entries()) {
+        if (reading.repeated(entry.key(), seen)) {
+          continue;
+        }
+        SourceText name = reading.text(entry.value(), "drawings");
+        PanelDrawing drawing = name == null ? null : drawings.named(name);
+        whole &= drawing != null;
+        if (drawing != null) {
+          SourceText size = entry.key().text();
+          bySize.put(size.text(), new PanelSource.SizeDrawing(size, name, drawing));
+        }
+      }
+    }
+    return whole ? new PanelSource.DrawnBySize(bySize) : null;
+  }
+
+  private PanelSource.ShapeSource stated(StatedForm form, SourceText name, YamlNode node) {
+    Map<String, YamlNode> parts =
+        reading.section(node, form.section(), position(node, name), form.key());
+    if (parts == null) {
+      return null;
+    }
+    boolean whole = parts.keySet().containsAll(form.section().required());
+    for (StatedForm.Choice choice : form.choices()) {
+      long begun =
+          choice.ways().stream().filter(way -> way.stream().anyMatch(parts::containsKey)).count();
+      long complete = choice.ways().stream().filter(way -> parts.keySet().containsAll(way)).count();
+      if (begun != 1 || complete != 1) {
+        whole = false;
+        reading
+            .findings()
+            .add(
+                SourceCode.SHAPE_STATEMENT,
+                position(node, name),
+                "kind",
+                form.key(),
+                "ways",
+                choice.shown());
+      }
+    }
+    Map<String, Formula> formulas = new LinkedHashMap<>();
+    for (Map.Entry<String, YamlNode> part : parts.entrySet()) {
+      Formula formula = reading.formula(part.getValue(), part.getKey());
+      whole &= formula != null;
+      formulas.put(part.getKey(), formula);
+    }
+    return whole ? new PanelSource.Stated(form, name, formulas) : null;
+  }
+
+  /** Where something missing in a map is reported: its first key, or the name of its owner. */
+  private static Position position(YamlNode node, SourceText owner) {
+    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
+        ? MastheadReader.firstKey(node)
+        : owner.position();
   }
 
   private List<PanelSource.EdgeSource> edges(Map<String, YamlNode> values) {

@@ -1,6 +1,9 @@
 package org.lapmark.source;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 
@@ -12,13 +15,15 @@ import org.lapmark.measure.Formula;
  * @param edges edges between named corners
  * @param chains runs of edges under one name
  * @param notches notches on edges, chains excluded
+ * @param anyOrder whether lengths may rise and fall from size to size
  */
 public record PanelSource(
     SourceText name,
     ShapeSource shape,
     List<EdgeSource> edges,
     List<ChainSource> chains,
-    List<NotchSource> notches) {
+    List<NotchSource> notches,
+    boolean anyOrder) {
   /** Copies the lists. */
   public PanelSource {
     edges = List.copyOf(edges);
@@ -36,8 +41,66 @@ public record PanelSource(
    * @param drawing the file's content
    * @param width the width to which the outline is scaled, or null
    * @param height the height to which the outline is scaled, or null
+   * @param until what an edge's length is scaled to, alike in both directions; or null
    */
-  public record Drawn(PanelDrawing drawing, Formula width, Formula height) implements ShapeSource {}
+  public record Drawn(PanelDrawing drawing, Formula width, Formula height, EdgeLength until)
+      implements ShapeSource {
+    /**
+     * A drawing that isn't scaled by an edge.
+     *
+     * @param drawing the file's content
+     * @param width the width to which the outline is scaled, or null
+     * @param height the height to which the outline is scaled, or null
+     */
+    public Drawn(PanelDrawing drawing, Formula width, Formula height) {
+      this(drawing, width, height, null);
+    }
+  }
+
+  /**
+   * A length that an edge is to have.
+   *
+   * @param edge the edge's or chain's name
+   * @param length its length
+   */
+  public record EdgeLength(SourceText edge, Formula length) {}
+
+  /**
+   * Drawn once for each size; the drawings have the same corners in the same order, by which their
+   * edges are matched.
+   *
+   * @param drawings by size, in the order stated
+   */
+  public record DrawnBySize(Map<String, SizeDrawing> drawings) implements ShapeSource {
+    /** Copies the map, keeping its order. */
+    public DrawnBySize {
+      drawings = Collections.unmodifiableMap(new LinkedHashMap<>(drawings));
+    }
+  }
+
+  /**
+   * One size's drawing.
+   *
+   * @param size where the size is named
+   * @param name where the file is named
+   * @param drawing the file's content
+   */
+  public record SizeDrawing(SourceText size, SourceText name, PanelDrawing drawing) {}
+
+  /**
+   * Stated by numbers.
+   *
+   * @param form how
+   * @param key where it is stated
+   * @param values formulas by key
+   */
+  public record Stated(StatedForm form, SourceText key, Map<String, Formula> values)
+      implements ShapeSource {
+    /** Copies the map, keeping its order. */
+    public Stated {
+      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+  }
 
   /**
    * A stated rectangle.

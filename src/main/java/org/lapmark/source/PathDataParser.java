@@ -40,6 +40,7 @@ final class PathDataParser {
    * @throws FindingException at the first character that doesn't fit
    */
   static void parse(SourceText source, PathSink sink, SegmentBudget budget) {
+    budget.read(source);
     new PathDataParser(source, sink, budget).path();
   }
 
@@ -49,6 +50,7 @@ final class PathDataParser {
    * @throws FindingException at the first character that doesn't fit
    */
   static void points(SourceText source, PathSink sink, SegmentBudget budget) {
+    budget.read(source);
     PathDataParser parser = new PathDataParser(source, sink, budget);
     parser.skipSpace();
     boolean first = true;

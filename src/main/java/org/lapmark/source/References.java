@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,18 +131,25 @@ final class References {
       isPanel(inset.panel());
     }
     if (panel.shape() instanceof PanelSource.Drawn drawn) {
-      Set<String> corners = drawn.drawing().cornerNames();
-      for (PanelSource.EdgeSource edge : panel.edges()) {
-        for (SourceText corner : List.of(edge.from(), edge.to())) {
-          if (!corners.contains(corner.text())) {
-            reading.unknown(SourceCode.CORNER_UNKNOWN, corner.position(), corner.text(), corners);
-          }
-        }
-      }
+      corners(panel, drawn.drawing().cornerNames());
+    }
+    if (panel.shape() instanceof PanelSource.DrawnBySize drawn) {
+      new SizeDrawings(reading, source.sizes()).check(panel, drawn);
+      drawn.drawings().values().stream()
+          .findFirst()
+          .ifPresent(first -> corners(panel, first.drawing().cornerNames()));
+    }
+    if (panel.shape() instanceof PanelSource.Stated stated) {
+      corners(panel, stated.form().kind().corners());
     }
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
+    }
+    if (panel.shape() instanceof PanelSource.Drawn drawn && drawn.until() != null) {
+      Set<String> all = new TreeSet<>(edges);
+      all.addAll(chains(panel, new TreeSet<>()));
+      edge(drawn.until().edge(), all);
     }
     for (PanelSource.ChainSource chain : panel.chains()) {
       chain.edges().forEach(edge -> edge(edge, edges));
@@ -150,6 +158,16 @@ final class References {
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
       edge(notch.edge(), lines);
+    }
+  }
+
+  private void corners(PanelSource panel, Collection<String> corners) {
+    for (PanelSource.EdgeSource edge : panel.edges()) {
+      for (SourceText corner : List.of(edge.from(), edge.to())) {
+        if (!corners.contains(corner.text())) {
+          reading.unknown(SourceCode.CORNER_UNKNOWN, corner.position(), corner.text(), corners);
+        }
+      }
     }
   }
 
@@ -216,7 +234,7 @@ final class References {
     return false;
   }
 
-  /** A panel's edges: stated ones, a rectangle's four, an inset's original's; null if unknown. */
+  /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
   private Set<String> edges(PanelSource panel, Set<String> visited) {
     Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
     if (panel.shape() instanceof PanelSource.Inset inset) {
@@ -232,6 +250,12 @@ final class References {
     } else if (panel.shape() instanceof PanelSource.Rectangle
         || panel.shape() instanceof PanelSource.Strip) {
       names.addAll(PanelReader.stockEdges());
+    } else if (panel.shape() instanceof PanelSource.Stated stated) {
+      names.addAll(stated.form().kind().edges());
+      for (PanelSource.EdgeSource edge : panel.edges()) {
+        names.remove(stated.form().kind().edge(edge.from().text(), edge.to().text()));
+        names.add(edge.name().text());
+      }
     } else if (panel.shape() == null) {
       return null;
     }
@@ -240,6 +264,9 @@ final class References {
 
   private Set<String> chains(PanelSource panel, Set<String> visited) {
     Set<String> names = new TreeSet<>(statedChains.getOrDefault(panel.name().text(), Set.of()));
+    if (panel.shape() instanceof PanelSource.Stated stated) {
+      names.addAll(stated.form().kind().chains());
+    }
     if (panel.shape() instanceof PanelSource.Inset inset
         && panels.containsKey(inset.panel().text())
         && visited.add(panel.name().text())) {

@@ -72,13 +72,38 @@ enum Section {
   /** A panel. */
   PANEL(
       List.of(),
-      List.of("drawing", "scale", "rectangle", "strip", "inset", "edges", "chains", "notches")),
+      List.of(
+          "drawing",
+          "drawings",
+          "scale",
+          "rectangle",
+          "strip",
+          "inset",
+          "circle",
+          "ellipse",
+          "ring_sector",
+          "cone_band",
+          "brim",
+          "edges",
+          "chains",
+          "notches",
+          "any_order")),
   /** What a fixed drawing is scaled to. */
-  SCALE(List.of(), List.of("width", "height")),
+  SCALE(List.of(), List.of("width", "height", "edge", "length")),
   /** A stated rectangle. */
   RECTANGLE(List.of("width", "height"), List.of()),
   /** A stated strip. */
   STRIP(List.of("length", "width"), List.of("bias")),
+  /** A stated circle. */
+  CIRCLE(List.of(), List.of("diameter", "radius")),
+  /** A stated ellipse. */
+  ELLIPSE(List.of(), List.of("width", "height", "perimeter", "ratio")),
+  /** A stated part of a ring. */
+  RING_SECTOR(List.of("angle"), List.of("inner_radius", "inner_length", "outer_radius", "width")),
+  /** A band that tapers between two lengths. */
+  CONE_BAND(List.of("lower", "upper"), List.of("height", "slant", "share")),
+  /** A brim that slopes down from the head. */
+  BRIM(List.of("head", "width", "droop"), List.of("share")),
   /** A panel derived from another. */
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */

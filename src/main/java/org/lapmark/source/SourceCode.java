@@ -93,6 +93,20 @@ public enum SourceCode implements FindingCode {
   PANEL_SHAPE_TWICE,
   /** A scaling of something that isn't scaled. */
   SCALE_MISPLACED,
+  /** A scaling by an edge's length and by a width or height. */
+  SCALE_TWO_WAYS,
+  /** A shape whose numbers are too few, or too many. */
+  SHAPE_STATEMENT,
+  /** A drawing for a size that the size table doesn't have. */
+  SIZE_UNKNOWN,
+  /** A size without a drawing of its own. */
+  SIZE_DRAWING_MISSING,
+  /** A size's drawing with placeholders. */
+  SIZE_DRAWING_COMPUTED,
+  /** Drawings for different sizes with different corners, or in another order. */
+  SIZE_DRAWINGS_CORNERS,
+  /** Drawings for different sizes with different marks. */
+  SIZE_DRAWINGS_MARKS(Severity.WARNING),
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
   /** A seam with fewer than two sides. */
@@ -177,6 +191,16 @@ public enum SourceCode implements FindingCode {
   SVG_ACTIVE(Severity.WARNING),
   /** Shapes without a role. */
   SVG_IGNORED(Severity.NOTE),
+  /** Shapes with a role that aren't drawn, or invisible. */
+  SVG_HIDDEN(Severity.NOTE),
+  /** A copy of something that isn't there. */
+  SVG_COPY_UNKNOWN(Severity.WARNING),
+  /** A copy that contains itself. */
+  SVG_COPY_CYCLE,
+  /** Copies of copies that come to too many elements. */
+  SVG_COPIES,
+  /** A style or an attribute that would move or shape something, and isn't read. */
+  SVG_GEOMETRY_UNREAD,
   /** The drawing doesn't say how large it is. */
   SVG_SCALE_UNKNOWN,
   /** An attribute that isn't what it should be. */
@@ -185,6 +209,8 @@ public enum SourceCode implements FindingCode {
   DATA_ATTRIBUTE_UNKNOWN(Severity.WARNING),
   /** An id that looks like a role but isn't. */
   ROLE_UNKNOWN(Severity.WARNING),
+  /** An id that is a role but for the number of a copy. */
+  ROLE_NUMBERED(Severity.NOTE),
   /** A role that is given twice. */
   ROLE_TWICE,
   /** A role on something that isn't read. */

@@ -6,35 +6,82 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 
-/** Works out how large a fixed drawing's user unit is, from the root's size and view box. */
-final class Viewport {
+/**
+ * A viewport: how a view box is fitted into it (SVG 2, sections 8.6 and 8.7).
+ *
+ * @param map from the coordinates inside to those outside; millimetres outside the drawing's root
+ * @param extent its size in the coordinates inside
+ */
+record Viewport(Affine map, Extent extent) {
   private static final double PIXEL = 25.4 / 96;
+  private static final double LARGEST = 1e9;
+  private static final int LONGEST = 200;
   private static final List<String> ALIGNMENTS = List.of("Min", "Mid", "Max");
 
-  private Viewport() {}
-
   /**
-   * The map from user units to millimetres (SVG 1.1, sections 7.7 and 7.8).
+   * The root's viewport: how large the drawing's user unit is.
    *
    * @throws FindingException when the drawing doesn't say
    */
-  static Affine of(XmlElement root) {
+  static Viewport of(XmlElement root) {
     double[] box = viewBox(root);
     SvgLength width = length(root, "width");
     SvgLength height = length(root, "height");
     if (box == null) {
-      return Affine.scaling(PIXEL, PIXEL);
+      Extent extent =
+          new Extent(
+              width == null ? Double.NaN : width.pixels(),
+              height == null ? Double.NaN : height.pixels());
+      return new Viewport(Affine.scaling(PIXEL, PIXEL), extent);
     }
     if (width == null && height == null) {
       throw new FindingException(Finding.of(SourceCode.SVG_SCALE_UNKNOWN, root.position()));
     }
-    double scaleX = width == null ? 0 : width.millimetres() / box[2];
-    double scaleY = height == null ? 0 : height.millimetres() / box[3];
-    scaleX = width == null ? scaleY : scaleX;
-    scaleY = height == null ? scaleX : scaleY;
+    double across = width == null ? Double.NaN : width.millimetres();
+    double down = height == null ? Double.NaN : height.millimetres();
+    across = width == null ? down * box[2] / box[3] : across;
+    down = height == null ? across * box[3] / box[2] : down;
+    return new Viewport(fitted(box, across, down, root), new Extent(box[2], box[3]));
+  }
+
+  /**
+   * The viewport of a drawing or symbol inside the drawing.
+   *
+   * @param element the inner {@code svg} or {@code symbol}
+   * @param numbers its x, y, width and height, a copy's own width and height going before
+   * @throws FindingException when an attribute is wrong, or a size that is needed isn't known
+   */
+  static Viewport inside(XmlElement element, SvgNumbers numbers) {
+    double[] box = viewBox(element);
+    double width = size(numbers, "width");
+    double height = size(numbers, "height");
+    Affine shift = Affine.translation(numbers.get("x"), numbers.get("y"));
+    if (box == null) {
+      return new Viewport(shift, new Extent(width, height));
+    }
+    if (!(width > 0 && height > 0)) {
+      throw new FindingException(Finding.of(SourceCode.SVG_SCALE_UNKNOWN, element.position()));
+    }
+    return new Viewport(
+        shift.after(fitted(box, width, height, element)), new Extent(box[2], box[3]));
+  }
+
+  private static double size(SvgNumbers numbers, String attribute) {
+    AttributeText text = numbers.attributes().get(attribute);
+    return text == null || text.source().text().strip().equals("auto")
+        ? numbers.extent().whole(attribute)
+        : numbers.positive(attribute);
+  }
+
+  private static Affine fitted(double[] box, double width, double height, XmlElement element) {
+    double scaleX = width / box[2];
+    double scaleY = height / box[3];
     double freeX = 0;
     double freeY = 0;
-    SourceText aspect = root.value("preserveAspectRatio");
+    SourceText aspect = element.value("preserveAspectRatio");
+    if (aspect != null && aspect.text().length() > LONGEST) {
+      throw SvgNumbers.fault(aspect.part(0, LONGEST), "preserveAspectRatio");
+    }
     String[] words =
         aspect == null ? new String[] {"xMidYMid"} : aspect.text().strip().split("\\s+");
     if (!words[0].equals("none")) {
@@ -49,7 +96,7 @@ final class Viewport {
               || words.length > 2
               || words.length == 2 && !slice && !words[1].equals("meet");
       if (wrong) {
-        throw fault(aspect, "preserveAspectRatio");
+        throw SvgNumbers.fault(aspect, "preserveAspectRatio");
       }
       double scale = slice ? Math.max(scaleX, scaleY) : Math.min(scaleX, scaleY);
       freeX = (scaleX - scale) * box[2] * alongX / 2;
@@ -69,15 +116,18 @@ final class Viewport {
     }
     SvgLength length = SvgLength.parse(text.text());
     if (length == null || length.number() <= 0) {
-      throw fault(text, attribute);
+      throw SvgNumbers.fault(text, attribute);
     }
     return length;
   }
 
-  private static double[] viewBox(XmlElement root) {
-    SourceText text = root.value("viewBox");
+  private static double[] viewBox(XmlElement element) {
+    SourceText text = element.value("viewBox");
     if (text == null) {
       return null;
+    }
+    if (text.text().length() > LONGEST) {
+      throw SvgNumbers.fault(text.part(0, LONGEST), "viewBox");
     }
     String[] words = text.text().strip().split("\\s*,\\s*|\\s+");
     double[] box = new double[4];
@@ -85,22 +135,11 @@ final class Viewport {
     for (int i = 0; i < 4 && !wrong; i++) {
       wrong = NumberText.end(words[i], 0) != words[i].length();
       box[i] = wrong ? 0 : Double.parseDouble(words[i]);
-      wrong |= !(Math.abs(box[i]) <= 1e9);
+      wrong |= !(Math.abs(box[i]) <= LARGEST);
     }
     if (wrong || box[2] <= 0 || box[3] <= 0) {
-      throw fault(text, "viewBox");
+      throw SvgNumbers.fault(text, "viewBox");
     }
     return box;
-  }
-
-  private static FindingException fault(SourceText text, String attribute) {
-    return new FindingException(
-        Finding.of(
-            SourceCode.ATTRIBUTE_WRONG,
-            text.position(),
-            "attribute",
-            attribute,
-            "text",
-            text.text().strip()));
   }
 }

@@ -15,6 +15,8 @@ final class XmlElement {
   private final List<Attribute> attributes = new ArrayList<>();
   private final List<XmlElement> children = new ArrayList<>();
   private String namespace = "";
+  private int contentStart;
+  private int contentEnd;
 
   XmlElement(SourceFile file, String name, int start, int nameEnd) {
     this.file = file;
@@ -73,6 +75,21 @@ final class XmlElement {
       }
     }
     return null;
+  }
+
+  void content(int from, int to) {
+    contentStart = from;
+    contentEnd = to;
+  }
+
+  /** Offset behind its start tag. */
+  int contentStart() {
+    return contentStart;
+  }
+
+  /** What stands between its tags, as written. */
+  String content() {
+    return file.content().substring(contentStart, contentEnd);
   }
 
   SourceFile file() {

@@ -189,6 +189,7 @@ final class XmlParser {
       prefixes.pop();
     } else {
       open.push(element);
+      element.content(at, at);
     }
     return element;
   }
@@ -385,7 +386,8 @@ final class XmlParser {
     if (open.isEmpty() || !open.peek().name().equals(name)) {
       throw fault(open.isEmpty() ? "end_without_start" : "tag_mismatch", start, at);
     }
-    open.pop();
+    XmlElement element = open.pop();
+    element.content(element.contentStart(), start);
     prefixes.pop();
   }
 

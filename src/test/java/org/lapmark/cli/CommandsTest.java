@@ -106,6 +106,55 @@ class CommandsTest {
   }
 
   @Test
+  void aFolderOfPatternsIsNotAPattern() throws IOException {
+    Path hat = Files.createDirectories(home.resolve("content/hat"));
+    // Nothing in it is a pattern yet: what is missing is for its findings to say.
+    assertEquals(0, run("check", "content"));
+    Files.createFile(hat.resolve("pattern.yaml"));
+    for (String command : List.of("publish", "check", "walk")) {
+      asked.clear();
+      err.reset();
+      assertEquals(2, run(command, "content"));
+      assertTrue(
+          talk().contains("it holds pattern folders: name one of them, such as ‘content/hat’"),
+          talk());
+      assertEquals(List.of(), asked);
+    }
+    assertEquals(0, run("check", "content/hat"));
+    // A pattern may hold folders that look like patterns.
+    Files.createDirectories(hat.resolve("old"));
+    Files.createFile(hat.resolve("old/pattern.yaml"));
+    assertEquals(0, run("check", "content/hat"));
+  }
+
+  @Test
+  void anEmptyNameIsNoFolder() {
+    assertEquals(2, run("publish", "tote", "--out", ""));
+    assertEquals("lapmark: ‘--out’ names no folder: it is empty\n", talk());
+    assertEquals(2, run("publish", "tote", "--templates="));
+    assertEquals(2, run("check", ""));
+    assertEquals(2, run("walk", "tote", ""));
+    assertEquals(List.of(), asked);
+    assertEquals(0, run("publish", "tote", "--out", "."));
+  }
+
+  @Test
+  void aCheckSaysThatAllIsWell() {
+    assertEquals(0, run("check", "tote", "hat"));
+    assertEquals("lapmark: no errors in 2 sizes\n", talk());
+    err.reset();
+    assertEquals(0, run("check", "tote", "--format", "json"));
+    assertEquals("", talk());
+    findings = Samples.findings(Samples.Code.TOO_LONG);
+    assertEquals(0, run("check", "tote"));
+    assertTrue(talk().endsWith("lapmark: 1 warning\nlapmark: no errors in 1 size\n"), talk());
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    err.reset();
+    run("check", "tote");
+    assertTrue(!talk().contains("no errors"), talk());
+  }
+
+  @Test
   void handsOverSizesPapersAndOutput() {
     assertEquals(
         0,

@@ -64,6 +64,15 @@ class ConformanceTest {
     conforms(file, PDFAFlavour.PDFA_3_A);
   }
 
+  @Test
+  void allSizesConform() throws Exception {
+    List<Demo> sizes =
+        List.of("S", "M", "L").stream().map(size -> Demo.of(size, Look.STANDARD)).toList();
+    byte[] file = Demo.allSizes(sizes, Paper.A4);
+    conforms(file, PDFAFlavour.PDFUA_1);
+    conforms(file, PDFAFlavour.PDFA_3_A);
+  }
+
   private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(file), flavour);

@@ -3,6 +3,7 @@ package org.lapmark.document;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -46,5 +47,18 @@ record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look loo
 
   byte[] instructions(Paper paper) {
     return writer.instructions(manual, plan(paper), planner);
+  }
+
+  /** The instructions of several sizes in one document. */
+  static byte[] allSizes(List<Demo> demos, Paper paper) {
+    DocumentWriter writer = demos.get(0).writer();
+    Findings findings = new Findings();
+    byte[] file =
+        writer.allSizes(
+            demos.stream().map(Demo::manual).toList(), paper, writer.styles(), findings);
+    if (!findings.sorted().isEmpty()) {
+      throw new IllegalStateException(findings.sorted().toString());
+    }
+    return file;
   }
 }

@@ -24,6 +24,14 @@ class FileNamesTest {
   }
 
   @Test
+  void aSizeNeverTakesTheNameOfAllSizes() {
+    FileNames names = FileNames.of("tote", "1", List.of("All sizes", "M"));
+    assertEquals("tote-1-all-sizes-a4-instructions.pdf", names.allSizes(Paper.A4));
+    assertEquals(
+        "tote-1-All-sizes-2-a4-instructions.pdf", names.instructions("All sizes", Paper.A4));
+  }
+
+  @Test
   void keepsLettersOfEveryScriptAndReplacesWhatShellsMind() {
     FileNames names =
         FileNames.of("sac à dos", "", List.of("Größe 38/40", "大", "../etc", "½", "", "*", "2XL+"));

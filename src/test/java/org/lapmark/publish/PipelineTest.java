@@ -141,6 +141,15 @@ class PipelineTest {
         }
 
         @Override
+        public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
+          assertEquals(owner, Thread.currentThread());
+          String sizes =
+              String.join(
+                  " ", manuals.stream().map(one -> one.pattern().variant().size()).toList());
+          return (sizes + " " + paper.id()).getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
         }
@@ -191,11 +200,15 @@ class PipelineTest {
   @Test
   void writesEverySizeOnEveryPaper() throws IOException {
     Outcome outcome = publish(request(List.of(), List.of()), pattern("tote")).get(0);
-    assertEquals(28, outcome.result().written().size());
-    assertEquals(27, pdfs("tote").size());
+    assertEquals(31, outcome.result().written().size());
+    assertEquals(30, pdfs("tote").size());
     assertEquals("S M L", Files.readString(output.resolve("tote").resolve("tote-1.html")));
     assertEquals(
         "M letter", Files.readString(output.resolve("tote").resolve("tote-1-M-letter.pdf")));
+    assertEquals(
+        "S M L letter",
+        Files.readString(
+            output.resolve("tote").resolve("tote-1-all-sizes-letter-instructions.pdf")));
     assertEquals(
         "tiles L", Files.readString(output.resolve("tote").resolve("tote-1-L-shared-tiles.pdf")));
     assertEquals(outcome.result().written().stream().sorted().toList(), outcome.result().written());
@@ -261,6 +274,17 @@ class PipelineTest {
   }
 
   @Test
+  void keepsTheInstructionsOfAllSizesWhileNotEverySizeIsMade() throws IOException {
+    publish(request(List.of(), List.of(Paper.A4)), pattern("tote"));
+    Path file = output.resolve("tote").resolve("tote-1-all-sizes-a4-instructions.pdf");
+    Outcome some = publish(request(List.of("S", "L"), List.of()), pattern("tote")).get(0);
+    assertEquals(18, some.result().written().size());
+    assertTrue(
+        some.result().written().stream().noneMatch(path -> path.toString().contains("all-sizes")));
+    assertEquals("S M L a4", Files.readString(file));
+  }
+
+  @Test
   void dropsFilesOfSizesThatAreNoMore() throws IOException {
     publish(request(List.of(), List.of()), pattern("tote"));
     Stages fewer =
@@ -272,7 +296,7 @@ class PipelineTest {
         };
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of(Paper.A4)), quiet());
-    assertEquals(3 + 18, pdfs("tote").size());
+    assertEquals(3 + 18 + 2, pdfs("tote").size());
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of()), quiet());
     assertEquals(9, pdfs("tote").size());
@@ -303,7 +327,7 @@ class PipelineTest {
     assertTrue(outcomes.get(0).result().findings().hasErrors());
     assertTrue(outcomes.get(1).result().findings().hasErrors());
     assertInstanceOf(IllegalStateException.class, outcomes.get(2).failure().orElseThrow());
-    assertEquals(28, outcomes.get(3).result().written().size());
+    assertEquals(31, outcomes.get(3).result().written().size());
     for (String name : List.of("hat", "sack", "cap")) {
       assertFalse(Files.exists(output.resolve(name)));
       assertFalse(Files.exists(output.resolve("." + name + ".new")));
@@ -328,6 +352,27 @@ class PipelineTest {
     }
     assertEquals(Findings.LIMIT, found.get(0).size());
     found.forEach(findings -> assertEquals(found.get(0), findings));
+  }
+
+  @Test
+  void tellsOnceWhatIsWrongInSeveralSizes() throws IOException {
+    Stages stages =
+        new SayingStages(
+            (what, findings) -> {
+              String size = List.of(what.split(" ")).get(1);
+              Position position = Position.ofFile("tote/pattern.yaml");
+              findings.add(Code.ODD, position, "what", "hem", "size", size);
+              if (size.equals("M")) {
+                findings.add(Code.ODD, position, "what", "strap", "size", size);
+              }
+            });
+    Outcome outcome =
+        new Pipeline(stages, 4, step -> {}).check(List.of(pattern("tote")), quiet()).get(0);
+    assertEquals(
+        List.of("{what=hem, size=S, M, L}", "{what=strap, size=M}"),
+        outcome.result().findings().sorted().stream()
+            .map(finding -> finding.arguments().toString())
+            .toList());
   }
 
   @Test

@@ -117,4 +117,40 @@ class HostileTest {
         file,
         svg + "<path id='outline' d='M0 0 L" + "9".repeat(90_000) + "x'/></svg>");
   }
+
+  @Test
+  void copies() throws Exception {
+    String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>\n";
+    String file = "panels/front.svg";
+    StringBuilder bomb = new StringBuilder(svg).append("<defs><g id='c0'><path d='M0 0h1'/></g>\n");
+    for (int i = 1; i < 50; i++) {
+      bomb.append("<g id='c").append(i).append("'>");
+      bomb.append(("<use href='#c" + (i - 1) + "'/>").repeat(10)).append("</g>\n");
+    }
+    bomb.append("</defs>");
+    gives(SourceCode.XML_TOO_DEEP, file, bomb + "<use id='outline' href='#c49'/></svg>");
+    gives(SourceCode.SVG_COPIES, file, bomb + "<use id='outline' href='#c9'/></svg>");
+    gives(
+        SourceCode.SVG_COPY_CYCLE,
+        file,
+        svg + "<g id='a'>" + "<use href='#a'/>\n".repeat(10_000) + "</g></svg>");
+    StringBuilder lengthy = new StringBuilder(svg);
+    lengthy
+        .append("<defs><path id='p' d='M0 0 ")
+        .append(" \n".repeat(500_000))
+        .append("h1'/></defs>\n");
+    for (int i = 0; i < 9_000; i++) {
+      lengthy.append("<use id='drill.d").append(i).append("' href='#p'/>\n");
+    }
+    gives(SourceCode.PATH_TOO_LONG, file, lengthy.append("</svg>").toString());
+    StringBuilder computed = new StringBuilder(svg);
+    computed
+        .append("<defs><path id='p' d='M0 0")
+        .append("h1v1".repeat(4_000))
+        .append("'/></defs>\n");
+    for (int i = 0; i < 9_000; i++) {
+      computed.append("<use id='placement.d").append(i).append("' data-x='{1}' href='#p'/>\n");
+    }
+    gives(SourceCode.PATH_TOO_LONG, file, computed.append("</svg>").toString());
+  }
 }

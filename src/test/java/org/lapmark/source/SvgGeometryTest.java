@@ -228,4 +228,114 @@ class SvgGeometryTest {
             .curves()
             .size());
   }
+
+  @Test
+  void copiesArePlacedAndTransformed() {
+    String body =
+        OUTLINE
+            + "<defs><circle id='dot' cx='1' cy='2' r='1' transform='scale(2)'/>"
+            + "<g id='pair' transform='translate(1 0)'><use href='#dot' y='3'/></g>"
+            + "<g id='marks'><circle id='drill.inner' cx='4' cy='5'/></g></defs>"
+            + "<use id='drill.a' href='#dot'/>"
+            + "<use id='drill.b' href='#pair' x='10' transform='rotate(90)'/>"
+            + "<g transform='translate(0 50)'>"
+            + "<use xmlns:l='http://www.w3.org/1999/xlink' l:href='#marks' x='1'/></g>";
+    PanelDrawing.Shapes shapes = shapes(MM, body);
+    near(2, 4, shapes.drillPoints().get("a"));
+    near(-7, 13, shapes.drillPoints().get("b"));
+    near(5, 55, shapes.drillPoints().get("inner"));
+  }
+
+  @Test
+  void innerDrawingsAndSymbolsHaveViewportsOfTheirOwn() {
+    String body =
+        OUTLINE
+            + "<svg x='10' y='20' width='40' height='20' viewBox='0 0 10 10'>"
+            + "<circle id='drill.a' cx='10' cy='50%'/></svg>"
+            + "<svg x='1' y='2'><circle id='drill.b' cx='3' cy='4'/></svg>"
+            + "<symbol id='s' viewBox='5 5 10 10' preserveAspectRatio='none'>"
+            + "<circle id='dot' cx='10' cy='10'/></symbol>"
+            + "<use id='drill.c' href='#s' x='1' y='1' width='20' height='40'/>"
+            + "<use id='drill.d' href='#s'/>";
+    PanelDrawing.Shapes shapes = shapes(MM, body);
+    near(10 + 10 + 20, 30, shapes.drillPoints().get("a"));
+    near(4, 6, shapes.drillPoints().get("b"));
+    near(11, 21, shapes.drillPoints().get("c"));
+    near(50, 50, shapes.drillPoints().get("d"));
+  }
+
+  @Test
+  void sharesAreOfTheViewport() {
+    PanelDrawing.Shapes shapes =
+        shapes(
+            "width='30mm' height='40mm' viewBox='0 0 30 40'",
+            "<rect id='outline' width='100%' height='50%'/><circle id='drill.a' cx='10%' cy='10%'/>");
+    assertEquals(new Box(0, 0, 30, 20), shapes.outline().bounds());
+    near(3, 4, shapes.drillPoints().get("a"));
+    assertEquals(
+        2 * Math.PI * 5,
+        shapes(
+                "width='30mm' height='40mm' viewBox='0 0 30 40'",
+                "<circle id='outline' r='" + 500 / Math.sqrt(1250) + "%'/>")
+            .outline()
+            .length(),
+        1e-6);
+  }
+
+  @Test
+  void aComputedDrawingPlacesCopiesByFormulas() {
+    PanelDrawing.Shapes shapes =
+        shapes(
+            MM,
+            OUTLINE
+                + "<defs><circle id='dot' cx='1' r='1'/></defs>"
+                + "<g data-transform='translate({a} 1)'>"
+                + "<use id='drill.a' href='#dot' data-x='{a}' y='2'/></g>");
+    near(15, 3, shapes.drillPoints().get("a"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "<g id='outline'><path d='M0 0H9'/><path d='M9 9V0'/><path d='M0 9H9M0 0V9'/></g>",
+        "<path id='outline' d='M0 0H9M0 9V0M9 9V0M0 9H9'/>",
+        "<g id='outline'><g transform='scale(9)'><path d='M0 0H1V1'/></g><path d='M9 9H0V0'/></g>",
+        "<g id='l1' xmlns:p='q' p:label='outline'><rect width='9' height='9' id='outline'/></g>",
+        "<switch><g requiredExtensions='x'/><g><rect width='9' height='9' id='outline'/></g></switch>",
+        "<g id='r' visibility='hidden'><rect id='a' width='9' height='9' visibility='visible' x='0'"
+            + " data-name='outline'/></g>"
+      })
+  void outlinesInPartsAndLayersAreRead(String body) {
+    PanelDrawing.Shapes shapes = shapes(MM, body);
+    assertEquals(new Box(0, 0, 9, 9), shapes.outline().bounds());
+    assertEquals(36, shapes.outline().length(), 1e-9);
+    assertTrue(shapes.outline().isClosed());
+  }
+
+  @Test
+  void gapsBetweenPartsAreClosed() {
+    Findings findings = new Findings();
+    PanelDrawing.Shapes shapes =
+        shapes(
+            MM,
+            "<g id='outline'><path d='M0 0H9.03'/><path d='M9 9V0.04'/><path d='M9 9H0V0'/></g>",
+            findings);
+    assertTrue(shapes.outline().isClosed());
+    assertEquals(1, findings.sorted().size());
+    assertEquals(SourceCode.OUTLINE_GAP_CLOSED, findings.sorted().get(0).code());
+    assertEquals("0.05", findings.sorted().get(0).arguments().get("gap"));
+    assertEquals(1, findings.sorted().get(0).arguments().get("count"));
+  }
+
+  @Test
+  void aCopyOfWhatIsDrawnIsOnlyShown() {
+    Findings findings = new Findings();
+    PanelDrawing.Shapes shapes =
+        shapes(MM, "<use href='#outline' transform='scale(-1 1)'/>" + OUTLINE, findings);
+    assertEquals(new Box(0, 0, 9, 9), shapes.outline().bounds());
+    assertEquals(
+        List.of(SourceCode.SVG_IGNORED),
+        findings.sorted().stream().map(finding -> finding.code()).toList());
+  }
 }

@@ -1,0 +1,206 @@
+package org.lapmark.document;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.lapmark.finding.Findings;
+import org.lapmark.measure.PrintedValue;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.wording.Wording;
+
+/** What makers read in the demo's instructions of all sizes. */
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class AllSizesTest {
+  private static final List<String> SIZES = List.of("S", "M", "L");
+
+  private List<Demo> demos;
+  private Wording wording;
+  private List<String> pages;
+  private String all;
+
+  @BeforeAll
+  void publish() throws Exception {
+    demos = SIZES.stream().map(size -> Demo.of(size, Look.STANDARD)).toList();
+    wording = demos.get(0).writer().wording(Locale.UK);
+    pages = Documents.texts(Demo.allSizes(demos, Paper.A4));
+    all = String.join(" ", pages);
+  }
+
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+  }
+
+  private static String led(List<String> texts) {
+    return "S " + texts.get(0) + ", M " + texts.get(1) + ", L " + texts.get(2);
+  }
+
+  /** The text pages of each size by themselves. */
+  private List<TextPages> texts() {
+    return demos.stream()
+        .map(
+            demo ->
+                new TextPagesBuilder(
+                        demo.manual().pattern(),
+                        new SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
+                        wording)
+                    .build(Optional.empty(), Optional.empty(), 1, true))
+        .toList();
+  }
+
+  @Test
+  void stepsListWhatDiffersBySize() {
+    List<List<PrintedValue>> bySize =
+        demos.stream().map(demo -> demo.manual().printing().all()).toList();
+    int differing = 0;
+    boolean rim = false;
+    for (int i = 0; i < bySize.get(0).size(); i++) {
+      int at = i;
+      List<String> values = bySize.stream().map(list -> plain(list.get(at).text())).toList();
+      if (values.stream().distinct().count() == 1) {
+        assertTrue(all.contains(values.get(0)), values.get(0));
+        assertFalse(all.contains("S " + values.get(0) + ", M"), values.get(0));
+      } else {
+        assertTrue(all.contains(led(values)), () -> led(values) + " in " + all);
+        differing++;
+        rim |= all.contains("exactly the rim of the end, " + led(values) + ".");
+      }
+    }
+    assertTrue(differing >= 5, "only " + differing + " differ");
+    assertTrue(rim, "the rim of each size");
+  }
+
+  @Test
+  void finishedMeasurementsHaveAColumnASize() {
+    assertTrue(all.contains("Measured S M L "), all);
+    List<TextPages> texts = texts();
+    int rows = texts.get(0).finished().size();
+    assertTrue(rows > 2);
+    for (int i = 0; i < rows; i++) {
+      StringBuilder row =
+          new StringBuilder(SizeWords.plain(texts.get(0).finished().get(i).label()));
+      for (TextPages text : texts) {
+        row.append(' ').append(SizeWords.plain(text.finished().get(i).value()));
+      }
+      assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
+    }
+  }
+
+  @Test
+  void shoppingHasAColumnASize() {
+    assertTrue(all.contains("Material Usable width S M L "), all);
+    assertTrue(all.contains("Part S M L "), all);
+    List<ManualPages.Shopping> shopping =
+        demos.stream().map(demo -> new ShoppingPage(demo.manual(), wording).build()).toList();
+    int rows = 0;
+    for (int i = 0; i < shopping.get(0).materials().size(); i++) {
+      for (int j = 0; j < shopping.get(0).materials().get(i).amounts().size(); j++) {
+        StringBuilder row =
+            new StringBuilder(shopping.get(0).materials().get(i).amounts().get(j).width());
+        for (ManualPages.Shopping one : shopping) {
+          row.append(' ').append(one.materials().get(i).amounts().get(j).amount());
+        }
+        assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
+        rows++;
+      }
+    }
+    assertTrue(rows > 6);
+    for (int i = 0; i < shopping.get(0).parts().size(); i++) {
+      StringBuilder row = new StringBuilder();
+      for (ManualPages.Shopping one : shopping) {
+        row.append(' ').append(one.parts().get(i).quantity().orElse("–"));
+      }
+      assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
+    }
+  }
+
+  @Test
+  void cutSizesThatDifferHaveAColumnASizeAndOthersStandOnce() {
+    String table = all.substring(all.indexOf("Sizes to rule onto the cloth No. Piece S M L "));
+    List<TextPages> texts = texts();
+    int differing = 0;
+    for (int i = 0; i < texts.get(0).pieces().size(); i++) {
+      if (texts.get(0).pieces().get(i).cutSize().isEmpty()) {
+        continue;
+      }
+      int at = i;
+      List<String> sizes =
+          texts.stream()
+              .map(text -> cutSize(text.pieces().get(at).cutSize().orElseThrow()))
+              .toList();
+      if (sizes.stream().distinct().count() == 1) {
+        assertEquals(all.indexOf(sizes.get(0)), all.lastIndexOf(sizes.get(0)), sizes.get(0));
+        assertTrue(all.contains(sizes.get(0)), sizes.get(0));
+      } else {
+        String row = texts.get(0).pieces().get(i).name() + " " + String.join(" ", sizes);
+        assertTrue(table.contains(row), () -> row + " in " + table);
+        differing++;
+      }
+    }
+    assertTrue(differing > 4);
+  }
+
+  private static String cutSize(TextPages.CutSize size) {
+    return plain(
+        size.across().text() + " × " + size.along().text() + (size.bias() ? " on the bias" : ""));
+  }
+
+  @Test
+  void saysWhatItIsOfAndWhatItLeavesOut() {
+    assertTrue(pages.get(0).contains("Sizes S, M, L"), pages.get(0));
+    assertTrue(pages.get(1).startsWith("Towpath handlebar bag, all sizes"), pages.get(1));
+    assertTrue(
+        all.contains("Cutting layouts, the page map and labels are in the documents of one"));
+    assertFalse(all.contains("Printing page"));
+    assertFalse(all.contains("cut along the dashed lines"));
+    assertEquals(2, all.split("Drawn in size M;", -1).length - 1);
+    for (int i = 0; i < pages.size(); i++) {
+      assertTrue(pages.get(i).contains("Page " + (i + 1) + " of " + pages.size()), pages.get(i));
+    }
+  }
+
+  @Test
+  void contentsNameThePagesOfTheirSections() {
+    for (String section : List.of("Materials", "What to cut", "Making it", "Take care")) {
+      int page = 0;
+      for (int i = 2; i < pages.size() && page == 0; i++) {
+        page = pages.get(i).contains("edition 1 " + section) ? i + 1 : 0;
+      }
+      assertTrue(pages.get(1).contains(section + " " + page), section + " " + page);
+    }
+  }
+
+  @Test
+  void oneSizeIsNotAllSizes() {
+    Demo demo = demos.get(0);
+    assertThrows(
+        IllegalArgumentException.class,
+        () ->
+            demo.writer()
+                .allSizes(
+                    List.of(demo.manual()), Paper.A4, demo.writer().styles(), new Findings()));
+  }
+
+  @Test
+  void whatNotEverySizeHasIsLedByItsSizes() {
+    SizeWords words = new SizeWords(SIZES, wording);
+    assertEquals("two", words.text(List.of("two", "two", "two")));
+    assertEquals("S 2, M 2, L 3", plain(words.text(List.of("2", "2", "3"))));
+    assertEquals(
+        List.of("firm", "S, L: thick"),
+        words.lists(List.of(List.of("firm", "thick"), List.of("firm"), List.of("firm", "thick"))));
+    assertEquals(
+        List.of("S 1, M 2, L 3 wide"),
+        words.lists(List.of(List.of("1"), List.of("2"), List.of("3 wide"))).stream()
+            .map(AllSizesTest::plain)
+            .toList());
+  }
+}
