@@ -56,8 +56,9 @@ final class PublishCommand implements Callable<Integer> {
       paramLabel = "PAPER",
       split = ",",
       description =
-          "Only these papers: a4, letter or shared (prints on both); files for other papers stay "
-              + "as they are.")
+          "Only these papers: a4, letter or shared (prints on both), and, made only when asked for, "
+              + "with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other "
+              + "papers stay as they are.")
   private List<String> papers = new ArrayList<>();
 
   @Option(
@@ -166,7 +167,7 @@ final class PublishCommand implements Callable<Integer> {
 
   private List<Paper> papersWanted() {
     return papers.stream()
-        .map(name -> Choice.of("paper", name, Publisher.PAPERS, Paper::id))
+        .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
         .distinct()
         .toList();
   }

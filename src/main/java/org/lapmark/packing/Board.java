@@ -242,8 +242,9 @@ final class Board {
         taken[row] = take(taken[row], grown.rows()[i], put.x());
       }
     }
-    int across = Math.max(columns, columnsFor(put.x() + turned.width()));
-    int down = Math.max(tileRows, rowsFor(put.y() + turned.height()));
+    // What is fixed lies inside its island, whatever its cells take beyond it.
+    int across = put.fixed() ? columns : Math.max(columns, columnsFor(put.x() + turned.width()));
+    int down = put.fixed() ? tileRows : Math.max(tileRows, rowsFor(put.y() + turned.height()));
     boolean same = across == columns && down == tileRows;
     // Where tiles meet depends on whether there is a next one.
     Tally newTally = same ? tally.copy() : empty(down, across);

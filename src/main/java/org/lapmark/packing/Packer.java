@@ -21,6 +21,9 @@ import org.lapmark.geometry.Affine;
  * where they could touch.
  */
 public final class Packer {
+  /** How many arrangements on one tile are tried for the one that reaches least far down. */
+  private static final int ONE_TILE_STARTS = 30;
+
   /** A limit on the tiles a side of an island, which bounds the work on absurd shapes. */
   private static final int MAX_SIDE = 60;
 
@@ -129,7 +132,7 @@ public final class Packer {
   }
 
   /** Boards with what they cost. */
-  private record Solution(List<Board> boards, int tiles, int joins, double together)
+  private record Solution(List<Board> boards, int tiles, int joins, int reach, double together)
       implements Comparable<Solution> {
     static Solution of(List<Board> boards) {
       int tiles = 0;
@@ -140,7 +143,8 @@ public final class Packer {
         joins += board.joins();
         together += board.free() * board.free() / Math.max(1, board.tiles());
       }
-      return new Solution(boards, tiles, joins, together);
+      int reach = boards.size() == 1 ? boards.get(0).lastRow() : 0;
+      return new Solution(boards, tiles, joins, reach, together);
     }
 
     double weight() {
@@ -151,18 +155,21 @@ public final class Packer {
     public int compareTo(Solution other) {
       int byTiles = Integer.compare(tiles, other.tiles);
       int byJoins = byTiles != 0 ? byTiles : Integer.compare(joins, other.joins);
-      return byJoins != 0 ? byJoins : Double.compare(other.together, together);
+      int byReach = byJoins != 0 ? byJoins : Integer.compare(reach, other.reach);
+      return byReach != 0 ? byReach : Double.compare(other.together, together);
     }
   }
 
   private Solution search(List<Board> fixed, List<Integer> loose, Search search) {
     Solution best = null;
-    for (int start = 0; start < 2; start++) {
+    for (int start = 0;
+        start < 2 || (start < ONE_TILE_STARTS && best.boards().size() == 1);
+        start++) {
       if (best != null && searcher.work() > search.work()) {
         break;
       }
       List<Board> boards = new ArrayList<>(fixed);
-      place(boards, ordered(loose, start % 2 == 1, 0), false, 0);
+      place(boards, ordered(loose, start % 2 == 1, start < 2 ? 0 : 0.4), false, 0);
       Solution solution = Solution.of(boards);
       best = best == null || solution.compareTo(best) < 0 ? solution : best;
     }

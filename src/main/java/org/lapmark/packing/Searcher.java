@@ -288,7 +288,7 @@ final class Searcher {
       for (int k = 0; k < own.length; k += 2) {
         block(taken, own[k] + left, own[k + 1] + left, across);
       }
-      work += taken.length;
+      work += taken.length + words;
       long all = -1;
       for (int w = 0; w < words - 1; w++) {
         all &= blocked[w];

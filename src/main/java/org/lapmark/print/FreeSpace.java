@@ -24,6 +24,27 @@ final class FreeSpace {
     this.taken = new boolean[width * height];
   }
 
+  /** A copy of the part of the map that a box overlaps; whole cells, and one at least. */
+  FreeSpace part(Box box) {
+    int left = Math.max(0, Math.min(width - 1, (int) ((box.minX() - area.minX()) / CELL)));
+    int top = Math.max(0, Math.min(height - 1, (int) ((box.minY() - area.minY()) / CELL)));
+    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
+    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    int partWidth = Math.max(1, right - left);
+    int partHeight = Math.max(1, bottom - top);
+    FreeSpace part =
+        new FreeSpace(
+            Box.at(
+                area.minX() + left * CELL,
+                area.minY() + top * CELL,
+                (partWidth + 0.01) * CELL,
+                (partHeight + 0.01) * CELL));
+    for (int y = 0; y < part.height; y++) {
+      System.arraycopy(taken, (top + y) * width + left, part.taken, y * part.width, part.width);
+    }
+    return part;
+  }
+
   /** Takes what a line covers, with paper left free around it. */
   void takeLine(List<Point> points, double clearance) {
     for (int i = 1; i < points.size(); i++) {

@@ -20,4 +20,53 @@ public record Paper(String id, double width, double height, Box window) {
 
   /** The page that prints unscaled on both: as wide as A4 and as high as Letter. */
   public static final Paper SHARED = new Paper("shared", 210, 279.4, Box.at(10, 12.7, 190, 254));
+
+  /** ISO 216 A0, for a copy shop. */
+  public static final Paper A0 = new Paper("a0", 841, 1189, Box.at(10, 10, 821, 1169));
+
+  /**
+   * A roll 36 in wide, for a copy shop: as long as the pieces need, and no longer than 200 in,
+   * which is as large as a page can be.
+   */
+  public static final Paper ROLL36 = new Paper("roll36", 914.4, 5080, Box.at(10, 10, 894.4, 5060));
+
+  /** For a projector above the table: no paper at all, and nothing to join. */
+  public static final Paper PROJECTOR =
+      new Paper("projector", 1220, 5080, Box.at(10, 10, 1200, 5060));
+
+  /** What a paper is. */
+  public enum Kind {
+    /** Pages for a printer at home, to be joined. */
+    PAGE,
+    /** A large sheet. */
+    SHEET,
+    /** A large sheet as long as needed. */
+    ROLL,
+    /** A picture for a projector. */
+    PROJECTOR
+  }
+
+  /**
+   * What the paper is, by its name.
+   *
+   * @return the kind; a page unless it is one of the large ones
+   */
+  public Kind kind() {
+    return switch (id) {
+      case "a0" -> Kind.SHEET;
+      case "roll36" -> Kind.ROLL;
+      case "projector" -> Kind.PROJECTOR;
+      default -> Kind.PAGE;
+    };
+  }
+
+  /** The same paper with another height, its margins kept. */
+  Paper cut(double newHeight) {
+    double margins = height - window.height();
+    return new Paper(
+        id,
+        width,
+        newHeight,
+        Box.at(window.minX(), window.minY(), window.width(), newHeight - margins));
+  }
 }

@@ -1,6 +1,7 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ import org.locationtech.jts.geom.Polygon;
  * @param pieces the pieces at their places, by number
  * @param art what is drawn of each, in the same order
  * @param square the test square
+ * @param endSquare a second one at the other end of a large sheet
  * @param cells the tiles that carry something, in reading order
  * @param joins where tiles are joined, in reading order of the first tile
  * @param columns how many columns the codes count
@@ -42,6 +44,7 @@ record SheetLayout(
     List<PlacedPiece> pieces,
     List<PieceArt> art,
     Box square,
+    Optional<Box> endSquare,
     List<Cell> cells,
     List<Join> joins,
     int columns,
@@ -62,12 +65,17 @@ record SheetLayout(
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static SheetLayout of(List<Piece> pieces, Paper paper, Tiling tiling, Search search) {
-    return of(pieces, paper, tiling, search, Optional.empty());
+    return of(pieces, paper, tiling, search, Optional.empty(), false);
   }
 
   /** Leaves what it can where an earlier arrangement had it. */
   static SheetLayout of(
-      List<Piece> pieces, Paper paper, Tiling tiling, Search search, Optional<Arranged> earlier) {
+      List<Piece> pieces,
+      Paper paper,
+      Tiling tiling,
+      Search search,
+      Optional<Arranged> earlier,
+      boolean squareAtEnd) {
     TileGrid grid = tiling.grid(paper);
     List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
     List<Shape> shapes = new ArrayList<>();
@@ -76,19 +84,33 @@ record SheetLayout(
       Polygon shape = PieceArt.shape(piece);
       shapes.add(new Shape(shape, Turns.of(shape, grid), false));
     }
-    Arrangement arrangement =
-        earlier.isEmpty()
-            ? Packer.pack(shapes, grid, search)
-            : Packer.pack(
-                shapes,
-                grid,
-                search,
-                Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap()),
-                earlier.get().islands());
+    List<Optional<Placement>> pins =
+        new ArrayList<>(
+            earlier.isPresent()
+                ? Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap())
+                : Collections.nCopies(shapes.size(), Optional.empty()));
+    List<Island> islands = earlier.map(Arranged::islands).orElse(List.of());
+    if (squareAtEnd) {
+      shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), false));
+      double x = grid.width() - grid.edge() - SQUARE;
+      double y = grid.height() - grid.edge() - SQUARE;
+      pins.add(Optional.of(new Placement(0, Affine.translation(x, y))));
+      islands = islands.isEmpty() ? List.of(new Island(1, 1)) : islands;
+    }
+    Arrangement arrangement = Packer.pack(shapes, grid, search, pins, islands);
     if (earlier.isEmpty()) {
       arrangement = inOrder(arrangement, sorted);
     }
     return new Laying(grid, tiling, paper, sorted, arrangement).lay();
+  }
+
+  /** The lowest that anything reaches, in sheet coordinates. */
+  double bottom() {
+    double bottom = square.maxY();
+    for (PieceArt piece : art) {
+      bottom = Math.max(bottom, piece.bounds().maxY());
+    }
+    return bottom;
   }
 
   PlanQuality quality(Paper paper, Tiling tiling) {
@@ -147,19 +169,24 @@ record SheetLayout(
                 pieces.get(i), Affine.translation(place.x(), place.y()).after(placement.map())));
         art.add(PieceArt.of(placed.get(i)));
       }
-      Placement squarePlacement = arrangement.placements().get(0);
-      Place squarePlace = places.get(squarePlacement.island());
-      Box square =
-          new Box(0, 0, SQUARE, SQUARE)
-              .moved(squarePlacement.map().apply(new Point(0, 0)))
-              .moved(new Point(squarePlace.x(), squarePlace.y()));
-
+      Box square = squareAt(0, places);
+      Optional<Box> endSquare =
+          arrangement.placements().size() > pieces.size() + 1
+              ? Optional.of(squareAt(pieces.size() + 1, places))
+              : Optional.empty();
       Map<Integer, TreeMap<Integer, Cell>> cells = new TreeMap<>();
       List<Join> joins = new ArrayList<>();
       int columns = 0;
       int rows = 0;
       for (int island = 0; island < arrangement.islands().size(); island++) {
-        addIsland(arrangement.islands().get(island), places.get(island), art, square, cells, joins);
+        addIsland(
+            arrangement.islands().get(island),
+            places.get(island),
+            art,
+            square,
+            endSquare,
+            cells,
+            joins);
       }
       List<Cell> ordered = new ArrayList<>();
       for (TreeMap<Integer, Cell> row : cells.values()) {
@@ -170,7 +197,15 @@ record SheetLayout(
         }
       }
       return new SheetLayout(
-          placed, art, square, ordered, numbered(joins), columns, rows, arranged());
+          placed, art, square, endSquare, ordered, numbered(joins), columns, rows, arranged());
+    }
+
+    private Box squareAt(int shape, Map<Integer, Place> places) {
+      Placement placement = arrangement.placements().get(shape);
+      Place place = places.get(placement.island());
+      return new Box(0, 0, SQUARE, SQUARE)
+          .moved(placement.map().apply(new Point(0, 0)))
+          .moved(new Point(place.x(), place.y()));
     }
 
     private Arranged arranged() {
@@ -216,6 +251,7 @@ record SheetLayout(
         Place place,
         List<PieceArt> art,
         Box square,
+        Optional<Box> endSquare,
         Map<Integer, TreeMap<Integer, Cell>> cells,
         List<Join> joins) {
       Box[][] cores = new Box[island.rows()][island.columns()];
@@ -229,6 +265,7 @@ record SheetLayout(
           Box core = cores[r][c];
           used[r][c] =
               core.overlaps(square)
+                  || endSquare.filter(core::overlaps).isPresent()
                   || art.stream()
                       .anyMatch(
                           piece ->

@@ -61,7 +61,23 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
       return new SheetPlan(paper, 0, 0, List.of(), List.of());
     }
     Tiling tiling = Tiling.of(pattern.source().masthead().joins());
-    SheetLayout layout = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier);
+    return switch (paper.kind()) {
+      case PAGE -> drawn(pattern, paper, tiling, pieces, earlier, false);
+      case SHEET -> drawn(pattern, paper, tiling, pieces, earlier, true);
+      case ROLL -> roll(pattern, paper, tiling, pieces, earlier);
+      case PROJECTOR -> projected(pattern, paper, tiling, pieces, earlier);
+    };
+  }
+
+  private SheetPlan drawn(
+      GradedPattern pattern,
+      Paper paper,
+      Tiling tiling,
+      List<Piece> pieces,
+      Optional<Arranged> earlier,
+      boolean squareAtEnd) {
+    SheetLayout layout =
+        SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, squareAtEnd);
     List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
     return new SheetPlan(
         paper,
@@ -71,6 +87,38 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         tiles,
         layout.quality(paper, tiling),
         Optional.of(layout.arranged()));
+  }
+
+  /** A roll is cut off below what lies on it, and a second test square. */
+  private SheetPlan roll(
+      GradedPattern pattern,
+      Paper paper,
+      Tiling tiling,
+      List<Piece> pieces,
+      Optional<Arranged> earlier) {
+    SheetLayout whole = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, false);
+    double used = whole.bottom() + tiling.gap() + SheetLayout.SQUARE + tiling.edge();
+    double height = used + tiling.caption() + paper.height() - paper.window().height();
+    if (whole.cells().size() > 1 || height > paper.height()) {
+      return drawn(pattern, paper, tiling, pieces, earlier, true);
+    }
+    return drawn(
+        pattern, paper.cut(Math.ceil(height)), tiling, pieces, Optional.of(whole.arranged()), true);
+  }
+
+  private SheetPlan projected(
+      GradedPattern pattern,
+      Paper paper,
+      Tiling tiling,
+      List<Piece> pieces,
+      Optional<Arranged> earlier) {
+    SheetLayout whole = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, false);
+    Paper picture = paper;
+    if (whole.cells().size() == 1) {
+      double margins = paper.height() - paper.window().height();
+      picture = paper.cut(Math.ceil(whole.bottom() + tiling.edge() + tiling.caption() + margins));
+    }
+    return new ProjectorPainter(this, pattern, picture, tiling, whole).plan();
   }
 
   /**

@@ -54,6 +54,9 @@ final class TilePainter {
   private static final double LEADER_DOT = 0.6;
   private static final double LONGEST_LEADER = 30;
 
+  /** How far from a piece its lettering is looked for a place, in millimetres. */
+  private static final double FAR = 300;
+
   /** How far a leader reaches into a piece, in millimetres. */
   private static final double LEADER_REACH = 2;
 
@@ -88,7 +91,8 @@ final class TilePainter {
       placed.put(cell, new ArrayList<>());
       lines(cell);
     }
-    square(layout.cells().get(0));
+    square(layout.cells().get(0), layout.square());
+    layout.endSquare().ifPresent(this::endSquare);
     layout.joins().forEach(this::join);
     corners();
     checkLines();
@@ -128,14 +132,23 @@ final class TilePainter {
         .toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
   }
 
-  private void square(Cell cell) {
-    Box box = layout.square();
+  private void endSquare(Box box) {
+    layout.cells().stream()
+        .filter(cell -> cell.core().contains(box.expanded(-0.01)))
+        .findFirst()
+        .ifPresent(cell -> square(cell, box));
+  }
+
+  private void square(Cell cell, Box box) {
     List<Item> list = items.get(cell);
     list.add(new Item.Shape(List.of(Path.rectangle(box)), "test-square"));
     spaces.get(cell).takeBox(box.expanded(CLEAR));
     List<TextBlock.Text> texts = new ArrayList<>();
     texts.add(new TextBlock.Text(wording.text("tile.square.name"), "test-square-name"));
     texts.add(new TextBlock.Text(wording.text("tile.square.check"), "test-square-text"));
+    if (paper.kind() != Paper.Kind.PAGE) {
+      texts.add(new TextBlock.Text(wording.text("tile.square.frame"), "test-square-text"));
+    }
     texts.add(
         new TextBlock.Text(
             wording.text(
@@ -443,7 +456,7 @@ final class TilePainter {
   private Cell inside(List<Supplier<PieceLabel.Form>> forms, PieceArt art, List<Cell> cells) {
     List<FreeSpace.Finder> finders = new ArrayList<>();
     for (Cell cell : cells) {
-      FreeSpace space = spaces.get(cell);
+      FreeSpace space = spaces.get(cell).part(art.bounds());
       finders.add(space.finder(space.inside(art.outline()), true));
     }
     Point middle = middle(art);
@@ -490,10 +503,11 @@ final class TilePainter {
       }
       Coordinate inner = part.getInteriorPoint().getCoordinate();
       Point dot = new Point(inner.x, inner.y);
-      FreeSpace space = spaces.get(cell);
+      Box around = new Box(dot.x(), dot.y(), dot.x(), dot.y()).expanded(FAR);
+      FreeSpace space = spaces.get(cell).part(around);
       boolean[] pieces = null;
       for (PieceArt other : layout.art()) {
-        if (other.bounds().overlaps(cell.shown())) {
+        if (other.bounds().overlaps(cell.shown()) && other.bounds().overlaps(around)) {
           pieces = union(pieces, space.inside(other.outline()));
         }
       }
@@ -643,11 +657,15 @@ final class TilePainter {
   }
 
   /**
-   * Ticks at the corners of the window: where one is missing, the printer has cut something off.
+   * Ticks at the corners of the window, or a whole frame on a large sheet: where some is missing,
+   * the printer has cut something off.
    */
   private List<Item> frame(Cell cell) {
     Box box = paper.window();
     Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
+    if (paper.kind() != Paper.Kind.PAGE) {
+      return List.of(new Item.Shape(List.of(Path.rectangle(box)), "sheet-frame"));
+    }
     List<Path> ticks = new ArrayList<>();
     for (double x : new double[] {box.minX(), box.maxX()}) {
       for (double y : new double[] {box.minY() + tiling.caption(), box.maxY()}) {
@@ -679,8 +697,9 @@ final class TilePainter {
   private List<Item> caption(Cell cell) {
     Box box = paper.window();
     Style bold = styles.style("tile-label-bold");
-    double baseline = box.minY() + lettering.ascent(bold);
-    double left = box.minX() + lettering.width(cell.code(), bold) + 3;
+    double inset = paper.kind() == Paper.Kind.PAGE ? 0 : 1;
+    double baseline = box.minY() + lettering.ascent(bold) + inset / 2;
+    double left = box.minX() + inset + lettering.width(cell.code(), bold) + 3;
     String text = "";
     String role = "tile-label";
     search:
@@ -698,7 +717,11 @@ final class TilePainter {
     }
     return List.of(
         new Item.Lettering(
-            cell.code(), new Point(box.minX(), baseline), Alignment.START, 0, "tile-label-bold"),
+            cell.code(),
+            new Point(box.minX() + inset, baseline),
+            Alignment.START,
+            0,
+            "tile-label-bold"),
         new Item.Lettering(text, new Point(left, baseline), Alignment.START, 0, role));
   }
 

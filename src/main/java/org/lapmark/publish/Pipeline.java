@@ -248,6 +248,32 @@ final class Pipeline {
     String size = pattern.variant().size();
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
+    if (paper.kind() == Paper.Kind.PAGE) {
+      texts(desk, made, plan, names, draft, files);
+    }
+    if (!plan.tiles().isEmpty()) {
+      files.add(
+          draft.write(
+              names.tiles(size, paper),
+              size,
+              paper.id(),
+              Manifest.TILES,
+              desk.tiles(pattern, plan)));
+    }
+    return files;
+  }
+
+  /** What is read, on pages that can be read. */
+  private static void texts(
+      Stages.Desk desk,
+      Manuals made,
+      SheetPlan plan,
+      FileNames names,
+      OutputFolder.Draft draft,
+      List<Manifest.Entry> files)
+      throws IOException {
+    Paper paper = plan.paper();
+    String size = made.standard.pattern().variant().size();
     files.add(
         draft.write(
             names.instructions(size, paper),
@@ -262,15 +288,6 @@ final class Pipeline {
             paper.id(),
             Manifest.COMPLETE,
             desk.complete(made.standard, plan)));
-    if (!plan.tiles().isEmpty()) {
-      files.add(
-          draft.write(
-              names.tiles(size, paper),
-              size,
-              paper.id(),
-              Manifest.TILES,
-              desk.tiles(pattern, plan)));
-    }
     if (made.large.isPresent()) {
       files.add(
           draft.write(
@@ -280,7 +297,6 @@ final class Pipeline {
               Manifest.LARGE_PRINT,
               desk.instructions(made.large.get(), plan)));
     }
-    return files;
   }
 
   /** Fonts belong to one thread, so each thread has a desk of its own. */
@@ -345,6 +361,9 @@ final class Pipeline {
     if (sizes > 1 && manuals.size() == sizes) {
       List<Manual> all = manuals.stream().map(Manuals::standard).toList();
       for (Paper paper : papers) {
+        if (paper.kind() != Paper.Kind.PAGE) {
+          continue;
+        }
         works.add(
             (desk, findings) -> {
               byte[] pages = desk.allSizes(all, paper, findings);

@@ -23,6 +23,13 @@ public record Publisher(Templates templates) {
   public static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER, Paper.SHARED);
 
   /**
+   * Every paper that can be asked for: beside those, large sheets and the projector, which have
+   * pieces alone.
+   */
+  public static final List<Paper> ALL_PAPERS =
+      List.of(Paper.A4, Paper.LETTER, Paper.SHARED, Paper.A0, Paper.ROLL36, Paper.PROJECTOR);
+
+  /**
    * What to publish.
    *
    * @param sizes the sizes wanted; empty for all

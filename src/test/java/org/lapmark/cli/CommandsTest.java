@@ -177,7 +177,7 @@ class CommandsTest {
         "publish a --papr a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
         "publish a --papr=a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
         "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
-        "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared)",
+        "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared, a0, roll36, projector)",
         "publish a --paper | Missing required parameter for option '--paper'",
         "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
         "walk | Missing required parameter: 'FOLDER'",
