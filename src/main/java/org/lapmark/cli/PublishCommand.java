@@ -8,7 +8,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
@@ -33,6 +36,9 @@ import picocli.CommandLine.Parameters;
           + "standard error."
     })
 final class PublishCommand implements Callable<Integer> {
+  private static final Pattern MEASURED =
+      Pattern.compile("([0-9]{1,4}(?:\\.[0-9]{1,3})?) ?[x×] ?([0-9]{1,4}(?:\\.[0-9]{1,3})?)");
+
   private static final Path OUTPUT = Path.of("build-output", "published");
 
   private final Console console;
@@ -60,6 +66,14 @@ final class PublishCommand implements Callable<Integer> {
               + "with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other "
               + "papers stay as they are.")
   private List<String> papers = new ArrayList<>();
+
+  @Option(
+      names = "--measured",
+      paramLabel = "WxH",
+      description =
+          "For one maker's printer: what the bars of 180 and 240 mm measured on her print, such as "
+              + "178.6x239.1. Pages are corrected for it and say so, in a folder of their own.")
+  private Optional<String> measured = Optional.empty();
 
   @Option(
       names = "--out",
@@ -166,6 +180,34 @@ final class PublishCommand implements Callable<Integer> {
   }
 
   private List<Paper> papersWanted() {
+    if (measured.isPresent()) {
+      Correction correction = correction(measured.get());
+      List<Paper> named = papersNamed();
+      return (named.isEmpty() ? Publisher.PAPERS : named)
+          .stream().map(paper -> paper.corrected(correction)).toList();
+    }
+    return papersNamed();
+  }
+
+  private static Correction correction(String text) {
+    Matcher matcher = MEASURED.matcher(text.strip());
+    if (!matcher.matches()) {
+      throw new RefusedException(
+          "‘" + text + "’ is no pair of measurements in millimetres; write it like 178.6x239.1");
+    }
+    double across = Double.parseDouble(matcher.group(1));
+    double down = Double.parseDouble(matcher.group(2));
+    if (!Correction.plausible(across, down)) {
+      throw new RefusedException(
+          "bars of 180 and 240 mm can't measure ‘"
+              + text
+              + "’: no printer is more than 6 % out; measure the bars of the printing page again,"
+              + " in millimetres, printed at 100 %");
+    }
+    return new Correction(across, down);
+  }
+
+  private List<Paper> papersNamed() {
     return papers.stream()
         .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
         .distinct()

@@ -71,14 +71,16 @@ final class PageMap {
 
   private Optional<Path> testSquare(Affine map) {
     Tile first = plan.tiles().get(0);
-    Point toSheet =
-        new Point(
-            first.window().minX() - plan.paper().window().minX(),
-            first.window().minY() - plan.paper().window().minY());
+    Correction correction = plan.paper().correction();
+    Affine toSheet =
+        Affine.translation(
+                first.window().minX() - plan.paper().asPrinted().window().minX(),
+                first.window().minY() - plan.paper().asPrinted().window().minY())
+            .after(Affine.scaling(correction.scaleX(), correction.scaleY()));
     return first.page().items().stream()
         .filter(item -> item instanceof Item.Shape shape && shape.role().equals("test-square"))
         .map(item -> ((Item.Shape) item).paths().get(0))
-        .map(path -> path.transformed(map.after(Affine.translation(toSheet.x(), toSheet.y()))))
+        .map(path -> path.transformed(map.after(toSheet)))
         .findFirst();
   }
 

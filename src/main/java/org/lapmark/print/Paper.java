@@ -9,8 +9,21 @@ import org.lapmark.geometry.Box;
  * @param width millimetres
  * @param height millimetres
  * @param window what may carry ink, in millimetres from the top left corner
+ * @param correction what the printer does to lengths, for which everything is corrected
  */
-public record Paper(String id, double width, double height, Box window) {
+public record Paper(String id, double width, double height, Box window, Correction correction) {
+  /**
+   * A paper for printers that keep the scale.
+   *
+   * @param id the name in commands and file names
+   * @param width millimetres
+   * @param height millimetres
+   * @param window what may carry ink, in millimetres from the top left corner
+   */
+  public Paper(String id, double width, double height, Box window) {
+    this(id, width, height, window, Correction.NONE);
+  }
+
   /** ISO 216 A4. */
   public static final Paper A4 = new Paper("a4", 210, 297, Box.at(10, 10, 190, 277));
 
@@ -67,6 +80,45 @@ public record Paper(String id, double width, double height, Box window) {
         id,
         width,
         newHeight,
-        Box.at(window.minX(), window.minY(), window.width(), newHeight - margins));
+        Box.at(window.minX(), window.minY(), window.width(), newHeight - margins),
+        correction);
+  }
+
+  /**
+   * The same paper for a printer that errs.
+   *
+   * @param measured what the printer does to lengths
+   * @return the paper
+   */
+  public Paper corrected(Correction measured) {
+    return new Paper(id, width, height, window, measured);
+  }
+
+  /**
+   * Whether documents on this paper are corrected for a printer.
+   *
+   * @return true when they are
+   */
+  public boolean isCorrected() {
+    return !correction.equals(Correction.NONE);
+  }
+
+  /** As large as the printer makes what it takes for this paper, in true millimetres. */
+  Paper asPrinted() {
+    return scaled(correction.scaleX(), correction.scaleY());
+  }
+
+  /** The paper that the printer makes as large as this. */
+  Paper beforePrinting() {
+    return scaled(1 / correction.scaleX(), 1 / correction.scaleY());
+  }
+
+  private Paper scaled(double x, double y) {
+    return new Paper(
+        id,
+        width * x,
+        height * y,
+        new Box(window.minX() * x, window.minY() * y, window.maxX() * x, window.maxY() * y),
+        correction);
   }
 }

@@ -28,8 +28,8 @@ final class PrintingPage {
 
   private static final double METRIC_SQUARE = 100;
   private static final double INCH_SQUARE = 76.2;
-  private static final double ACROSS = 180;
-  private static final double DOWN = 240;
+  static final double ACROSS = 180;
+  static final double DOWN = 240;
   private static final double CARD_WIDTH = 85.60;
   private static final double CARD_HEIGHT = 53.98;
   private static final double CARD_RADIUS = 3.18;
@@ -72,18 +72,11 @@ final class PrintingPage {
     double x = paper.window().minX() + (paper.window().width() - WIDTH) / 2;
     double y = paper.window().minY() + (paper.window().height() - HEIGHT) / 2;
     Affine map = Affine.translation(x, y);
-    return new Drawing(
-        paper.width(), paper.height(), items.stream().map(item -> moved(item, map)).toList());
-  }
-
-  private static Item moved(Item item, Affine map) {
-    if (item instanceof Item.Shape shape) {
-      return new Item.Shape(
-          shape.paths().stream().map(path -> path.transformed(map)).toList(), shape.role());
+    List<Item> placed = new ArrayList<>();
+    for (Item item : items) {
+      placed.add(Moved.by(map, item));
     }
-    Item.Lettering text = (Item.Lettering) item;
-    return new Item.Lettering(
-        text.text(), map.apply(text.anchor()), text.alignment(), text.angle(), text.role());
+    return new Drawing(paper.width(), paper.height(), placed);
   }
 
   private String text(String key) {
@@ -98,10 +91,19 @@ final class PrintingPage {
     for (int i = 1; i <= 3; i++) {
       letter(
           i + ".", LEFT, y + planner.lettering().ascent(style), Alignment.START, "page-text-bold");
-      y +=
-          paragraph(LEFT + indent, y, WIDTH - LEFT - indent, text("paper.how." + i), "page-text")
-              + 1.2;
+      y += paragraph(LEFT + indent, y, WIDTH - LEFT - indent, how(i), "page-text") + 1.2;
     }
+  }
+
+  private String how(int i) {
+    Correction correction = paper.correction();
+    return i == 3 && paper.isCorrected()
+        ? planner
+            .wording()
+            .text(
+                "paper.how.corrected",
+                Map.of("across", correction.across(), "down", correction.down()))
+        : text("paper.how." + i);
   }
 
   /** Sets a paragraph and gives its height. */

@@ -31,7 +31,8 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
   /**
    * Arranges the pieces that need paper and draws the tiles. A point of the sheet is drawn on a
    * tile's page at the same distance from the paper's window as it has from the tile's: nothing is
-   * scaled or turned. The first tile carries a test square of 10 cm, role {@code test-square}.
+   * scaled or turned, but for a paper that is corrected for a printer. The first tile carries a
+   * test square of 10 cm, role {@code test-square}.
    *
    * @param pattern the pattern in one variant
    * @param paper the paper
@@ -60,6 +61,47 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
     if (pieces.isEmpty()) {
       return new SheetPlan(paper, 0, 0, List.of(), List.of());
     }
+    if (!paper.isCorrected()) {
+      return plan(pattern, paper, pieces, earlier);
+    }
+    // Everything is laid out in true millimetres, as it shall come out, and then made so much
+    // smaller or larger as the printer will undo.
+    SheetPlan printed = plan(pattern, paper.asPrinted(), pieces, earlier);
+    Paper sent = printed.paper().beforePrinting();
+    return new SheetPlan(
+        sent,
+        printed.columns(),
+        printed.rows(),
+        printed.pieces(),
+        printed.tiles().stream()
+            .map(
+                tile ->
+                    new Tile(
+                        tile.code(),
+                        tile.column(),
+                        tile.row(),
+                        tile.window(),
+                        corrected(tile.page(), sent),
+                        tile.pieces(),
+                        tile.alternative(),
+                        tile.core(),
+                        tile.joined()))
+            .toList(),
+        printed.quality(),
+        printed.arranged());
+  }
+
+  private static Drawing corrected(Drawing page, Paper sent) {
+    Correction correction = sent.correction();
+    Affine map = Affine.scaling(1 / correction.scaleX(), 1 / correction.scaleY());
+    return new Drawing(
+        sent.width(),
+        sent.height(),
+        page.items().stream().map(item -> Moved.by(map, item)).toList());
+  }
+
+  private SheetPlan plan(
+      GradedPattern pattern, Paper paper, List<Piece> pieces, Optional<Arranged> earlier) {
     Tiling tiling = Tiling.of(pattern.source().masthead().joins());
     return switch (paper.kind()) {
       case PAGE -> drawn(pattern, paper, tiling, pieces, earlier, false);
@@ -160,12 +202,15 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
 
   /**
    * What the printing page shows at true scale: test squares, bars and card outline, with their
-   * words and the table from measured length to error and custom scale.
+   * words and the table from measured length to error and custom scale; corrected on a paper that
+   * is corrected for a printer.
    *
    * @param paper the paper
    * @return a drawing as large as the paper, to be printed unscaled
    */
   public Drawing printingPage(Paper paper) {
-    return new PrintingPage(this, paper).draw();
+    return paper.isCorrected()
+        ? corrected(new PrintingPage(this, paper.asPrinted()).draw(), paper)
+        : new PrintingPage(this, paper).draw();
   }
 }

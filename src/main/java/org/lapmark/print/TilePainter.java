@@ -622,7 +622,8 @@ final class TilePainter {
             paper.window().minX() - cell.window().minX(),
             paper.window().minY() - cell.window().minY());
     List<Item> page = new ArrayList<>(frame(cell));
-    items.get(cell).forEach(item -> page.add(moved(item, shift)));
+    Affine map = Affine.translation(shift.x(), shift.y());
+    items.get(cell).forEach(item -> page.add(Moved.by(map, item)));
     page.addAll(caption(cell));
     List<Integer> numbers =
         pieceIndexes.get(cell).stream().map(i -> layout.pieces().get(i).piece().number()).toList();
@@ -643,17 +644,6 @@ final class TilePainter {
     layout.joins().stream().filter(j -> j.second() == cell).forEach(j -> cells.add(j.first()));
     layout.joins().stream().filter(j -> j.first() == cell).forEach(j -> cells.add(j.second()));
     return cells;
-  }
-
-  private static Item moved(Item item, Point by) {
-    if (item instanceof Item.Shape shape) {
-      Affine map = Affine.translation(by.x(), by.y());
-      return new Item.Shape(
-          shape.paths().stream().map(path -> path.transformed(map)).toList(), shape.role());
-    }
-    Item.Lettering text = (Item.Lettering) item;
-    return new Item.Lettering(
-        text.text(), text.anchor().plus(by), text.alignment(), text.angle(), text.role());
   }
 
   /**
@@ -747,7 +737,22 @@ final class TilePainter {
       captions.add(wording.text("tile.caption", all));
     }
     captions.add(wording.text("tile.caption.short", arguments));
+    if (paper.isCorrected()) {
+      captions.replaceAll(this::corrected);
+    }
     return captions;
+  }
+
+  private String corrected(String caption) {
+    return wording.text(
+        "tile.caption.corrected",
+        Map.of(
+            "across",
+            paper.correction().across(),
+            "down",
+            paper.correction().down(),
+            "caption",
+            caption));
   }
 
   private String named(Piece piece) {

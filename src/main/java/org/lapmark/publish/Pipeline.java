@@ -203,7 +203,8 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
-    String pattern = one.folder.getFileName() + request.presentation().suffix();
+    String pattern =
+        one.folder.getFileName() + request.presentation().suffix() + measuredSuffix(papers);
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
@@ -239,6 +240,21 @@ final class Pipeline {
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
     }
+  }
+
+  /** Files for one maker's printer never take the place of those for all. */
+  private static String measuredSuffix(List<Paper> papers) {
+    return papers.stream()
+        .filter(Paper::isCorrected)
+        .findFirst()
+        .map(
+            paper ->
+                String.format(
+                    Locale.ROOT,
+                    ".measured-%.1fx%.1f",
+                    paper.correction().across(),
+                    paper.correction().down()))
+        .orElse("");
   }
 
   private static List<Manifest.Entry> documents(
