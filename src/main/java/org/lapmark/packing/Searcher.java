@@ -6,6 +6,12 @@ import java.util.TreeSet;
 
 /** Finds free places on boards, and counts the work this takes. */
 final class Searcher {
+  /**
+   * An edge of a shape nearer than this to where tiles meet, in cells, would lie on the line along
+   * which they are trimmed.
+   */
+  private static final double ON_LINE = 0.15;
+
   /** All turns of all shapes in a row. */
   private final List<Turned> turns = new ArrayList<>();
 
@@ -16,7 +22,6 @@ final class Searcher {
   private final List<List<Place>> alone = new ArrayList<>();
   private final Board empty;
   private long work;
-
   private long[] blocked = new long[8];
 
   Searcher(List<Shape> shapes, List<List<Turned>> turned, TileGrid grid) {
@@ -221,7 +226,35 @@ final class Searcher {
       }
       stretches.add(new int[] {at, last, from, to});
     }
+    for (int tile = 1; tile < tiles; tile++) {
+      double line =
+          sideways
+              ? board.grid().seamX(tile) - board.grid().edge()
+              : (board.grid().seamY(tile) - board.grid().edge()) / Turned.ROW;
+      int nearest = (int) Math.rint(line);
+      if (Math.abs(nearest - line) < ON_LINE) {
+        leaveOut(stretches, nearest);
+        leaveOut(stretches, nearest - size);
+      }
+    }
     return stretches;
+  }
+
+  /** Takes one place out of its stretch. */
+  private static void leaveOut(List<int[]> stretches, int at) {
+    for (int i = 0; i < stretches.size(); i++) {
+      int[] old = stretches.get(i);
+      if (old[0] <= at && at <= old[1]) {
+        stretches.remove(i);
+        if (at < old[1]) {
+          stretches.add(i, new int[] {at + 1, old[1], old[2], old[3]});
+        }
+        if (old[0] < at) {
+          stretches.add(i, new int[] {old[0], at - 1, old[2], old[3]});
+        }
+        return;
+      }
+    }
   }
 
   private int nextFree(int across) {

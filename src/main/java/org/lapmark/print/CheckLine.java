@@ -22,10 +22,15 @@ import org.locationtech.jts.geom.LineString;
  * @param sideways whether it runs to the right
  */
 record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
-  private static final double STEP = 2;
+  private static final double STEP = 5;
 
   /** How far a check line keeps from the ends and sides of its run, in millimetres. */
   private static final double MARGIN = 9;
+
+  /** Nearer than this to an outline, in millimetres, a line may be taken for a part of it. */
+  private static final double NEAR = 5;
+
+  private static final double BESIDE = 3;
 
   double length() {
     return from.distance(to);
@@ -126,8 +131,9 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     for (PieceArt art : layout.art()) {
       if (bounds.expanded(1).overlaps(art.bounds())) {
         sum += art.polygon().intersection(line).getLength();
-        // Lettering would stand across a thin piece; a line along an outline can't be told from it.
-        sum += 20 * Math.max(0, 2 - art.polygon().getExteriorRing().distance(line));
+        // A line that runs along an outline can't be told from it, whichever side it is on.
+        sum +=
+            BESIDE * art.polygon().getExteriorRing().buffer(NEAR, 2).intersection(line).getLength();
       }
     }
     return layout.square().expanded(2).overlaps(bounds.expanded(0.1)) ? sum + 1e6 : sum;

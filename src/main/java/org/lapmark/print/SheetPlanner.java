@@ -1,11 +1,15 @@
 package org.lapmark.print;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
@@ -81,6 +85,29 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
    */
   public Drawing pageMap(SheetPlan plan, Map<String, Integer> pages, double width, double height) {
     return new PageMap(this, plan, pages).draw(width, height);
+  }
+
+  /**
+   * A plan's pieces on one sheet, lines alone, at full size: what all tiles together show of them.
+   *
+   * @param plan the sheet; one with tiles
+   * @return the drawing, whose top left corner is that of the box around all windows
+   * @throws IllegalArgumentException when the plan has no tiles
+   */
+  public Drawing sheet(SheetPlan plan) {
+    Box all =
+        plan.tiles().stream()
+            .map(Tile::window)
+            .reduce(Box::union)
+            .orElseThrow(() -> new IllegalArgumentException("a plan without tiles"));
+    Affine map = Affine.translation(-all.minX(), -all.minY());
+    List<Item> items = new ArrayList<>();
+    for (PlacedPiece placed : plan.pieces()) {
+      for (PieceArt.Stroke stroke : PieceArt.of(placed).strokes()) {
+        items.add(new Item.Shape(List.of(stroke.path().transformed(map)), stroke.role()));
+      }
+    }
+    return new Drawing(all.width(), all.height(), items);
   }
 
   /**

@@ -112,11 +112,11 @@ final class TilePainter {
         pieceIndexes.get(cell).add(i);
       }
       for (PieceArt.Stroke stroke : art.strokes()) {
-        List<Path> parts = CurveClip.inside(stroke.path(), cell.shown());
+        List<Path> parts = Dashes.inside(stroke.path(), styles.style(stroke.role()), cell.shown());
         if (!parts.isEmpty()) {
           items.get(cell).add(new Item.Shape(parts, stroke.role()));
         }
-        for (Path part : parts) {
+        for (Path part : CurveClip.inside(stroke.path(), cell.shown())) {
           spaces.get(cell).takeLine(part.flattened(0.2), CLEAR);
         }
       }
@@ -224,10 +224,16 @@ final class TilePainter {
     for (boolean sideways : new boolean[] {true, false}) {
       for (CheckLine check : CheckLine.of(layout, sideways)) {
         for (Cell cell : check.cells()) {
-          List<Path> parts = CurveClip.inside(check.line(), cell.shown());
-          items.get(cell).add(new Item.Shape(parts, "check-line"));
-          parts.forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
+          items
+              .get(cell)
+              .add(
+                  new Item.Shape(
+                      Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
+                      "check-line"));
+          CurveClip.inside(check.line(), cell.shown())
+              .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
         }
+        boolean said = false;
         for (boolean last : new boolean[] {false, true}) {
           Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
           Point end = last ? check.to() : check.from();
@@ -235,14 +241,27 @@ final class TilePainter {
           Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
           items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
           spaces.get(cell).takeLine(tick.flattened(1), CLEAR);
-          checkText(check, cell, end);
+          said |= checkText(check, cell, end);
+        }
+        for (int i = 0; i < check.cells().size() && !said; i++) {
+          Cell cell = check.cells().get(i);
+          Point middle = cell.core().centre();
+          said =
+              checkText(
+                  check,
+                  cell,
+                  sideways
+                      ? new Point(middle.x(), check.from().y())
+                      : new Point(check.from().x(), middle.y()));
         }
       }
     }
   }
 
-  private void checkText(CheckLine check, Cell cell, Point end) {
-    String text = wording.text("tile.check", Map.of("length", Math.round(check.length())));
+  /** Puts the length beside the line near one of its points; false when there is no room. */
+  private boolean checkText(CheckLine check, Cell cell, Point end) {
+    String text =
+        wording.text("tile.check", Map.of("length", Long.toString(Math.round(check.length()))));
     TextBlock block =
         TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
     boolean turned = !check.sideways();
@@ -251,19 +270,21 @@ final class TilePainter {
         turned
             ? new Box(end.x() - reach, room(cell).minY(), end.x() + reach, room(cell).maxY())
             : new Box(room(cell).minX(), end.y() - reach, room(cell).maxX(), end.y() + reach);
-    spaces
-        .get(cell)
-        .finder(null, true)
-        .find(
-            turned ? block.height() : block.width(),
-            turned ? block.width() : block.height(),
-            end,
-            shared(near, room(cell)))
-        .ifPresent(
-            box -> {
-              items.get(cell).addAll(block.in(box, turned));
-              spaces.get(cell).takeBox(box.expanded(CLEAR));
-            });
+    Optional<Box> found =
+        spaces
+            .get(cell)
+            .finder(null, true)
+            .find(
+                turned ? block.height() : block.width(),
+                turned ? block.width() : block.height(),
+                end,
+                shared(near, room(cell)));
+    found.ifPresent(
+        box -> {
+          items.get(cell).addAll(block.in(box, turned));
+          spaces.get(cell).takeBox(box.expanded(CLEAR));
+        });
+    return found.isPresent();
   }
 
   /** The line of a join through all that a tile shows. */

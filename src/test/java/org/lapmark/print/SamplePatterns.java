@@ -33,6 +33,7 @@ import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PieceShape;
+import org.lapmark.source.JoinStyle;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SizeTable;
@@ -74,6 +75,10 @@ final class SamplePatterns {
   }
 
   static GradedPattern pattern(String size, List<Piece> pieces) {
+    return pattern(size, pieces, JoinStyle.OVERLAP);
+  }
+
+  static GradedPattern pattern(String size, List<Piece> pieces, JoinStyle joins) {
     Masthead masthead =
         new Masthead(
             text("Towpath handlebar bag"),
@@ -85,7 +90,8 @@ final class SamplePatterns {
             PrintForm.DEFAULT,
             text("1"),
             LocalDate.of(2026, 10, 12),
-            null);
+            null,
+            joins);
     PatternSource source =
         new PatternSource(
             "sample",

@@ -1,0 +1,232 @@
+package org.lapmark.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.lapmark.drawing.Item;
+import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.packing.Search;
+import org.lapmark.source.JoinStyle;
+
+class JoinsTest {
+  private static final SheetPlanner PLANNER = SamplePatterns.planner();
+
+  private static final Map<JoinStyle, SheetPlan> PLANS = plans();
+
+  private static Map<JoinStyle, SheetPlan> plans() {
+    Map<JoinStyle, SheetPlan> plans = new EnumMap<>(JoinStyle.class);
+    for (JoinStyle joins : JoinStyle.values()) {
+      plans.put(
+          joins,
+          PLANNER.plan(
+              SamplePatterns.pattern("M", GeneratedPatterns.pattern(9).pieces(), joins), Paper.A4));
+    }
+    return plans;
+  }
+
+  private static SheetPlan plan(JoinStyle joins) {
+    return PLANS.get(joins);
+  }
+
+  private static Point toSheet(Tile tile) {
+    Point corner = new Point(Paper.A4.window().minX(), Paper.A4.window().minY());
+    return new Point(tile.window().minX(), tile.window().minY()).minus(corner);
+  }
+
+  /** The paths of a role on a tile, in sheet coordinates. */
+  private static List<Path> paths(Tile tile, String role) {
+    List<Path> paths = new ArrayList<>();
+    for (Item item : tile.page().items()) {
+      if (item instanceof Item.Shape shape && shape.role().equals(role)) {
+        Point shift = toSheet(tile);
+        var map = org.lapmark.geometry.Affine.translation(shift.x(), shift.y());
+        shape.paths().forEach(path -> paths.add(path.transformed(map)));
+      }
+    }
+    return paths;
+  }
+
+  private static SheetLayout layout(JoinStyle joins) {
+    return SheetLayout.of(
+        GeneratedPatterns.pattern(9).pieces(), Paper.A4, Tiling.of(joins), Search.DEFAULT);
+  }
+
+  /** Where lines of pieces cross a join as a tile shows it, from the join's beginning. */
+  private static List<Long> crossings(Tile tile, Join join) {
+    List<Long> at = new ArrayList<>();
+    double reach = 0.02;
+    Box strip =
+        new Box(
+            join.from().x() - reach,
+            join.from().y() - reach,
+            join.to().x() + reach,
+            join.to().y() + reach);
+    for (Path path : paths(tile, "cutting-line")) {
+      for (Path part : CurveClip.inside(path, strip)) {
+        Point point = part.atLength(part.length() / 2);
+        at.add(
+            Math.round(
+                20
+                    * (join.sideways()
+                        ? point.y() - join.from().y()
+                        : point.x() - join.from().x())));
+      }
+    }
+    return at.stream().distinct().sorted().toList();
+  }
+
+  private static List<Long> marks(Tile tile, Join join) {
+    List<Long> at = new ArrayList<>();
+    for (Path path : paths(tile, "join-mark")) {
+      Point centre = ((Arc) path.curves().get(0)).centre();
+      boolean on =
+          join.sideways()
+              ? Math.abs(centre.x() - join.from().x()) < 1e-6
+                  && centre.y() > join.from().y()
+                  && centre.y() < join.to().y()
+              : Math.abs(centre.y() - join.from().y()) < 1e-6
+                  && centre.x() > join.from().x()
+                  && centre.x() < join.to().x();
+      if (on) {
+        at.add(
+            Math.round(
+                20
+                    * (join.sideways()
+                        ? centre.y() - join.from().y()
+                        : centre.x() - join.from().x())));
+      }
+    }
+    return at.stream().sorted().toList();
+  }
+
+  @ParameterizedTest
+  @EnumSource(JoinStyle.class)
+  void bothSidesShowTheSameLinesAndMarksAndOnlyOneWayRound(JoinStyle joins) {
+    SheetPlan plan = plan(joins);
+    Map<String, Tile> tiles = new LinkedHashMap<>();
+    plan.tiles().forEach(tile -> tiles.put(tile.code(), tile));
+    SheetLayout layout = layout(joins);
+    assertTrue(layout.joins().size() > 20);
+    for (Join join : layout.joins()) {
+      Tile first = tiles.get(join.first().code());
+      Tile second = tiles.get(join.second().code());
+      assertTrue(first.joined().contains(second.code()) && second.joined().contains(first.code()));
+      // Edge to edge, each side ends at the join: a slanted line is met a little apart.
+      long apart = joins == JoinStyle.BUTT ? 6 : 0;
+      List<Long> left = crossings(first, join);
+      List<Long> right = crossings(second, join);
+      assertEquals(left.size(), right.size(), first.code());
+      for (int i = 0; i < left.size(); i++) {
+        assertEquals((double) left.get(i), right.get(i), apart, first.code());
+      }
+      List<Long> marks = marks(first, join);
+      assertFalse(marks.isEmpty());
+      assertEquals(marks, marks(second, join));
+      // Turned end for end, the marks don't meet: 6 mm and more apart.
+      long whole = Math.round(20 * join.length());
+      for (long mark : marks) {
+        assertTrue(
+            marks.stream().noneMatch(other -> Math.abs(whole - mark - other) < 20 * 2),
+            join + " " + marks);
+      }
+    }
+  }
+
+  @Test
+  void quarterCirclesCloseWhereFourTilesMeet() {
+    Map<String, Double> turned = new TreeMap<>();
+    for (Tile tile : plan(JoinStyle.OVERLAP).tiles()) {
+      for (Path path : paths(tile, "corner-mark")) {
+        Arc arc = (Arc) path.curves().get(0);
+        String corner =
+            Math.round(arc.centre().x() * 1e4) + " " + Math.round(arc.centre().y() * 1e4);
+        turned.merge(corner, arc.startAngle(), Double::sum);
+        assertTrue(tile.core().expanded(1e-6).contains(path.bounds()), tile.code());
+      }
+    }
+    assertTrue(turned.size() > 2);
+    // The four begin at 0, 90, 180 and 270 degrees.
+    turned.values().forEach(sum -> assertEquals(3 * Math.PI, sum, 1e-9));
+  }
+
+  @ParameterizedTest
+  @EnumSource(JoinStyle.class)
+  void checkLinesRunThroughAsLongAsTheySay(JoinStyle joins) {
+    SheetPlan plan = plan(joins);
+    List<CheckLine> lines = new ArrayList<>(CheckLine.of(layout(joins), true));
+    lines.addAll(CheckLine.of(layout(joins), false));
+    assertTrue(lines.size() > 1);
+    for (CheckLine check : lines) {
+      assertEquals(Math.rint(check.length()), check.length(), 1e-9);
+      double length = check.length();
+      for (double at = 0.01; at < length; at += 3.1) {
+        Point point = check.line().atLength(at);
+        double nearest = Double.POSITIVE_INFINITY;
+        for (Tile tile : plan.tiles()) {
+          for (Path path : paths(tile, "check-line")) {
+            nearest = Math.min(nearest, path.distance(point));
+          }
+        }
+        // In the middle of the longest gap between dashes, half of it.
+        assertTrue(nearest <= 0.75 + 1e-6, nearest + " mm");
+      }
+      String text = "Check line: " + Math.round(length) + " mm from end to end";
+      assertTrue(
+          plan.tiles().stream()
+              .flatMap(tile -> tile.page().items().stream())
+              .anyMatch(item -> item instanceof Item.Lettering words && words.text().equals(text)),
+          text);
+    }
+  }
+
+  @Test
+  void onlySidesThatAreTrimmedHaveTrimLines() {
+    for (JoinStyle joins : JoinStyle.values()) {
+      SheetPlan plan = plan(joins);
+      SheetLayout layout = layout(joins);
+      for (Tile tile : plan.tiles()) {
+        long first =
+            layout.joins().stream().filter(j -> j.first().code().equals(tile.code())).count();
+        long second =
+            layout.joins().stream().filter(j -> j.second().code().equals(tile.code())).count();
+        long trims = paths(tile, "trim-line").size();
+        long folds = paths(tile, "fold-back").size();
+        long meets = paths(tile, "meet-line").size();
+        switch (joins) {
+          case OVERLAP -> assertEquals(List.of(first, 0L, second), List.of(trims, folds, meets));
+          case BUTT -> assertEquals(List.of(first + second, 0L, 0L), List.of(trims, folds, meets));
+          case NO_TRIM -> assertEquals(List.of(0L, first, second), List.of(trims, folds, meets));
+          default -> throw new IllegalStateException();
+        }
+        assertTrue(
+            paths(tile, "trim-line").stream().allMatch(p -> p.curves().get(0) instanceof Line));
+      }
+    }
+  }
+
+  @Test
+  void edgeToEdgeNothingIsShownTwice() {
+    List<Tile> tiles = plan(JoinStyle.BUTT).tiles();
+    for (Tile a : tiles) {
+      for (Tile b : tiles) {
+        if (a != b) {
+          assertFalse(a.core().expanded(-0.01).overlaps(b.core()), a.code() + " " + b.code());
+        }
+      }
+    }
+  }
+}
