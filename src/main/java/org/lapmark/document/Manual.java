@@ -17,6 +17,7 @@ import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Printing;
 import org.lapmark.text.Steps;
+import org.lapmark.text.Targets;
 
 /**
  * What the instructions of a pattern say in one variant, whatever the paper: parsed texts, printed
@@ -49,20 +50,7 @@ public record Manual(
     Optional<Figure> cover,
     Optional<Drawing> key) {
   /** What {@code [words](page:name)} can lead to. */
-  public static final List<String> PAGES =
-      List.of(
-          "printing",
-          "before",
-          "finished",
-          "fitting",
-          "materials",
-          "cutting",
-          "layouts",
-          "map",
-          "steps",
-          "cautions",
-          "labels",
-          "colophon");
+  public static final List<String> PAGES = Targets.PAGES;
 
   /** Copies the collections, keeping their order. */
   public Manual {
