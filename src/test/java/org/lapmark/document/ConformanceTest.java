@@ -52,6 +52,19 @@ class ConformanceTest {
   }
 
   @Test
+  void largeSheetsAndProjectorConform() throws Exception {
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    SheetPlanner planner =
+        new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
+    GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
+    for (Paper paper : List.of(Paper.ROLL36, Paper.PROJECTOR)) {
+      byte[] file = writer.tiles(pattern, planner.plan(pattern, paper), planner);
+      conforms(file, PDFAFlavour.PDFUA_1);
+      conforms(file, PDFAFlavour.PDFA_3_A);
+    }
+  }
+
+  @Test
   void theDemoConforms() throws Exception {
     conforms(Demo.of("L", Look.STANDARD).complete(Paper.LETTER), PDFAFlavour.PDFUA_1);
     conforms(Demo.of("S", Look.STANDARD).instructions(Paper.SHARED), PDFAFlavour.PDFA_3_A);
