@@ -10,11 +10,7 @@ import org.lapmark.packing.TileGrid;
 
 /**
  * Prints how the generated patterns come out on A4: pages and the bound, joins and those of a
- * carpet, processor time of one plan. After {@code mvn test-compile}:
- *
- * <pre>
- * mvn -q exec:java -Dexec.classpathScope=test -Dexec.mainClass=org.lapmark.print.ArrangingReport
- * </pre>
+ * carpet, processor time of arranging: {@code mvn -q -Parranging test-compile exec:java}.
  */
 public final class ArrangingReport {
   private ArrangingReport() {}
