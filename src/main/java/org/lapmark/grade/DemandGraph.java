@@ -15,7 +15,9 @@ import org.lapmark.finding.Position;
 
 /**
  * Values computed when they are first asked for, each once. A value that fails is reported once;
- * who depends on it fails silently. A cycle is reported once, named in full.
+ * who depends on it fails silently. A cycle is reported once, named in full. A graded pattern is
+ * read by several threads, and texts may ask for a value that nothing asked for before: one thread
+ * computes at a time.
  */
 final class DemandGraph {
   private final Findings findings;
@@ -45,7 +47,7 @@ final class DemandGraph {
    * @return the value
    * @throws Unavailable when it can't be computed
    */
-  Object demand(String node, Position asked, Supplier<?> compute) {
+  synchronized Object demand(String node, Position asked, Supplier<?> compute) {
     Object known = done.get(node);
     if (known != null) {
       return known;
