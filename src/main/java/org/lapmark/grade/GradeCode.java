@@ -35,7 +35,37 @@ public enum GradeCode implements FindingCode {
   /** A notch beyond its edge. */
   NOTCH_BEYOND_EDGE,
   /** The sides of a seam don't have the lengths they should. */
-  SEAM_LENGTHS_DIFFER;
+  SEAM_LENGTHS_DIFFER,
+  /** Something that the variant doesn't have. */
+  NAME_ABSENT,
+  /** An option where options aren't decided yet. */
+  OPTION_UNDECIDED,
+  /** What is chosen by default can't be made. */
+  DEFAULT_FORBIDDEN,
+  /** Nothing can be made in a size. */
+  ALL_FORBIDDEN,
+  /** Too many combinations to look at each. */
+  VARIANTS_IN_PAIRS(Severity.NOTE),
+  /** A piece that isn't cut in any variant. */
+  PIECE_NEVER_CUT(Severity.WARNING),
+  /** Bounds between which there is nothing. */
+  SOLVE_RANGE,
+  /** A tolerance that the condition's sides can't keep. */
+  SOLVE_TOLERANCE,
+  /** No value between the bounds makes the condition true. */
+  SOLVE_NO_SOLUTION,
+  /** Several values make the condition true. */
+  SOLVE_SEVERAL(Severity.WARNING);
+
+  private final Severity severity;
+
+  GradeCode() {
+    this(Severity.ERROR);
+  }
+
+  GradeCode(Severity severity) {
+    this.severity = severity;
+  }
 
   @Override
   public String id() {
@@ -44,6 +74,6 @@ public enum GradeCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return severity;
   }
 }

@@ -2,9 +2,12 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
@@ -26,14 +29,28 @@ public record Publisher(Templates templates) {
    *
    * @param sizes the sizes wanted; empty for all
    * @param papers the papers wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
    * @param output the folder that receives one folder a pattern
    */
-  public record Request(List<String> sizes, List<Paper> papers, Path output) {
-    /** Copies the lists. */
+  public record Request(
+      List<String> sizes, List<Paper> papers, SortedMap<String, String> choices, Path output) {
+    /** Copies the collections. */
     public Request {
       sizes = List.copyOf(sizes);
       papers = List.copyOf(papers);
+      choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
       Objects.requireNonNull(output);
+    }
+
+    /**
+     * What to publish with everything chosen as by default.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param output the folder that receives one folder a pattern
+     */
+    public Request(List<String> sizes, List<Paper> papers, Path output) {
+      this(sizes, papers, Collections.emptySortedMap(), output);
     }
   }
 

@@ -32,6 +32,7 @@ final class PanelReader {
     if (values == null) {
       return;
     }
+    reading.condition(values, name.position());
     panels.add(
         new PanelSource(name, shape(name, values), edges(values), chains(values), notches(values)));
   }
@@ -180,6 +181,7 @@ final class PanelReader {
               ? reading.number(parts.get("count"), "count", 1, 2)
               : Integer.valueOf(1);
       if (edge != null && at != null && count != null) {
+        reading.condition(parts, edge.position());
         notches.add(new PanelSource.NotchSource(edge, at, count));
       }
     }

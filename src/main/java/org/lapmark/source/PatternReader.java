@@ -9,7 +9,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
 /** Reads a pattern folder. */
@@ -115,7 +114,9 @@ public final class PatternReader {
             values.containsKey("hardware")
                 ? things.read(values.get("hardware"), Section.HARDWARE, "hardware")
                 : List.of(),
-            values.containsKey("measures") ? measures(values.get("measures"), reading) : List.of(),
+            values.containsKey("measures")
+                ? new MeasureReader(reading).read(values.get("measures"))
+                : List.of(),
             values.containsKey("finished") ? finished(values.get("finished"), reading) : List.of(),
             values.containsKey("panels")
                 ? new PanelReader(reading, drawings).read(values.get("panels"))
@@ -129,6 +130,7 @@ public final class PatternReader {
             new MakingReader(reading).read(values),
             steps,
             notes);
+    source = source.withOptions(new OptionReader(reading).read(values));
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       new References(reading, source, panels).check();
@@ -147,25 +149,12 @@ public final class PatternReader {
       }
       SourceFile file = files.text(path);
       if (file != null) {
-        notes.add(new NoteSource(name, SourceText.verbatim(file, 0, file.content().length())));
+        SourceText body = SourceText.verbatim(file, 0, file.content().length());
+        reading.passages(body);
+        notes.add(new NoteSource(name, body));
       }
     }
     return notes;
-  }
-
-  private static List<MeasureSource> measures(YamlNode node, Reading reading) {
-    List<MeasureSource> measures = new ArrayList<>();
-    reading.named(
-        node,
-        "measures",
-        true,
-        (name, value) -> {
-          Formula formula = reading.formula(value, name.text());
-          if (formula != null) {
-            measures.add(new MeasureSource(name, formula));
-          }
-        });
-    return measures;
   }
 
   private static List<FinishedSource> finished(YamlNode node, Reading reading) {
@@ -182,6 +171,7 @@ public final class PatternReader {
       TemplateText value =
           values.containsKey("value") ? reading.template(values.get("value"), "value") : null;
       if (label != null && value != null) {
+        reading.condition(values, label.source().position());
         rows.add(new FinishedSource(label, value));
       }
     }

@@ -35,6 +35,7 @@ final class SeamReader {
     if (values == null) {
       return null;
     }
+    reading.condition(values, name.position());
     Formula ease = values.containsKey("ease") ? reading.formula(values.get("ease"), "ease") : null;
     Formula tolerance =
         values.containsKey("tolerance")

@@ -14,6 +14,8 @@ enum Section {
           "copyright",
           "units",
           "rounding",
+          "options",
+          "forbidden",
           "hardware",
           "measures",
           "finished",
@@ -21,10 +23,16 @@ enum Section {
           "making",
           "tools",
           "use")),
+  /** Something that can be chosen. */
+  OPTION(List.of("label", "default"), List.of("choices", "text")),
+  /** A combination that can't be made. */
+  FORBIDDEN(List.of("when", "reason"), List.of()),
+  /** A measure with more than its formula. */
+  MEASURE(List.of(), List.of("value", "solve", "from", "to", "tolerance", "when")),
   /** What a maker should know before she begins. */
   MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
   /** A tool. */
-  TOOL(List.of("name"), List.of("hazards")),
+  TOOL(List.of("name"), List.of("hazards", "when")),
   /** How the finished article is used. */
   USE(List.of(), List.of("load_limit", "hazards")),
   /** How values are rounded. */
@@ -49,7 +57,8 @@ enum Section {
           "texture",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
       List.of("name"),
@@ -65,13 +74,15 @@ enum Section {
           "quantity",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A row of the finished measurements. */
-  FINISHED(List.of("label", "value"), List.of()),
+  FINISHED(List.of("label", "value"), List.of("when")),
   /** A panel. */
   PANEL(
       List.of(),
-      List.of("drawing", "scale", "rectangle", "strip", "inset", "edges", "chains", "notches")),
+      List.of(
+          "drawing", "scale", "rectangle", "strip", "inset", "edges", "chains", "notches", "when")),
   /** What a fixed drawing is scaled to. */
   SCALE(List.of(), List.of("width", "height")),
   /** A stated rectangle. */
@@ -81,15 +92,17 @@ enum Section {
   /** A panel derived from another. */
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge", "at"), List.of("count")),
+  NOTCH(List.of("edge", "at"), List.of("count", "when")),
   /** A piece. */
-  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances")),
+  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances", "when")),
+  /** An edge's own allowance with more than its formula. */
+  EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
   /** How many of a piece are cut from one material. */
-  CUT(List.of("material", "count"), List.of("reversed")),
+  CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */
-  SEAM(List.of("sides"), List.of("ease", "tolerance")),
+  SEAM(List.of("sides"), List.of("ease", "tolerance", "when")),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of("uses"));
+  STEP(List.of("id", "title", "stage"), List.of("uses", "when"));
 
   private final List<String> required;
   private final List<String> known;

@@ -97,12 +97,16 @@ final class StepReader {
     if (!named || title == null || stage == null) {
       return null;
     }
+    reading.condition(values, id.position());
+    SourceText text = SourceText.verbatim(file, body, file.content().length());
+    reading.passages(text);
+    reading.switches().askWords(title.text());
     return new StepSource(
         id,
         title,
         stage,
         values.containsKey("uses") ? reading.texts(values.get("uses"), "uses") : List.of(),
-        SourceText.verbatim(file, body, file.content().length()));
+        text);
   }
 
   private SourceText text(Map<String, YamlNode> values, String key) {
