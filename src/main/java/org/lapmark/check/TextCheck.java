@@ -35,6 +35,7 @@ final class TextCheck {
               texts.add(row.value());
             });
     source.steps().forEach(step -> texts.add(TemplateText.parse(step.body(), findings)));
+    source.options().options().forEach(option -> texts.add(option.text()));
     texts.removeIf(Objects::isNull);
     return texts;
   }
