@@ -8,7 +8,11 @@ import org.lapmark.measure.Formula;
 
 /** Reads the measures: a formula, or a map with a formula or with a condition to be solved. */
 final class MeasureReader {
+  /** How many measures may be solved for: each is a search of its own. */
+  static final int MOST_SOLVED = 20;
+
   private final Reading reading;
+  private int solvedSoFar;
 
   MeasureReader(Reading reading) {
     this.reading = reading;
@@ -60,6 +64,18 @@ final class MeasureReader {
       if (formula != null) {
         measures.add(new MeasureSource(name, formula));
       }
+      return;
+    }
+    if (++solvedSoFar > MOST_SOLVED) {
+      reading
+          .findings()
+          .add(
+              SourceCode.TOO_MANY_ENTRIES,
+              name.position(),
+              "what",
+              "measures that are solved for",
+              "limit",
+              Integer.toString(MOST_SOLVED));
       return;
     }
     Formula condition = reading.formula(values.get("solve"), "solve");

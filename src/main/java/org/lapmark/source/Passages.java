@@ -178,6 +178,9 @@ public final class Passages {
   }
 
   private SourceText selected(Predicate<SourceText> holds) {
+    if (lines.stream().noneMatch(Line::fence)) {
+      return text;
+    }
     StringBuilder chosen = new StringBuilder();
     List<Integer> places = new ArrayList<>();
     Map<Passage, Boolean> known = new LinkedHashMap<>();
