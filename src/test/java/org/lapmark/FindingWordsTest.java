@@ -48,6 +48,8 @@ class FindingWordsTest {
         assertTrue(format.getArgumentNames().isEmpty() || format.usesNamedArguments(), key);
         // A lone apostrophe before a brace hides an argument.
         assertFalse(pattern.contains("'{") && !pattern.contains("}'"), key);
+        // A space before a number's form would be printed before the number.
+        assertFalse(pattern.matches("(?s).*, *number, +[^}]*}.*"), key);
       }
     }
   }

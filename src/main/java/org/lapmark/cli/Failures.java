@@ -7,6 +7,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
@@ -31,7 +32,10 @@ final class Failures {
       } else if (problem instanceof AccessDeniedException) {
         reason = "access is denied";
       } else if (problem instanceof NotDirectoryException) {
-        reason = "there is no such folder";
+        reason =
+            Files.exists(Path.of(problem.getFile()))
+                ? "it is a file, not a folder"
+                : "there is no such folder";
       } else if (problem instanceof FileAlreadyExistsException) {
         reason = "it is there already";
       } else if (problem instanceof DirectoryNotEmptyException) {

@@ -11,8 +11,8 @@ public final class Nearest {
 
   /**
    * The known word nearest to a mistyped one, by the number of letters left out, added, changed or
-   * swapped with their neighbour. A word further away than a third of its length (but always one
-   * letter) is no help and not offered.
+   * swapped with their neighbour; capitals count for nothing if that is all. A word further away
+   * than a third of its length (but always one letter) is no help and not offered.
    *
    * @param word the word as written
    * @param known the words it could have been; of equally near ones the first is taken
@@ -25,6 +25,9 @@ public final class Nearest {
     String nearest = null;
     int least = Math.max(1, word.length() / 3) + 1;
     for (String candidate : known) {
+      if (candidate.equalsIgnoreCase(word)) {
+        return Optional.of(candidate);
+      }
       if (candidate.length() <= LONGEST && Math.abs(candidate.length() - word.length()) < least) {
         int distance = distance(word, candidate);
         // A word of which every letter differs isn't near, however short it is.

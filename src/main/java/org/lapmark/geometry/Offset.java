@@ -9,22 +9,51 @@ import java.util.List;
  *
  * <p>First every curve's {@link Parallel} is laid beside it and neighbours are joined: at a corner
  * that opens, by the mitre of the two tangents, or beyond the mitre limit by a straight cut square
- * to the line from corner to mitre; at a corner that closes, by a straight line; where two sides
- * run on in one direction at different distances, by a straight step. The closed line so made
- * crosses itself wherever a parallel doesn't fit: it is cut at its crossings, and what remains is
- * the boundary of what it winds round, as curves.
+ * to the line from corner to mitre; at a corner that closes, by way of the corner; where two sides
+ * run on in one direction at different distances, by a straight step. Where sides of different
+ * distances meet at an obtuse corner, the narrow side's line goes on until it meets the wide one's
+ * parallel, if that leaves at least half of it. The closed line so made crosses itself wherever a
+ * parallel doesn't fit: it is cut at its crossings, and what remains is the boundary of what it
+ * winds round, as curves.
+ *
+ * <p>A side that doesn't move is a fold, or a raw edge: its line goes on straight until it meets
+ * its neighbour's parallel, at an obtuse corner or where it runs on smoothly, so that the unfolded
+ * pieces join along one straight line. Only where it meets nothing the neighbour's parallel ends
+ * square to it.
  *
  * <p>A full turn of the line on the wrong side of its outline, as of a circle moved inwards by more
  * than its diameter, is recognised by its distance from the outline and left out.
  */
 public final class Offset {
-  /** A corner's mitre may reach as far from the corner as this many times the larger distance. */
+  /**
+   * A corner's mitre may reach as far from the corner as this many times the larger distance. A
+   * corner cut blunt passes the line to its mitre at that reach; the two ends of the cut lie within
+   * the larger distance of that line, so that nothing lies farther from the outline than {@code
+   * sqrt(1 + 2.5 * 2.5)}, some 2.7, times the larger distance.
+   */
   public static final double MITRE_LIMIT = 2.5;
 
   /** Neighbours whose ends are nearer than this are joined by bending their ends together. */
-  private static final double NUDGE = 2e-3;
+  static final double NUDGE = 2e-3;
+
+  /** A neighbour's line that ends a strip by less than this is met by bending. */
+  static final double STUB = NUDGE / 2;
 
   private static final double RIGHT_ANGLE = Math.PI / 2;
+
+  /** Turns of less than this, in radians, are none. */
+  private static final double LEVEL = 1e-9;
+
+  /** A corner closes when it turns by more than this; less is a smooth join with rounding. */
+  private static final double CLOSING = 1e-6;
+
+  /** A fold runs on smoothly into its neighbour when it turns by less, as drawn curves do. */
+  private static final double SMOOTH = 1e-2;
+
+  /** How much of a strip a narrower neighbour's line may take away, and how much a fold's. */
+  private static final double ROOM = 0.5;
+
+  private static final double FOLD_ROOM = 0.95;
 
   /**
    * One side of an outline.
@@ -42,22 +71,6 @@ public final class Offset {
    * @param order where it stood on the line before crossings were resolved; only for sorting
    */
   public record Part(int side, Curve curve, double order) {}
-
-  /** A curve's parallel with the ends and directions that its joins need. */
-  private record Strip(
-      int side,
-      double distance,
-      List<Curve> curves,
-      Point corner,
-      Point start,
-      Point end,
-      Point tangentIn,
-      Point tangentOut) {
-    /** How much of it may be trimmed at one end. */
-    double room() {
-      return curves.stream().mapToDouble(Curve::length).sum() / 2;
-    }
-  }
 
   private final List<Side> sides;
   private final double sign;
@@ -184,81 +197,129 @@ public final class Offset {
   private List<Part> raw() {
     List<Strip> strips = new ArrayList<>();
     for (int i = 0; i < sides.size(); i++) {
-      double distance = sides.get(i).distance();
       for (Curve whole : sides.get(i).path().curves()) {
         for (Curve curve : Parallel.smoothParts(whole)) {
           if (curve.length() > Path.JOIN_TOLERANCE) {
-            strips.add(strip(i, distance, curve));
+            strips.add(new Strip(i, sides.get(i).distance(), curve));
           }
         }
       }
     }
-    List<Part> raw = new ArrayList<>();
-    for (int i = 0; i < strips.size(); i++) {
-      Strip strip = strips.get(i);
-      for (Curve curve : strip.curves()) {
-        raw.add(new Part(strip.side(), curve, raw.size()));
+    int count = strips.size();
+    boolean[] meeting = new boolean[count];
+    for (int i = 0; i < count; i++) {
+      meeting[i] = strips.get(i).meets(strips.get((i + 1) % count));
+    }
+    Point[] cuts = new Point[count];
+    for (int i = 0; i < count && trims; i++) {
+      if (!meeting[i]) {
+        cuts[i] = trimmed(strips, i, meeting);
       }
-      join(strip, strips.get((i + 1) % strips.size()), raw);
+    }
+    List<Part> raw = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      Strip strip = strips.get(i);
+      Strip next = strips.get((i + 1) % count);
+      for (Curve curve : strip.curves()) {
+        raw.add(new Part(strip.side, curve, raw.size()));
+      }
+      if (cuts[i] != null) {
+        line(raw, strip.side, strip.end(), cuts[i]);
+        line(raw, next.side, cuts[i], next.start());
+      } else if (!meeting[i]) {
+        join(strip, next, raw);
+      }
     }
     return raw;
   }
 
-  private static Strip strip(int side, double distance, Curve curve) {
-    Point in = curve.tangent(0);
-    Point out = curve.tangent(1);
-    return new Strip(
-        side,
-        distance,
-        Parallel.of(curve, distance),
-        curve.start(),
-        curve.start().plus(Parallel.outwards(in).times(distance)),
-        curve.end().plus(Parallel.outwards(out).times(distance)),
-        in,
-        out);
+  /** Whether one of two neighbours stays where it is, as a fold does, and the other moves. */
+  private static boolean isFold(Strip a, Strip b) {
+    return (a.distance == 0) != (b.distance == 0);
+  }
+
+  /**
+   * Where a narrow strip's line, going on past their corner, cuts the end of its wider neighbour:
+   * that end is taken away. Null where it doesn't, or where too little of the neighbour would be
+   * left.
+   */
+  private Point trimmed(List<Strip> strips, int index, boolean[] meeting) {
+    Strip a = strips.get(index);
+    Strip b = strips.get((index + 1) % strips.size());
+    Point t = a.tangentOut;
+    Point u = b.tangentIn;
+    double turn = sign * StrictMath.atan2(t.cross(u), t.dot(u));
+    if (turn >= RIGHT_ANGLE || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
+      return null;
+    }
+    boolean later = Math.abs(b.distance) > Math.abs(a.distance);
+    List<Strip> run = new ArrayList<>();
+    int step = later ? 1 : -1;
+    int at = later ? (index + 1) % strips.size() : index;
+    do {
+      run.add(strips.get(at));
+      int join = later ? at : Math.floorMod(at - 1, strips.size());
+      at = Math.floorMod(at + step, strips.size());
+      if (!meeting[join] || strips.get(at).side != run.get(0).side) {
+        break;
+      }
+    } while (run.size() < strips.size());
+    Point from = later ? a.end() : b.start();
+    Point along = later ? t : u.times(-1);
+    if (!isFold(a, b)) {
+      Point corner = b.corner;
+      Point gap = b.start().minus(a.end());
+      double cross = t.cross(u);
+      double ahead = gap.cross(u) / cross;
+      double behind = t.cross(gap) / cross;
+      double reach = Math.max(Math.abs(a.distance), Math.abs(b.distance));
+      Point mitre = a.end().plus(t.times(ahead));
+      if (Math.min(ahead, behind) >= -STUB || mitre.distance(corner) > limit(reach)) {
+        return null;
+      }
+    }
+    return Strip.cut(run, later, from, along, isFold(a, b) ? FOLD_ROOM : ROOM);
+  }
+
+  private static double limit(double reach) {
+    return MITRE_LIMIT * reach * (1 + 1e-12);
   }
 
   private void join(Strip a, Strip b, List<Part> raw) {
     Point from = a.end();
     Point to = b.start();
-    if (from.distance(to) <= NUDGE) {
-      return;
-    }
-    Point t = a.tangentOut();
-    Point u = b.tangentIn();
+    Point t = a.tangentOut;
+    Point u = b.tangentIn;
     double cross = t.cross(u);
     double turn = StrictMath.atan2(cross, t.dot(u));
-    boolean opens = turn * sign > 0;
-    double reach = Math.max(Math.abs(a.distance()), Math.abs(b.distance()));
-    int wider = Math.abs(a.distance()) > Math.abs(b.distance()) ? a.side() : b.side();
-    Point corner = b.corner();
-    if (!opens) {
+    boolean closes = turn * sign < -CLOSING;
+    double reach = Math.max(Math.abs(a.distance), Math.abs(b.distance));
+    int wider = Math.abs(a.distance) > Math.abs(b.distance) ? a.side : b.side;
+    Point corner = b.corner;
+    if (closes) {
       // By way of the corner, so that the line goes round each strip as a whole.
-      line(raw, a.side(), from, corner);
-      line(raw, b.side(), corner, to);
+      line(raw, a.side, from, corner);
+      line(raw, b.side, corner, to);
       return;
     }
     Point gap = to.minus(from);
     double ahead = gap.cross(u) / cross;
     double behind = t.cross(gap) / cross;
     Point mitre = from.plus(t.times(ahead));
-    boolean parallel = Math.abs(cross) < 1e-9;
-    if (!parallel && mitre.distance(corner) <= MITRE_LIMIT * reach * (1 + 1e-12)) {
-      // A wide strip that its neighbour's line cuts short gets a tail across it, which goes with
-      // the crossing.
-      Point tip = mitre;
-      boolean tooShort = -ahead > a.room() || -behind > b.room();
-      if (Math.min(ahead, behind) < -NUDGE && (!trims || tooShort)) {
+    boolean parallel = Math.abs(cross) < LEVEL;
+    if (!parallel && mitre.distance(corner) <= limit(reach)) {
+      if (Math.min(ahead, behind) < -STUB) {
         line(raw, wider, from, to);
         return;
       }
-      if (ahead < -NUDGE) {
-        tip = mitre.minus(u.times(0.5 + behind / 4));
-      } else if (behind < -NUDGE) {
-        tip = mitre.plus(t.times(0.5 + ahead / 4));
+      // A stub backwards over the strip's own end would stay as a spike: the strip's end is bent to
+      // the tip instead.
+      if (ahead >= 0) {
+        line(raw, a.side, from, mitre);
       }
-      line(raw, a.side(), from, tip);
-      line(raw, b.side(), tip, to);
+      if (behind >= 0) {
+        line(raw, b.side, mitre, to);
+      }
     } else if (Math.abs(turn) < RIGHT_ANGLE) {
       line(raw, wider, from, to);
     } else {
@@ -270,20 +331,20 @@ public final class Offset {
   private static void blunt(Strip a, Strip b, Point away, double reach, List<Part> raw) {
     Point from = a.end();
     Point to = b.start();
-    Point corner = b.corner();
-    double ahead = (reach - from.minus(corner).dot(away)) / a.tangentOut().dot(away);
-    double behind = (reach - to.minus(corner).dot(away)) / -b.tangentIn().dot(away);
+    Point corner = b.corner;
+    double ahead = (reach - from.minus(corner).dot(away)) / a.tangentOut.dot(away);
+    double behind = (reach - to.minus(corner).dot(away)) / -b.tangentIn.dot(away);
     if (!(ahead >= 0 && behind >= 0)) {
-      line(raw, a.side(), from, to);
+      line(raw, a.side, from, to);
       return;
     }
-    Point left = from.plus(a.tangentOut().times(ahead));
-    Point right = to.minus(b.tangentIn().times(behind));
+    Point left = from.plus(a.tangentOut.times(ahead));
+    Point right = to.minus(b.tangentIn.times(behind));
     Point middle = left.towards(right, 0.5);
-    line(raw, a.side(), from, left);
-    line(raw, a.side(), left, middle);
-    line(raw, b.side(), middle, right);
-    line(raw, b.side(), right, to);
+    line(raw, a.side, from, left);
+    line(raw, a.side, left, middle);
+    line(raw, b.side, middle, right);
+    line(raw, b.side, right, to);
   }
 
   private static void line(List<Part> raw, int side, Point from, Point to) {

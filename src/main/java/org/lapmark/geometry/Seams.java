@@ -9,11 +9,15 @@ final class Seams {
   /** Half of what a path allows, so that a later affine map of the loop keeps within it too. */
   private static final double EXACT = Path.JOIN_TOLERANCE / 2;
 
+  /** A curve shorter than this many gaps is better left as it is. */
+  private static final int FEW = 10;
+
   private Seams() {}
 
   /**
-   * A loop whose curves meet. Gaps up to a bound are closed by moving the ends of a line or of a
-   * cubic; an arc gives way only to another arc, as cubics.
+   * A loop whose curves meet. Gaps up to a bound are closed by moving the end of a line, or else of
+   * a cubic; an arc gives way only to another arc, as cubics. A curve hardly longer than the gap
+   * would turn about: then its longer neighbour moves.
    */
   static List<Part> closed(List<Part> loop, double bound) {
     List<Part> parts = new ArrayList<>(loop);
@@ -35,13 +39,23 @@ final class Seams {
           parts.add(i + k, new Part(part.side(), cubics.get(k), part.order()));
         }
         i--;
-      } else if (before instanceof Arc || before instanceof Cubic && after instanceof Line) {
+      } else if (laterMoves(before, after, gap)) {
         parts.set(next, with(parts.get(next), moved(after, before.end(), after.end())));
       } else {
         parts.set(i, with(parts.get(i), moved(before, before.start(), after.start())));
       }
     }
     return parts;
+  }
+
+  private static boolean laterMoves(Curve before, Curve after, double gap) {
+    if (before instanceof Arc || after instanceof Arc) {
+      return before instanceof Arc;
+    }
+    boolean later = before instanceof Cubic && after instanceof Line;
+    double moving = (later ? after : before).length();
+    double staying = (later ? before : after).length();
+    return moving < FEW * gap && staying > moving ? !later : later;
   }
 
   private static Part with(Part part, Curve curve) {

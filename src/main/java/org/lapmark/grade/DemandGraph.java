@@ -24,6 +24,9 @@ import org.lapmark.finding.Position;
  * that is tried is kept for the next trial.
  */
 final class DemandGraph {
+  /** Far more than a pattern needs, and few enough for the stack of any thread. */
+  static final int MOST_UNDER_WAY = 100;
+
   private final Findings findings;
   private final DemandGraph above;
   private final Map<String, Object> kept;
@@ -31,6 +34,7 @@ final class DemandGraph {
   private final Set<String> failed = new LinkedHashSet<>();
   private final Set<String> trying = new LinkedHashSet<>();
   private final Deque<String> underWay = new ArrayDeque<>();
+  private boolean depthReported;
 
   DemandGraph(Findings findings) {
     this(findings, null, null);
@@ -99,6 +103,10 @@ final class DemandGraph {
       reportCycle(node, asked);
       throw new Unavailable();
     }
+    if (depth() >= MOST_UNDER_WAY) {
+      reportDepth(asked);
+      throw new Unavailable();
+    }
     underWay.addLast(node);
     try {
       Object value = compute.get();
@@ -127,6 +135,10 @@ final class DemandGraph {
     }
   }
 
+  private int depth() {
+    return underWay.size() + (above == null ? 0 : above.depth());
+  }
+
   private Object known(String node) {
     Object known = done.get(node);
     if (known != null) {
@@ -152,6 +164,15 @@ final class DemandGraph {
 
   private boolean hasFailed(String node) {
     return failed.contains(node) || above != null && above.kept == null && above.hasFailed(node);
+  }
+
+  /** Once, because every further part of the same row would say it again. */
+  private void reportDepth(Position asked) {
+    if (!depthReported) {
+      depthReported = true;
+      findings.add(
+          Finding.of(GradeCode.VALUE_TOO_DEEP, asked, "limit", Integer.toString(MOST_UNDER_WAY)));
+    }
   }
 
   private void reportCycle(String node, Position asked) {

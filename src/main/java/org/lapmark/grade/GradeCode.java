@@ -20,6 +20,8 @@ public enum GradeCode implements FindingCode {
   REFERENCE_KIND,
   /** Values that are defined by each other. */
   VALUE_CYCLE,
+  /** A value at the end of too long a row of values, each computed from the next. */
+  VALUE_TOO_DEEP,
   /** A value that isn't a length where one is needed. */
   NOT_A_LENGTH,
   /** A length that must be above zero and isn't. */
@@ -30,6 +32,8 @@ public enum GradeCode implements FindingCode {
   ALLOWANCE_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
+  /** A piece that would need more paper than anybody joins. */
+  PIECE_TOO_LARGE,
   /** More pieces reversed than cut. */
   CUT_REVERSED,
   /** A notch beyond its edge. */

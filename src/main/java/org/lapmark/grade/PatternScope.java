@@ -199,8 +199,7 @@ final class PatternScope implements Scope {
       throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
     requirePresence(source.id().position(), name.part(0, dot));
-    Formula formula = source.properties().get(property);
-    if (formula == null) {
+    if (!source.properties().containsKey(property)) {
       throw fault(
           GradeCode.PROPERTY_UNKNOWN,
           name.position(dot + 1, name.text().length()),
@@ -211,10 +210,13 @@ final class PatternScope implements Scope {
           "property",
           property);
     }
-    return compute(name.text(), name.position(), formula);
+    return compute(name.text(), name.position(), source.properties().get(property));
   }
 
   private Value compute(String node, Position asked, Formula formula) {
+    if (formula == null) {
+      throw new DemandGraph.Unavailable();
+    }
     return (Value) graph.demand(node, asked, () -> formula.evaluate(this));
   }
 

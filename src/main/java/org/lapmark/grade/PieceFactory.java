@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.geometry.Box;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
@@ -21,6 +22,9 @@ import org.lapmark.source.PieceSource.CutSource;
 
 /** Builds the pieces of one variant. */
 final class PieceFactory {
+  /** In millimetres; about twenty tiles in a row. */
+  private static final double LONGEST_ON_PAPER = 4000;
+
   private final PatternScope scope;
   private final Variant variant;
   private final PanelFactory panels;
@@ -55,7 +59,29 @@ final class PieceFactory {
     for (CutSource cut : source.cuts()) {
       cut(cut).ifPresent(cuts::add);
     }
-    return new Piece(source.number(), name, shape, cuts, statedSize(panel, allowances));
+    Optional<StatedSize> stated = statedSize(panel, allowances);
+    if (stated.isEmpty()) {
+      checkExtent(source, shape);
+    }
+    return new Piece(source.number(), name, shape, cuts, stated);
+  }
+
+  private void checkExtent(PieceSource source, PieceShape shape) {
+    Box bounds = shape.cuttingLine().path().bounds();
+    if (bounds.width() > LONGEST_ON_PAPER || bounds.height() > LONGEST_ON_PAPER) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.PIECE_TOO_LARGE,
+              source.panel().position(),
+              "width",
+              Rounded.hundredth(bounds.width()),
+              "height",
+              Rounded.hundredth(bounds.height()),
+              "limit",
+              Rounded.hundredth(LONGEST_ON_PAPER),
+              "size",
+              variant.size()));
+    }
   }
 
   private Map<String, Double> allowances(PieceSource source, Panel panel) {

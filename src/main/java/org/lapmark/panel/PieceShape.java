@@ -25,7 +25,9 @@ public record PieceShape(
 
   /**
    * Builds a piece's shape. Corners of the cutting line are mitred up to 2.5 times the allowance
-   * and cut square beyond it; where allowances change on a straight or smooth run the line steps.
+   * and cut square beyond it; where allowances change on a straight or smooth run the line steps,
+   * but an edge without allowance, as a fold is, goes on straight until it meets its neighbour's
+   * cutting line.
    *
    * <p>A notch runs from the cutting line inwards, along the normal of the stitching line at its
    * place, for 5 mm or half the allowance, whichever is less; a double notch is two such lines side

@@ -20,7 +20,9 @@ import org.lapmark.source.PatternSource;
 record RealStages(Templates templates) implements Stages {
   @Override
   public PatternSource read(Path folder, Findings findings) throws IOException {
-    return PatternReader.read(folder, findings);
+    PatternSource source = PatternReader.read(folder, findings);
+    PrintableTexts.check(source, new DocumentWriter(templates)::missingGlyphs, findings);
+    return source;
   }
 
   @Override

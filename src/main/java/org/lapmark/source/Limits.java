@@ -16,6 +16,8 @@ package org.lapmark.source;
  * @param entries measures, materials, hardware, panels, finished measurements or seams, each
  * @param pieces pieces
  * @param steps steps
+ * @param nameLength characters of a title, a name or a label
+ * @param textLength characters of any other text for readers that stands in pattern.yaml
  * @param xmlDepth elements in each other
  * @param xmlElements elements of one drawing
  * @param pathSegments path segments of one drawing, all shapes together
@@ -34,6 +36,8 @@ public record Limits(
     int entries,
     int pieces,
     int steps,
+    int nameLength,
+    int textLength,
     int xmlDepth,
     int xmlElements,
     int pathSegments,
@@ -53,6 +57,8 @@ public record Limits(
           1_000,
           500,
           500,
+          200,
+          5_000,
           64,
           20_000,
           10_000,

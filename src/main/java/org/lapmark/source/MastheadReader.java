@@ -50,7 +50,7 @@ final class MastheadReader {
     return new Masthead(
         required(values, "title"),
         required(values, "studio"),
-        values.containsKey("designer") ? reading.text(values.get("designer"), "designer") : null,
+        values.containsKey("designer") ? reading.label(values.get("designer"), "designer") : null,
         language(values.get("language")),
         values.containsKey("summary") ? reading.template(values.get("summary"), "summary") : null,
         values.containsKey("copyright")
@@ -70,7 +70,7 @@ final class MastheadReader {
   }
 
   private SourceText required(Map<String, YamlNode> values, String key) {
-    SourceText text = values.containsKey(key) ? reading.text(values.get(key), key) : null;
+    SourceText text = values.containsKey(key) ? reading.label(values.get(key), key) : null;
     return text == null ? SourceText.verbatim(file, 0, 0) : text;
   }
 

@@ -29,10 +29,8 @@ final class MeasureReader {
             stated(name, map, measures);
             return;
           }
-          Formula formula = reading.formula(value, name.text());
-          if (formula != null) {
-            measures.add(new MeasureSource(name, formula));
-          }
+          // A formula that can't be understood still makes a name that others may use.
+          measures.add(new MeasureSource(name, reading.formula(value, name.text())));
         });
     return measures;
   }
@@ -52,6 +50,7 @@ final class MeasureReader {
               name.text(),
               "both",
               solved ? "yes" : "no");
+      measures.add(new MeasureSource(name, null));
       return;
     }
     if (!solved) {
@@ -60,10 +59,7 @@ final class MeasureReader {
           reading.findings().add(SourceCode.SOLVE_MISSING, values.get(key).position(), "key", key);
         }
       }
-      Formula formula = reading.formula(values.get("value"), "value");
-      if (formula != null) {
-        measures.add(new MeasureSource(name, formula));
-      }
+      measures.add(new MeasureSource(name, reading.formula(values.get("value"), "value")));
       return;
     }
     if (++solvedSoFar > MOST_SOLVED) {
@@ -76,6 +72,7 @@ final class MeasureReader {
               "measures that are solved for",
               "limit",
               Integer.toString(MOST_SOLVED));
+      measures.add(new MeasureSource(name, null));
       return;
     }
     Formula condition = reading.formula(values.get("solve"), "solve");
@@ -89,10 +86,10 @@ final class MeasureReader {
         values.containsKey("tolerance")
             ? reading.formula(values.get("tolerance"), "tolerance")
             : null;
-    if (condition != null && from != null && to != null) {
-      measures.add(
-          new MeasureSource(name, condition, new MeasureSource.Solving(from, to, tolerance)));
-    }
+    measures.add(
+        condition != null && from != null && to != null
+            ? new MeasureSource(name, condition, new MeasureSource.Solving(from, to, tolerance))
+            : new MeasureSource(name, null));
   }
 
   private Formula bound(SourceText name, Map<String, YamlNode> values, String key) {

@@ -7,7 +7,8 @@ import org.lapmark.measure.Formula;
  * A named formula, or a value that a condition decides.
  *
  * @param name its name
- * @param formula what it is; where it is solved for, the condition, which is an equation
+ * @param formula what it is; where it is solved for, the condition, which is an equation. Null if
+ *     that couldn't be understood, which was reported
  * @param solving where it is looked for, or null where the formula says what it is
  */
 public record MeasureSource(SourceText name, Formula formula, Solving solving) {

@@ -68,7 +68,7 @@ final class OptionReader {
     if (values == null || !values.containsKey("label") || !values.containsKey("default")) {
       return;
     }
-    SourceText label = reading.text(values.get("label"), "label");
+    SourceText label = reading.label(values.get("label"), "label");
     TemplateText text =
         values.containsKey("text") ? reading.template(values.get("text"), "text") : null;
     List<OptionsSource.ChoiceSource> choices =
@@ -82,12 +82,12 @@ final class OptionReader {
       return;
     }
     List<String> ids = choices.stream().map(choice -> choice.id().text()).toList();
-    if (ids.contains(standard.text())) {
-      options.add(
-          new OptionsSource.OptionSource(name, label, choices, standard.text(), null, text));
-    } else {
+    if (!ids.contains(standard.text())) {
       reading.unknown(SourceCode.CHOICE_UNKNOWN, standard.position(), standard.text(), ids);
     }
+    // An option without a right default still makes a name that others may use.
+    String id = ids.contains(standard.text()) ? standard.text() : ids.get(0);
+    options.add(new OptionsSource.OptionSource(name, label, choices, id, null, text));
   }
 
   private void yesOrNo(
@@ -103,9 +103,10 @@ final class OptionReader {
           default -> null;
         };
     Formula when = word == null ? reading.formula(standard) : null;
-    if (word != null || when != null) {
-      options.add(new OptionsSource.OptionSource(name, label, List.of(), word, when, text));
-    }
+    boolean unread = word == null && when == null;
+    options.add(
+        new OptionsSource.OptionSource(
+            name, label, List.of(), unread ? OptionsSource.NO : word, when, text));
   }
 
   /** The choices; null if they are too few, which is then reported. */
@@ -121,7 +122,7 @@ final class OptionReader {
           if (written.size() == MOST_CHOICES + 1) {
             tooMany(id.position(), "choices", MOST_CHOICES);
           }
-          SourceText label = reading.text(value, id.text());
+          SourceText label = reading.label(value, id.text());
           if (label != null && written.size() <= MOST_CHOICES) {
             choices.add(new OptionsSource.ChoiceSource(id, label));
           }

@@ -167,9 +167,9 @@ public final class PatternReader {
         continue;
       }
       TemplateText label =
-          values.containsKey("label") ? reading.template(values.get("label"), "label") : null;
+          values.containsKey("label") ? reading.labelTemplate(values.get("label"), "label") : null;
       TemplateText value =
-          values.containsKey("value") ? reading.template(values.get("value"), "value") : null;
+          values.containsKey("value") ? reading.labelTemplate(values.get("value"), "value") : null;
       if (label != null && value != null) {
         reading.condition(values, label.source().position());
         rows.add(new FinishedSource(label, value));

@@ -97,15 +97,42 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
     return file.position(Math.max(0, end - 1), end);
   }
 
+  /** A short text for readers, or null. */
+  SourceText label(YamlNode node, String key) {
+    return within(text(node, key), key, limits.nameLength());
+  }
+
+  /** A short text with placeholders, or null. */
+  TemplateText labelTemplate(YamlNode node, String key) {
+    return parsed(label(node, key));
+  }
+
   /** A text with placeholders, or null. */
   TemplateText template(YamlNode node, String key) {
-    SourceText text = text(node, key);
+    return parsed(within(text(node, key), key, limits.textLength()));
+  }
+
+  private TemplateText parsed(SourceText text) {
     if (text == null) {
       return null;
     }
     TemplateText template = TemplateText.parse(text, findings);
     switches.ask(template);
     return template;
+  }
+
+  private SourceText within(SourceText text, String key, int limit) {
+    if (text == null || text.text().length() <= limit) {
+      return text;
+    }
+    findings.add(
+        SourceCode.TEXT_TOO_LONG,
+        text.position(limit, text.text().length()),
+        "key",
+        key,
+        "limit",
+        Integer.toString(limit));
+    return null;
   }
 
   /** A formula, or null if it can't be understood, which is then reported. */

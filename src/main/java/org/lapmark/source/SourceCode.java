@@ -133,6 +133,8 @@ public enum SourceCode implements FindingCode {
   SOLVE_CONDITION,
   /** A passage of a text is never closed. */
   PASSAGE_UNCLOSED,
+  /** A text for readers with more characters than are read. */
+  TEXT_TOO_LONG,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
 

@@ -110,7 +110,7 @@ final class StepReader {
   }
 
   private SourceText text(Map<String, YamlNode> values, String key) {
-    return values.containsKey(key) ? reading.text(values.get(key), key) : null;
+    return values.containsKey(key) ? reading.label(values.get(key), key) : null;
   }
 
   private static int lineEnd(String content, int from) {

@@ -37,7 +37,7 @@ final class ThingReader {
     if (values != null) {
       for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
         if (entry.getKey().equals("name")) {
-          name = reading.template(entry.getValue(), "name");
+          name = reading.labelTemplate(entry.getValue(), "name");
         } else if (TEXTS.contains(entry.getKey())) {
           TemplateText text = reading.template(entry.getValue(), entry.getKey());
           if (text != null) {
@@ -50,10 +50,7 @@ final class ThingReader {
         } else if (entry.getKey().equals("hazards")) {
           hazards = reading.texts(entry.getValue(), "hazards");
         } else {
-          Formula formula = property(entry.getKey(), entry.getValue());
-          if (formula != null) {
-            properties.put(entry.getKey(), formula);
-          }
+          properties.put(entry.getKey(), property(entry.getKey(), entry.getValue()));
         }
       }
     }

@@ -13,7 +13,8 @@ import org.lapmark.measure.TemplateText;
  *
  * @param id its name in formulas and cuts
  * @param name what readers see
- * @param properties formulas by property name; a formula names one as {@code id.property}
+ * @param properties formulas by property name; a formula names one as {@code id.property}. Null
+ *     stands for one that couldn't be understood, which was reported
  * @param texts further texts by key: {@code substitute}, {@code buying}
  * @param texture the texture in which figures show a cloth: {@code main}, {@code lining}, {@code
  *     interfacing}, {@code backing}, {@code binding} or {@code webbing}; or null, and the id's own

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -160,6 +161,18 @@ class CommandsTest {
     err.reset();
     assertEquals(3, run("check", "--format=sarif", "tote"));
     assertEquals("lapmark: tote/pattern.yaml: access is denied\n", talk());
+  }
+
+  @Test
+  void aFileWhereAFolderIsMeantIsCalledOne() throws IOException {
+    Path file = Files.createFile(home.resolve("tote.pdf"));
+    failure = new NotDirectoryException(file.toString());
+    assertEquals(3, run("check", "tote.pdf"));
+    assertEquals("lapmark: tote.pdf: it is a file, not a folder\n", talk());
+    failure = new NotDirectoryException(home.resolve("purse").toString());
+    err.reset();
+    assertEquals(3, run("check", "purse"));
+    assertEquals("lapmark: purse: there is no such folder\n", talk());
   }
 
   @Test

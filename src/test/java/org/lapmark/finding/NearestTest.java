@@ -36,6 +36,8 @@ class NearestTest {
     assertEquals(Optional.of("strap_length"), Nearest.of("straplength", known));
     assertEquals(Optional.of("mm"), Nearest.of("mmm", known));
     assertEquals(Optional.empty(), Nearest.of("gusset", known));
+    assertEquals(Optional.of("M"), Nearest.of("m", List.of("S", "M")));
+    assertEquals(Optional.of("LINING"), Nearest.of("lining", List.of("binding", "LINING")));
     assertEquals(Optional.empty(), Nearest.of("x", List.of("y")));
     assertEquals(Optional.empty(), Nearest.of("", known));
     assertEquals(Optional.empty(), Nearest.of("x".repeat(1000), List.of("x".repeat(1000))));

@@ -90,7 +90,9 @@ class PanelTest {
     PanelException thrown = assertThrows(PanelException.class, work::run);
     assertEquals(code, thrown.code(), thrown.getMessage());
     // Its English names every argument it is given a place for.
-    Finding finding = new Finding(code, Position.ofFile("pattern.yaml"), thrown.arguments());
+    Map<String, Object> arguments = new LinkedHashMap<>(thrown.arguments());
+    arguments.put("size", "M"); // Whoever evaluates the panel knows it.
+    Finding finding = new Finding(code, Position.ofFile("pattern.yaml"), arguments);
     String text = FindingText.message(finding) + FindingText.hint(finding);
     assertFalse(text.contains("{"), text);
     assertFalse(text.contains("null"), text);
@@ -213,6 +215,54 @@ class PanelTest {
             .size());
   }
 
+  /** Beside what is refused, what is only just in order. */
+  @Test
+  void nearMissesPass() {
+    // An outline that comes near itself, against one that touches itself.
+    refused(
+        PanelCode.OUTLINE_CROSSES_ITSELF, () -> shape(null, 0, 0, 100, 0, 100, 60, 50, 0, 0, 60));
+    assertEquals(5, shape(null, 0, 0, 100, 0, 100, 60, 50, 0.01, 0, 60).edges().size());
+    // A gap that counts as rounding, against one that doesn't.
+    assertEquals(1, built(almostClosed(0.9e-6), Map.of()).edges().size());
+    refused(PanelCode.OUTLINE_OPEN, () -> built(almostClosed(2e-6), Map.of()));
+    // Edges between known corners; the same corners the other way round are another edge.
+    Map<String, CornerPair> both = new LinkedHashMap<>();
+    both.put("rear", new CornerPair("bottom", "top"));
+    both.put("rim", new CornerPair("top", "bottom"));
+    assertEquals(3, cut(both, Map.of()).edges().size());
+    // A name that differs by its case; the name that the stretch would have had anyway.
+    Map<String, CornerPair> rear = Map.of("rear", new CornerPair("bottom", "top"));
+    assertEquals(1, cut(rear, Map.of("Rear", List.of("rear"))).chains().size());
+    Map<String, CornerPair> own = Map.of("bottom-top", new CornerPair("bottom", "top"));
+    assertEquals("bottom-top", cut(own, Map.of()).edges().get(2).name());
+    // A chain through the first corner, and one by way of another chain.
+    assertEquals(
+        List.of("bottom-top", "top-front"),
+        cut(Map.of(), Map.of("c", List.of("bottom-top", "top-front"))).chains().get("c"));
+    Map<String, List<String>> nested = new LinkedHashMap<>();
+    nested.put("c", List.of("d", "bottom-top"));
+    nested.put("d", List.of("top-front", "front-bottom"));
+    assertEquals(3, cut(Map.of(), nested).chains().get("c").size());
+    // Notches once and twice; an allowance of nothing, also of minus nothing.
+    double[] square = {0, 0, 100, 0, 100, 80, 0, 80};
+    assertEquals(1, piece(shape(new Mark.Notch("a-b", 50, 1), square), 10).notches().size());
+    assertEquals(2, piece(shape(new Mark.Notch("a-b", 50, 2), square), 10).notches().size());
+    refused(PanelCode.NOTCH_COUNT, () -> shape(new Mark.Notch("a-b", 50, 0), square));
+    assertEquals(new Box(0, 0, 100, 80), piece(shape(null, square), -0.0).bounds());
+    // A circle keeps a dot at just less than its radius.
+    Panel round = built(Path.circle(p(0, 0), 20), Map.of());
+    assertEquals(0.1, PanelBuilder.inset("dot", round, 19.9).outline().bounds().maxX(), 1e-6);
+    refused(PanelCode.INSET_NOTHING_LEFT, () -> PanelBuilder.inset("dot", round, 20));
+  }
+
+  private static Path almostClosed(double gap) {
+    return new Path(
+        List.of(
+            new Line(p(0, 0), p(50, 0)),
+            new Line(p(50, 0), p(50, 40)),
+            new Line(p(50, 40), p(0, gap))));
+  }
+
   private static Panel cut(Map<String, CornerPair> edges, Map<String, List<String>> chains) {
     return PanelBuilder.fromOutline("end", end(), ENDS, edges, chains, List.of());
   }
@@ -256,17 +306,55 @@ class PanelTest {
     folded.put("front-bottom", 10.0);
     folded.put("bottom-top", 0.0);
     PieceShape piece = PieceShape.of(panel, folded);
-    // The rounded corner runs on from the straight edge, so that the line steps between them.
-    assertEquals(-10, piece.bounds().minX(), 1e-9);
+    // The straight edge goes on until it meets the line around the rounded corner: 35 from the
+    // corner's centre, which is 25 aside.
+    double on = Math.sqrt(35 * 35 - 25 * 25);
+    assertEquals(0, piece.bounds().minX(), 1e-9);
     CuttingLine.Span rear = piece.cuttingLine().spans().get(2);
     assertEquals("bottom-top", rear.edge());
-    assertEquals(0, rear.path().bounds().minX(), 1e-9);
-    assertEquals(90, rear.path().length(), 1e-9);
+    assertEquals(90 + 2 * on, rear.path().length(), 1e-6);
+    assertEquals(0, rear.path().end().distance(p(0, -45 - on)), 1e-6);
     assertEquals(135, piece.bounds().maxX(), 0.01);
     assertThrows(
         IllegalArgumentException.class, () -> PieceShape.of(panel, Map.of("top-front", 10.0)));
     folded.put("bottom-top", -0.1);
     refused(PanelCode.ALLOWANCE_NEGATIVE, () -> PieceShape.of(panel, folded));
+  }
+
+  private static PieceShape onFold(double... coordinates) {
+    Panel panel = shape(null, coordinates);
+    Map<String, Double> allowances = new LinkedHashMap<>();
+    panel.edges().forEach(edge -> allowances.put(edge.name(), 10.0));
+    allowances.put(panel.edges().get(0).name(), 0.0);
+    return PieceShape.of(panel, allowances);
+  }
+
+  /** Folds run up the paper at x 0; unfolded pieces must not reach past them, nor fall short. */
+  @Test
+  void allowancesEndOnTheFoldsLine() {
+    // Square corners; obtuse ones, whose allowance would pass the fold; sharp ones; the near miss
+    // of
+    // a smooth join, turned by 5 degrees.
+    List<PieceShape> pieces =
+        List.of(
+            onFold(0, 80, 0, 0, 60, 0, 60, 80),
+            onFold(0, 80, 0, 0, 30, -40, 60, 0, 60, 80),
+            onFold(0, 80, 0, 0, 60, 40, 60, 80),
+            onFold(0, 80, 0, 0, 17.5, -200, 60, 0, 60, 80));
+    double slant = 5.0 / 3 * 10;
+    double[] tops = {-10, -slant, -10 * Math.sqrt(52) / 6, -10 * Math.hypot(17.5, 200) / 17.5};
+    for (int i = 0; i < pieces.size(); i++) {
+      PieceShape piece = pieces.get(i);
+      assertEquals(0, piece.bounds().minX(), 1e-9, "piece " + i);
+      Path fold = piece.cuttingLine().spans().get(0).path();
+      assertEquals(0, fold.end().distance(p(0, tops[i])), 1e-6, "piece " + i);
+      assertEquals(0, fold.start().distance(p(0, 90)), 1e-6, "piece " + i);
+    }
+    // A neighbour that bends away from the panel isn't met: its allowance ends square to the fold.
+    PieceShape flared = onFold(0, 80, 0, 0, -30, -40, 60, -40, 60, 80);
+    assertEquals(0, flared.cuttingLine().spans().get(0).path().end().distance(p(0, 0)), 1e-6);
+    Path next = flared.cuttingLine().spans().get(1).path();
+    assertEquals(0, next.curves().get(0).end().distance(p(-8, 6)), 1e-6);
   }
 
   @Test

@@ -244,6 +244,8 @@ public final class FaultCase {
             taken(left, "entries", standard.entries()),
             taken(left, "pieces", standard.pieces()),
             taken(left, "steps", standard.steps()),
+            taken(left, "nameLength", standard.nameLength()),
+            taken(left, "textLength", standard.textLength()),
             taken(left, "xmlDepth", standard.xmlDepth()),
             taken(left, "xmlElements", standard.xmlElements()),
             taken(left, "pathSegments", standard.pathSegments()),
