@@ -54,8 +54,13 @@ final class Presence {
   }
 
   private boolean stands(Position place) {
+    Formula when = conditions.get(place);
+    return when == null || stands(when);
+  }
+
+  private boolean stands(Formula when) {
     try {
-      return holds(place);
+      return holds(when);
     } catch (DemandGraph.Unavailable e) {
       return false;
     }
@@ -93,7 +98,7 @@ final class Presence {
         kept(source.materials(), thing -> thing.id().position()),
         kept(source.hardware(), thing -> thing.id().position()),
         kept(source.measures(), measure -> measure.name().position()),
-        kept(source.finished(), row -> row.label().source().position()),
+        source.finished().stream().filter(row -> row.when() == null || stands(row.when())).toList(),
         kept(source.panels(), panel -> panel.name().position()).stream().map(this::of).toList(),
         pieces(source, findings),
         kept(source.seams(), seam -> seam.name().position()),

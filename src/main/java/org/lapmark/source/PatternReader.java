@@ -9,6 +9,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
 /** Reads a pattern folder. */
@@ -129,8 +130,9 @@ public final class PatternReader {
                 : List.of(),
             new MakingReader(reading).read(values),
             steps,
-            notes);
-    source = source.withOptions(new OptionReader(reading).read(values));
+            notes,
+            // Last, when all names that formulas ask for are known.
+            new OptionReader(reading).read(values));
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       new References(reading, source, panels).check();
@@ -171,8 +173,9 @@ public final class PatternReader {
       TemplateText value =
           values.containsKey("value") ? reading.labelTemplate(values.get("value"), "value") : null;
       if (label != null && value != null) {
-        reading.condition(values, label.source().position());
-        rows.add(new FinishedSource(label, value));
+        Formula when =
+            values.containsKey("when") ? reading.formula(values.get("when"), "when") : null;
+        rows.add(new FinishedSource(label, value, when));
       }
     }
     return rows;

@@ -50,66 +50,6 @@ public record PatternSource(
   }
 
   /**
-   * A pattern in which nothing can be chosen.
-   *
-   * @param folder the folder's name
-   * @param masthead who publishes what
-   * @param sizes the size table
-   * @param materials cloths and the like
-   * @param hardware zips, cords, rings and the like
-   * @param measures named formulas
-   * @param finished the finished measurements to print
-   * @param panels panel shapes
-   * @param pieces what is printed and cut
-   * @param seams what is sewn together
-   * @param making what a maker should know
-   * @param steps the steps
-   * @param notes the introduction and the like
-   */
-  public PatternSource(
-      String folder,
-      Masthead masthead,
-      SizeTable sizes,
-      List<ThingSource> materials,
-      List<ThingSource> hardware,
-      List<MeasureSource> measures,
-      List<FinishedSource> finished,
-      List<PanelSource> panels,
-      List<PieceSource> pieces,
-      List<SeamSource> seams,
-      MakingSource making,
-      List<StepSource> steps,
-      List<NoteSource> notes) {
-    this(
-        folder,
-        masthead,
-        sizes,
-        materials,
-        hardware,
-        measures,
-        finished,
-        panels,
-        pieces,
-        seams,
-        making,
-        steps,
-        notes,
-        OptionsSource.NONE);
-  }
-
-  /**
-   * The same pattern with other options.
-   *
-   * @param other what can be chosen
-   * @return the pattern
-   */
-  public PatternSource withOptions(OptionsSource other) {
-    return new PatternSource(
-        folder, masthead, sizes, materials, hardware, measures, finished, panels, pieces, seams,
-        making, steps, notes, other);
-  }
-
-  /**
    * A pattern without anything about its making.
    *
    * @param folder the folder's name
@@ -149,6 +89,7 @@ public record PatternSource(
         seams,
         MakingSource.NONE,
         steps,
-        List.of());
+        List.of(),
+        OptionsSource.NONE);
   }
 }
