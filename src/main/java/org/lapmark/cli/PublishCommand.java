@@ -8,6 +8,8 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.lapmark.measure.PrintForm;
@@ -62,6 +64,14 @@ final class PublishCommand implements Callable<Integer> {
           "Only these papers: a4, letter or shared (prints on both); files for other papers stay "
               + "as they are.")
   private List<String> papers = new ArrayList<>();
+
+  @Option(
+      names = "--option",
+      paramLabel = "NAME=CHOICE",
+      description =
+          "What is chosen for one of the pattern's options; all else is as by default. May be given "
+              + "several times; files of other choices stay as they are.")
+  private List<String> choices = new ArrayList<>();
 
   @Option(
       names = "--out",
@@ -137,7 +147,12 @@ final class PublishCommand implements Callable<Integer> {
         templates == null ? null : base.resolve(templates),
         wanted.stream().map(base::resolve).toList(),
         new Request(
-            sizes.stream().distinct().toList(), papersWanted(), target, largePrint, presentation()),
+            sizes.stream().distinct().toList(),
+            papersWanted(),
+            choicesWanted(),
+            target,
+            largePrint,
+            presentation()),
         listener);
     return Talk.end(all, console);
   }
@@ -171,6 +186,28 @@ final class PublishCommand implements Callable<Integer> {
         .map(name -> Choice.of("paper", name, Publisher.PAPERS, Paper::id))
         .distinct()
         .toList();
+  }
+
+  private SortedMap<String, String> choicesWanted() {
+    SortedMap<String, String> wanted = new TreeMap<>();
+    for (String choice : choices) {
+      int sign = choice.indexOf('=');
+      if (sign < 1 || sign == choice.length() - 1) {
+        throw new RefusedException(
+            "‘"
+                + choice
+                + "’ doesn't say what is chosen; write it as name=choice, such as piping=no");
+      }
+      String name = choice.substring(0, sign).strip();
+      String before = wanted.put(name, choice.substring(sign + 1).strip());
+      if (before != null && !before.equals(wanted.get(name))) {
+        throw new RefusedException(
+            "two choices are given for the option ‘"
+                + name
+                + "’; publish them one after the other");
+      }
+    }
+    return wanted;
   }
 
   private List<Path> content(Path folder) throws IOException {

@@ -2,6 +2,8 @@ package org.lapmark.finding;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Collects the findings of one pattern folder. The same finding is kept once. Not safe for use by
@@ -56,6 +58,17 @@ public final class Findings {
    */
   public void addAll(Findings others) {
     others.kept.forEach(this::add);
+    leftOut += others.leftOut;
+  }
+
+  /**
+   * Adds another collector's findings one by one. Those that it left out stay counted.
+   *
+   * @param others the other collector
+   * @param change what becomes of each; nothing when it isn't to be added
+   */
+  public void addAll(Findings others, Function<Finding, Optional<Finding>> change) {
+    others.sorted().forEach(finding -> change.apply(finding).ifPresent(this::add));
     leftOut += others.leftOut;
   }
 

@@ -116,6 +116,13 @@ class CommandsTest {
   }
 
   @Test
+  void handsOverChoices() {
+    assertEquals(
+        0, run("publish", "a", "--option", "trim=no", "--option=closure=flap", "--option=trim=no"));
+    assertEquals("{closure=flap, trim=no}", request.choices().toString());
+  }
+
+  @Test
   void takesAFolderNamedLikeAnArgumentFile() {
     assertEquals(0, run("publish", "@a"));
     assertEquals(List.of(home.resolve("@a")), asked);
@@ -129,6 +136,9 @@ class CommandsTest {
         "publish a --papr=a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
         "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
         "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared)",
+        "publish a --option trim | ‘trim’ doesn't say what is chosen; write it as name=choice",
+        "publish a --option trim= | ‘trim=’ doesn't say what is chosen",
+        "publish a --option t=yes --option t=no | two choices are given for the option ‘t’",
         "publish a --paper | Missing required parameter for option '--paper'",
         "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
         "walk | Missing required parameter: 'FOLDER'",

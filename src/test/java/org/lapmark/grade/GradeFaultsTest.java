@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -41,8 +42,20 @@ class GradeFaultsTest {
   private void check(FaultCase fault) throws IOException {
     Findings findings = new Findings();
     PatternSource source = fault.read(Files.createTempDirectory(folder, "case"), findings);
-    for (String size : source.sizes().sizes()) {
-      PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
+    Variants variants = new Variants(source, findings);
+    List<Variant> all = variants.all();
+    List<Findings> found = new ArrayList<>();
+    Set<Integer> cut = new TreeSet<>();
+    for (Variant variant : all) {
+      Findings own = new Findings();
+      GradedPattern pattern = Grader.grade(source, variant, own);
+      PatternChecks.run(pattern, REACH, own);
+      pattern.pieces().forEach(piece -> cut.add(piece.number()));
+      found.add(own);
+    }
+    variants.join(found, all);
+    if (!findings.hasErrors()) {
+      variants.reportNeverCut(cut);
     }
     assertEquals(
         String.join("\n", fault.expected()),
