@@ -7,6 +7,8 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -74,6 +76,14 @@ final class PublishCommand implements Callable<Integer> {
           "For one maker's printer: what the bars of 180 and 240 mm measured on her print, such as "
               + "178.6x239.1. Pages are corrected for it and say so, in a folder of their own.")
   private Optional<String> measured = Optional.empty();
+
+  @Option(
+      names = "--option",
+      paramLabel = "NAME=CHOICE",
+      description =
+          "What is chosen for one of the pattern's options; all else is as by default. May be given "
+              + "several times; files of other choices stay as they are.")
+  private List<String> choices = new ArrayList<>();
 
   @Option(
       names = "--out",
@@ -150,7 +160,12 @@ final class PublishCommand implements Callable<Integer> {
         ownTemplates,
         wanted,
         new Request(
-            sizes.stream().distinct().toList(), papersWanted(), target, largePrint, presentation()),
+            sizes.stream().distinct().toList(),
+            papersWanted(),
+            choicesWanted(),
+            target,
+            largePrint,
+            presentation()),
         listener);
     return Talk.end(all, console);
   }
@@ -212,5 +227,27 @@ final class PublishCommand implements Callable<Integer> {
         .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
         .distinct()
         .toList();
+  }
+
+  private SortedMap<String, String> choicesWanted() {
+    SortedMap<String, String> wanted = new TreeMap<>();
+    for (String choice : choices) {
+      int sign = choice.indexOf('=');
+      if (sign < 1 || sign == choice.length() - 1) {
+        throw new RefusedException(
+            "‘"
+                + choice
+                + "’ doesn't say what is chosen; write it as name=choice, such as piping=no");
+      }
+      String name = choice.substring(0, sign).strip();
+      String before = wanted.put(name, choice.substring(sign + 1).strip());
+      if (before != null && !before.equals(wanted.get(name))) {
+        throw new RefusedException(
+            "two choices are given for the option ‘"
+                + name
+                + "’; publish them one after the other");
+      }
+    }
+    return wanted;
   }
 }

@@ -63,7 +63,27 @@ public enum GradeCode implements FindingCode {
   /** Notches are to come from a seam that the edge isn't part of. */
   NOTCH_EDGE_NOT_IN_SEAM,
   /** More notches than an edge can need. */
-  NOTCHES_TOO_MANY;
+  NOTCHES_TOO_MANY,
+  /** Something that the variant doesn't have. */
+  NAME_ABSENT,
+  /** An option where options aren't decided yet. */
+  OPTION_UNDECIDED,
+  /** What is chosen by default can't be made. */
+  DEFAULT_FORBIDDEN,
+  /** Nothing can be made in a size. */
+  ALL_FORBIDDEN,
+  /** Too many combinations to look at each. */
+  VARIANTS_IN_PAIRS(Severity.NOTE),
+  /** A piece that isn't cut in any variant. */
+  PIECE_NEVER_CUT(Severity.WARNING),
+  /** Bounds between which there is nothing. */
+  SOLVE_RANGE,
+  /** A tolerance that the condition's sides can't keep. */
+  SOLVE_TOLERANCE,
+  /** No value between the bounds makes the condition true. */
+  SOLVE_NO_SOLUTION,
+  /** Several values make the condition true. */
+  SOLVE_SEVERAL(Severity.WARNING);
 
   private final Severity severity;
 

@@ -23,22 +23,22 @@ public final class Grader {
   private final PatternScope scope;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
-    this.source = source;
     this.variant = variant;
     this.findings = findings;
     this.scope = new PatternScope(source, variant, findings);
+    this.source = scope.presence().of(source, findings);
   }
 
   /**
    * Evaluates everything that can be evaluated.
    *
    * @param source the pattern as read
-   * @param variant the variant
+   * @param variant the variant; what it doesn't choose is as the options say by default
    * @param findings where problems go
    * @return the pattern; what couldn't be evaluated is missing
    */
   public static GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
-    return new Grader(source, variant, findings).grade();
+    return new Grader(source, Variants.completed(source, variant, findings), findings).grade();
   }
 
   private GradedPattern grade() {

@@ -133,6 +133,9 @@ final class NotchFactory {
       // The reader has said that there is no such seam, or what is wrong with it.
       throw new DemandGraph.Unavailable();
     }
+    if (!scope.presence().holds(seam.name().position())) {
+      return List.of();
+    }
     List<String> edges =
         panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
     SeamAssembler own =

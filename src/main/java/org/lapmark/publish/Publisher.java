@@ -2,9 +2,12 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -34,6 +37,7 @@ public record Publisher(Templates templates) {
    *
    * @param sizes the sizes wanted; empty for all
    * @param papers the papers wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
@@ -41,26 +45,59 @@ public record Publisher(Templates templates) {
   public record Request(
       List<String> sizes,
       List<Paper> papers,
+      SortedMap<String, String> choices,
       Path output,
       boolean largePrint,
       Presentation presentation) {
+    /** Copies the collections. */
+    public Request {
+      sizes = List.copyOf(sizes);
+      papers = List.copyOf(papers);
+      choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
+      Objects.requireNonNull(output);
+      Objects.requireNonNull(presentation);
+    }
+
     /**
-     * A request without large print.
+     * What to publish with everything as by default.
      *
      * @param sizes the sizes wanted; empty for all
      * @param papers the papers wanted; empty for all
      * @param output the folder that receives one folder a pattern
      */
     public Request(List<String> sizes, List<Paper> papers, Path output) {
-      this(sizes, papers, output, false, Presentation.OWN);
+      this(sizes, papers, Collections.emptySortedMap(), output);
     }
 
-    /** Copies the lists. */
-    public Request {
-      sizes = List.copyOf(sizes);
-      papers = List.copyOf(papers);
-      Objects.requireNonNull(output);
-      Objects.requireNonNull(presentation);
+    /**
+     * A request for some choices, without large print, in the pattern's own language and units.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param choices what is chosen, by the option's name; all else is as by default
+     * @param output the folder that receives one folder a pattern
+     */
+    public Request(
+        List<String> sizes, List<Paper> papers, SortedMap<String, String> choices, Path output) {
+      this(sizes, papers, choices, output, false, Presentation.OWN);
+    }
+
+    /**
+     * A request with everything chosen as by default.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param output the folder that receives one folder a pattern
+     * @param largePrint whether the instructions are made in large print as well
+     * @param presentation the language and units of the documents
+     */
+    public Request(
+        List<String> sizes,
+        List<Paper> papers,
+        Path output,
+        boolean largePrint,
+        Presentation presentation) {
+      this(sizes, papers, Collections.emptySortedMap(), output, largePrint, presentation);
     }
   }
 

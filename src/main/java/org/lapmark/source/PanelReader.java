@@ -45,6 +45,7 @@ final class PanelReader {
     if (values == null) {
       return;
     }
+    reading.condition(values, name.position());
     panels.add(
         new PanelSource(
             name,
@@ -292,6 +293,7 @@ final class PanelReader {
               ? reading.number(parts.get("count"), "count", 1, 2)
               : Integer.valueOf(1);
       if (edge != null && place != null && count != null) {
+        reading.condition(parts, edge.position());
         notches.add(new PanelSource.NotchSource(edge, place, count));
       }
     }

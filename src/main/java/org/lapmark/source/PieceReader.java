@@ -46,6 +46,7 @@ final class PieceReader {
             ? reading.number(values.get("number"), "number", 1, HIGHEST_NUMBER)
             : null;
     Position position = values.containsKey("number") ? values.get("number").position() : owner;
+    reading.condition(values, position);
     if (number != null) {
       Position first = numbers.putIfAbsent(number, position);
       if (first != null) {
@@ -75,7 +76,7 @@ final class PieceReader {
           "edge_allowances",
           false,
           (edge, value) -> {
-            Formula formula = reading.formula(value, edge.text());
+            Formula formula = edgeAllowance(edge, value);
             if (formula != null) {
               edges.add(new PieceSource.EdgeAllowance(edge, formula));
             }
@@ -86,6 +87,18 @@ final class PieceReader {
       return null;
     }
     return new PieceSource(number, position, name, panel, allowance, edges, cuts);
+  }
+
+  private Formula edgeAllowance(SourceText edge, YamlNode node) {
+    if (!(node instanceof YamlNode.Entries map) || !reading.isOf(map, Section.EDGE_ALLOWANCE)) {
+      return reading.formula(node, edge.text());
+    }
+    Map<String, YamlNode> values =
+        reading.section(map, Section.EDGE_ALLOWANCE, edge.position(), edge.text());
+    reading.condition(values, edge.position());
+    return values.containsKey("allowance")
+        ? reading.formula(values.get("allowance"), "allowance")
+        : null;
   }
 
   private List<PieceSource.CutSource> cuts(YamlNode node) {
@@ -109,6 +122,7 @@ final class PieceReader {
               ? reading.formula(values.get("reversed"), "reversed")
               : null;
       if (material != null && count != null) {
+        reading.condition(values, material.position());
         cuts.add(new PieceSource.CutSource(material, count, reversed));
       }
     }

@@ -88,6 +88,7 @@ final class References {
       source.sizes().rows().forEach(row -> measures.putIfAbsent(row.name(), row.position()));
     }
     source.measures().forEach(measure -> claim(measures, measure.name()));
+    source.options().options().forEach(option -> claim(measures, option.name()));
     Map<String, Position> things = new LinkedHashMap<>();
     source.materials().forEach(thing -> claim(things, thing.id()));
     source.hardware().forEach(thing -> claim(things, thing.id()));

@@ -15,6 +15,8 @@ enum Section {
           "units",
           "rounding",
           "joins",
+          "options",
+          "forbidden",
           "hardware",
           "measures",
           "finished",
@@ -22,10 +24,16 @@ enum Section {
           "making",
           "tools",
           "use")),
+  /** Something that can be chosen. */
+  OPTION(List.of("label", "default"), List.of("choices", "text")),
+  /** A combination that can't be made. */
+  FORBIDDEN(List.of("when", "reason"), List.of()),
+  /** A measure with more than its formula. */
+  MEASURE(List.of(), List.of("value", "solve", "from", "to", "tolerance", "when")),
   /** What a maker should know before she begins. */
   MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
   /** A tool. */
-  TOOL(List.of("name"), List.of("hazards")),
+  TOOL(List.of("name"), List.of("hazards", "when")),
   /** How the finished article is used. */
   USE(List.of(), List.of("load_limit", "hazards")),
   /** How values are rounded. */
@@ -50,7 +58,8 @@ enum Section {
           "texture",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
       List.of("name"),
@@ -66,9 +75,10 @@ enum Section {
           "quantity",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A row of the finished measurements. */
-  FINISHED(List.of("label", "value"), List.of()),
+  FINISHED(List.of("label", "value"), List.of("when")),
   /** A panel. */
   PANEL(
       List.of(),
@@ -87,7 +97,8 @@ enum Section {
           "edges",
           "chains",
           "notches",
-          "any_order")),
+          "any_order",
+          "when")),
   /** What a fixed drawing is scaled to. */
   SCALE(List.of(), List.of("width", "height", "edge", "length")),
   /** A stated rectangle. */
@@ -107,13 +118,15 @@ enum Section {
   /** A panel derived from another. */
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count")),
+  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
   /** A piece. */
-  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances")),
+  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances", "when")),
+  /** An edge's own allowance with more than its formula. */
+  EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
   /** How many of a piece are cut from one material. */
-  CUT(List.of("material", "count"), List.of("reversed")),
+  CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */
-  SEAM(List.of("sides"), List.of("ease", "tolerance", "closed", "match_notches")),
+  SEAM(List.of("sides"), List.of("ease", "tolerance", "closed", "match_notches", "when")),
   /** A side of a seam with more to say than its parts. */
   SEAM_SIDE(List.of("edges"), List.of("name", "ease", "reversed", "start", "basted")),
   /** An edge, or a part of one, as part of a side. */
@@ -123,7 +136,7 @@ enum Section {
   /** Something caught in a seam at a place. */
   SEAM_TAB(List.of("tab", "at"), List.of()),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of("uses")),
+  STEP(List.of("id", "title", "stage"), List.of("uses", "when")),
   /** A translated step's front matter. */
   TRANSLATED_STEP(List.of("id", "title", "stage", "original"), List.of()),
   /** A translated note's front matter. */

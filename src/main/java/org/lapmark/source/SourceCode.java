@@ -141,6 +141,22 @@ public enum SourceCode implements FindingCode {
   CORNER_UNKNOWN,
   /** More entries than are read. */
   TOO_MANY_ENTRIES,
+  /** A choice that its option doesn't have. */
+  CHOICE_UNKNOWN,
+  /** An option with fewer than two choices. */
+  OPTION_CHOICES,
+  /** An option that nothing depends on. */
+  OPTION_IDLE(Severity.WARNING),
+  /** A measure that doesn't say what it is, or says it twice. */
+  MEASURE_VALUE,
+  /** A bound or a tolerance of something that isn't solved for. */
+  SOLVE_MISSING,
+  /** A measure is solved for without saying between what. */
+  SOLVE_BOUNDS,
+  /** A condition to be solved that isn't an equation. */
+  SOLVE_CONDITION,
+  /** A passage of a text is never closed. */
+  PASSAGE_UNCLOSED,
   /** A text for readers with more characters than are read. */
   LABEL_TOO_LONG,
   /** A drawing that no panel uses. */

@@ -165,6 +165,13 @@ class CommandsTest {
   }
 
   @Test
+  void handsOverChoices() {
+    assertEquals(
+        0, run("publish", "a", "--option", "trim=no", "--option=closure=flap", "--option=trim=no"));
+    assertEquals("{closure=flap, trim=no}", request.choices().toString());
+  }
+
+  @Test
   void takesAFolderNamedLikeAnArgumentFile() {
     assertEquals(0, run("publish", "@a"));
     assertEquals(List.of(home.resolve("@a")), asked);
@@ -181,6 +188,9 @@ class CommandsTest {
         "publish a --measured 178.6 | ‘178.6’ is no pair of measurements in millimetres",
         "publish a --measured 168x239 | no printer is more than 6 % out",
         "publish a --measured 180x255 | no printer is more than 6 % out",
+        "publish a --option trim | ‘trim’ doesn't say what is chosen; write it as name=choice",
+        "publish a --option trim= | ‘trim=’ doesn't say what is chosen",
+        "publish a --option t=yes --option t=no | two choices are given for the option ‘t’",
         "publish a --paper | Missing required parameter for option '--paper'",
         "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
         "walk | Missing required parameter: 'FOLDER'",
