@@ -288,7 +288,8 @@ final class CompanionLists {
   private String size(GradedPattern pattern, Piece piece, PrintForm form) {
     Optional<StatedSize> size = same(pattern, piece).statedSize();
     if (size.isEmpty()) {
-      return wording.text("companion.printed");
+      return wording.text(
+          same(pattern, piece).half().isPresent() ? "companion.printed-half" : "companion.printed");
     }
     PrintForm fine =
         new PrintForm(

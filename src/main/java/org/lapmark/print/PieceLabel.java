@@ -142,6 +142,9 @@ final class PieceLabel {
       arguments.put("material", cut.materialName());
       lines.add(wording.text("piece.cut", arguments));
     }
+    if (piece.half().isPresent()) {
+      lines.add(wording.text("piece.fold"));
+    }
     lines.add(allowance(piece));
     lines.add(pattern.source().masthead().title().text());
     lines.add(

@@ -120,7 +120,9 @@ enum Section {
   /** A notch. */
   NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
   /** A piece. */
-  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances", "when")),
+  PIECE(
+      List.of("number", "name", "panel", "cut"),
+      List.of("allowance", "edge_allowances", "on_fold", "when")),
   /** An edge's own allowance with more than its formula. */
   EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
   /** How many of a piece are cut from one material. */
