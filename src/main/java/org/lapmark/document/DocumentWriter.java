@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
@@ -292,9 +293,20 @@ public final class DocumentWriter {
                 sizes.runs(TextPages::note)));
     model.putAll(title);
     model.put("by", records.map(sizes.build(typical.pattern().variant().size())));
+    String names =
+        manuals.stream()
+            .map(one -> one.pattern().variant().size())
+            .collect(Collectors.joining(wording.text("list.between")));
+    boolean every = manuals.size() == typical.pattern().source().sizes().sizes().size();
+    model.put("every", every);
     try (PdfBook book =
         book(
-            typical.pattern(), wording, styles, "document.sizes-title", "document.sizes-subject")) {
+            typical.pattern(),
+            names,
+            wording,
+            styles,
+            every ? "document.sizes-title" : "document.some-title",
+            every ? "document.sizes-subject" : "document.some-subject")) {
       setTextPages(book, manual, plan, null, wording, styles, 0, 0, model);
       number(book, paper, wording, index -> true);
       return book.save();
@@ -302,6 +314,9 @@ public final class DocumentWriter {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** What is chosen in a document with options. */
+  private record Choices(List<Chosen.Printed> choices) {}
 
   /** Texts of the title pages that are printed for all sizes. */
   private record Title(List<Object> summary, List<Object> copyright, List<Object> note) {}
@@ -353,9 +368,19 @@ public final class DocumentWriter {
   private PdfBook book(
       GradedPattern pattern, Wording wording, StyleSheet styles, String titleKey, String subjectKey)
       throws IOException {
+    return book(pattern, pattern.variant().size(), wording, styles, titleKey, subjectKey);
+  }
+
+  private PdfBook book(
+      GradedPattern pattern,
+      String size,
+      Wording wording,
+      StyleSheet styles,
+      String titleKey,
+      String subjectKey)
+      throws IOException {
     Masthead masthead = pattern.source().masthead();
-    Map<String, String> names =
-        Map.of("title", masthead.title().text(), "size", pattern.variant().size());
+    Map<String, String> names = Map.of("title", masthead.title().text(), "size", size);
     Imprint imprint =
         new Imprint(
             glyphs.printable(wording.text(titleKey, names)),
@@ -417,6 +442,12 @@ public final class DocumentWriter {
     RecordModel records = new RecordModel(glyphs);
     Map<String, Object> model = records.map(builder.build(cover, map, before + 1, before == 0));
     model.putAll(records.map(pages));
+    model.putAll(
+        records.map(
+            new Choices(
+                Chosen.in(manual.pattern(), wording).stream()
+                    .map(one -> one.printed(manual.pattern(), wording, manual.form()))
+                    .toList())));
     model.putAll(ofSizes);
     model.put("large", manual.look() == Look.LARGE_PRINT);
     String pieces = builder.piecesInWords();

@@ -385,7 +385,7 @@ final class Pipeline {
 
   /**
    * Files for every size at once, as by default; a run that doesn't make every size, or makes other
-   * choices, keeps those from before.
+   * choices, keeps those from before. Sizes that don't consist of the same have files of their own.
    */
   private static List<DeskWork> forEverySize(
       Opened one,
@@ -400,34 +400,42 @@ final class Pipeline {
         || graded.stream().anyMatch(made -> !chosen.get(made.variant()).isEmpty())) {
       return List.of();
     }
+    List<List<Integer>> groups = Makeup.groups(graded);
     List<DeskWork> works = new ArrayList<>();
-    works.add(
-        (desk, findings) -> {
-          byte[] page = desk.companion(graded, findings);
-          // A page with a gap in it is not written.
-          return findings.hasErrors()
+    for (List<Integer> group : groups) {
+      // No sizes are named where a document has them all.
+      List<String> named =
+          groups.size() == 1
               ? List.of()
-              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
-        });
-    // The instructions of one size are those of all, where there is but one.
-    if (sizes > 1 && manuals.size() == sizes) {
-      List<Manual> all = manuals.stream().map(Manuals::standard).toList();
-      for (Paper paper : papers) {
-        if (paper.kind() != Paper.Kind.PAGE) {
-          continue;
-        }
-        works.add(
-            (desk, findings) -> {
-              byte[] pages = desk.allSizes(all, paper, findings);
-              return findings.hasErrors()
-                  ? List.of()
-                  : List.of(
-                      draft.write(
-                          names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
-            });
+              : group.stream().map(at -> graded.get(at).variant().size()).toList();
+      List<GradedPattern> patterns = group.stream().map(graded::get).toList();
+      works.add(
+          (desk, findings) -> {
+            byte[] page = desk.companion(patterns, findings);
+            // A page with a gap in it is not written.
+            return findings.hasErrors()
+                ? List.of()
+                : List.of(draft.write(names.companion(named), "", "", Manifest.COMPANION, page));
+          });
+      // The instructions of one size are those of all, where there is but one.
+      if (group.size() > 1 && manuals.size() == sizes) {
+        List<Manual> all = group.stream().map(at -> manuals.get(at).standard()).toList();
+        papers.stream()
+            .filter(paper -> paper.kind() == Paper.Kind.PAGE)
+            .forEach(paper -> works.add(ofSizes(all, paper, names.sizes(named, paper), draft)));
       }
     }
     return works;
+  }
+
+  private static DeskWork ofSizes(
+      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+    return (desk, findings) -> {
+      byte[] pages = desk.allSizes(manuals, paper, findings);
+      return findings.hasErrors()
+          ? List.of()
+          : List.of(draft.write(name, "", paper.id(), Manifest.ALL_SIZES, pages));
+    };
   }
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
