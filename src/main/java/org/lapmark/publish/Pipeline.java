@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -20,6 +21,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -120,11 +123,27 @@ final class Pipeline {
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    return evaluate(folders, sizes, one -> {}, one -> everyVariant(one, sizes));
+  }
+
+  List<Publisher.Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
+    return evaluate(
+        folders, sizes, one -> refuseChoices(one, request), one -> variants(one, request));
+  }
+
+  private List<Publisher.Walk> evaluate(
+      List<Path> folders,
+      List<String> sizes,
+      Consumer<Opened> refusal,
+      Function<Opened, List<Variant>> variants) {
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : distinct(folders)) {
       opened.put(folder, open(folder));
     }
     opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    opened.values().forEach(refusal);
     List<Publisher.Walk> walks = new ArrayList<>();
     ExecutorService pool = pool();
     try {
@@ -135,7 +154,7 @@ final class Pipeline {
                 one,
                 new Listener() {},
                 () -> {
-                  graded.addAll(grade(one, everyVariant(one, sizes), pool));
+                  graded.addAll(grade(one, variants.apply(one), pool));
                   return List.of();
                 });
         walks.add(new Publisher.Walk(outcome, graded));

@@ -132,7 +132,7 @@ public record Publisher(Templates templates) {
   }
 
   /**
-   * A folder evaluated for walking its seams.
+   * A folder evaluated for walking its seams or comparing its sizes.
    *
    * @param outcome findings and failure, with nothing written
    * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
@@ -228,6 +228,21 @@ public record Publisher(Templates templates) {
    */
   public List<Walk> walk(List<Path> folders, List<String> sizes) {
     return pipeline().walk(folders, sizes);
+  }
+
+  /**
+   * Reads and evaluates folders to compare their sizes, and writes nothing.
+   *
+   * @param folders the pattern folders
+   * @param sizes the sizes wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
+   * @return what came of each folder, in the order given, with one pattern a size
+   * @throws RefusedException when two folders have the same name, or a size or a choice is unknown
+   *     or forbidden
+   */
+  public List<Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    return pipeline().grade(folders, sizes, choices);
   }
 
   private Pipeline pipeline() {

@@ -55,7 +55,10 @@ final class PanelReader {
             notches(values),
             values.containsKey("any_order")
                 && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
-            new SlashReader(reading).read(values)));
+            new SlashReader(reading).read(values),
+            values.containsKey("stack_on")
+                ? reading.text(values.get("stack_on"), "stack_on")
+                : null));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {

@@ -18,6 +18,7 @@ import org.lapmark.panel.Slash;
  * @param notches notches on edges, chains excluded
  * @param anyOrder whether lengths may rise and fall from size to size
  * @param slashes lines along which the panel is cut and opened
+ * @param stackOn the corner on which the sizes' outlines are stacked, or null
  */
 public record PanelSource(
     SourceText name,
@@ -26,7 +27,8 @@ public record PanelSource(
     List<ChainSource> chains,
     List<NotchSource> notches,
     boolean anyOrder,
-    List<SlashSource> slashes) {
+    List<SlashSource> slashes,
+    SourceText stackOn) {
   /** Copies the lists. */
   public PanelSource {
     slashes = List.copyOf(slashes);

@@ -144,6 +144,7 @@ final class References {
       corners(panel, stated.form().kind().corners());
     }
     slashes(panel);
+    stacking(panel);
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
@@ -167,6 +168,30 @@ final class References {
           edge(on.edge(), lines);
         }
       }
+    }
+  }
+
+  private void stacking(PanelSource panel) {
+    PanelSource original = panel;
+    for (int i = 0; original != null && original.shape() instanceof PanelSource.Inset inset; i++) {
+      original = i > panels.size() ? null : panels.get(inset.panel().text());
+    }
+    if (panel.stackOn() == null || original == null || original.shape() == null) {
+      return;
+    }
+    Collection<String> corners = List.of("top-left", "top-right", "bottom-right", "bottom-left");
+    if (original.shape() instanceof PanelSource.Drawn drawn) {
+      corners = drawn.drawing().cornerNames();
+    } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {
+      Set<String> all = new TreeSet<>();
+      drawn.drawings().values().forEach(one -> all.addAll(one.drawing().cornerNames()));
+      corners = all;
+    } else if (original.shape() instanceof PanelSource.Stated stated) {
+      corners = stated.form().kind().corners();
+    }
+    if (!corners.contains(panel.stackOn().text())) {
+      reading.unknown(
+          SourceCode.CORNER_UNKNOWN, panel.stackOn().position(), panel.stackOn().text(), corners);
     }
   }
 

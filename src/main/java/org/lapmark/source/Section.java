@@ -98,6 +98,7 @@ enum Section {
           "chains",
           "notches",
           "slashes",
+          "stack_on",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */

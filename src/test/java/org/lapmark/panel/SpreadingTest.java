@@ -195,7 +195,8 @@ class SpreadingTest {
     }
     Panel opened = Spreading.spread(brim, slashes);
     assertEquals(length(brim, "inner"), length(opened, "inner"), 0.005);
-    assertEquals(length(brim, "outer") + open, length(opened, "outer"), 0.02 * Math.abs(open) + 1e-6);
+    assertEquals(
+        length(brim, "outer") + open, length(opened, "outer"), 0.02 * Math.abs(open) + 1e-6);
     assertEquals(List.of(), turns(opened.line("outer")));
     assertEquals(
         brim.edges().stream().map(Edge::name).toList(),
