@@ -95,6 +95,13 @@ final class PublishCommand implements Callable<Integer> {
   private boolean largePrint;
 
   @Option(
+      names = "--with-grade-report",
+      description =
+          "The grade report as well, for designer and editor: every edge by size with increments, "
+              + "and the sizes stacked on each other.")
+  private boolean gradeReport;
+
+  @Option(
       names = "--language",
       paramLabel = "TAG",
       description =
@@ -163,7 +170,8 @@ final class PublishCommand implements Callable<Integer> {
             Choices.of(choices),
             target,
             largePrint,
-            presentation()),
+            presentation(),
+            gradeReport),
         listener);
     return Talk.end(all, console);
   }

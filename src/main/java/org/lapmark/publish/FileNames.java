@@ -127,6 +127,11 @@ final class FileNames {
     return stem + "-" + ALL_SIZES + "-" + paper.id() + "-instructions.pdf";
   }
 
+  /** The grade report, which has every size. */
+  String gradeReport(String choices, Paper paper) {
+    return stem + "-" + ALL_SIZES + chosen(choices) + "-" + paper.id() + "-grade-report.pdf";
+  }
+
   /** The companion, which has every size. */
   String companion() {
     return stem + ".html";

@@ -254,7 +254,7 @@ final class Pipeline {
               desks,
               pool,
               (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
-              forEverySize(one, graded, manuals, papers, names, chosen, draft));
+              forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -411,15 +411,20 @@ final class Pipeline {
       List<GradedPattern> graded,
       List<Manuals> manuals,
       List<Paper> papers,
+      Request request,
       FileNames names,
       Map<Variant, String> chosen,
       OutputFolder.Draft draft) {
     int sizes = one.source.sizes().sizes().size();
+    List<DeskWork> works =
+        new ArrayList<>(
+            request.gradeReport() && graded.size() == sizes
+                ? gradeReports(graded, papers, names, chosen, draft)
+                : List.of());
     if (graded.size() < sizes
         || graded.stream().anyMatch(made -> !chosen.get(made.variant()).isEmpty())) {
-      return List.of();
+      return works;
     }
-    List<DeskWork> works = new ArrayList<>();
     works.add(
         (desk, findings) -> {
           byte[] page = desk.companion(graded, findings);
@@ -444,6 +449,37 @@ final class Pipeline {
                       draft.write(
                           names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
             });
+      }
+    }
+    return works;
+  }
+
+  /** How the sizes grow, whatever is chosen. */
+  private static List<DeskWork> gradeReports(
+      List<GradedPattern> graded,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    String choices =
+        graded.stream()
+            .map(made -> chosen.get(made.variant()))
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    List<DeskWork> works = new ArrayList<>();
+    for (Paper paper : papers) {
+      if (paper.kind() == Paper.Kind.PAGE) {
+        works.add(
+            (desk, findings) ->
+                List.of(
+                    draft.write(
+                        names.gradeReport(choices, paper),
+                        "",
+                        paper.id(),
+                        Manifest.GRADE_REPORT,
+                        choices,
+                        desk.gradeReport(graded, paper))));
       }
     }
     return works;
