@@ -19,6 +19,7 @@ import org.lapmark.figure.Figure;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.print.Paper;
@@ -34,6 +35,7 @@ import org.lapmark.wording.Wording;
  */
 public final class DocumentWriter {
   private static final String TEMPLATE = "document/pages.ftlh";
+  private static final String GRADE_REPORT = "document/grade-report.ftlh";
 
   /** A first guess at how many pages lie before the tiles; a wrong one costs a second setting. */
   private static final int USUAL_FRONT_PAGES = 20;
@@ -317,6 +319,41 @@ public final class DocumentWriter {
 
   /** What is chosen in a document with options. */
   private record Choices(List<Chosen.Printed> choices) {}
+
+  /**
+   * The grade report, for designer and editor: every edge by size with its increments, and the nest
+   * of sizes of every panel.
+   *
+   * @param patterns the pattern in each size, in the order of the size table, with the same choices
+   * @param paper the paper
+   * @param styles the look of drawings
+   * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when there is no pattern
+   */
+  public byte[] gradeReport(List<GradedPattern> patterns, Paper paper, StyleSheet styles) {
+    GradeReport report = GradeReport.of(patterns);
+    Masthead masthead = patterns.get(0).source().masthead();
+    Wording wording = wording(masthead.language());
+    Pictures pictures = new Pictures();
+    GradePages pages =
+        GradePages.of(
+            report, wording, styles, lettering(), pictures, paper.width() - 2 * TEXT_MARGIN);
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("grade", new RecordModel(glyphs).map(pages));
+    model.put("language", masthead.language().toLanguageTag());
+    model.put("title", glyphs.printable(masthead.title().text()));
+    model.put("studio", glyphs.printable(masthead.studio().text()));
+    model.put("edition", glyphs.printable(masthead.edition().text()));
+    model.put("page", Map.of("width", paper.width(), "height", paper.height()));
+    try (PdfBook book =
+        book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
+      HtmlPages.render(book, engine.fill(GRADE_REPORT, model, wording), pictures.drawings(), 0);
+      number(book, paper, wording, index -> true);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   /** Texts of the title pages that are printed for all sizes. */
   private record Title(List<Object> summary, List<Object> copyright, List<Object> note) {}

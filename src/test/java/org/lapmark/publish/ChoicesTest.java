@@ -131,6 +131,11 @@ class ChoicesTest {
         }
 
         @Override
+        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+          return new byte[] {1};
+        }
+
+        @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return new byte[0];
         }
