@@ -97,6 +97,22 @@ final class PublishCommand implements Callable<Integer> {
   private boolean largePrint;
 
   @Option(
+      names = "--nested",
+      description =
+          "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
+              + "paper that is made.")
+  private boolean nested;
+
+  @Option(
+      names = "--piece",
+      paramLabel = "PIECE",
+      split = ",",
+      description =
+          "Only the tiles of these pieces, by number or name, in a folder of their own; nothing "
+              + "else.")
+  private List<String> pieces = new ArrayList<>();
+
+  @Option(
       names = "--language",
       paramLabel = "TAG",
       description =
@@ -165,7 +181,9 @@ final class PublishCommand implements Callable<Integer> {
             choicesWanted(),
             target,
             largePrint,
-            presentation()),
+            presentation(),
+            nested,
+            pieces.stream().distinct().toList()),
         listener);
     return Talk.end(all, console);
   }

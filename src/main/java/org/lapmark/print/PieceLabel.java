@@ -20,7 +20,7 @@ import org.lapmark.wording.Wording;
  * The lettering of a piece, set in more and more modest forms, so that the first that fits can be
  * taken.
  */
-final class PieceLabel {
+class PieceLabel {
   private static final double[] WIDTHS = {400, 62, 48, 38, 30};
   private static final double[] JOINED_WIDTHS = {240, 180, 130, 95, 70};
 
@@ -105,7 +105,7 @@ final class PieceLabel {
                 "name",
                 piece.name(),
                 "size",
-                pattern.variant().size()));
+                size(piece)));
     List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
       forms.addAll(
@@ -134,6 +134,27 @@ final class PieceLabel {
   }
 
   private List<String> rest(Piece piece) {
+    List<String> lines = new ArrayList<>(orders(piece));
+    lines.add(pattern.source().masthead().title().text());
+    lines.add(
+        wording.text(
+            sizeKey(),
+            Map.of("size", size(piece), "edition", pattern.source().masthead().edition().text())));
+    return lines;
+  }
+
+  /** The key of the words that name a piece's size. */
+  String sizeKey() {
+    return "piece.size";
+  }
+
+  /** The size of a piece. */
+  String size(Piece piece) {
+    return pattern.variant().size();
+  }
+
+  /** What is to be done with a piece: how many are cut, from what, and what is included. */
+  List<String> orders(Piece piece) {
     List<String> lines = new ArrayList<>();
     for (Cut cut : piece.cuts()) {
       Map<String, Object> arguments = new LinkedHashMap<>();
@@ -146,15 +167,6 @@ final class PieceLabel {
       lines.add(wording.text("piece.fold"));
     }
     lines.add(allowance(piece));
-    lines.add(pattern.source().masthead().title().text());
-    lines.add(
-        wording.text(
-            "piece.size",
-            Map.of(
-                "size",
-                pattern.variant().size(),
-                "edition",
-                pattern.source().masthead().edition().text())));
     return lines;
   }
 

@@ -127,6 +127,11 @@ final class FileNames {
     return stem + "-" + ALL_SIZES + "-" + paper.id() + "-instructions.pdf";
   }
 
+  /** The tiles of all sizes stacked. */
+  String allSizesTiles(Paper paper) {
+    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-tiles.pdf";
+  }
+
   /** The companion, which has every size. */
   String companion() {
     return stem + ".html";

@@ -41,6 +41,9 @@ public record Publisher(Templates templates) {
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
+   * @param nested whether tiles of all sizes stacked are made as well
+   * @param pieces numbers or names of the pieces whose tiles are made, and nothing else; empty for
+   *     everything
    */
   public record Request(
       List<String> sizes,
@@ -48,14 +51,37 @@ public record Publisher(Templates templates) {
       SortedMap<String, String> choices,
       Path output,
       boolean largePrint,
-      Presentation presentation) {
+      Presentation presentation,
+      boolean nested,
+      List<String> pieces) {
     /** Copies the collections. */
     public Request {
       sizes = List.copyOf(sizes);
       papers = List.copyOf(papers);
       choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
+      pieces = List.copyOf(pieces);
       Objects.requireNonNull(output);
       Objects.requireNonNull(presentation);
+    }
+
+    /**
+     * A request for whole documents of one size each.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param choices what is chosen, by the option's name; all else is as by default
+     * @param output the folder that receives one folder a pattern
+     * @param largePrint whether the instructions are made in large print as well
+     * @param presentation the language and units of the documents
+     */
+    public Request(
+        List<String> sizes,
+        List<Paper> papers,
+        SortedMap<String, String> choices,
+        Path output,
+        boolean largePrint,
+        Presentation presentation) {
+      this(sizes, papers, choices, output, largePrint, presentation, false, List.of());
     }
 
     /**

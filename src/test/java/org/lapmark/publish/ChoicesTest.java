@@ -123,6 +123,11 @@ class ChoicesTest {
         }
 
         @Override
+        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+          return Optional.empty();
+        }
+
+        @Override
         public byte[] companion(List<GradedPattern> patterns, Findings findings) {
           return patterns.stream()
               .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))

@@ -157,6 +157,11 @@ class PipelineTest {
         }
 
         @Override
+        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+          return Optional.empty();
+        }
+
+        @Override
         public byte[] companion(List<GradedPattern> patterns, Findings findings) {
           assertEquals(owner, Thread.currentThread());
           return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList())
