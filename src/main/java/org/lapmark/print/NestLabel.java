@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.lapmark.grade.Piece;
 import org.lapmark.wording.Wording;
 
@@ -40,11 +41,20 @@ final class NestLabel extends PieceLabel {
   }
 
   @Override
-  List<String> orders(Piece piece) {
+  List<String> cuts(Piece piece) {
+    return bySize(piece, super::cuts);
+  }
+
+  @Override
+  List<String> paper(Piece piece) {
+    return bySize(piece, super::paper);
+  }
+
+  private List<String> bySize(Piece piece, Function<Piece, List<String>> lineOf) {
     List<NestedPiece.Member> members = nested(piece).members();
     Map<String, TreeSet<Integer>> byText = new LinkedHashMap<>();
     for (NestedPiece.Member member : members) {
-      for (String line : super.orders(member.piece())) {
+      for (String line : lineOf.apply(member.piece())) {
         byText.computeIfAbsent(line, unused -> new TreeSet<>()).add(member.size());
       }
     }

@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Item.Alignment;
 import org.lapmark.drawing.Style;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -58,6 +58,25 @@ final class NestNames {
   /** A hairline speaks for its lines so far to both sides. */
   private static final double HAIR_SPEAKS = 30;
 
+  /** How far names keep from corners and from the ends of a stretch, in millimetres. */
+  private static final double FROM_CORNER = 3;
+
+  private static final double FROM_END = 1;
+
+  /** The cosine of the least bend that is a corner. */
+  private static final double BEND = 0.985;
+
+  /** Shorter stretches, in millimetres, are left to the names around them. */
+  private static final double SHORT = 8;
+
+  /** The reach of the marks across joins, which names avoid where they can. */
+  private static final double JOIN_MARKS = 8;
+
+  /** How near another size's line makes a notch need a name, in millimetres. */
+  private static final double NOTCH_NEAR = 2.5;
+
+  private static final double NOTCH_PAIR = 8;
+
   private static final List<String> ROLES = List.of("nest-name", "nest-name-7", "nest-name-6");
   private static final String HAIR = "nest-hair";
 
@@ -71,6 +90,7 @@ final class NestNames {
   private final LineObstacles obstacles = new LineObstacles();
   private final Map<Cutting, List<double[]>> gaps = new IdentityHashMap<>();
   private final Map<Cutting, List<Point>> flat = new IdentityHashMap<>();
+  private final Map<Cutting, List<Double>> corners = new IdentityHashMap<>();
   private final List<SheetSubject.LineName> items = new ArrayList<>();
   private int nameless;
 
@@ -131,6 +151,10 @@ final class NestNames {
     int number = 0;
     obstacles.add(Path.rectangle(layout.square()), LineObstacles.NOTHING);
     layout.endSquare().ifPresent(box -> obstacles.add(Path.rectangle(box), LineObstacles.NOTHING));
+    for (boolean sideways : new boolean[] {true, false}) {
+      CheckLine.of(layout, sideways)
+          .forEach(check -> obstacles.add(check.line(), LineObstacles.NOTHING));
+    }
     List<List<Window>> windows = new ArrayList<>();
     for (Nested piece : pieces) {
       for (PieceArt.Stroke stroke : piece.others()) {
@@ -143,6 +167,7 @@ final class NestNames {
         obstacles.add(line.path(), number);
         flat.put(line, line.path().flattened(0.02));
         gaps.put(line, new ArrayList<>());
+        corners.put(line, corners(line.path()));
         if (line.owners().size() < sizes) {
           own.addAll(windows(line, number));
         }
@@ -158,7 +183,7 @@ final class NestNames {
         }
       }
       hairlines(left, pieces.get(i));
-      marks(pieces.get(i).marks());
+      marks(pieces.get(i));
     }
   }
 
@@ -250,7 +275,7 @@ final class NestNames {
       double middle = (window.from() + window.to()) / 2;
       for (double at = window.from() + width / 2; at <= window.to() - width / 2; at += STEP) {
         double score = AMPLE - 0.02 * Math.abs(at - middle);
-        if (score <= bestScore) {
+        if (score <= bestScore || !amidst(window.line(), at - width / 2, at + width / 2)) {
           continue;
         }
         LineObstacles.Slot slot = slot(window, at, width, text, style);
@@ -258,6 +283,9 @@ final class NestNames {
           continue;
         }
         double clear = clearance(slot, window, at);
+        if (!window.cell().core().expanded(-JOIN_MARKS).contains(slot.centre())) {
+          score -= 1;
+        }
         if (clear >= LEAST && clear - AMPLE + score > bestScore) {
           best = slot;
           bestAt = at;
@@ -271,6 +299,32 @@ final class NestNames {
       }
     }
     return false;
+  }
+
+  private static List<Double> corners(Path path) {
+    List<Double> corners = new ArrayList<>();
+    List<Curve> curves = path.curves();
+    double length = curves.get(0).length();
+    for (int i = 1; i < curves.size(); i++) {
+      if (curves.get(i - 1).tangent(1).dot(curves.get(i).tangent(0)) < BEND) {
+        corners.add(length);
+      }
+      length += curves.get(i).length();
+    }
+    if (path.isClosed()
+        && curves.get(curves.size() - 1).tangent(1).dot(curves.get(0).tangent(0)) < BEND) {
+      corners.add(0.0);
+      corners.add(length);
+    }
+    return corners;
+  }
+
+  /** Whether a gap hides neither a corner nor an end of the line. */
+  private boolean amidst(Cutting line, double from, double to) {
+    return from >= FROM_END
+        && to <= line.path().length() - FROM_END
+        && corners.get(line).stream()
+            .noneMatch(corner -> corner > from - FROM_CORNER && corner < to + FROM_CORNER);
   }
 
   private double clearance(LineObstacles.Slot slot, Window window, double at) {
@@ -322,29 +376,33 @@ final class NestNames {
   /** A line crossed by a hairline. */
   private record Crossing(double offset, Cutting line) {}
 
-  private record Told(Point point, List<Cutting> lines) {}
+  private record Told(Point point, List<Integer> owners) {}
 
   private void hairlines(List<Window> left, Nested piece) {
     List<Told> told = new ArrayList<>();
-    for (Window window : left) {
-      double middle = (window.from() + window.to()) / 2;
-      Point centre = window.line().path().atLength(middle);
+    List<Window> longestFirst = new ArrayList<>(left);
+    longestFirst.sort(
+        Comparator.<Window>comparingDouble(window -> window.from() - window.to())
+            .thenComparingInt(Window::number));
+    for (Window window : longestFirst) {
+      double length = window.to() - window.from();
+      Point centre = window.line().path().atLength((window.from() + window.to()) / 2);
       boolean said =
           told.stream()
               .anyMatch(
                   one ->
                       one.point().distance(centre) < HAIR_SPEAKS
-                          && one.lines().stream().anyMatch(line -> line == window.line()));
-      if (said) {
+                          && one.owners().containsAll(window.line().owners()));
+      if (said || length < SHORT) {
         continue;
       }
       Told made = null;
-      double half = (window.to() - window.from()) / 2;
-      for (double away = 0; away <= half && made == null; away += 1.5) {
+      for (double away = 0; away <= length / 2 && made == null; away += 1.5) {
         for (double sign : away == 0 ? new double[] {1} : new double[] {1, -1}) {
           for (boolean outside : new boolean[] {true, false}) {
             if (made == null) {
-              made = hairline(window, piece, middle + sign * away, outside);
+              double at = (window.from() + window.to()) / 2 + sign * away;
+              made = hairline(window, piece, at, outside);
             }
           }
         }
@@ -367,8 +425,6 @@ final class NestNames {
       return null;
     }
     double last = bunch.get(bunch.size() - 1).offset();
-    Predicate<Cutting> crossed =
-        line -> bunch.stream().anyMatch(crossing -> crossing.line() == line);
     String role = ROLES.get(1);
     Style style = style(role);
     double space = planner.lettering().width("n", style);
@@ -426,7 +482,7 @@ final class NestNames {
           layering.apply(own, ""));
       place += widths.get(i) + space;
     }
-    return new Told(point, piece.cutting().stream().filter(crossed).toList());
+    return new Told(point, owners);
   }
 
   private double free(LineObstacles.Slot slot) {
@@ -480,48 +536,74 @@ final class NestNames {
   }
 
   /** Names marks that lie elsewhere in other sizes. */
-  private void marks(List<Mark> marks) {
+  private void marks(Nested piece) {
     List<Mark> named = new ArrayList<>();
-    for (Mark mark : marks) {
-      Box bounds = mark.path().bounds();
-      Point centre = bounds.centre();
+    for (Mark mark : piece.marks()) {
+      boolean notch = mark.role().startsWith("notch");
+      Point centre = mark.path().bounds().centre();
       boolean known =
           named.stream()
               .anyMatch(
                   other ->
                       other.owners().equals(mark.owners())
-                          && other.path().bounds().centre().distance(centre) < 2);
-      if (known || mark.role().startsWith("notch") || mark.role().startsWith("on-fold")) {
-        continue;
-      }
-      named.add(mark);
-      String text = phrase.apply(mark.owners());
-      String role = ROLES.get(1);
-      double halfLength = planner.lettering().width(text, style(role)) / 2;
-      double halfHeight = halfHeight(text, style(role));
-      Point path = mark.path().atLength(mark.path().length() / 2);
-      Point normal = mark.path().tangentAtLength(mark.path().length() / 2).quarterTurn();
-      double off = halfLength * Math.abs(normal.x()) + halfHeight * Math.abs(normal.y()) + 0.9;
-      double beside = bounds.width() / 2 + halfLength + 0.9;
-      double above = bounds.height() / 2 + halfHeight + 0.9;
-      for (Point place :
-          List.of(
-              path.plus(normal.times(off)),
-              path.minus(normal.times(off)),
-              centre.plus(new Point(beside, 0)),
-              centre.minus(new Point(beside, 0)),
-              centre.minus(new Point(0, above)),
-              centre.plus(new Point(0, above)))) {
-        Cell cell = cell(place);
-        LineObstacles.Slot slot =
-            new LineObstacles.Slot(place, new Point(1, 0), halfLength, halfHeight);
-        if (cell != null
-            && slot.corners().stream().allMatch(cell.core().expanded(-FROM_JOIN)::contains)
-            && free(slot) >= LEAST) {
-          put(cell, text, slot, role, layering.apply(mark.owners(), ""));
-          break;
-        }
+                          && other.path().bounds().centre().distance(centre)
+                              < (notch ? NOTCH_PAIR : 2));
+      if (!known && !mark.role().startsWith("on-fold") && !(notch && plain(mark, piece))) {
+        named.add(mark);
+        beside(mark, notch);
       }
     }
+  }
+
+  /** Whether a notch stands on a line of its own sizes, with no other near. */
+  private static boolean plain(Mark notch, Nested piece) {
+    Point foot = notch.path().start();
+    return piece.cutting().stream()
+        .filter(line -> line.path().bounds().expanded(NOTCH_NEAR).contains(foot))
+        .filter(line -> line.path().distance(foot) <= NOTCH_NEAR)
+        .allMatch(line -> line.owners().equals(notch.owners()));
+  }
+
+  private void beside(Mark mark, boolean notch) {
+    String text = phrase.apply(mark.owners());
+    String role = ROLES.get(notch ? 2 : 1);
+    double halfLength = planner.lettering().width(text, style(role)) / 2;
+    double halfHeight = halfHeight(text, style(role));
+    Box bounds = mark.path().bounds();
+    Point middle = mark.path().atLength(mark.path().length() / 2);
+    Point tangent = mark.path().tangentAtLength(mark.path().length() / 2);
+    Point normal = tangent.quarterTurn();
+    Point end = mark.path().end();
+    double beside = bounds.width() / 2 + halfLength + 0.9;
+    double above = bounds.height() / 2 + halfHeight + 0.9;
+    List<Point> places = new ArrayList<>();
+    if (notch) {
+      places.add(end.plus(tangent.times(reach(tangent, halfLength, halfHeight))));
+    }
+    places.add(middle.plus(normal.times(reach(normal, halfLength, halfHeight))));
+    places.add(middle.minus(normal.times(reach(normal, halfLength, halfHeight))));
+    places.add(bounds.centre().plus(new Point(beside, 0)));
+    places.add(bounds.centre().minus(new Point(beside, 0)));
+    places.add(bounds.centre().minus(new Point(0, above)));
+    places.add(bounds.centre().plus(new Point(0, above)));
+    for (Point place : places) {
+      Cell cell = cell(place);
+      LineObstacles.Slot slot =
+          new LineObstacles.Slot(place, new Point(1, 0), halfLength, halfHeight);
+      if (cell != null
+          && slot.corners().stream().allMatch(cell.core().expanded(-FROM_JOIN)::contains)
+          && free(slot) >= LEAST) {
+        put(cell, text, slot, role, layering.apply(mark.owners(), ""));
+        return;
+      }
+    }
+  }
+
+  /** How far an upright word's middle has to be off a line that it is pushed away from. */
+  private static double reach(Point away, double halfLength, double halfHeight) {
+    return Math.min(
+            Math.abs(away.x()) < 1e-9 ? 1e9 : halfLength / Math.abs(away.x()),
+            Math.abs(away.y()) < 1e-9 ? 1e9 : halfHeight / Math.abs(away.y()))
+        + 0.9;
   }
 }

@@ -134,7 +134,8 @@ class PieceLabel {
   }
 
   private List<String> rest(Piece piece) {
-    List<String> lines = new ArrayList<>(orders(piece));
+    List<String> lines = new ArrayList<>(cuts(piece));
+    lines.addAll(paper(piece));
     lines.add(pattern.source().masthead().title().text());
     lines.add(
         wording.text(
@@ -153,8 +154,8 @@ class PieceLabel {
     return pattern.variant().size();
   }
 
-  /** What is to be done with a piece: how many are cut, from what, and what is included. */
-  List<String> orders(Piece piece) {
+  /** How many are cut from what. */
+  List<String> cuts(Piece piece) {
     List<String> lines = new ArrayList<>();
     for (Cut cut : piece.cuts()) {
       Map<String, Object> arguments = new LinkedHashMap<>();
@@ -163,6 +164,12 @@ class PieceLabel {
       arguments.put("material", cut.materialName());
       lines.add(wording.text("piece.cut", arguments));
     }
+    return lines;
+  }
+
+  /** What the paper shows: a half or the whole, with or without allowances. */
+  List<String> paper(Piece piece) {
+    List<String> lines = new ArrayList<>();
     if (piece.half().isPresent()) {
       lines.add(wording.text("piece.fold"));
     }
