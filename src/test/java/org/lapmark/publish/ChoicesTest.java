@@ -123,6 +123,11 @@ class ChoicesTest {
         }
 
         @Override
+        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+          return Optional.empty();
+        }
+
+        @Override
         public byte[] companion(List<GradedPattern> patterns, Findings findings) {
           return patterns.stream()
               .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))
@@ -237,8 +242,9 @@ class ChoicesTest {
         new Pipeline(new SayingStages(), 2, step -> {})
             .publish(
                 List.of(folder),
-                new Request(
-                    List.of("M"), List.of(Paper.A4), choices, home.resolve("out"), true, inches),
+                new Request(List.of("M"), List.of(Paper.A4), choices, home.resolve("out"))
+                    .in(inches)
+                    .with(Extra.LARGE_PRINT),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(
