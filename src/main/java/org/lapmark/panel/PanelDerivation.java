@@ -105,7 +105,7 @@ public final class PanelDerivation {
       Splitting.Parts parts = Splitting.split(rest, line);
       List<Edge> kept = holds(parts.first(), edges, run) ? parts.second() : parts.first();
       Ring.check(panel.name(), kept);
-      return named(kept, rest);
+      return inOrder(kept, rest);
     } catch (PanelException e) {
       throw PanelCode.INSET_EDGE_MISSES.exception(
           "panel", panel.name(), "edge", run.get(0), "distance", distances.get(run.get(0)));
@@ -127,7 +127,7 @@ public final class PanelDerivation {
   /**
    * Edges in the order of the old ones, with the old corners' names where both ends kept theirs.
    */
-  private static List<Edge> named(List<Edge> edges, Panel old) {
+  private static List<Edge> inOrder(List<Edge> edges, Panel old) {
     int first = 0;
     for (int i = 1; i < edges.size(); i++) {
       if (order(edges.get(i), old) < order(edges.get(first), old)) {
@@ -426,5 +426,33 @@ public final class PanelDerivation {
     }
     List<Edge> band = holds(parts.first(), panel.edges(), run) ? parts.first() : parts.second();
     return part(name, panel, band, inner);
+  }
+
+  /**
+   * The edges that a name stands for.
+   *
+   * @param panel the panel
+   * @param edgeOrChain an edge's or a chain's name
+   * @return the edges' names, clockwise
+   * @throws PanelException when the panel has neither
+   */
+  public static List<String> members(Panel panel, String edgeOrChain) {
+    return Ring.members(panel, edgeOrChain);
+  }
+
+  /**
+   * A panel with further names: an edge that is a stretch from one corner to the next is renamed,
+   * one over several of them is a chain.
+   *
+   * @param panel the panel
+   * @param edges edges by name
+   * @param chains chains by name, of edges or of other chains
+   * @return the panel with those names
+   * @throws PanelException when a corner or an edge doesn't exist, a name is taken, or the edges of
+   *     a chain don't follow one another clockwise
+   */
+  public static Panel named(
+      Panel panel, Map<String, PanelBuilder.CornerPair> edges, Map<String, List<String>> chains) {
+    return edges.isEmpty() && chains.isEmpty() ? panel : new Naming(panel).named(edges, chains);
   }
 }

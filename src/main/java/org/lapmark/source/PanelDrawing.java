@@ -148,6 +148,7 @@ public final class PanelDrawing {
     Map<String, Point> corners = new LinkedHashMap<>();
     Map<String, Path> placements = new LinkedHashMap<>();
     Map<String, Path> foldLines = new LinkedHashMap<>();
+    Map<String, Path> styleLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
     List<Point> notches = new ArrayList<>();
     SegmentBudget budget = new SegmentBudget(limits.pathSegments());
@@ -165,6 +166,7 @@ public final class PanelDrawing {
           case CORNER -> corners.put(shape.name(), mark(shape, evaluator, budget));
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
+          case STYLELINE -> styleLines.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
           default -> notches.add(mark(shape, evaluator, budget));
         }
@@ -177,7 +179,8 @@ public final class PanelDrawing {
     }
     return outline == null
         ? null
-        : new Shapes(outline, corners, grainline, placements, foldLines, drillPoints, notches);
+        : new Shapes(
+            outline, corners, grainline, placements, foldLines, drillPoints, notches, styleLines);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -286,6 +289,7 @@ public final class PanelDrawing {
    * @param foldLines named lines along which cloth is folded
    * @param drillPoints named points
    * @param notches points near the outline that state notches
+   * @param styleLines named lines along which the panel may be split
    */
   public record Shapes(
       Path outline,
@@ -294,7 +298,8 @@ public final class PanelDrawing {
       Map<String, Path> placements,
       Map<String, Path> foldLines,
       Map<String, Point> drillPoints,
-      List<Point> notches) {
+      List<Point> notches,
+      Map<String, Path> styleLines) {
     /** Copies the collections, keeping their order. */
     public Shapes {
       corners = Collections.unmodifiableMap(new LinkedHashMap<>(corners));
@@ -303,6 +308,7 @@ public final class PanelDrawing {
       foldLines = Collections.unmodifiableMap(new LinkedHashMap<>(foldLines));
       drillPoints = Collections.unmodifiableMap(new LinkedHashMap<>(drillPoints));
       notches = List.copyOf(notches);
+      styleLines = Collections.unmodifiableMap(new LinkedHashMap<>(styleLines));
     }
   }
 }
