@@ -82,7 +82,8 @@ final class Presence {
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),
         kept(panel.slashes(), slash -> slash.name().position()),
-        panel.stackOn());
+        panel.stackOn(),
+        panel.styleLines());
   }
 
   /**

@@ -45,4 +45,12 @@ public sealed interface Mark {
    * @param path the line
    */
   record FoldLine(String name, Path path) implements Mark {}
+
+  /**
+   * A line along which the panel can be split into others. It isn't drawn.
+   *
+   * @param name its name
+   * @param path the line
+   */
+  record StyleLine(String name, Path path) implements Mark {}
 }

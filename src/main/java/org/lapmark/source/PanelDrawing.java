@@ -159,6 +159,7 @@ public final class PanelDrawing {
     Map<String, Point> corners = new LinkedHashMap<>();
     Map<String, Path> placements = new LinkedHashMap<>();
     Map<String, Path> foldLines = new LinkedHashMap<>();
+    Map<String, Path> styleLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
     List<Point> notches = new ArrayList<>();
     Map<String, Path> slashes = new LinkedHashMap<>();
@@ -178,6 +179,7 @@ public final class PanelDrawing {
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
           case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
+          case STYLELINE -> styleLines.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
           default -> notches.add(mark(shape, evaluator, budget));
         }
@@ -191,7 +193,15 @@ public final class PanelDrawing {
     return outline == null
         ? null
         : new Shapes(
-            outline, corners, grainline, placements, foldLines, drillPoints, notches, slashes);
+            outline,
+            corners,
+            grainline,
+            placements,
+            foldLines,
+            drillPoints,
+            notches,
+            slashes,
+            styleLines);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -301,6 +311,7 @@ public final class PanelDrawing {
    * @param drillPoints named points
    * @param notches points near the outline that state notches
    * @param slashes named lines along which the panel can be cut and opened
+   * @param styleLines named lines along which the panel may be split
    */
   public record Shapes(
       Path outline,
@@ -310,7 +321,8 @@ public final class PanelDrawing {
       Map<String, Path> foldLines,
       Map<String, Point> drillPoints,
       List<Point> notches,
-      Map<String, Path> slashes) {
+      Map<String, Path> slashes,
+      Map<String, Path> styleLines) {
     /** Copies the collections, keeping their order. */
     public Shapes {
       corners = Collections.unmodifiableMap(new LinkedHashMap<>(corners));
@@ -320,6 +332,7 @@ public final class PanelDrawing {
       drillPoints = Collections.unmodifiableMap(new LinkedHashMap<>(drillPoints));
       notches = List.copyOf(notches);
       slashes = Collections.unmodifiableMap(new LinkedHashMap<>(slashes));
+      styleLines = Collections.unmodifiableMap(new LinkedHashMap<>(styleLines));
     }
   }
 }

@@ -4,24 +4,27 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 
 /** Reads the panels and the drawings that they name. */
 final class PanelReader {
-  private static final List<String> SHAPES =
+  private static final List<String> STATED_SHAPES =
       List.of(
           "drawing",
           "drawings",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim");
+
+  private static final List<String> SHAPES =
+      Stream.concat(STATED_SHAPES.stream(), DerivedReader.KEYS.stream()).toList();
 
   private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner");
 
@@ -58,7 +61,8 @@ final class PanelReader {
             new SlashReader(reading).read(values),
             values.containsKey("stack_on")
                 ? reading.text(values.get("stack_on"), "stack_on")
-                : null));
+                : null,
+            new DerivedReader(reading).lines(values)));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {
@@ -114,13 +118,7 @@ final class PanelReader {
             ? null
             : new PanelSource.Strip(length, width, bias);
       }
-      default -> {
-        Map<String, YamlNode> parts = part(node, Section.INSET, kind);
-        SourceText panel =
-            parts.containsKey("panel") ? reading.text(parts.get("panel"), "panel") : null;
-        Formula distance = formula(parts, "distance");
-        yield panel == null || distance == null ? null : new PanelSource.Inset(panel, distance);
-      }
+      default -> new DerivedReader(reading).read(kind, node);
     };
   }
 

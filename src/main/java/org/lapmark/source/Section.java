@@ -88,12 +88,21 @@ enum Section {
           "scale",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim",
+          "inset",
+          "outset",
+          "mirror",
+          "unfold",
+          "fold",
+          "split",
+          "merge",
+          "facing",
+          "lining",
+          "style_lines",
           "edges",
           "chains",
           "notches",
@@ -117,8 +126,28 @@ enum Section {
   CONE_BAND(List.of("lower", "upper"), List.of("height", "slant", "share")),
   /** A brim that slopes down from the head. */
   BRIM(List.of("head", "width", "droop"), List.of("share")),
-  /** A panel derived from another. */
-  INSET(List.of("panel", "distance"), List.of()),
+  /** A panel smaller than another. */
+  INSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A panel larger than another. */
+  OUTSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A mirror image. */
+  MIRROR(List.of("panel"), List.of()),
+  /** The whole of a half panel. */
+  UNFOLD(List.of("panel", "edge"), List.of("apart")),
+  /** The half of a whole panel. */
+  FOLD(List.of("panel", "from", "to"), List.of("edge")),
+  /** A part of a panel. */
+  SPLIT(List.of("panel", "along", "keep"), List.of("edge")),
+  /** Two panels as one. */
+  MERGE(List.of("panel", "edge", "with", "with_edge"), List.of()),
+  /** A band along an edge. */
+  FACING(List.of("panel", "along", "width"), List.of("edge")),
+  /** A lining by its construction. */
+  LINING(List.of("panel", "construction"), List.of("distance", "edges", "marks")),
+  /** A line along which a panel may be split. */
+  STYLE_LINE(List.of("from", "to"), List.of("bow")),
+  /** A place on an edge. */
+  LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
   NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
   /** A line along which a panel is cut and opened. */
