@@ -24,6 +24,9 @@ final class DartCap {
 
   private static final double CHORD = 0.05;
 
+  /** Half the angle, in radians, over which a dart's allowance isn't pressed to a side. */
+  private static final double WIDEST = Math.PI / 4;
+
   /** How far a line may leave the fan in which the pressed dart lies, in millimetres. */
   private static final double OUTSIDE = 0.05;
 
@@ -45,8 +48,11 @@ final class DartCap {
     CuttingLine shaped = cutting;
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Dart dart && dart.press() != Mark.Press.NONE) {
-        // From the line without other darts: what a dart lies on is the plain cloth beside it.
-        shaped = new DartCap(panel, dart).applied(shaped);
+        DartCap cap = new DartCap(panel, dart);
+        shaped = cap.applied(shaped);
+        if (shaped.path().selfCrossing().isPresent()) {
+          throw cap.impossible();
+        }
       }
     }
     return shaped;
@@ -95,6 +101,9 @@ final class DartCap {
     Point near = onwards ? last : first;
     Point far = onwards ? first : last;
     double half = angle() / 2;
+    if (!(half <= WIDEST)) {
+      throw impossible();
+    }
     Point direction = near.minus(apex).unit();
     double turn = onwards ? half : -half;
     Point beyond =
