@@ -15,7 +15,6 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
@@ -36,11 +35,13 @@ final class PanelFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final MarkFactory marks;
 
   PanelFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.marks = new MarkFactory(scope, variant, this);
   }
 
   /**
@@ -52,7 +53,7 @@ final class PanelFactory {
    */
   Panel build(PanelSource source) {
     try {
-      return shape(source.name().text(), source);
+      return marks.stated(shape(source.name().text(), source), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
@@ -151,13 +152,7 @@ final class PanelFactory {
       double factor = scope.positiveLength(drawn.until().length()) / length;
       scaling = Affine.scaling(factor, factor);
     }
-    return marked(cut(name, source, shapes, scaling), shapes, scaling);
-  }
-
-  private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {
-    List<Mark> marks = new ArrayList<>(panel.marks());
-    shapes.notches().forEach(at -> marks.add(drawnNotch(panel, scaling.apply(at))));
-    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
+    return marks.drawn(cut(name, source, shapes, scaling), source, shapes, scaling);
   }
 
   private static Panel cut(
@@ -209,18 +204,5 @@ final class PanelFactory {
         .drillPoints()
         .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
     return marks;
-  }
-
-  private static Mark drawnNotch(Panel panel, Point at) {
-    double along = panel.outline().nearestLength(at);
-    for (Edge edge : panel.edges()) {
-      double length = edge.path().length();
-      if (along <= length) {
-        return new Mark.Notch(edge.name(), along, 1);
-      }
-      along -= length;
-    }
-    Edge last = panel.edges().get(panel.edges().size() - 1);
-    return new Mark.Notch(last.name(), last.path().length(), 1);
   }
 }

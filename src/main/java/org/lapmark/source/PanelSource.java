@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.NotchSet;
 
 /**
  * A panel as stated.
@@ -16,6 +17,7 @@ import org.lapmark.measure.Formula;
  * @param chains runs of edges under one name
  * @param notches notches on edges, chains excluded
  * @param anyOrder whether lengths may rise and fall from size to size
+ * @param marks darts, pleats and other marks that are stated, or drawn and described
  */
 public record PanelSource(
     SourceText name,
@@ -23,9 +25,11 @@ public record PanelSource(
     List<EdgeSource> edges,
     List<ChainSource> chains,
     List<NotchSource> notches,
-    boolean anyOrder) {
+    boolean anyOrder,
+    List<MarkSource> marks) {
   /** Copies the lists. */
   public PanelSource {
+    marks = List.copyOf(marks);
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
     notches = List.copyOf(notches);
@@ -152,11 +156,19 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
-   * @param edge the edge's name
+   * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
-   * @param count 1 or 2
+   * @param count how many beside each other: 1, 2 or 3
+   * @param gaps from one to the next, in order along the edge; empty for equal ones
+   * @param cut how they are cut
    */
-  public record NotchSource(SourceText edge, NotchPlace place, int count) {}
+  public record NotchSource(
+      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+    /** Copies the list. */
+    public NotchSource {
+      gaps = List.copyOf(gaps);
+    }
+  }
 
   /** How the place of a notch is stated. */
   public sealed interface NotchPlace {
@@ -182,6 +194,13 @@ public record PanelSource(
      * @param seam the seam's name
      */
     record FromSeam(SourceText seam) implements NotchPlace {}
+
+    /**
+     * Where a notch of this name is drawn.
+     *
+     * @param name its name
+     */
+    record Drawn(SourceText name) implements NotchPlace {}
 
     /**
      * At the place of the edge that is nearest to a corner of the same panel.

@@ -97,6 +97,14 @@ enum Section {
           "edges",
           "chains",
           "notches",
+          "notch_cut",
+          "darts",
+          "pleats",
+          "buttonholes",
+          "drills",
+          "placements",
+          "folds",
+          "matches",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
@@ -118,7 +126,37 @@ enum Section {
   /** A panel derived from another. */
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
+  NOTCH(
+      List.of(),
+      List.of(
+          "edge",
+          "at",
+          "every",
+          "centred",
+          "from_seam",
+          "corner",
+          "drawn",
+          "count",
+          "set",
+          "cut",
+          "when")),
+  /** A dart. */
+  DART(List.of(), List.of("edge", "at", "width", "length", "press", "when")),
+  /** A pleat. */
+  PLEAT(List.of("take_up"), List.of("edge", "at", "length", "kind", "towards", "when")),
+  /** Buttonholes. */
+  BUTTONHOLE(
+      List.of("length"),
+      List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "across", "when")),
+  /** Drill points. */
+  DRILLS(
+      List.of(), List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "when")),
+  /** A placement line. */
+  PLACEMENT_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A fold line. */
+  FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A match point. */
+  MATCH(List.of(), List.of("corner", "edge", "at", "when")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
