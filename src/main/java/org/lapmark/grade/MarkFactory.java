@@ -1,6 +1,7 @@
 package org.lapmark.grade;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -333,9 +334,12 @@ final class MarkFactory {
   }
 
   private static PanelException outside(Panel panel, MarkSource mark, Point at) {
-    return new PanelException(
-        PanelCode.MARK_OUTSIDE,
-        Map.of("panel", panel.name(), "mark", mark.name().text(), "x", at.x(), "y", at.y()));
+    Map<String, Object> arguments = new LinkedHashMap<>();
+    arguments.put("panel", panel.name());
+    arguments.put("mark", mark.name().text());
+    arguments.put("x", at.x());
+    arguments.put("y", at.y());
+    return new PanelException(PanelCode.MARK_OUTSIDE, arguments);
   }
 
   private List<Mark> row(Panel panel, MarkSource mark) {
