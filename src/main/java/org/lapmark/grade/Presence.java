@@ -81,6 +81,8 @@ final class Presence {
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),
+        kept(panel.slashes(), slash -> slash.name().position()),
+        panel.stackOn(),
         kept(panel.marks(), mark -> mark.name().position()));
   }
 

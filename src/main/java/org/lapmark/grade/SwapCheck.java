@@ -57,8 +57,7 @@ final class SwapCheck {
   private static boolean share(SeamSide one, SeamSide other) {
     return one.parts().stream()
         .anyMatch(
-            part ->
-                other.parts().stream().anyMatch(second -> second.panel().equals(part.panel())));
+            part -> other.parts().stream().anyMatch(second -> second.panel().equals(part.panel())));
   }
 
   private boolean isPair(SeamSide side, boolean closed) {

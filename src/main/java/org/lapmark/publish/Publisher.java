@@ -41,6 +41,7 @@ public record Publisher(Templates templates) {
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
+   * @param gradeReport whether the grade report is made as well, where every size is made
    */
   public record Request(
       List<String> sizes,
@@ -48,7 +49,8 @@ public record Publisher(Templates templates) {
       SortedMap<String, String> choices,
       Path output,
       boolean largePrint,
-      Presentation presentation) {
+      Presentation presentation,
+      boolean gradeReport) {
     /** Copies the collections. */
     public Request {
       sizes = List.copyOf(sizes);
@@ -56,6 +58,26 @@ public record Publisher(Templates templates) {
       choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
       Objects.requireNonNull(output);
       Objects.requireNonNull(presentation);
+    }
+
+    /**
+     * A request without a grade report.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param choices what is chosen, by the option's name; all else is as by default
+     * @param output the folder that receives one folder a pattern
+     * @param largePrint whether the instructions are made in large print as well
+     * @param presentation the language and units of the documents
+     */
+    public Request(
+        List<String> sizes,
+        List<Paper> papers,
+        SortedMap<String, String> choices,
+        Path output,
+        boolean largePrint,
+        Presentation presentation) {
+      this(sizes, papers, choices, output, largePrint, presentation, false);
     }
 
     /**
@@ -132,7 +154,7 @@ public record Publisher(Templates templates) {
   }
 
   /**
-   * A folder evaluated for walking its seams.
+   * A folder evaluated for walking its seams or comparing its sizes.
    *
    * @param outcome findings and failure, with nothing written
    * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
@@ -228,6 +250,21 @@ public record Publisher(Templates templates) {
    */
   public List<Walk> walk(List<Path> folders, List<String> sizes) {
     return pipeline().walk(folders, sizes);
+  }
+
+  /**
+   * Reads and evaluates folders to compare their sizes, and writes nothing.
+   *
+   * @param folders the pattern folders
+   * @param sizes the sizes wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
+   * @return what came of each folder, in the order given, with one pattern a size
+   * @throws RefusedException when two folders have the same name, or a size or a choice is unknown
+   *     or forbidden
+   */
+  public List<Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    return pipeline().grade(folders, sizes, choices);
   }
 
   private Pipeline pipeline() {

@@ -116,6 +116,17 @@ public final class PanelDrawing {
     return Collections.unmodifiableSet(names);
   }
 
+  /** The named slash lines, which are the same in every variant. */
+  Set<String> slashNames() {
+    Set<String> names = new TreeSet<>();
+    for (DrawnShape shape : shapes) {
+      if (shape.role() == Role.SLASH) {
+        names.add(shape.name());
+      }
+    }
+    return names;
+  }
+
   /** Its marks other than corners, by the ids that state them. */
   Set<String> markNames() {
     Set<String> names = new TreeSet<>();
@@ -160,6 +171,7 @@ public final class PanelDrawing {
     Map<String, Path> placements = new LinkedHashMap<>();
     Map<String, Path> foldLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
+    Map<String, Path> slashes = new LinkedHashMap<>();
     Map<String, Point> notches = new LinkedHashMap<>();
     Map<String, Path> darts = new LinkedHashMap<>();
     Map<String, Path> pleats = new LinkedHashMap<>();
@@ -180,6 +192,7 @@ public final class PanelDrawing {
           case CORNER -> corners.put(shape.name(), mark(shape, evaluator, budget));
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
+          case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
           case DART -> darts.put(shape.name(), dart(shape, path(shape, evaluator, budget)));
           case PLEAT -> pleats.put(shape.name(), path(shape, evaluator, budget));
@@ -204,6 +217,7 @@ public final class PanelDrawing {
             foldLines,
             drillPoints,
             notches,
+            slashes,
             darts,
             pleats,
             buttonholes,
@@ -324,6 +338,7 @@ public final class PanelDrawing {
    * @param foldLines named lines along which cloth is folded
    * @param drillPoints named points
    * @param notches named points near the outline that state notches
+   * @param slashes named lines along which the panel can be cut and opened
    * @param darts by name, each of two legs
    * @param pleats named lines from the outline inwards
    * @param buttonholes named lines that are cut
@@ -337,6 +352,7 @@ public final class PanelDrawing {
       Map<String, Path> foldLines,
       Map<String, Point> drillPoints,
       Map<String, Point> notches,
+      Map<String, Path> slashes,
       Map<String, Path> darts,
       Map<String, Path> pleats,
       Map<String, Path> buttonholes,
@@ -353,6 +369,7 @@ public final class PanelDrawing {
       pleats = Collections.unmodifiableMap(new LinkedHashMap<>(pleats));
       buttonholes = Collections.unmodifiableMap(new LinkedHashMap<>(buttonholes));
       matchPoints = Collections.unmodifiableMap(new LinkedHashMap<>(matchPoints));
+      slashes = Collections.unmodifiableMap(new LinkedHashMap<>(slashes));
     }
   }
 }

@@ -56,6 +56,10 @@ final class PanelReader {
             notches(values),
             values.containsKey("any_order")
                 && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
+            new SlashReader(reading).read(values),
+            values.containsKey("stack_on")
+                ? reading.text(values.get("stack_on"), "stack_on")
+                : null,
             new MarkReader(reading).read(values)));
   }
 

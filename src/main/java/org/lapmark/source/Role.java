@@ -27,7 +27,9 @@ enum Role {
   /** A named buttonhole: the line that is cut. */
   BUTTONHOLE(true),
   /** A named point that meets those of the same name. */
-  MATCHPOINT(true);
+  MATCHPOINT(true),
+  /** A named line along which the panel is cut and opened to grade it. */
+  SLASH(true);
 
   private final boolean named;
 

@@ -105,6 +105,8 @@ enum Section {
           "placements",
           "folds",
           "matches",
+          "slashes",
+          "stack_on",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
@@ -157,6 +159,10 @@ enum Section {
   FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
   /** A match point. */
   MATCH(List.of(), List.of("corner", "edge", "at", "when")),
+  /** A line along which a panel is cut and opened. */
+  SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
+  /** Where a slash line ends. */
+  SLASH_END(List.of(), List.of("edge", "at", "corner")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
