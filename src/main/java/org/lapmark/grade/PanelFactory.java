@@ -17,7 +17,6 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
@@ -38,12 +37,14 @@ final class PanelFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final MarkFactory marks;
   private final SlashFactory slashes;
 
   PanelFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.marks = new MarkFactory(scope, variant, this);
     this.slashes = new SlashFactory(scope, variant, this);
   }
 
@@ -84,7 +85,7 @@ final class PanelFactory {
       if (source.stackOn() != null) {
         PatternScope.corner(panel, source.stackOn());
       }
-      return new StyleLines(scope, variant).on(panel, source.styleLines());
+      return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
@@ -174,13 +175,7 @@ final class PanelFactory {
       lines.put(line.getKey(), line.getValue().transformed(scaling));
     }
     return slashes.opened(
-        marked(cut(name, source, shapes, scaling), shapes, scaling), source, lines);
-  }
-
-  private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {
-    List<Mark> marks = new ArrayList<>(panel.marks());
-    shapes.notches().forEach(at -> marks.add(drawnNotch(panel, scaling.apply(at))));
-    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
+        marks.drawn(cut(name, source, shapes, scaling), source, shapes, scaling), source, lines);
   }
 
   private static Panel cut(
@@ -235,18 +230,5 @@ final class PanelFactory {
         .drillPoints()
         .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
     return marks;
-  }
-
-  private static Mark drawnNotch(Panel panel, Point at) {
-    double along = panel.outline().nearestLength(at);
-    for (Edge edge : panel.edges()) {
-      double length = edge.path().length();
-      if (along <= length) {
-        return new Mark.Notch(edge.name(), along, 1);
-      }
-      along -= length;
-    }
-    Edge last = panel.edges().get(panel.edges().size() - 1);
-    return new Mark.Notch(last.name(), last.path().length(), 1);
   }
 }

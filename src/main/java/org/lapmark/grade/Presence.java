@@ -83,7 +83,8 @@ final class Presence {
         panel.anyOrder(),
         kept(panel.slashes(), slash -> slash.name().position()),
         panel.stackOn(),
-        panel.styleLines());
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
   }
 
   /**

@@ -55,6 +55,24 @@ public enum PanelCode implements FindingCode {
   FOLD_HALVES_DIFFER("fold-halves-differ"),
   /** A mark that lies in one half only of a piece cut on the fold. */
   FOLD_MARK_ALONE("fold-mark-alone"),
+  /** Notches of a set too close to each other to be cut. */
+  NOTCH_GAP("notch-gap"),
+  /** A dart or pleat that reaches beyond its edge. */
+  INTAKE_OFF_EDGE("intake-off-edge"),
+  /** A drawn dart or pleat that doesn't begin on the outline. */
+  INTAKE_OFF_OUTLINE("intake-off-outline"),
+  /** A drawn dart whose legs stand on two edges. */
+  INTAKE_ON_TWO_EDGES("intake-on-two-edges"),
+  /** Two darts or pleats that take up the same stretch of an edge. */
+  INTAKES_OVERLAP("intakes-overlap"),
+  /** A notch in the middle of what a dart or pleat takes up. */
+  NOTCH_IN_INTAKE("notch-in-intake"),
+  /** A drawn dart whose legs can't be sewn to each other, since they aren't equally long. */
+  DART_LEGS_DIFFER("dart-legs-differ"),
+  /** A dart whose allowance can't be shaped so that it lies inside the seam when pressed. */
+  DART_CAP("dart-cap"),
+  /** A mark that isn't on the panel. */
+  MARK_OUTSIDE("mark-outside"),
   /** A slash line that doesn't lead from one place of the outline to another. */
   SLASH_NOT_ACROSS("slash-not-across"),
   /** Two slash lines that cross. */

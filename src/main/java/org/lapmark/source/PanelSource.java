@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Slash;
 
 /**
@@ -20,6 +21,7 @@ import org.lapmark.panel.Slash;
  * @param slashes lines along which the panel is cut and opened
  * @param stackOn the corner on which the sizes' outlines are stacked, or null
  * @param styleLines lines along which the panel may be split, besides those of its drawing
+ * @param marks darts, pleats and other marks that are stated, or drawn and described
  */
 public record PanelSource(
     SourceText name,
@@ -30,9 +32,11 @@ public record PanelSource(
     boolean anyOrder,
     List<SlashSource> slashes,
     SourceText stackOn,
-    List<StyleLineSource> styleLines) {
+    List<StyleLineSource> styleLines,
+    List<MarkSource> marks) {
   /** Copies the lists. */
   public PanelSource {
+    marks = List.copyOf(marks);
     slashes = List.copyOf(slashes);
     styleLines = List.copyOf(styleLines);
     edges = List.copyOf(edges);
@@ -219,11 +223,19 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
-   * @param edge the edge's name
+   * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
-   * @param count 1 or 2
+   * @param count how many beside each other: 1, 2 or 3
+   * @param gaps from one to the next, in order along the edge; empty for equal ones
+   * @param cut how they are cut
    */
-  public record NotchSource(SourceText edge, NotchPlace place, int count) {}
+  public record NotchSource(
+      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+    /** Copies the list. */
+    public NotchSource {
+      gaps = List.copyOf(gaps);
+    }
+  }
 
   /** How the place of a notch is stated. */
   public sealed interface NotchPlace {
@@ -249,6 +261,13 @@ public record PanelSource(
      * @param seam the seam's name
      */
     record FromSeam(SourceText seam) implements NotchPlace {}
+
+    /**
+     * Where a notch of this name is drawn.
+     *
+     * @param name its name
+     */
+    record Drawn(SourceText name) implements NotchPlace {}
 
     /**
      * At the place of the edge that is nearest to a corner of the same panel.

@@ -160,8 +160,13 @@ final class References {
     Set<String> lines = new TreeSet<>(edges);
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
-      edge(notch.edge(), lines);
+      if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
+        drawn(panel, Role.NOTCH, drawn.name());
+      } else {
+        edge(notch.edge(), lines);
+      }
     }
+    marks(panel, lines);
     for (PanelSource.SlashSource slash : panel.slashes()) {
       for (PanelSource.SlashEnd end : slash.stated()) {
         if (end instanceof PanelSource.SlashEnd.OnEdge on) {
@@ -169,6 +174,48 @@ final class References {
         }
       }
     }
+  }
+
+  private void marks(PanelSource panel, Set<String> lines) {
+    Set<String> pleats = new TreeSet<>();
+    for (MarkSource mark : panel.marks()) {
+      for (String key : List.of("edge", "from_edge", "to_edge")) {
+        if (mark.names().containsKey(key)) {
+          edge(mark.names().get(key), lines);
+        }
+      }
+      if (mark.isDrawn()) {
+        boolean dart = mark.kind() == MarkKind.DART;
+        drawn(panel, dart ? Role.DART : Role.PLEAT, mark.name());
+        pleats.add(mark.name().text());
+      }
+    }
+    for (String name : drawnNames(panel, Role.PLEAT)) {
+      if (!pleats.contains(name)) {
+        reading.findings().add(SourceCode.PLEAT_UNSTATED, panel.name().position(), "name", name);
+      }
+    }
+  }
+
+  /** Whether a panel's drawing has a mark that more is said of. */
+  private void drawn(PanelSource panel, Role role, SourceText name) {
+    Set<String> names = drawnNames(panel, role);
+    if (!names.contains(name.text())) {
+      reading.unknown(SourceCode.MARK_NOT_DRAWN, name.position(), name.text(), names);
+    }
+  }
+
+  private static Set<String> drawnNames(PanelSource panel, Role role) {
+    if (panel.shape() instanceof PanelSource.Drawn drawn) {
+      return drawn.drawing().names(role);
+    }
+    Set<String> names = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.DrawnBySize bySize) {
+      bySize.drawings().values().stream()
+          .findFirst()
+          .ifPresent(first -> names.addAll(first.drawing().names(role)));
+    }
+    return names;
   }
 
   private void stacking(PanelSource panel) {

@@ -106,6 +106,14 @@ enum Section {
           "edges",
           "chains",
           "notches",
+          "notch_cut",
+          "darts",
+          "pleats",
+          "buttonholes",
+          "drills",
+          "placements",
+          "folds",
+          "matches",
           "slashes",
           "stack_on",
           "any_order",
@@ -149,7 +157,37 @@ enum Section {
   /** A place on an edge. */
   LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
+  NOTCH(
+      List.of(),
+      List.of(
+          "edge",
+          "at",
+          "every",
+          "centred",
+          "from_seam",
+          "corner",
+          "drawn",
+          "count",
+          "set",
+          "cut",
+          "when")),
+  /** A dart. */
+  DART(List.of(), List.of("edge", "at", "width", "length", "press", "when")),
+  /** A pleat. */
+  PLEAT(List.of("take_up"), List.of("edge", "at", "length", "kind", "towards", "when")),
+  /** Buttonholes. */
+  BUTTONHOLE(
+      List.of("length"),
+      List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "across", "when")),
+  /** Drill points. */
+  DRILLS(
+      List.of(), List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "when")),
+  /** A placement line. */
+  PLACEMENT_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A fold line. */
+  FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A match point. */
+  MATCH(List.of(), List.of("corner", "edge", "at", "when")),
   /** A line along which a panel is cut and opened. */
   SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
   /** Where a slash line ends. */
