@@ -38,7 +38,7 @@ final class Notches {
     }
   }
 
-  static List<Path> drawn(Panel panel, Map<String, Double> allowances, CuttingLine cutting) {
+  static List<Path> drawn(Panel panel, Map<String, Allowance> allowances, CuttingLine cutting) {
     Path line = cutting.path();
     List<Path> drawn = new ArrayList<>();
     for (Mark mark : panel.marks()) {
@@ -51,9 +51,11 @@ final class Notches {
         check(panel.name(), edge, notch);
         double aside = notch.count() == 2 ? APART / 2 : 0;
         Point inwards = inwards(edge.path(), notch.at());
+        double length = edge.path().length();
         for (int i = 0; i < notch.count(); i++) {
-          Point foot = edge.path().atLength(notch.at() - aside + i * APART);
-          drawn.add(one(panel, notch, line, foot, inwards, allowances.get(edge.name())));
+          double at = notch.at() - aside + i * APART;
+          double allowance = allowances.get(edge.name()).at(at / length);
+          drawn.add(one(panel, notch, line, edge.path().atLength(at), inwards, allowance));
         }
       }
     }
