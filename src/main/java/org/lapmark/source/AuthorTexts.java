@@ -139,6 +139,7 @@ public final class AuthorTexts {
         piece.panel(),
         piece.allowance(),
         piece.edgeAllowances(),
+        piece.corners(),
         piece.cuts());
   }
 

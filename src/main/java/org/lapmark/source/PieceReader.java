@@ -69,23 +69,16 @@ final class PieceReader {
             ? reading.formula(values.get("allowance"), "allowance")
             : null;
     List<PieceSource.EdgeAllowance> edges = new ArrayList<>();
+    AllowanceReader allowances = new AllowanceReader(reading);
     if (values.containsKey("edge_allowances")) {
-      reading.named(
-          values.get("edge_allowances"),
-          "edge_allowances",
-          false,
-          (edge, value) -> {
-            Formula formula = reading.formula(value, edge.text());
-            if (formula != null) {
-              edges.add(new PieceSource.EdgeAllowance(edge, formula));
-            }
-          });
+      edges.addAll(allowances.edges(values.get("edge_allowances")));
     }
+    CornerSources corners = allowances.corners(values);
     List<PieceSource.CutSource> cuts = values.containsKey("cut") ? cuts(values.get("cut")) : null;
     if (number == null || name == null || panel == null || cuts == null) {
       return null;
     }
-    return new PieceSource(number, position, name, panel, allowance, edges, cuts);
+    return new PieceSource(number, position, name, panel, allowance, edges, corners, cuts);
   }
 
   private List<PieceSource.CutSource> cuts(YamlNode node) {

@@ -15,6 +15,7 @@ import org.lapmark.measure.TemplateText;
  * @param panel the panel's name
  * @param allowance the allowance of every edge not stated otherwise; null for none
  * @param edgeAllowances allowances of single edges
+ * @param corners how the corners of the cutting line turn
  * @param cuts how many are cut from what
  */
 public record PieceSource(
@@ -24,6 +25,7 @@ public record PieceSource(
     SourceText panel,
     Formula allowance,
     List<EdgeAllowance> edgeAllowances,
+    CornerSources corners,
     List<CutSource> cuts) {
   /** Copies the lists. */
   public PieceSource {
@@ -32,12 +34,36 @@ public record PieceSource(
   }
 
   /**
+   * A piece whose corners are cut as usual.
+   *
+   * @param number its number, never reused
+   * @param position where the number stands
+   * @param name what readers see
+   * @param panel the panel's name
+   * @param allowance the allowance of every edge not stated otherwise; null for none
+   * @param edgeAllowances allowances of single edges
+   * @param cuts how many are cut from what
+   */
+  public PieceSource(
+      int number,
+      Position position,
+      TemplateText name,
+      SourceText panel,
+      Formula allowance,
+      List<EdgeAllowance> edgeAllowances,
+      List<CutSource> cuts) {
+    this(number, position, name, panel, allowance, edgeAllowances, CornerSources.NONE, cuts);
+  }
+
+  /**
    * The allowance of one edge.
    *
    * @param edge the edge's name
-   * @param allowance its allowance
+   * @param start its allowance where the edge begins; null where it lies on a fold
+   * @param end its allowance where the edge ends, the same formula if it doesn't change; null where
+   *     it lies on a fold
    */
-  public record EdgeAllowance(SourceText edge, Formula allowance) {}
+  public record EdgeAllowance(SourceText edge, Formula start, Formula end) {}
 
   /**
    * How many are cut from a material.

@@ -109,7 +109,13 @@ enum Section {
   /** A notch. */
   NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count")),
   /** A piece. */
-  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances")),
+  PIECE(
+      List.of("number", "name", "panel", "cut"),
+      List.of("allowance", "edge_allowances", "corner", "corners")),
+  /** An allowance that changes along its edge. */
+  EDGE_ALLOWANCE(List.of("start", "end"), List.of()),
+  /** How a corner is cut. */
+  CORNER_KIND(List.of(), List.of("mitred", "square_to", "turned_back", "folds")),
   /** How many of a piece are cut from one material. */
   CUT(List.of("material", "count"), List.of("reversed")),
   /** A seam. */

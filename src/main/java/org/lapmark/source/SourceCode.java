@@ -107,6 +107,8 @@ public enum SourceCode implements FindingCode {
   SIZE_DRAWINGS_CORNERS,
   /** Drawings for different sizes with different marks. */
   SIZE_DRAWINGS_MARKS(Severity.WARNING),
+  /** A corner of a piece that isn't cut in one known way. */
+  CORNER_KIND,
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
   /** A seam with fewer than two sides. */
