@@ -207,11 +207,10 @@ public final class Offset {
       double before = 0;
       for (Curve whole : side.path().curves()) {
         for (Curve curve : Parallel.smoothParts(whole)) {
-          double length = curve.length();
           double from = side.distance() + widening * before / total;
-          before += length;
+          before += widening == 0 ? 0 : curve.length();
           double to = widening == 0 ? from : side.distance() + widening * before / total;
-          if (length > Path.JOIN_TOLERANCE) {
+          if (Loops.isLonger(curve, Path.JOIN_TOLERANCE)) {
             strips.add(new Strip(i, side.fold(), from, to, curve));
           }
         }
