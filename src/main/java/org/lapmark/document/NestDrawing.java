@@ -13,6 +13,7 @@ import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -43,6 +44,9 @@ final class NestDrawing {
   /** Outlines that differ by less are one line, at true size. */
   private static final double SAME = 0.05;
 
+  /** The cosine of what counts as a corner, 15 degrees. */
+  private static final double STRAIGHT_ON = 0.966;
+
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final List<Line> lines = new ArrayList<>();
@@ -51,7 +55,7 @@ final class NestDrawing {
   private final double width;
 
   /** One outline, the sizes that have it, and points on it. */
-  private record Line(String name, String role, Path path, List<Point> points) {}
+  private record Line(String name, String role, Path path, List<Point> points, List<Point> turns) {}
 
   /** A place for a name, and how much room there is around it. */
   private record Place(Point at, double room) {}
@@ -133,7 +137,8 @@ final class NestDrawing {
     for (Map.Entry<Integer, List<String>> entry : alike.entrySet()) {
       Path path = outlines.get(entry.getKey()).orElseThrow().transformed(place);
       String role = "nest-size-" + (number % DASHES + 1);
-      lines.add(new Line(String.join(join, entry.getValue()), role, path, places(path)));
+      lines.add(
+          new Line(String.join(join, entry.getValue()), role, path, places(path), turns(path)));
       number++;
     }
     lines.forEach(line -> items.add(new Item.Shape(List.of(line.path), line.role)));
@@ -167,6 +172,18 @@ final class NestDrawing {
     return points;
   }
 
+  private static List<Point> turns(Path path) {
+    List<Point> turns = new ArrayList<>();
+    Curve before = path.curves().get(path.curves().size() - 1);
+    for (Curve curve : path.curves()) {
+      if (before.tangent(1).dot(curve.tangent(0)) < STRAIGHT_ON) {
+        turns.add(curve.start());
+      }
+      before = curve;
+    }
+    return turns;
+  }
+
   /** Names every line; returns how far down the names beside the nest reach. */
   private double names(double column) {
     Style style = styles.style("nest-name");
@@ -179,6 +196,9 @@ final class NestDrawing {
       for (Point point : line.points) {
         Box box = new Box(point.x() - half, point.y() - above, point.x() + half, point.y() + above);
         double room = room(line, box);
+        if (line.turns.stream().anyMatch(turn -> turn.distance(point) < half + ENOUGH)) {
+          room /= 4; // A name over a corner hides it.
+        }
         if (room > 0 && (best == null || room > best.room + 1e-9)) {
           best = new Place(point, room);
         }
