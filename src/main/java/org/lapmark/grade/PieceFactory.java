@@ -7,12 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
@@ -63,7 +65,19 @@ final class PieceFactory {
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
-    return new Piece(source.number(), name, shape, cuts, stated);
+    Optional<FoldedHalf> half =
+        stated.isEmpty() ? source.fold().map(fold -> half(shape, fold)) : Optional.empty();
+    return new Piece(source.number(), name, shape, cuts, stated, half);
+  }
+
+  private FoldedHalf half(PieceShape shape, PieceSource.FoldSource fold) {
+    try {
+      return FoldedHalf.of(shape, fold.from().text(), fold.to().text());
+    } catch (PanelException e) {
+      SourceText place =
+          fold.to().text().equals(e.arguments().get("place")) ? fold.to() : fold.from();
+      throw panels.inVariant(e, place);
+    }
   }
 
   private void checkExtent(PieceSource source, PieceShape shape) {

@@ -150,7 +150,8 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
-              cuts));
+              cuts,
+              piece.fold()));
     }
     return pieces;
   }

@@ -47,6 +47,14 @@ public enum PanelCode implements FindingCode {
   INSET_NOTHING_LEFT("inset-nothing-left"),
   /** A panel falls into parts at a distance inside it. */
   INSET_FALLS_APART("inset-falls-apart"),
+  /** A fold between places of which one doesn't exist. */
+  FOLD_PLACE_UNKNOWN("fold-place-unknown"),
+  /** A fold that begins where it ends. */
+  FOLD_WITHOUT_LENGTH("fold-without-length"),
+  /** A fold whose two halves don't lie on each other. */
+  FOLD_HALVES_DIFFER("fold-halves-differ"),
+  /** A mark that lies in one half only of a piece cut on the fold. */
+  FOLD_MARK_ALONE("fold-mark-alone"),
   /** A slash line that doesn't lead from one place of the outline to another. */
   SLASH_NOT_ACROSS("slash-not-across"),
   /** Two slash lines that cross. */

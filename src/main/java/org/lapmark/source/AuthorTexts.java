@@ -172,7 +172,8 @@ public final class AuthorTexts {
         piece.panel(),
         piece.allowance(),
         piece.edgeAllowances(),
-        piece.cuts());
+        piece.cuts(),
+        piece.fold());
   }
 
   private static List<ThingSource> things(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -86,7 +87,27 @@ final class PieceReader {
     if (number == null || name == null || panel == null || cuts == null) {
       return null;
     }
-    return new PieceSource(number, position, name, panel, allowance, edges, cuts);
+    return new PieceSource(
+        number, position, name, panel, allowance, edges, cuts, fold(values.get("on_fold")));
+  }
+
+  private Optional<PieceSource.FoldSource> fold(YamlNode node) {
+    if (node == null) {
+      return Optional.empty();
+    }
+    List<SourceText> ends = new ArrayList<>();
+    for (YamlNode end : reading.list(node, "on_fold")) {
+      SourceText name = reading.text(end, "on_fold");
+      if (name != null) {
+        ends.add(name);
+      }
+    }
+    if (node instanceof YamlNode.Items items && items.items().size() != 2) {
+      reading.findings().add(SourceCode.FOLD_ENDS, node.position());
+    }
+    return ends.size() == 2
+        ? Optional.of(new PieceSource.FoldSource(ends.get(0), ends.get(1)))
+        : Optional.empty();
   }
 
   private Formula edgeAllowance(SourceText edge, YamlNode node) {

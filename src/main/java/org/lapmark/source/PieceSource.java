@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -16,6 +17,7 @@ import org.lapmark.measure.TemplateText;
  * @param allowance the allowance of every edge not stated otherwise; null for none
  * @param edgeAllowances allowances of single edges
  * @param cuts how many are cut from what
+ * @param fold where its paper is folded, when it shows a half
  */
 public record PieceSource(
     int number,
@@ -24,12 +26,43 @@ public record PieceSource(
     SourceText panel,
     Formula allowance,
     List<EdgeAllowance> edgeAllowances,
-    List<CutSource> cuts) {
+    List<CutSource> cuts,
+    Optional<FoldSource> fold) {
   /** Copies the lists. */
   public PieceSource {
     edgeAllowances = List.copyOf(edgeAllowances);
     cuts = List.copyOf(cuts);
   }
+
+  /**
+   * A piece whose paper shows all of it.
+   *
+   * @param number its number, never reused
+   * @param position where the number stands
+   * @param name what readers see
+   * @param panel the panel's name
+   * @param allowance the allowance of every edge not stated otherwise; null for none
+   * @param edgeAllowances allowances of single edges
+   * @param cuts how many are cut from what
+   */
+  public PieceSource(
+      int number,
+      Position position,
+      TemplateText name,
+      SourceText panel,
+      Formula allowance,
+      List<EdgeAllowance> edgeAllowances,
+      List<CutSource> cuts) {
+    this(number, position, name, panel, allowance, edgeAllowances, cuts, Optional.empty());
+  }
+
+  /**
+   * Where a piece is folded: each end is an edge or chain, in its middle, or a corner.
+   *
+   * @param from one end
+   * @param to the other end
+   */
+  public record FoldSource(SourceText from, SourceText to) {}
 
   /**
    * The allowance of one edge.

@@ -126,7 +126,9 @@ enum Section {
   /** Where a slash line ends. */
   SLASH_END(List.of(), List.of("edge", "at", "corner")),
   /** A piece. */
-  PIECE(List.of("number", "name", "panel", "cut"), List.of("allowance", "edge_allowances", "when")),
+  PIECE(
+      List.of("number", "name", "panel", "cut"),
+      List.of("allowance", "edge_allowances", "on_fold", "when")),
   /** An edge's own allowance with more than its formula. */
   EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
   /** How many of a piece are cut from one material. */

@@ -109,6 +109,8 @@ public enum SourceCode implements FindingCode {
   SIZE_DRAWINGS_MARKS(Severity.WARNING),
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
+  /** A fold that isn't stated by two places. */
+  FOLD_ENDS,
   /** A seam with fewer than two sides. */
   SEAM_SIDES,
   /** A part of a side that is neither an edge nor a length nor something caught. */
