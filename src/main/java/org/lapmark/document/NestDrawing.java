@@ -114,7 +114,7 @@ final class NestDrawing {
       Box own = outlines.get(index).orElseThrow().bounds();
       box = box == null ? own : box.union(own);
     }
-    Style name = styles.style("nest-name");
+    Style name = styles.style("grade-name");
     double widest =
         alike.values().stream()
             .mapToDouble(names -> lettering.width(String.join(join, names), name))
@@ -136,14 +136,14 @@ final class NestDrawing {
     int number = 0;
     for (Map.Entry<Integer, List<String>> entry : alike.entrySet()) {
       Path path = outlines.get(entry.getKey()).orElseThrow().transformed(place);
-      String role = "nest-size-" + (number % DASHES + 1);
+      String role = "grade-size-" + (number % DASHES + 1);
       lines.add(
           new Line(String.join(join, entry.getValue()), role, path, places(path), turns(path)));
       number++;
     }
     lines.forEach(line -> items.add(new Item.Shape(List.of(line.path), line.role)));
     items.add(
-        new Item.Shape(List.of(Path.circle(place.apply(new Point(0, 0)), RING)), "nest-corner"));
+        new Item.Shape(List.of(Path.circle(place.apply(new Point(0, 0)), RING)), "grade-corner"));
     double column0 = right + COLUMN_GAP;
     double labels = names(column0);
     double down = key(Math.max(bottom, labels) + KEY_ROW);
@@ -186,7 +186,7 @@ final class NestDrawing {
 
   /** Names every line; returns how far down the names beside the nest reach. */
   private double names(double column) {
-    Style style = styles.style("nest-name");
+    Style style = styles.style("grade-name");
     double ascent = lettering.ascent(style);
     List<Line> beside = new ArrayList<>();
     for (Line line : lines) {
@@ -214,7 +214,7 @@ final class NestDrawing {
                 at.plus(new Point(0, ascent * 0.36)),
                 Item.Alignment.MIDDLE,
                 0,
-                "nest-name"));
+                "grade-name"));
       }
     }
     return beside(beside, column, ascent);
@@ -278,11 +278,11 @@ final class NestDrawing {
       Point end = ends.get(line).at;
       y = Math.max(y, end.y() + ascent * 0.36);
       Point foot = new Point(column - 1, y - ascent * 0.36);
-      items.add(new Item.Shape(List.of(Path.polyline(List.of(foot, end))), "nest-leader"));
-      items.add(new Item.Shape(List.of(Path.circle(end, DOT)), "nest-dot"));
+      items.add(new Item.Shape(List.of(Path.polyline(List.of(foot, end))), "grade-leader"));
+      items.add(new Item.Shape(List.of(Path.circle(end, DOT)), "grade-dot"));
       items.add(
           new Item.Lettering(
-              line.name, new Point(column, y), Item.Alignment.START, 0, "nest-name"));
+              line.name, new Point(column, y), Item.Alignment.START, 0, "grade-name"));
       y += COLUMN_ROW;
     }
     return some.isEmpty() ? 0 : y;
@@ -290,7 +290,7 @@ final class NestDrawing {
 
   /** What each dash stands for, in rows from a baseline; returns where it ends. */
   private double key(double baseline) {
-    Style style = styles.style("nest-key");
+    Style style = styles.style("grade-key");
     double x = 0;
     double y = baseline;
     for (Line line : lines) {
@@ -307,7 +307,7 @@ final class NestDrawing {
               line.role));
       items.add(
           new Item.Lettering(
-              line.name, new Point(x + KEY_LINE + 2, y), Item.Alignment.START, 0, "nest-key"));
+              line.name, new Point(x + KEY_LINE + 2, y), Item.Alignment.START, 0, "grade-key"));
       x += own + KEY_GAP;
     }
     return y + lettering.descent(style) + 0.5;

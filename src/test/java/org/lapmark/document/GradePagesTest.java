@@ -89,7 +89,7 @@ class GradePagesTest {
     return nest.drawing().items().stream()
         .filter(item -> item instanceof Item.Lettering)
         .map(item -> (Item.Lettering) item)
-        .filter(item -> item.role().equals("nest-name"))
+        .filter(item -> item.role().equals("grade-name"))
         .toList();
   }
 
@@ -128,8 +128,8 @@ class GradePagesTest {
   void everySizeIsNamedOnItsLine() {
     NestDrawing.Nest wide = nest(20, "S", "M", "L");
     checkNames(wide, "S", "M", "L");
-    assertTrue(!roles(wide).contains("nest-leader"));
-    assertTrue(roles(wide).containsAll(List.of("nest-size-1", "nest-size-2", "nest-size-3")));
+    assertTrue(!roles(wide).contains("grade-leader"));
+    assertTrue(roles(wide).containsAll(List.of("grade-size-1", "grade-size-2", "grade-size-3")));
   }
 
   @Test
@@ -137,7 +137,7 @@ class GradePagesTest {
     NestDrawing.Nest close = nest(1, "54", "56", "58", "60", "62", "64", "66", "68", "70", "72");
     checkNames(close, "54", "56", "58", "60", "62", "64", "66", "68", "70", "72");
     // At least those in the middle, whose neighbours are 0.4 mm off.
-    assertTrue(roles(close).stream().filter("nest-leader"::equals).count() >= 8);
+    assertTrue(roles(close).stream().filter("grade-leader"::equals).count() >= 8);
   }
 
   @Test
