@@ -583,6 +583,8 @@ public final class Spreading {
         marks.add(new Mark.Placement(placement.name(), moved(placement.path(), motions)));
       } else if (mark instanceof Mark.FoldLine fold) {
         marks.add(new Mark.FoldLine(fold.name(), moved(fold.path(), motions)));
+      } else if (mark instanceof Mark.StyleLine style) {
+        marks.add(new Mark.StyleLine(style.name(), moved(style.path(), motions)));
       } else if (mark instanceof Mark.Buttonhole hole) {
         Affine motion = motions.of(sides(hole.from().towards(hole.to(), 0.5)));
         marks.add(

@@ -243,6 +243,9 @@ class SpreadingTest {
             new Mark.DrillPoint("right", p(280, 40)),
             new Mark.Placement("pocket", pocket),
             new Mark.FoldLine("level", level),
+            new Mark.StyleLine("yoke", level),
+            new Mark.MatchPoint("x", p(250, 50)),
+            new Mark.Buttonhole("b", p(260, 50), p(280, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 290, 2),
             new Mark.Notch("bottom", 20, 1));
@@ -255,6 +258,9 @@ class SpreadingTest {
             new Mark.Placement(
                 "pocket", Path.rectangle(new org.lapmark.geometry.Box(225, 20, 265, 60))),
             new Mark.FoldLine("level", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new Mark.StyleLine("yoke", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new Mark.MatchPoint("x", p(265, 50)),
+            new Mark.Buttonhole("b", p(275, 50), p(295, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 305, 2),
             new Mark.Notch("bottom", 20, 1)),
