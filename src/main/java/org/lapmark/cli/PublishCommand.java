@@ -7,8 +7,6 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -113,6 +111,13 @@ final class PublishCommand implements Callable<Integer> {
   private List<String> pieces = new ArrayList<>();
 
   @Option(
+      names = "--with-grade-report",
+      description =
+          "The grade report as well, for designer and editor: every edge by size with increments, "
+              + "and the sizes stacked on each other.")
+  private boolean gradeReport;
+
+  @Option(
       names = "--language",
       paramLabel = "TAG",
       description =
@@ -178,10 +183,11 @@ final class PublishCommand implements Callable<Integer> {
         new Request(
             sizes.stream().distinct().toList(),
             papersWanted(),
-            choicesWanted(),
+            Choices.of(choices),
             target,
             largePrint,
             presentation(),
+            gradeReport,
             nested,
             pieces.stream().distinct().toList()),
         listener);
@@ -245,27 +251,5 @@ final class PublishCommand implements Callable<Integer> {
         .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
         .distinct()
         .toList();
-  }
-
-  private SortedMap<String, String> choicesWanted() {
-    SortedMap<String, String> wanted = new TreeMap<>();
-    for (String choice : choices) {
-      int sign = choice.indexOf('=');
-      if (sign < 1 || sign == choice.length() - 1) {
-        throw new RefusedException(
-            "‘"
-                + choice
-                + "’ doesn't say what is chosen; write it as name=choice, such as piping=no");
-      }
-      String name = choice.substring(0, sign).strip();
-      String before = wanted.put(name, choice.substring(sign + 1).strip());
-      if (before != null && !before.equals(wanted.get(name))) {
-        throw new RefusedException(
-            "two choices are given for the option ‘"
-                + name
-                + "’; publish them one after the other");
-      }
-    }
-    return wanted;
   }
 }

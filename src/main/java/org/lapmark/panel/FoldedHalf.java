@@ -327,7 +327,7 @@ public record FoldedHalf(
         fold.start()
             .plus(fold.end())
             .times(0.5)
-            .plus(inwards.times(leaning + Math.min(25, Math.max(8, length / 4))));
+            .plus(inwards.times(leaning + Math.max(18, Math.min(30, length / 4))));
     Point half = direction.times(length / 2);
     Mark.Grainline moved = new Mark.Grainline(middle.minus(half), middle.plus(half));
     Path outline = panel.outline();

@@ -40,6 +40,9 @@ final class Manifest {
   /** The kind of instructions in large print. */
   static final String LARGE_PRINT = "large-print";
 
+  /** The kind of a grade report. */
+  static final String GRADE_REPORT = "grade-report";
+
   /** The kind of a document of tiles alone. */
   static final String TILES = "tiles";
 

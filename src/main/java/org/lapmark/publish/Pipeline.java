@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -21,6 +22,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -123,11 +126,27 @@ final class Pipeline {
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    return evaluate(folders, sizes, one -> {}, one -> everyVariant(one, sizes));
+  }
+
+  List<Publisher.Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
+    return evaluate(
+        folders, sizes, one -> refuseChoices(one, request), one -> variants(one, request));
+  }
+
+  private List<Publisher.Walk> evaluate(
+      List<Path> folders,
+      List<String> sizes,
+      Consumer<Opened> refusal,
+      Function<Opened, List<Variant>> variants) {
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : distinct(folders)) {
       opened.put(folder, open(folder));
     }
     opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    opened.values().forEach(refusal);
     List<Publisher.Walk> walks = new ArrayList<>();
     ExecutorService pool = pool();
     try {
@@ -138,7 +157,7 @@ final class Pipeline {
                 one,
                 new Listener() {},
                 () -> {
-                  graded.addAll(grade(one, everyVariant(one, sizes), pool));
+                  graded.addAll(grade(one, variants.apply(one), pool));
                   return List.of();
                 });
         walks.add(new Publisher.Walk(outcome, graded));
@@ -241,7 +260,7 @@ final class Pipeline {
         beside.addAll(nested(one, printed, papers, names, draft));
       }
       if (pieces.isEverything()) {
-        beside.addAll(forEverySize(one, graded, manuals, papers, names, chosen, draft));
+        beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
       } else {
         beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
       }
@@ -459,46 +478,90 @@ final class Pipeline {
 
   /**
    * Files for every size at once, as by default; a run that doesn't make every size, or makes other
-   * choices, keeps those from before.
+   * choices, keeps those from before. Sizes that don't consist of the same have files of their own.
    */
   private static List<DeskWork> forEverySize(
       Opened one,
       List<GradedPattern> graded,
       List<Manuals> manuals,
       List<Paper> papers,
+      Request request,
       FileNames names,
       Map<Variant, String> chosen,
       OutputFolder.Draft draft) {
     int sizes = one.source.sizes().sizes().size();
+    List<DeskWork> works =
+        new ArrayList<>(
+            request.gradeReport() && graded.size() == sizes
+                ? gradeReports(graded, papers, names, chosen, draft)
+                : List.of());
     if (graded.size() < sizes
         || graded.stream().anyMatch(made -> !chosen.get(made.variant()).isEmpty())) {
-      return List.of();
+      return works;
     }
-    List<DeskWork> works = new ArrayList<>();
-    works.add(
-        (desk, findings) -> {
-          byte[] page = desk.companion(graded, findings);
-          // A page with a gap in it is not written.
-          return findings.hasErrors()
+    List<List<Integer>> groups = Makeup.groups(graded);
+    for (List<Integer> group : groups) {
+      // No sizes are named where a document has them all.
+      List<String> named =
+          groups.size() == 1
               ? List.of()
-              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
-        });
-    // The instructions of one size are those of all, where there is but one.
-    if (sizes > 1 && manuals.size() == sizes) {
-      List<Manual> all = manuals.stream().map(Manuals::standard).toList();
-      for (Paper paper : papers) {
-        if (paper.kind() != Paper.Kind.PAGE) {
-          continue;
-        }
+              : group.stream().map(at -> graded.get(at).variant().size()).toList();
+      List<GradedPattern> patterns = group.stream().map(graded::get).toList();
+      works.add(
+          (desk, findings) -> {
+            byte[] page = desk.companion(patterns, findings);
+            // A page with a gap in it is not written.
+            return findings.hasErrors()
+                ? List.of()
+                : List.of(draft.write(names.companion(named), "", "", Manifest.COMPANION, page));
+          });
+      // The instructions of one size are those of all, where there is but one.
+      if (group.size() > 1 && manuals.size() == sizes) {
+        List<Manual> all = group.stream().map(at -> manuals.get(at).standard()).toList();
+        papers.stream()
+            .filter(paper -> paper.kind() == Paper.Kind.PAGE)
+            .forEach(paper -> works.add(ofSizes(all, paper, names.sizes(named, paper), draft)));
+      }
+    }
+    return works;
+  }
+
+  private static DeskWork ofSizes(
+      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+    return (desk, findings) -> {
+      byte[] pages = desk.allSizes(manuals, paper, findings);
+      return findings.hasErrors()
+          ? List.of()
+          : List.of(draft.write(name, "", paper.id(), Manifest.ALL_SIZES, pages));
+    };
+  }
+
+  /** How the sizes grow, whatever is chosen. */
+  private static List<DeskWork> gradeReports(
+      List<GradedPattern> graded,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    String choices =
+        graded.stream()
+            .map(made -> chosen.get(made.variant()))
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    List<DeskWork> works = new ArrayList<>();
+    for (Paper paper : papers) {
+      if (paper.kind() == Paper.Kind.PAGE) {
         works.add(
-            (desk, findings) -> {
-              byte[] pages = desk.allSizes(all, paper, findings);
-              return findings.hasErrors()
-                  ? List.of()
-                  : List.of(
-                      draft.write(
-                          names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
-            });
+            (desk, findings) ->
+                List.of(
+                    draft.write(
+                        names.gradeReport(choices, paper),
+                        "",
+                        paper.id(),
+                        Manifest.GRADE_REPORT,
+                        choices,
+                        desk.gradeReport(graded, paper))));
       }
     }
     return works;

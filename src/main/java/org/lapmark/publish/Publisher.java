@@ -41,6 +41,7 @@ public record Publisher(Templates templates) {
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
+   * @param gradeReport whether the grade report is made as well, where every size is made
    * @param nested whether tiles of all sizes stacked are made as well
    * @param pieces numbers or names of the pieces whose tiles are made, and nothing else; empty for
    *     everything
@@ -52,6 +53,7 @@ public record Publisher(Templates templates) {
       Path output,
       boolean largePrint,
       Presentation presentation,
+      boolean gradeReport,
       boolean nested,
       List<String> pieces) {
     /** Copies the collections. */
@@ -81,7 +83,7 @@ public record Publisher(Templates templates) {
         Path output,
         boolean largePrint,
         Presentation presentation) {
-      this(sizes, papers, choices, output, largePrint, presentation, false, List.of());
+      this(sizes, papers, choices, output, largePrint, presentation, false, false, List.of());
     }
 
     /**
@@ -158,7 +160,7 @@ public record Publisher(Templates templates) {
   }
 
   /**
-   * A folder evaluated for walking its seams.
+   * A folder evaluated for walking its seams or comparing its sizes.
    *
    * @param outcome findings and failure, with nothing written
    * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
@@ -254,6 +256,21 @@ public record Publisher(Templates templates) {
    */
   public List<Walk> walk(List<Path> folders, List<String> sizes) {
     return pipeline().walk(folders, sizes);
+  }
+
+  /**
+   * Reads and evaluates folders to compare their sizes, and writes nothing.
+   *
+   * @param folders the pattern folders
+   * @param sizes the sizes wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
+   * @return what came of each folder, in the order given, with one pattern a size
+   * @throws RefusedException when two folders have the same name, or a size or a choice is unknown
+   *     or forbidden
+   */
+  public List<Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    return pipeline().grade(folders, sizes, choices);
   }
 
   private Pipeline pipeline() {

@@ -103,6 +103,11 @@ final class RealStages implements Stages {
     }
 
     @Override
+    public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+      return writer.gradeReport(patterns, paper, planner.styles());
+    }
+
+    @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
     }

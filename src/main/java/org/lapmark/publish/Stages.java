@@ -47,6 +47,9 @@ interface Stages {
     /** The instructions of all sizes in one document. */
     byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings);
 
+    /** How the panels grow from size to size. */
+    byte[] gradeReport(List<GradedPattern> patterns, Paper paper);
+
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
 

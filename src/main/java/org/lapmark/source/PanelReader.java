@@ -54,7 +54,11 @@ final class PanelReader {
             chains(values),
             notches(values),
             values.containsKey("any_order")
-                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order"))));
+                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
+            new SlashReader(reading).read(values),
+            values.containsKey("stack_on")
+                ? reading.text(values.get("stack_on"), "stack_on")
+                : null));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {

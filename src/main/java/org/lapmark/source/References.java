@@ -143,6 +143,8 @@ final class References {
     if (panel.shape() instanceof PanelSource.Stated stated) {
       corners(panel, stated.form().kind().corners());
     }
+    slashes(panel);
+    stacking(panel);
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
@@ -159,6 +161,68 @@ final class References {
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
       edge(notch.edge(), lines);
+    }
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      for (PanelSource.SlashEnd end : slash.stated()) {
+        if (end instanceof PanelSource.SlashEnd.OnEdge on) {
+          edge(on.edge(), lines);
+        }
+      }
+    }
+  }
+
+  private void stacking(PanelSource panel) {
+    PanelSource original = panel;
+    for (int i = 0; original != null && original.shape() instanceof PanelSource.Inset inset; i++) {
+      original = i > panels.size() ? null : panels.get(inset.panel().text());
+    }
+    if (panel.stackOn() == null || original == null || original.shape() == null) {
+      return;
+    }
+    Collection<String> corners = List.of("top-left", "top-right", "bottom-right", "bottom-left");
+    if (original.shape() instanceof PanelSource.Drawn drawn) {
+      corners = drawn.drawing().cornerNames();
+    } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {
+      Set<String> all = new TreeSet<>();
+      drawn.drawings().values().forEach(one -> all.addAll(one.drawing().cornerNames()));
+      corners = all;
+    } else if (original.shape() instanceof PanelSource.Stated stated) {
+      corners = stated.form().kind().corners();
+    }
+    if (!corners.contains(panel.stackOn().text())) {
+      reading.unknown(
+          SourceCode.CORNER_UNKNOWN, panel.stackOn().position(), panel.stackOn().text(), corners);
+    }
+  }
+
+  private void slashes(PanelSource panel) {
+    Set<String> drawn = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.Drawn one) {
+      drawn.addAll(one.drawing().slashNames());
+    }
+    if (panel.shape() instanceof PanelSource.DrawnBySize several) {
+      several.drawings().values().forEach(one -> drawn.addAll(one.drawing().slashNames()));
+    }
+    Set<String> opened = new TreeSet<>();
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      opened.add(slash.name().text());
+      if (slash.from() == null && panel.shape() != null && !drawn.contains(slash.name().text())) {
+        reading.unknown(
+            SourceCode.SLASH_UNKNOWN, slash.name().position(), slash.name().text(), drawn);
+      }
+    }
+    for (String name : drawn) {
+      if (!opened.contains(name)) {
+        reading
+            .findings()
+            .add(
+                SourceCode.SLASH_IDLE,
+                panel.name().position(),
+                "name",
+                name,
+                "panel",
+                panel.name().text());
+      }
     }
   }
 

@@ -136,6 +136,11 @@ class ChoicesTest {
         }
 
         @Override
+        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+          return new byte[] {1};
+        }
+
+        @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return new byte[0];
         }
@@ -188,8 +193,8 @@ class ChoicesTest {
             "roll-1-M-a4.pdf",
             "roll-1-S-a4-instructions.pdf",
             "roll-1-S-a4.pdf",
-            "roll-1-all-sizes-a4-instructions.pdf",
-            "roll-1.html"),
+            "roll-1-sizes--M.html",
+            "roll-1-sizes--S.html"),
         names(publish(List.of(), Map.of())));
     assertEquals(
         List.of(
@@ -214,20 +219,19 @@ class ChoicesTest {
             "roll-1-S--trim-yes-a4-instructions.pdf",
             "roll-1-S--trim-yes-a4.pdf",
             "roll-1-S-a4-instructions.pdf",
-            "roll-1-S-a4.pdf",
-            "roll-1-all-sizes-a4-instructions.pdf"),
+            "roll-1-S-a4.pdf"),
         files());
   }
 
   @Test
-  void theCompanionIsOfEverySizeAsByDefault() throws IOException {
-    Path companion = home.resolve("out").resolve("roll").resolve("roll-1.html");
+  void aCompanionIsOfSizesAsByDefaultThatConsistOfTheSame() throws IOException {
+    Path companion = home.resolve("out").resolve("roll").resolve("roll-1-sizes--S.html");
     publish(List.of(), Map.of("trim", "yes"));
     assertFalse(Files.exists(companion));
     publish(List.of(), Map.of("trim", "no"));
-    assertEquals("S no, M no", Files.readString(companion));
+    assertEquals("S no", Files.readString(companion));
     publish(List.of(), Map.of("trim", "yes"));
-    assertEquals("S no, M no", Files.readString(companion));
+    assertEquals("S no", Files.readString(companion));
   }
 
   @Test

@@ -152,6 +152,11 @@ class PipelineTest {
         }
 
         @Override
+        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+          return new byte[] {1};
+        }
+
+        @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
         }
