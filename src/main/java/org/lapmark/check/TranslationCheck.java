@@ -13,6 +13,7 @@ import org.lapmark.measure.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.OriginalMark;
+import org.lapmark.source.Passages;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
@@ -126,9 +127,15 @@ final class TranslationCheck {
     // What is wrong with the texts themselves is found where they are read to be printed.
     Findings ignored = new Findings();
     compare(
-        Manuscript.read(original, Targets.NONE, ignored).expressions(),
-        Manuscript.read(there, Targets.NONE, ignored).expressions(),
+        expressions(original, ignored),
+        expressions(there, ignored),
         there.part(0, Math.min(1, there.text().length())));
+  }
+
+  /** Those of every passage, whichever variants have it. */
+  private static Set<String> expressions(SourceText body, Findings ignored) {
+    SourceText whole = Passages.select(body, condition -> true);
+    return Manuscript.read(whole, Targets.NONE, ignored).expressions();
   }
 
   private void compare(Set<String> original, Set<String> there, SourceText place) {

@@ -12,14 +12,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Checks pattern folders in every size without writing anything. */
+/** Checks pattern folders in every variant without writing anything. */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Reads and evaluates pattern folders in every size and writes nothing.",
+      "Reads and evaluates pattern folders in every size and combination of options and writes "
+          + "nothing.",
       "Findings as text go to standard error, where ‘publish’ writes them too; a report as JSON or "
           + "SARIF 2.1.0 goes to standard output."
     })

@@ -7,12 +7,15 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Extra;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
@@ -76,6 +79,14 @@ final class PublishCommand implements Callable<Integer> {
   private Optional<String> measured = Optional.empty();
 
   @Option(
+      names = "--option",
+      paramLabel = "NAME=CHOICE",
+      description =
+          "What is chosen for one of the pattern's options; all else is as by default. May be given "
+              + "several times; files of other choices stay as they are.")
+  private List<String> choices = new ArrayList<>();
+
+  @Option(
       names = "--out",
       paramLabel = "DIR",
       description = "The output folder; build-output/published if none is given.")
@@ -85,6 +96,29 @@ final class PublishCommand implements Callable<Integer> {
       names = "--large-print",
       description = "The instructions in large print as well, as files of their own.")
   private boolean largePrint;
+
+  @Option(
+      names = "--with-grade-report",
+      description =
+          "The grade report as well, for designer and editor: every edge by size with increments, "
+              + "and the sizes stacked on each other.")
+  private boolean gradeReport;
+
+  @Option(
+      names = "--nested",
+      description =
+          "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
+              + "paper that is made.")
+  private boolean nested;
+
+  @Option(
+      names = "--piece",
+      paramLabel = "PIECE",
+      split = ",",
+      description =
+          "Only the tiles of these pieces, by number or name, in a folder of their own; nothing "
+              + "else.")
+  private List<String> pieces = new ArrayList<>();
 
   @Option(
       names = "--language",
@@ -150,9 +184,29 @@ final class PublishCommand implements Callable<Integer> {
         ownTemplates,
         wanted,
         new Request(
-            sizes.stream().distinct().toList(), papersWanted(), target, largePrint, presentation()),
+            sizes.stream().distinct().toList(),
+            papersWanted(),
+            Choices.of(choices),
+            target,
+            presentation(),
+            extras(),
+            pieces.stream().distinct().toList()),
         listener);
     return Talk.end(all, console);
+  }
+
+  private Set<Extra> extras() {
+    Set<Extra> extras = new TreeSet<>();
+    if (largePrint) {
+      extras.add(Extra.LARGE_PRINT);
+    }
+    if (gradeReport) {
+      extras.add(Extra.GRADE_REPORT);
+    }
+    if (nested) {
+      extras.add(Extra.NESTED);
+    }
+    return extras;
   }
 
   private Presentation presentation() {

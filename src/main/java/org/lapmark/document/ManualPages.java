@@ -109,7 +109,12 @@ record ManualPages(
 
   /** The layouts of one material. */
   record ClothLayouts(
-      String material, boolean oneWay, boolean reversed, boolean joined, List<Layout> layouts) {}
+      String material,
+      boolean oneWay,
+      boolean reversed,
+      boolean joined,
+      boolean folded,
+      List<Layout> layouts) {}
 
   /** One layout. */
   record Layout(String title, String purchase, Picture drawing) {}

@@ -106,8 +106,10 @@ final class ManualPagesBuilder {
     List<ManualPages.Layout> layouts = new ArrayList<>();
     boolean reversed = false;
     boolean joined = false;
+    boolean folded = false;
     for (Lay lay : plan.lays()) {
       reversed |= lay.placements().stream().anyMatch(Placement::reversed);
+      folded |= lay.placements().stream().anyMatch(one -> one.piece().half().isPresent());
       joined |= lay.placements().stream().anyMatch(placement -> placement.parts() > 1);
       layouts.add(
           new ManualPages.Layout(
@@ -117,7 +119,7 @@ final class ManualPagesBuilder {
                   "layout", drawing.draw(lay, width, height), words.alternative(lay), "")));
     }
     return new ManualPages.ClothLayouts(
-        plan.cloth().name(), plan.cloth().oneWay(), reversed, joined, layouts);
+        plan.cloth().name(), plan.cloth().oneWay(), reversed, joined, folded, layouts);
   }
 
   private List<ManualPages.Label> labels(BiFunction<Piece, StatedSize, TextPages.CutSize> cutSize) {

@@ -58,13 +58,15 @@ record SizePages(
    * @param cuts how many from which material
    * @param printed whether it is printed in every size
    * @param cutSize the size to rule, where it is the same in every size
+   * @param folded whether it is printed as a half
    */
   record CutPiece(
       int number,
       String name,
       List<MaterialCut> cuts,
       boolean printed,
-      Optional<TextPages.CutSize> cutSize) {}
+      Optional<TextPages.CutSize> cutSize,
+      boolean folded) {}
 
   /** How many of a piece are cut from one material. */
   record MaterialCut(String material, String count, String reversed) {}

@@ -122,7 +122,8 @@ final class SizePagesBuilder {
             first.name(),
             cuts,
             sizes.stream().allMatch(Optional::isEmpty),
-            same ? sizes.get(0) : Optional.empty()));
+            same ? sizes.get(0) : Optional.empty(),
+            bySize.stream().anyMatch(TextPages.CutPiece::folded)));
     if (!same) {
       cutSizes.add(new SizePages.CutSizes(first.number(), first.name(), sizes));
     }

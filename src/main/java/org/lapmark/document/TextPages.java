@@ -61,8 +61,9 @@ record TextPages(
   /** A row of the finished measurements. */
   record Finished(List<Object> label, List<Object> value) {}
 
-  /** A piece of the cutting table. */
-  record CutPiece(int number, String name, List<MaterialCut> cuts, Optional<CutSize> cutSize) {}
+  /** A piece of the cutting table; a folded one is printed as a half. */
+  record CutPiece(
+      int number, String name, List<MaterialCut> cuts, Optional<CutSize> cutSize, boolean folded) {}
 
   /** How many of a piece are cut from one material. */
   record MaterialCut(String material, int count, int reversed) {}

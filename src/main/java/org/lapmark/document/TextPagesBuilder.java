@@ -115,7 +115,8 @@ final class TextPagesBuilder {
         piece.cuts().stream()
             .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
             .toList(),
-        piece.statedSize().map(size -> cutSize(piece, size)));
+        piece.statedSize().map(size -> cutSize(piece, size)),
+        piece.half().isPresent());
   }
 
   /** How a cut size is printed. */

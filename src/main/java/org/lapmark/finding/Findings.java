@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -61,6 +63,17 @@ public final class Findings {
    */
   public void addAll(Findings others) {
     others.kept.forEach(this::add);
+    leftOut += others.leftOut;
+  }
+
+  /**
+   * Adds another collector's findings one by one. Those that it left out stay counted.
+   *
+   * @param others the other collector
+   * @param change what becomes of each; nothing when it isn't to be added
+   */
+  public void addAll(Findings others, Function<Finding, Optional<Finding>> change) {
+    others.sorted().forEach(finding -> change.apply(finding).ifPresent(this::add));
     leftOut += others.leftOut;
   }
 

@@ -14,8 +14,9 @@ import org.lapmark.source.PatternSource;
 /**
  * The whole pattern evaluated in one variant.
  *
- * @param source what it was evaluated from
- * @param variant the size and choices
+ * @param source what it was evaluated from, without what belongs to other variants only: pieces,
+ *     cuts, materials, steps, passages of texts and the like that its choices leave out
+ * @param variant the size and a choice for every option
  * @param measures values by name, base measures first
  * @param panels panels by name
  * @param pieces in the order stated

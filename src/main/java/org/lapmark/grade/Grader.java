@@ -23,22 +23,22 @@ public final class Grader {
   private final PatternScope scope;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
-    this.source = source;
     this.variant = variant;
     this.findings = findings;
     this.scope = new PatternScope(source, variant, findings);
+    this.source = scope.presence().of(source, findings);
   }
 
   /**
    * Evaluates everything that can be evaluated.
    *
    * @param source the pattern as read
-   * @param variant the variant
+   * @param variant the variant; what it doesn't choose is as the options say by default
    * @param findings where problems go
    * @return the pattern; what couldn't be evaluated is missing
    */
   public static GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
-    return new Grader(source, variant, findings).grade();
+    return new Grader(source, Variants.completed(source, variant, findings), findings).grade();
   }
 
   private GradedPattern grade() {
@@ -66,6 +66,7 @@ public final class Grader {
                 attempt(() -> scope.panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
     List<Piece> pieces = pieces();
+    MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return new GradedPattern(source, variant, measures, panels, pieces, seams(pieces), scope);
   }
 

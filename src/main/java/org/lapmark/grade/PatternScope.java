@@ -20,10 +20,13 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.MeasureSource;
+import org.lapmark.source.OptionsSource;
+import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PatternSource;
@@ -33,6 +36,8 @@ import org.lapmark.source.ThingSource;
 
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
+  private static final String SIZE = "size";
+
   private final Variant variant;
   private final DemandGraph graph;
   private final Map<String, SizeTable.Row> rows = new LinkedHashMap<>();
@@ -40,12 +45,22 @@ final class PatternScope implements Scope {
   private final Map<String, ThingSource> things = new LinkedHashMap<>();
   private final Map<String, PanelSource> panels = new LinkedHashMap<>();
   private final Map<String, SeamSource> seams = new LinkedHashMap<>();
+  private final Map<String, OptionSource> options = new LinkedHashMap<>();
+  private final List<String> sizeNames;
+  private final Map<String, Value> tried;
+  private final Presence presence;
+  private final Findings findings;
   private final PanelFactory factory;
   private final NotchFactory notches;
 
   PatternScope(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
     this.graph = new DemandGraph(findings);
+    this.findings = findings;
+    this.tried = new LinkedHashMap<>();
+    this.presence = new Presence(this, source.options().conditions(), graph);
+    this.sizeNames = source.sizes() == null ? List.of() : source.sizes().sizes();
+    source.options().options().forEach(option -> options.put(option.name().text(), option));
     SizeTable sizes = source.sizes();
     if (sizes != null) {
       sizes.rows().forEach(row -> rows.put(row.name(), row));
@@ -59,12 +74,61 @@ final class PatternScope implements Scope {
     this.notches = new NotchFactory(this, variant);
   }
 
+  /** The scope of a trial. */
+  private PatternScope(
+      PatternScope above, Map<String, Value> tried, Findings sink, Map<String, Object> kept) {
+    this.variant = above.variant;
+    this.graph = above.graph.trial(sink, kept);
+    this.findings = sink;
+    this.tried = tried;
+    this.presence = above.presence.in(this, graph);
+    this.sizeNames = above.sizeNames;
+    this.options.putAll(above.options);
+    this.rows.putAll(above.rows);
+    this.measures.putAll(above.measures);
+    this.things.putAll(above.things);
+    this.panels.putAll(above.panels);
+    this.seams.putAll(above.seams);
+    this.factory = new PanelFactory(this, variant, sink);
+    this.notches = new NotchFactory(this, variant);
+  }
+
+  /**
+   * The same names with a value tried for one of them.
+   *
+   * @param name the measure
+   * @param value the value
+   * @param sink where problems go
+   * @param kept what doesn't depend on the value, from one trial to the next
+   * @return the scope of the trial
+   */
+  PatternScope trial(String name, Value value, Findings sink, Map<String, Object> kept) {
+    Map<String, Value> all = new LinkedHashMap<>(tried);
+    all.put(name, value);
+    return new PatternScope(this, all, sink, kept);
+  }
+
+  Presence presence() {
+    return presence;
+  }
+
+  String size() {
+    return variant.size();
+  }
+
   @Override
   public Value value(SourceText name) {
     String text = name.text();
     int dot = text.indexOf('.');
     if (dot >= 0) {
       return property(name, dot);
+    }
+    if (tried.containsKey(text)) {
+      return tried(name);
+    }
+    OptionSource option = options.get(text);
+    if (option != null) {
+      return chosen(option, name);
     }
     SizeTable.Row row = rows.get(text);
     if (row != null) {
@@ -75,12 +139,65 @@ final class PatternScope implements Scope {
       return value;
     }
     MeasureSource measure = measures.get(text);
+    if (measure == null && text.equals(SIZE) && sizeNames.contains(variant.size())) {
+      return new Value.Choice(variant.size(), variant.size(), sizeNames, true);
+    }
     if (measure == null) {
       Set<String> known = new LinkedHashSet<>(measures.keySet());
       known.addAll(rows.keySet());
+      known.addAll(options.keySet());
       throw fault(GradeCode.NAME_UNKNOWN, name.position(), text, known, "name", text);
     }
+    requirePresence(measure.name().position(), name);
+    if (measure.solving() != null) {
+      return (Value)
+          graph.demand(text, name.position(), () -> new Solving(this, findings, measure).solve());
+    }
     return compute(text, name.position(), measure.formula());
+  }
+
+  /** The value on trial; one that another trial is waiting for depends on itself. */
+  private Value tried(SourceText name) {
+    List<String> names = new ArrayList<>(tried.keySet());
+    int at = names.indexOf(name.text());
+    if (at < names.size() - 1) {
+      names.add(name.text());
+      throw new DemandGraph.Entangled(
+          Finding.of(
+              GradeCode.VALUE_CYCLE,
+              name.position(),
+              "cycle",
+              String.join(" → ", names.subList(at, names.size()))));
+    }
+    graph.touch();
+    return tried.get(name.text());
+  }
+
+  private Value chosen(OptionSource option, SourceText name) {
+    String choice = variant.choices().get(option.name().text());
+    if (choice == null) {
+      throw new FindingException(
+          Finding.of(GradeCode.OPTION_UNDECIDED, name.position(), "name", name.text()));
+    }
+    if (option.isYesOrNo()) {
+      return new Value.Truth(choice.equals(OptionsSource.YES));
+    }
+    String label =
+        option.choices().stream()
+            .filter(one -> one.id().text().equals(choice))
+            .findFirst()
+            .map(one -> one.label().text())
+            .orElse(choice);
+    return new Value.Choice(choice, label, option.ids(), false);
+  }
+
+  /** Whatever a variant doesn't have can't be asked for there. */
+  private void requirePresence(Position place, SourceText name) {
+    if (!presence.holds(place)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.NAME_ABSENT, name.position(), "name", name.text(), "size", variant.size()));
+    }
   }
 
   private Value property(SourceText name, int dot) {
@@ -91,6 +208,7 @@ final class PatternScope implements Scope {
       Position at = name.position(0, dot);
       throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
+    requirePresence(source.id().position(), name.part(0, dot));
     if (!source.properties().containsKey(property)) {
       throw fault(
           GradeCode.PROPERTY_UNKNOWN,
@@ -121,19 +239,45 @@ final class PatternScope implements Scope {
    * @throws DemandGraph.Unavailable when it can't be drawn
    */
   Panel panel(SourceText name) {
+    return marked(name, true);
+  }
+
+  private Panel marked(SourceText name, boolean fromSeams) {
     Panel shape = shape(name);
     String text = name.text();
     return (Panel)
         graph.demand(
-            "the marks of panel " + text,
+            "the marks of panel " + text + (fromSeams ? "" : " without those from seams"),
             name.position(),
             () -> {
-              List<Mark> marks = new ArrayList<>(shape.marks());
-              for (NotchSource notch : panels.get(text).notches()) {
-                marks.addAll(stated(shape, notch));
+              List<Mark> marks = new ArrayList<>(taken(shape, fromSeams));
+              for (NotchSource notch : presence.of(panels.get(text)).notches()) {
+                if (fromSeams || !NotchFactory.isFromSeam(notch)) {
+                  marks.addAll(stated(shape, notch));
+                }
               }
               return new Panel(text, shape.edges(), shape.chains(), marks);
             });
+  }
+
+  /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
+  @SuppressWarnings("unchecked")
+  private List<Mark> taken(Panel shape, boolean fromSeams) {
+    PanelSource source = panels.get(shape.name());
+    if (!(source.shape() instanceof PanelSource.Derived)) {
+      return shape.marks();
+    }
+    return (List<Mark>)
+        graph.demand(
+            "the marks that panel "
+                + shape.name()
+                + " takes over"
+                + (fromSeams ? "" : " without those from seams"),
+            source.name().position(),
+            () ->
+                factory
+                    .build(presence.of(source), panel -> marked(panel, fromSeams), fromSeams)
+                    .marks());
   }
 
   /**
@@ -152,7 +296,9 @@ final class PatternScope implements Scope {
       throw fault(
           GradeCode.REFERENCE_PANEL_UNKNOWN, name.position(), text, panels.keySet(), "panel", text);
     }
-    return (Panel) graph.demand("panel " + text, name.position(), () -> factory.build(source));
+    requirePresence(source.name().position(), name);
+    return (Panel)
+        graph.demand("panel " + text, name.position(), () -> factory.build(presence.of(source)));
   }
 
   /** The notches on some edges of a panel, those drawn and those stated. */
@@ -167,12 +313,12 @@ final class PatternScope implements Scope {
 
   private List<Mark.Notch> notches(Panel shape, List<String> edges, boolean fromSeams) {
     List<Mark.Notch> found = new ArrayList<>();
-    for (Mark mark : shape.marks()) {
+    for (Mark mark : taken(shape, fromSeams)) {
       if (mark instanceof Mark.Notch notch) {
         found.add(notch);
       }
     }
-    for (NotchSource notch : panels.get(shape.name()).notches()) {
+    for (NotchSource notch : presence.of(panels.get(shape.name())).notches()) {
       if ((fromSeams || !NotchFactory.isFromSeam(notch))
           && NotchFactory.concerns(shape, notch, edges)) {
         found.addAll(stated(shape, notch));
@@ -185,6 +331,7 @@ final class PatternScope implements Scope {
   @SuppressWarnings("unchecked")
   private List<Mark.Notch> stated(Panel shape, NotchSource notch) {
     String edge = shape.name() + "." + notch.edge().text();
+    // Counted as stated, whatever the variant has of them.
     int index = panels.get(shape.name()).notches().indexOf(notch);
     return (List<Mark.Notch>)
         graph.demand(
@@ -206,17 +353,11 @@ final class PatternScope implements Scope {
     return panels.get(name);
   }
 
-  /**
-   * The stitching line that a reference {@code panel.edge} names.
-   *
-   * @param reference the reference
-   * @return the path
-   * @throws FindingException when it leads nowhere
-   */
-  Path edge(SourceText reference) {
+  /** The line that a reference {@code panel.edge} names, its darts and pleats closed. */
+  private ClosedLine closed(SourceText reference) {
     int dot = reference.text().indexOf('.');
     Panel panel = shape(reference.part(0, dot));
-    return edge(panel, reference.part(dot + 1, reference.text().length()));
+    return MarkFactory.closed(panel, reference.part(dot + 1, reference.text().length()));
   }
 
   static Path edge(Panel panel, SourceText name) {
@@ -244,7 +385,7 @@ final class PatternScope implements Scope {
     return switch (function.text()) {
       case "length" -> {
         require(dot >= 0, function, first, "edge");
-        yield Value.Quantity.length(edge(first).length());
+        yield Value.Quantity.length(closed(first).length());
       }
       case "distance" -> {
         Point from = corner(function, first);
@@ -312,7 +453,7 @@ final class PatternScope implements Scope {
     }
   }
 
-  private static FindingException fault(
+  static FindingException fault(
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
     all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
@@ -373,6 +514,9 @@ final class PatternScope implements Scope {
     }
     if (value instanceof Value.NominalPair) {
       return "a stock size";
+    }
+    if (value instanceof Value.Choice) {
+      return "a choice";
     }
     return value instanceof Value.Truth ? "a yes or no" : "a list of stock sizes";
   }

@@ -2,6 +2,7 @@ package org.lapmark.grade;
 
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.PieceShape;
 
 /**
@@ -13,11 +14,31 @@ import org.lapmark.panel.PieceShape;
  * @param cuts how many from which material, in the order stated; every count in every document
  *     comes from here
  * @param statedSize the cut size of a rectangle or strip, which needs no paper
+ * @param half what paper shows of a piece that is cut on the fold; nothing when it shows all
  */
 public record Piece(
-    int number, String name, PieceShape shape, List<Cut> cuts, Optional<StatedSize> statedSize) {
+    int number,
+    String name,
+    PieceShape shape,
+    List<Cut> cuts,
+    Optional<StatedSize> statedSize,
+    Optional<FoldedHalf> half) {
   /** Copies the list. */
   public Piece {
     cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * A piece whose paper shows all of it.
+   *
+   * @param number its stated number
+   * @param name what readers see
+   * @param shape panel, allowances, cutting line and notches
+   * @param cuts how many from which material
+   * @param statedSize the cut size of a rectangle or strip, which needs no paper
+   */
+  public Piece(
+      int number, String name, PieceShape shape, List<Cut> cuts, Optional<StatedSize> statedSize) {
+    this(number, name, shape, cuts, statedSize, Optional.empty());
   }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -14,10 +15,12 @@ import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Allowances;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
 import org.lapmark.source.CornerSources;
+import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
@@ -69,7 +72,19 @@ final class PieceFactory {
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
-    return new Piece(source.number(), name, shape, cuts, stated);
+    Optional<FoldedHalf> half =
+        stated.isEmpty() ? source.fold().map(fold -> half(shape, fold)) : Optional.empty();
+    return new Piece(source.number(), name, shape, cuts, stated, half);
+  }
+
+  private FoldedHalf half(PieceShape shape, PieceSource.FoldSource fold) {
+    try {
+      return FoldedHalf.of(shape, fold.from().text(), fold.to().text());
+    } catch (PanelException e) {
+      SourceText place =
+          fold.to().text().equals(e.arguments().get("place")) ? fold.to() : fold.from();
+      throw panels.inVariant(e, place);
+    }
   }
 
   private void checkExtent(PieceSource source, PieceShape shape) {
@@ -146,13 +161,18 @@ final class PieceFactory {
   private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {
     PanelSource source = scope.panelSource(panel.name());
     boolean bias = false;
-    while (source.shape() instanceof PanelSource.Inset inset) {
-      source = scope.panelSource(inset.panel().text());
+    while (source.shape() instanceof PanelSource.Derived derived
+        && staysARectangle(derived.how())) {
+      source = scope.panelSource(derived.how().panel().text());
     }
     if (source.shape() instanceof PanelSource.Strip strip) {
       bias = strip.bias();
     } else if (!(source.shape() instanceof PanelSource.Rectangle)) {
       return Optional.empty();
+    }
+    Box box = panel.outline().bounds();
+    if (Math.abs(box.width() * box.height() - panel.outline().signedArea()) > 1e-6) {
+      return Optional.empty(); // Slashed and spread into another shape.
     }
     double width = allowances.get("left") + allowances.get("right");
     double height = allowances.get("top") + allowances.get("bottom");
@@ -164,5 +184,9 @@ final class PieceFactory {
       }
     }
     return Optional.of(new StatedSize(width, height, bias));
+  }
+
+  private static boolean staysARectangle(DerivedSource how) {
+    return how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored;
   }
 }

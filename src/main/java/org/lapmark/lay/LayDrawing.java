@@ -241,6 +241,7 @@ public record LayDrawing(
         if (part.getArea() > 0) {
           seen.put(placement, part);
           piece(placement, outline, items);
+          fold(placement, map, items);
         }
       }
       Path clip = rows() > 1 ? Path.rectangle(cloth) : null;
@@ -275,6 +276,21 @@ public record LayDrawing(
                 outline, Affine.IDENTITY, null, List.of(new Item.Shape(lines, "lay-hatch"))));
         items.add(new Item.Shape(List.of(outline), "lay-outline"));
       }
+    }
+
+    /** Where a piece is folded whose paper is a half. */
+    private void fold(Placement placement, Affine map, List<Item> items) {
+      placement
+          .piece()
+          .half()
+          .ifPresent(
+              half ->
+                  items.add(
+                      new Item.Shape(
+                          List.of(
+                              new Path(
+                                  List.of(half.fold().transformed(map.after(placement.map()))))),
+                          "lay-fold")));
     }
 
     private void edges(int row, Box cloth) {

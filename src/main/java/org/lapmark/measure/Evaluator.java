@@ -10,8 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
@@ -33,6 +35,8 @@ final class Evaluator {
       return constant.value();
     } else if (node instanceof Node.Name name) {
       return Objects.requireNonNull(scope.value(source.part(name.start(), name.end())));
+    } else if (node instanceof Node.Word) {
+      throw fault(MeasureCode.FORMULA_NAME, node, "name", written(node));
     } else if (node instanceof Node.Bracketed bracketed) {
       return value(bracketed.inner());
     } else if (node instanceof Node.Negation negation) {
@@ -73,6 +77,9 @@ final class Evaluator {
       return new Truth(truth(node.left()) || truth(node.right()));
     }
     Value leftValue = value(node.left());
+    if (operator.comparison() && leftValue instanceof Value.Choice choice) {
+      return new Truth(chosen(node, choice));
+    }
     Value rightValue = value(node.right());
     if (operator.comparison()) {
       return new Truth(compare(node, leftValue, rightValue));
@@ -93,6 +100,38 @@ final class Evaluator {
     return result;
   }
 
+  /** A choice is compared with a name as written, which stands for nothing else there. */
+  private boolean chosen(Node.Binary node, Value.Choice choice) {
+    Operator operator = node.operator();
+    if (!choice.ordered() && operator != Operator.EQUAL && operator != Operator.UNEQUAL) {
+      throw wrongKind(node.left(), kind(choice), "number");
+    }
+    Node right = node.right();
+    String word = source.text().substring(right.start(), right.end());
+    if (right instanceof Node.Word && word.startsWith("\"")) {
+      word = word.substring(1, word.length() - 1);
+    }
+    int other = choice.ids().indexOf(word);
+    if (other < 0) {
+      Optional<String> nearest = Nearest.of(word, choice.ids());
+      throw fault(
+          MeasureCode.FORMULA_CHOICE_UNKNOWN,
+          right,
+          "choice",
+          written(right),
+          "option",
+          written(node.left()),
+          "nearest",
+          nearest.orElse(""),
+          "hasNearest",
+          nearest.isPresent() ? "yes" : "no",
+          "known",
+          String.join(", ", choice.ids()));
+    }
+    int order = Integer.compare(choice.ids().indexOf(choice.id()), other);
+    return holds(operator, order);
+  }
+
   private boolean compare(Node.Binary node, Value left, Value right) {
     Operator operator = node.operator();
     if (left instanceof Truth a && right instanceof Truth b) {
@@ -111,6 +150,10 @@ final class Evaluator {
       common(node, a, b);
       order = order(a.amount(), b.amount());
     }
+    return holds(operator, order);
+  }
+
+  private static boolean holds(Operator operator, int order) {
     return switch (operator) {
       case LESS -> order < 0;
       case AT_MOST -> order <= 0;
@@ -408,6 +451,9 @@ final class Evaluator {
       return word(quantity.dimension());
     } else if (value instanceof NominalPair) {
       return word(LENGTH);
+    }
+    if (value instanceof Value.Choice) {
+      return "choice";
     }
     return value instanceof StockSizes ? "stock" : "truth";
   }

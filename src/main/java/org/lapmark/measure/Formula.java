@@ -34,6 +34,9 @@ import org.lapmark.measure.Value.Quantity;
  * panels, edges and corners: {@code length}, {@code width}, {@code height}, {@code perimeter},
  * {@code area}, {@code distance}. Names are described at {@link Names}.
  *
+ * <p>An option that has choices, and {@code size}, are compared with a choice's name ({@code
+ * closure = zip}, {@code size < L}, {@code size = "2 XL"}); sizes have the order of the size table.
+ *
  * <p>Lengths are added to lengths, areas to areas, angles to angles, counts and plain numbers to
  * each other. A length times a length is an area; kinds beyond that don't exist. A count times a
  * plain number stays a count.

@@ -69,12 +69,30 @@ final class Lexer {
       end += Character.charCount(point);
     }
     if (!Names.isWellFormed(text.substring(at, end))) {
+      if (afterComparison()) {
+        take(Token.Kind.WORD, end);
+        return;
+      }
       throw fault(MeasureCode.FORMULA_NAME, at, end, "name", text.substring(at, end));
     }
     take(Token.Kind.NAME, end);
   }
 
+  /** Whether a choice's name may stand here. */
+  private boolean afterComparison() {
+    if (tokens.isEmpty()) {
+      return false;
+    }
+    Operator operator = Operator.of(tokens.get(tokens.size() - 1));
+    return operator != null && operator.comparison();
+  }
+
   private void sign(char c) {
+    int closing = c == '"' && afterComparison() ? text.indexOf('"', at + 1) : -1;
+    if (closing > at + 1) {
+      take(Token.Kind.WORD, closing + 1);
+      return;
+    }
     String two = text.substring(at, Math.min(at + 2, text.length()));
     if (two.equals("<=") || two.equals(">=") || two.equals("!=")) {
       take(Token.Kind.SIGN, at + 2);

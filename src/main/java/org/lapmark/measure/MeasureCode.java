@@ -54,6 +54,8 @@ public enum MeasureCode implements FindingCode {
   FORMULA_NO_SUCH_DIMENSION,
   /** A value of one kind where another is needed. */
   FORMULA_WRONG_KIND,
+  /** An option or the size is compared with something that it can't be. */
+  FORMULA_CHOICE_UNKNOWN,
   /** A division by zero. */
   FORMULA_DIVISION_BY_ZERO,
   /** A function has no value for this argument. */

@@ -16,6 +16,9 @@ sealed interface Node {
   /** Something the scope knows. */
   record Name(int start, int end) implements Node {}
 
+  /** A word after a comparison's sign that only a choice can be compared with. */
+  record Word(int start, int end) implements Node {}
+
   /** A sign between two parts; start and end are the whole, the sign has its own place. */
   record Binary(Operator operator, Node left, Node right, int signStart, int signEnd)
       implements Node {

@@ -106,6 +106,9 @@ final class Parser {
           return new Node.Constant(Quantity.plain(Math.PI), first.start(), first.end());
         }
         return new Node.Name(first.start(), first.end());
+      case WORD:
+        at++;
+        return new Node.Word(first.start(), first.end());
       case END:
         throw fault(MeasureCode.FORMULA_UNFINISHED, lastEnd(), lastEnd() + 1);
       default:

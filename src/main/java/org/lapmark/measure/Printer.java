@@ -52,6 +52,9 @@ final class Printer {
     if (form.style() != Form.Style.DOCUMENT) {
       throw unlike(value);
     }
+    if (value instanceof Value.Choice choice) {
+      return choice.label();
+    }
     return ((Truth) value).holds() ? document.words().yes() : document.words().no();
   }
 

@@ -14,6 +14,10 @@ record Token(Kind kind, String text, int start, int end) {
     /** One of the fractions that have a character of their own. */
     FRACTION,
     NAME,
+    /**
+     * Something that can't be a name, after a comparison's sign: what a choice is compared with.
+     */
+    WORD,
     SIGN,
     END
   }

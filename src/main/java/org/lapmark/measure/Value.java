@@ -68,4 +68,25 @@ public sealed interface Value {
    * @param holds whether it is so
    */
   record Truth(boolean holds) implements Value {}
+
+  /**
+   * One of several that are known by their names: an option's choice, or the size. It is compared
+   * with a name, never with another value.
+   *
+   * @param id the name of the one chosen
+   * @param label what readers see
+   * @param ids the names of all, in their order
+   * @param ordered whether one that comes later is more: sizes are, choices aren't
+   */
+  record Choice(String id, String label, java.util.List<String> ids, boolean ordered)
+      implements Value {
+    /** Copies the list. */
+    public Choice {
+      Objects.requireNonNull(label);
+      ids = java.util.List.copyOf(ids);
+      if (!ids.contains(id)) {
+        throw new IllegalArgumentException("no choice " + id);
+      }
+    }
+  }
 }

@@ -9,6 +9,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.PieceShape;
 import org.locationtech.jts.geom.Coordinate;
@@ -23,10 +24,15 @@ import org.locationtech.jts.geom.Polygon;
  * @param strokes the lines, in sheet coordinates
  * @param outline points on the cutting line, closed
  * @param polygon the same as a polygon
+ * @param bounds the box around the cutting line
  */
-record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon) {
+record PieceArt(
+    Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon, Box bounds) {
   /** How closely a cutting line is followed where only room is at stake, in millimetres. */
   private static final double CHORD = 0.05;
+
+  /** How far the sign of a fold stands off it. */
+  private static final double SIGN_AWAY = 7;
 
   private static final double ARROW = 3.5;
   private static final double ARROW_HALF = 1.3;
@@ -38,11 +44,20 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
    *
    * @param path where it runs
    * @param role its style role
+   * @param layering the layers that it is drawn on
    */
-  record Stroke(Path path, String role) {}
+  record Stroke(Path path, String role, Layering layering) {
+    /** A line on no layer. */
+    Stroke(Path path, String role) {
+      this(path, role, Layering.NONE);
+    }
+  }
 
   static PieceArt of(PlacedPiece placed) {
     Affine map = placed.placement();
+    if (placed.piece().half().isPresent()) {
+      return of(placed.piece(), placed.piece().half().orElseThrow(), map);
+    }
     PieceShape shape = placed.piece().shape();
     List<Stroke> strokes = new ArrayList<>();
     // The cutting line comes last, so that it is drawn over the others where they meet.
@@ -58,16 +73,47 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
     Path cutting = shape.cuttingLine().path().transformed(map);
     strokes.add(new Stroke(cutting, "cutting-line"));
     List<Point> outline = cutting.flattened(CHORD);
-    return new PieceArt(placed.piece(), strokes, outline, polygon(outline));
+    return new PieceArt(placed.piece(), strokes, outline, polygon(outline), cutting.bounds());
   }
 
-  Box bounds() {
-    return strokes.get(strokes.size() - 1).path().bounds();
+  private static PieceArt of(Piece piece, FoldedHalf half, Affine map) {
+    List<Stroke> strokes = new ArrayList<>();
+    half.stitching()
+        .forEach(path -> strokes.add(new Stroke(path.transformed(map), "stitching-line")));
+    half.marks().forEach(mark -> marks(mark, map, strokes));
+    half.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
+    Line fold = half.fold().transformed(map);
+    strokes.add(new Stroke(new Path(List.of(fold)), "on-fold"));
+    foldSign(fold).forEach(path -> strokes.add(new Stroke(path, "on-fold-sign")));
+    Path cutting = half.cuttingLine().transformed(map);
+    strokes.add(new Stroke(cutting, "cutting-line"));
+    List<Point> outline = half.outline().transformed(map).flattened(CHORD);
+    return new PieceArt(piece, strokes, outline, polygon(outline), cutting.bounds());
+  }
+
+  /** A line beside the fold with both ends turned to it, in the middle part of its length. */
+  private static List<Path> foldSign(Line fold) {
+    double length = fold.start().distance(fold.end());
+    if (length < 3 * SIGN_AWAY) {
+      return List.of();
+    }
+    Point along = fold.end().minus(fold.start()).unit();
+    // The half lies on the left of its fold, as paper is seen.
+    Point away = along.quarterTurn().times(-SIGN_AWAY);
+    double reach = Math.min(60, length / 4);
+    Point middle = fold.start().plus(fold.end()).times(0.5);
+    Point first = middle.minus(along.times(reach));
+    Point last = middle.plus(along.times(reach));
+    return List.of(
+        Path.polyline(List.of(first, first.plus(away), last.plus(away), last)),
+        arrow(first.plus(away), first),
+        arrow(last.plus(away), last));
   }
 
   /** The piece's shape for packing, in panel coordinates. */
   static Polygon shape(Piece piece) {
-    return polygon(piece.shape().cuttingLine().path().flattened(CHORD));
+    Path border = piece.half().map(FoldedHalf::outline).orElse(piece.shape().cuttingLine().path());
+    return polygon(border.flattened(CHORD));
   }
 
   private static Polygon polygon(List<Point> outline) {

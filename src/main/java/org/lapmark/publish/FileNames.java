@@ -11,22 +11,27 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.lapmark.print.Paper;
 import org.lapmark.source.PatternSource;
 
 /**
  * The names of the files of one pattern: {@code <pattern>-<edition>-<size>-<paper>.pdf} and {@code
- * <pattern>-<edition>.html}, with {@code all-sizes} for the size of a document of all. Letters of
- * every script stay; whatever a file system or a shell might not bear becomes a hyphen. Two sizes
- * never share a name, even where upper and lower case don't count, and a size has the same name
- * whichever sizes are being published.
+ * <pattern>-<edition>.html}, with {@code all-sizes} for the size of a document of all; what is
+ * chosen other than by default follows the size. Letters of every script stay; whatever a file
+ * system or a shell might not bear becomes a hyphen. Two sizes never share a name, even where upper
+ * and lower case don't count, and a size has the same name whichever sizes are being published.
  */
 final class FileNames {
   private static final int MOST_BYTES_OF_PATTERN = 100;
   private static final int MOST_BYTES_OF_PART = 40;
+  private static final int MOST_BYTES_OF_CHOICES = 60;
 
   /** Stands in the place of a size; no size is called so. */
   private static final String ALL_SIZES = "all-sizes";
+
+  /** Begins the names of several sizes; no size is called so either. */
+  private static final String SIZES = "sizes";
 
   private final String stem;
   private final Map<String, String> sizes;
@@ -58,6 +63,7 @@ final class FileNames {
     Map<String, String> parts = new LinkedHashMap<>();
     Set<String> taken = new LinkedHashSet<>();
     taken.add(folded(ALL_SIZES));
+    taken.add(folded(SIZES));
     for (String size : sizes) {
       String plain = part(size, MOST_BYTES_OF_PART);
       String free = plain;
@@ -70,29 +76,88 @@ final class FileNames {
   }
 
   String complete(String size, Paper paper) {
-    return stem + "-" + sizes.get(size) + "-" + paper.id() + ".pdf";
+    return complete(size, "", paper);
+  }
+
+  String complete(String size, String choices, Paper paper) {
+    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + ".pdf";
   }
 
   String tiles(String size, Paper paper) {
-    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-tiles.pdf";
+    return tiles(size, "", paper);
+  }
+
+  String tiles(String size, String choices, Paper paper) {
+    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-tiles.pdf";
   }
 
   String instructions(String size, Paper paper) {
-    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-instructions.pdf";
+    return instructions(size, "", paper);
+  }
+
+  String instructions(String size, String choices, Paper paper) {
+    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-instructions.pdf";
   }
 
   String largePrint(String size, Paper paper) {
-    return stem + "-" + sizes.get(size) + "-" + paper.id() + "-large-print.pdf";
+    return largePrint(size, "", paper);
   }
 
-  /** The instructions of all sizes. */
-  String allSizes(Paper paper) {
-    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-instructions.pdf";
+  String largePrint(String size, String choices, Paper paper) {
+    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-large-print.pdf";
   }
 
-  /** The companion, which has every size. */
-  String companion() {
-    return stem + ".html";
+  /**
+   * Choices as a manifest and a file name know them: {@code piping-no-closure-flap}. Neither names
+   * of options nor of choices have a hyphen.
+   */
+  static String choices(Map<String, String> unusual) {
+    return unusual.entrySet().stream()
+        .map(one -> one.getKey() + "-" + one.getValue())
+        .collect(Collectors.joining("-"));
+  }
+
+  /** Two hyphens, which no size has, keep a size and its choices apart from any other size. */
+  private static String chosen(String choices) {
+    if (choices.length() <= MOST_BYTES_OF_CHOICES) {
+      return choices.isEmpty() ? "" : "--" + choices;
+    }
+    String hash = Manifest.hash(choices.getBytes(StandardCharsets.UTF_8)).substring(0, 8);
+    return "--" + choices.substring(0, MOST_BYTES_OF_CHOICES - 9) + "-" + hash;
+  }
+
+  /**
+   * The instructions of several sizes.
+   *
+   * @param some the sizes, or none for all of the pattern's
+   */
+  String sizes(List<String> some, Paper paper) {
+    return stem + "-" + ofSizes(some) + "-" + paper.id() + "-instructions.pdf";
+  }
+
+  /** The tiles of all sizes stacked. */
+  String allSizesTiles(Paper paper) {
+    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-tiles.pdf";
+  }
+
+  /** The grade report, which has every size. */
+  String gradeReport(String choices, Paper paper) {
+    return stem + "-" + ALL_SIZES + chosen(choices) + "-" + paper.id() + "-grade-report.pdf";
+  }
+
+  /**
+   * The companion.
+   *
+   * @param some its sizes, or none for all of the pattern's
+   */
+  String companion(List<String> some) {
+    return stem + (some.isEmpty() ? "" : "-" + ofSizes(some)) + ".html";
+  }
+
+  private String ofSizes(List<String> some) {
+    return some.isEmpty()
+        ? ALL_SIZES
+        : SIZES + chosen(some.stream().map(sizes::get).collect(Collectors.joining("-")));
   }
 
   private static String folded(String name) {

@@ -34,8 +34,14 @@ final class Manifest {
   /** The kind of the instructions of all sizes. */
   static final String ALL_SIZES = "all-sizes";
 
+  /** The kind of the tiles of all sizes stacked. */
+  static final String NESTED = "nested";
+
   /** The kind of instructions in large print. */
   static final String LARGE_PRINT = "large-print";
+
+  /** The kind of a grade report. */
+  static final String GRADE_REPORT = "grade-report";
 
   /** The kind of a document of tiles alone. */
   static final String TILES = "tiles";
@@ -54,8 +60,14 @@ final class Manifest {
    * @param size the size it is for; empty for all
    * @param paper the id of the paper it is for; empty for none
    * @param kind what it is
+   * @param choices what it chooses other than by default; empty for the default
    */
-  record Entry(String name, String hash, String size, String paper, String kind) {}
+  record Entry(String name, String hash, String size, String paper, String kind, String choices) {
+    /** A file of the default. */
+    Entry(String name, String hash, String size, String paper, String kind) {
+      this(name, hash, size, paper, kind, "");
+    }
+  }
 
   private final SortedMap<String, Entry> entries;
 
@@ -88,10 +100,18 @@ final class Manifest {
     }
     for (int i = 1; i < lines.length - 1; i++) {
       String[] fields = lines[i].split("\t", -1);
-      if (fields.length != 5 || !isName(fields[4])) {
+      int last = fields.length - 1;
+      if (last != 4 && last != 5 || !isName(fields[last])) {
         return new Manifest(List.of());
       }
-      entries.add(new Entry(fields[4], fields[0], unescaped(fields[1]), fields[2], fields[3]));
+      entries.add(
+          new Entry(
+              fields[last],
+              fields[0],
+              unescaped(fields[1]),
+              fields[2],
+              fields[3],
+              last == 5 ? fields[4] : ""));
     }
     return new Manifest(entries);
   }
@@ -125,6 +145,8 @@ final class Manifest {
           .append('\t')
           .append(entry.kind())
           .append('\t')
+          .append(entry.choices())
+          .append(entry.choices().isEmpty() ? "" : "\t")
           .append(entry.name())
           .append('\n');
     }

@@ -73,9 +73,16 @@ final class OutputFolder {
     /** Writes one file. */
     Manifest.Entry write(String name, String size, String paper, String kind, byte[] content)
         throws IOException {
+      return write(name, size, paper, kind, "", content);
+    }
+
+    /** Writes a file of other choices than the default. */
+    Manifest.Entry write(
+        String name, String size, String paper, String kind, String choices, byte[] content)
+        throws IOException {
       checkpoint.before("write " + name);
       Files.write(fresh.resolve(name), content, StandardOpenOption.CREATE_NEW);
-      return new Manifest.Entry(name, Manifest.hash(content), size, paper, kind);
+      return new Manifest.Entry(name, Manifest.hash(content), size, paper, kind, choices);
     }
 
     /**

@@ -6,23 +6,30 @@ import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -30,6 +37,7 @@ import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -56,6 +64,9 @@ final class Pipeline {
     }
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
+    opened.values().forEach(one -> refuseChoices(one, request));
+    refuseNestedOfSome(request);
+    opened.values().forEach(one -> chosenPieces(one, request));
     List<Outcome> outcomes = new ArrayList<>();
     ExecutorService pool = pool();
     try (OutputLock lock = OutputLock.take(request.output())) {
@@ -65,7 +76,7 @@ final class Pipeline {
                 one,
                 listener,
                 () -> {
-                  List<Variant> variants = variants(one, request.sizes());
+                  List<Variant> variants = variants(one, request);
                   listener.begun(one.folder, variants.size(), papers.size());
                   return write(one, variants, papers, request, pool, lock);
                 }));
@@ -87,9 +98,10 @@ final class Pipeline {
                 one,
                 listener,
                 () -> {
-                  List<Variant> variants = variants(one, List.of());
-                  listener.begun(folder, variants.size(), Publisher.PAPERS.size());
-                  List<GradedPattern> graded = grade(one, variants, pool);
+                  List<Variant> variants = new Variants(one.source, one.findings).all();
+                  int sizes = (int) variants.stream().map(Variant::size).distinct().count();
+                  listener.begun(folder, sizes, Publisher.PAPERS.size());
+                  List<GradedPattern> graded = gradeAll(one, variants, pool);
                   if (!one.findings.hasErrors()) {
                     ThreadLocal<Stages.Desk> desks = desks(one);
                     onEveryPaper(
@@ -114,11 +126,27 @@ final class Pipeline {
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    return evaluate(folders, sizes, one -> {}, one -> everyVariant(one, sizes));
+  }
+
+  List<Publisher.Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
+    return evaluate(
+        folders, sizes, one -> refuseChoices(one, request), one -> variants(one, request));
+  }
+
+  private List<Publisher.Walk> evaluate(
+      List<Path> folders,
+      List<String> sizes,
+      Consumer<Opened> refusal,
+      Function<Opened, List<Variant>> variants) {
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : distinct(folders)) {
       opened.put(folder, open(folder));
     }
     opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    opened.values().forEach(refusal);
     List<Publisher.Walk> walks = new ArrayList<>();
     ExecutorService pool = pool();
     try {
@@ -129,7 +157,7 @@ final class Pipeline {
                 one,
                 new Listener() {},
                 () -> {
-                  graded.addAll(grade(one, variants(one, sizes), pool));
+                  graded.addAll(grade(one, variants.apply(one), pool));
                   return List.of();
                 });
         walks.add(new Publisher.Walk(outcome, graded));
@@ -203,8 +231,12 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
+    ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
-        one.folder.getFileName() + request.presentation().suffix() + measuredSuffix(papers);
+        one.folder.getFileName()
+            + request.presentation().suffix()
+            + measuredSuffix(papers)
+            + pieces.suffix();
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
@@ -212,12 +244,28 @@ final class Pipeline {
       return List.of();
     }
     ThreadLocal<Stages.Desk> desks = desks(one);
-    List<Manuals> manuals = manuals(one, graded, request.largePrint(), desks, pool);
+    List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
+    List<Manuals> manuals =
+        pieces.isEverything()
+            ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
+            : List.of();
     if (one.findings.hasErrors()) {
       return List.of();
     }
     FileNames names = FileNames.of(pattern, one.source);
+    Variants known = new Variants(one.source, one.findings);
+    Map<Variant, String> chosen = new LinkedHashMap<>();
+    variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
     try (OutputFolder.Draft draft = output.draft()) {
+      List<DeskWork> beside = new ArrayList<>();
+      if (request.extras().contains(Extra.NESTED)) {
+        beside.addAll(nested(one, printed, papers, names, draft));
+      }
+      if (pieces.isEverything()) {
+        beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+      } else {
+        beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
+      }
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
@@ -225,18 +273,22 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, draft),
-              forEverySize(one, graded, manuals, papers, names, draft));
+              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
+              beside);
       if (one.findings.hasErrors()) {
         return List.of();
       }
       List<String> sizes = request.sizes();
+      List<String> made = entries.stream().map(Manifest.Entry::choices).distinct().toList();
+      boolean everything =
+          sizes.isEmpty() && request.papers().isEmpty() && request.choices().isEmpty();
       List<String> paperIds = request.papers().stream().map(Paper::id).toList();
       draft.publish(
           entries,
           old ->
               (sizes.isEmpty() || sizes.contains(old.size()))
-                  && (paperIds.isEmpty() || paperIds.contains(old.paper())));
+                  && (paperIds.isEmpty() || paperIds.contains(old.paper()))
+                  && (everything || made.contains(old.choices())));
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
     }
@@ -257,23 +309,86 @@ final class Pipeline {
         .orElse("");
   }
 
+  /** Tiles of chosen pieces; what is read belongs to the whole pattern. */
+  private static List<DeskWork> tilesAlone(
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    for (GradedPattern pattern : patterns) {
+      for (Paper paper : papers) {
+        String size = pattern.variant().size();
+        String choices = chosen.get(pattern.variant());
+        works.add(
+            (desk, findings) -> {
+              SheetPlan plan = desk.plan(pattern, paper);
+              return plan.tiles().isEmpty()
+                  ? List.of()
+                  : List.of(
+                      draft.write(
+                          names.tiles(size, choices, paper),
+                          size,
+                          paper.id(),
+                          Manifest.TILES,
+                          choices,
+                          desk.tiles(pattern, plan)));
+            });
+      }
+    }
+    return works;
+  }
+
+  /** Tiles of all sizes stacked; the tiles of one size are those of all, where there is but one. */
+  private static List<DeskWork> nested(
+      Opened one,
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
+      return works;
+    }
+    for (Paper paper : papers) {
+      works.add(
+          (desk, findings) -> {
+            Optional<byte[]> tiles = desk.nested(patterns, paper);
+            return tiles.isEmpty()
+                ? List.of()
+                : List.of(
+                    draft.write(
+                        names.allSizesTiles(paper), "", paper.id(), Manifest.NESTED, tiles.get()));
+          });
+    }
+    return works;
+  }
+
   private static List<Manifest.Entry> documents(
-      Stages.Desk desk, Manuals made, Paper paper, FileNames names, OutputFolder.Draft draft)
+      Stages.Desk desk,
+      Manuals made,
+      Paper paper,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
     String size = pattern.variant().size();
+    String choices = chosen.get(pattern.variant());
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
     if (paper.kind() == Paper.Kind.PAGE) {
-      texts(desk, made, plan, names, draft, files);
+      texts(desk, made, plan, names, choices, draft, files);
     }
     if (!plan.tiles().isEmpty()) {
       files.add(
           draft.write(
-              names.tiles(size, paper),
+              names.tiles(size, choices, paper),
               size,
               paper.id(),
               Manifest.TILES,
+              choices,
               desk.tiles(pattern, plan)));
     }
     return files;
@@ -285,6 +400,7 @@ final class Pipeline {
       Manuals made,
       SheetPlan plan,
       FileNames names,
+      String choices,
       OutputFolder.Draft draft,
       List<Manifest.Entry> files)
       throws IOException {
@@ -292,25 +408,28 @@ final class Pipeline {
     String size = made.standard.pattern().variant().size();
     files.add(
         draft.write(
-            names.instructions(size, paper),
+            names.instructions(size, choices, paper),
             size,
             paper.id(),
             Manifest.INSTRUCTIONS,
+            choices,
             desk.instructions(made.standard, plan)));
     files.add(
         draft.write(
-            names.complete(size, paper),
+            names.complete(size, choices, paper),
             size,
             paper.id(),
             Manifest.COMPLETE,
+            choices,
             desk.complete(made.standard, plan)));
     if (made.large.isPresent()) {
       files.add(
           draft.write(
-              names.largePrint(size, paper),
+              names.largePrint(size, choices, paper),
               size,
               paper.id(),
               Manifest.LARGE_PRINT,
+              choices,
               desk.instructions(made.large.get(), plan)));
     }
   }
@@ -331,64 +450,120 @@ final class Pipeline {
       ThreadLocal<Stages.Desk> desks,
       ExecutorService pool)
       throws IOException {
+    List<Findings> found = new ArrayList<>();
     List<Callable<Part<Manuals>>> tasks = new ArrayList<>();
     for (GradedPattern pattern : graded) {
+      Findings findings = new Findings();
+      found.add(findings);
       tasks.add(
           () -> {
-            Findings findings = new Findings();
             try {
               Manual standard = desks.get().manual(pattern, findings);
               Optional<Manual> large =
                   largePrint
                       ? Optional.of(desks.get().enlarged(standard, findings))
                       : Optional.empty();
-              return new Part<>(new Manuals(standard, large), findings);
+              return new Part<>(new Manuals(standard, large), new Findings());
             } catch (FindingException e) {
               findings.add(e.finding());
-              return new Part<>(null, findings);
+              return new Part<>(null, new Findings());
             }
           });
     }
-    return join(one, tasks, pool);
+    try {
+      return join(one, tasks, pool);
+    } finally {
+      new Variants(one.source, one.findings)
+          .join(found, graded.stream().map(GradedPattern::variant).toList());
+    }
   }
 
-  /** Files for every size at once; a run that doesn't make every size keeps those from before. */
+  /**
+   * Files for every size at once, as by default; a run that doesn't make every size, or makes other
+   * choices, keeps those from before. Sizes that don't consist of the same have files of their own.
+   */
   private static List<DeskWork> forEverySize(
       Opened one,
       List<GradedPattern> graded,
       List<Manuals> manuals,
       List<Paper> papers,
+      Request request,
       FileNames names,
+      Map<Variant, String> chosen,
       OutputFolder.Draft draft) {
     int sizes = one.source.sizes().sizes().size();
-    if (graded.size() < sizes) {
-      return List.of();
+    List<DeskWork> works =
+        new ArrayList<>(
+            request.extras().contains(Extra.GRADE_REPORT) && graded.size() == sizes
+                ? gradeReports(graded, papers, names, chosen, draft)
+                : List.of());
+    if (graded.size() < sizes
+        || graded.stream().anyMatch(made -> !chosen.get(made.variant()).isEmpty())) {
+      return works;
     }
-    List<DeskWork> works = new ArrayList<>();
-    works.add(
-        (desk, findings) -> {
-          byte[] page = desk.companion(graded, findings);
-          // A page with a gap in it is not written.
-          return findings.hasErrors()
+    List<List<Integer>> groups = Makeup.groups(graded);
+    for (List<Integer> group : groups) {
+      // No sizes are named where a document has them all.
+      List<String> named =
+          groups.size() == 1
               ? List.of()
-              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
-        });
-    // The instructions of one size are those of all, where there is but one.
-    if (sizes > 1 && manuals.size() == sizes) {
-      List<Manual> all = manuals.stream().map(Manuals::standard).toList();
-      for (Paper paper : papers) {
-        if (paper.kind() != Paper.Kind.PAGE) {
-          continue;
-        }
+              : group.stream().map(at -> graded.get(at).variant().size()).toList();
+      List<GradedPattern> patterns = group.stream().map(graded::get).toList();
+      works.add(
+          (desk, findings) -> {
+            byte[] page = desk.companion(patterns, findings);
+            // A page with a gap in it is not written.
+            return findings.hasErrors()
+                ? List.of()
+                : List.of(draft.write(names.companion(named), "", "", Manifest.COMPANION, page));
+          });
+      // The instructions of one size are those of all, where there is but one.
+      if (group.size() > 1 && manuals.size() == sizes) {
+        List<Manual> all = group.stream().map(at -> manuals.get(at).standard()).toList();
+        papers.stream()
+            .filter(paper -> paper.kind() == Paper.Kind.PAGE)
+            .forEach(paper -> works.add(ofSizes(all, paper, names.sizes(named, paper), draft)));
+      }
+    }
+    return works;
+  }
+
+  private static DeskWork ofSizes(
+      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+    return (desk, findings) -> {
+      byte[] pages = desk.allSizes(manuals, paper, findings);
+      return findings.hasErrors()
+          ? List.of()
+          : List.of(draft.write(name, "", paper.id(), Manifest.ALL_SIZES, pages));
+    };
+  }
+
+  /** How the sizes grow, whatever is chosen. */
+  private static List<DeskWork> gradeReports(
+      List<GradedPattern> graded,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    String choices =
+        graded.stream()
+            .map(made -> chosen.get(made.variant()))
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    List<DeskWork> works = new ArrayList<>();
+    for (Paper paper : papers) {
+      if (paper.kind() == Paper.Kind.PAGE) {
         works.add(
-            (desk, findings) -> {
-              byte[] pages = desk.allSizes(all, paper, findings);
-              return findings.hasErrors()
-                  ? List.of()
-                  : List.of(
-                      draft.write(
-                          names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
-            });
+            (desk, findings) ->
+                List.of(
+                    draft.write(
+                        names.gradeReport(choices, paper),
+                        "",
+                        paper.id(),
+                        Manifest.GRADE_REPORT,
+                        choices,
+                        desk.gradeReport(graded, paper))));
       }
     }
     return works;
@@ -396,20 +571,55 @@ final class Pipeline {
 
   private List<GradedPattern> grade(Opened one, List<Variant> variants, ExecutorService pool)
       throws IOException {
+    List<Findings> found = new ArrayList<>();
     List<Callable<Part<GradedPattern>>> tasks = new ArrayList<>();
     for (Variant variant : variants) {
+      Findings findings = new Findings();
+      found.add(findings);
       tasks.add(
           () -> {
-            Findings findings = new Findings();
             try {
-              return new Part<>(stages.grade(one.source, variant, findings), findings);
+              return new Part<>(stages.grade(one.source, variant, findings), new Findings());
             } catch (FindingException e) {
               findings.add(e.finding());
-              return new Part<>(null, findings);
+              return new Part<>(null, new Findings());
             }
           });
     }
-    return join(one, tasks, pool);
+    try {
+      return join(one, tasks, pool);
+    } finally {
+      new Variants(one.source, one.findings).join(found, variants);
+    }
+  }
+
+  /**
+   * Evaluates all variants, one size after another, and keeps so many that every choice occurs:
+   * they stand for the others on paper.
+   */
+  private List<GradedPattern> gradeAll(Opened one, List<Variant> variants, ExecutorService pool)
+      throws IOException {
+    List<GradedPattern> kept = new ArrayList<>();
+    Set<Integer> cut = new TreeSet<>();
+    Map<String, List<Variant>> bySize = new LinkedHashMap<>();
+    variants.forEach(
+        variant ->
+            bySize.computeIfAbsent(variant.size(), unused -> new ArrayList<>()).add(variant));
+    for (List<Variant> ofSize : bySize.values()) {
+      List<Variant> some = Variants.everyChoice(ofSize);
+      for (GradedPattern pattern : grade(one, ofSize, pool)) {
+        pattern.pieces().stream()
+            .filter(piece -> !piece.cuts().isEmpty())
+            .forEach(piece -> cut.add(piece.number()));
+        if (some.contains(pattern.variant())) {
+          kept.add(pattern);
+        }
+      }
+    }
+    if (!variants.isEmpty() && !one.findings.hasErrors()) {
+      new Variants(one.source, one.findings).reportNeverCut(cut);
+    }
+    return kept;
   }
 
   /** What is done with one variant on one paper. */
@@ -497,13 +707,94 @@ final class Pipeline {
     }
   }
 
-  private static List<Variant> variants(Opened one, List<String> sizes) {
-    return one.source.sizes() == null
-        ? List.of()
-        : one.source.sizes().sizes().stream()
-            .filter(size -> sizes.isEmpty() || sizes.contains(size))
-            .map(Variant::ofSize)
+  /** All variants of the sizes wanted, or of every size. */
+  private static List<Variant> everyVariant(Opened one, List<String> sizes) {
+    return new Variants(one.source, one.findings)
+        .all().stream()
+            .filter(variant -> sizes.isEmpty() || sizes.contains(variant.size()))
             .toList();
+  }
+
+  private static List<Variant> variants(Opened one, Request request) {
+    if (one.source.sizes() == null) {
+      return List.of();
+    }
+    List<Variant> variants = new ArrayList<>();
+    Variants all = new Variants(one.source, one.findings);
+    for (String size : one.source.sizes().sizes()) {
+      if (request.sizes().isEmpty() || request.sizes().contains(size)) {
+        if (request.choices().isEmpty()) {
+          all.checkDefault(size);
+        }
+        variants.add(all.of(size, request.choices()));
+      }
+    }
+    return variants;
+  }
+
+  private static void refuseNestedOfSome(Request request) {
+    if (request.extras().contains(Extra.NESTED)
+        && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
+      throw new RefusedException(
+          "stacked tiles have every size with everything as by default: leave out --size and"
+              + " --option, or --nested");
+    }
+  }
+
+  private static ChosenPieces chosenPieces(Opened one, Request request) {
+    return one.source == null || one.findings.hasErrors()
+        ? new ChosenPieces(Collections.emptySortedSet())
+        : ChosenPieces.of(one.folder.getFileName().toString(), one.source, request.pieces());
+  }
+
+  /** Refuses options and choices that a folder doesn't have, and what is forbidden in it. */
+  private static void refuseChoices(Opened one, Request request) {
+    // A folder with errors says so itself, and isn't published.
+    if (one.source == null || one.findings.hasErrors() || request.choices().isEmpty()) {
+      return;
+    }
+    String folder = one.folder.getFileName().toString();
+    OptionsSource options = one.source.options();
+    List<String> names = options.options().stream().map(option -> option.name().text()).toList();
+    request
+        .choices()
+        .forEach(
+            (name, choice) -> {
+              refuseUnless(names, name, "‘" + folder + "’ has no option", "its options");
+              List<String> ids = options.option(name).orElseThrow().ids();
+              refuseUnless(
+                  ids,
+                  choice,
+                  "the option ‘" + name + "’ of ‘" + folder + "’ has no choice",
+                  "its choices");
+            });
+    Variants variants = new Variants(one.source, new Findings());
+    for (Variant variant : variants(one, request)) {
+      variants
+          .forbidden(variant)
+          .ifPresent(
+              reason -> {
+                throw new RefusedException(
+                    "‘"
+                        + folder
+                        + "’ can't be made in size "
+                        + variants.described(variant)
+                        + ": "
+                        + reason);
+              });
+    }
+  }
+
+  private static void refuseUnless(List<String> known, String word, String problem, String list) {
+    if (!known.contains(word)) {
+      throw new RefusedException(
+          problem
+              + " ‘"
+              + word
+              + "’"
+              + Nearest.of(word, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + (known.isEmpty() ? "" : " (" + list + ": " + String.join(", ", known) + ")"));
+    }
   }
 
   private static void refuseUnknownSizes(Opened one, List<String> wanted) {

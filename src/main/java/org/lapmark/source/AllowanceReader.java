@@ -43,14 +43,30 @@ final class AllowanceReader {
     if (value instanceof YamlNode.Entries map && !Reading.looksLikePlaceholder(map)) {
       Map<String, YamlNode> parts =
           reading.section(value, Section.EDGE_ALLOWANCE, edge.position(), edge.text());
-      if (!parts.keySet().containsAll(Section.EDGE_ALLOWANCE.required())) {
+      if (parts == null) {
         return null;
       }
+      reading.condition(parts, edge.position());
+      boolean ends = parts.containsKey("start") && parts.containsKey("end");
+      boolean end = parts.containsKey("start") || parts.containsKey("end");
+      if (parts.containsKey("allowance") ? end : !ends) {
+        reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
+        return null;
+      }
+      if (!ends) {
+        return even(edge, parts.get("allowance"), "allowance");
+      }
       Formula start = reading.formula(parts.get("start"), "start");
-      Formula end = reading.formula(parts.get("end"), "end");
-      return start == null || end == null ? null : new PieceSource.EdgeAllowance(edge, start, end);
+      Formula last = reading.formula(parts.get("end"), "end");
+      return start == null || last == null
+          ? null
+          : new PieceSource.EdgeAllowance(edge, start, last);
     }
-    SourceText text = reading.text(value, edge.text());
+    return even(edge, value, edge.text());
+  }
+
+  private PieceSource.EdgeAllowance even(SourceText edge, YamlNode value, String key) {
+    SourceText text = reading.text(value, key);
     if (text == null) {
       return null;
     }

@@ -66,7 +66,8 @@ public final class AuthorTexts {
         replaced.making(),
         source.steps().stream().map(step -> translated(step, steps)).toList(),
         source.notes().stream().map(note -> notes.getOrDefault(note.name(), note)).toList(),
-        source.translations());
+        source.translations(),
+        replaced.options());
   }
 
   /** Tools and the like that a step uses are stated in the original alone. */
@@ -81,12 +82,7 @@ public final class AuthorTexts {
       PatternSource source, UnaryOperator<TemplateText> exchange) {
     UnaryOperator<TemplateText> exchangeAny = text -> text == null ? null : exchange.apply(text);
     Masthead masthead = source.masthead();
-    SourceText title =
-        exchange
-            .apply(
-                new TemplateText(
-                    masthead.title(), List.of(new TemplateText.Literal(masthead.title().text()))))
-            .source();
+    SourceText title = plain(masthead.title(), exchange);
     Masthead exchanged =
         new Masthead(
             title,
@@ -110,7 +106,9 @@ public final class AuthorTexts {
         source.measures(),
         source.finished().stream()
             .map(
-                row -> new FinishedSource(exchange.apply(row.label()), exchange.apply(row.value())))
+                row ->
+                    new FinishedSource(
+                        exchange.apply(row.label()), exchange.apply(row.value()), row.when()))
             .toList(),
         source.panels(),
         source.pieces().stream().map(piece -> piece(piece, exchange)).toList(),
@@ -128,7 +126,42 @@ public final class AuthorTexts {
             making.useHazards()),
         source.steps(),
         source.notes(),
-        source.translations());
+        source.translations(),
+        options(source.options(), exchange));
+  }
+
+  private static OptionsSource options(
+      OptionsSource options, UnaryOperator<TemplateText> exchange) {
+    List<OptionsSource.OptionSource> exchanged = new ArrayList<>();
+    for (OptionsSource.OptionSource option : options.options()) {
+      SourceText label = plain(option.label(), exchange);
+      List<OptionsSource.ChoiceSource> choices =
+          option.choices().stream()
+              .map(
+                  choice ->
+                      new OptionsSource.ChoiceSource(choice.id(), plain(choice.label(), exchange)))
+              .toList();
+      exchanged.add(
+          new OptionsSource.OptionSource(
+              option.name(),
+              label,
+              choices,
+              option.standard(),
+              option.standardWhen(),
+              option.text() == null ? null : exchange.apply(option.text())));
+    }
+    List<OptionsSource.ForbiddenSource> forbidden =
+        options.forbidden().stream()
+            .map(one -> new OptionsSource.ForbiddenSource(one.when(), exchange.apply(one.reason())))
+            .toList();
+    return new OptionsSource(exchanged, forbidden, options.conditions());
+  }
+
+  /** A text without placeholders. */
+  private static SourceText plain(SourceText text, UnaryOperator<TemplateText> exchange) {
+    return exchange
+        .apply(new TemplateText(text, List.of(new TemplateText.Literal(text.text()))))
+        .source();
   }
 
   private static PieceSource piece(PieceSource piece, UnaryOperator<TemplateText> exchange) {
@@ -140,7 +173,8 @@ public final class AuthorTexts {
         piece.allowance(),
         piece.edgeAllowances(),
         piece.corners(),
-        piece.cuts());
+        piece.cuts(),
+        piece.fold());
   }
 
   private static List<ThingSource> things(

@@ -33,6 +33,9 @@ final class Drawings {
     used.add(path);
     if (!read.containsKey(path)) {
       SourceFile file = files.text(path);
+      if (file != null) {
+        reading.switches().askWords(file.content());
+      }
       read.put(path, file == null ? null : SvgReader.read(file, reading));
     }
     return read.get(path);

@@ -1,5 +1,6 @@
 package org.lapmark.source;
 
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
 /**
@@ -7,5 +8,7 @@ import org.lapmark.measure.TemplateText;
  *
  * @param label what is measured
  * @param value what it measures
+ * @param when the condition on which a variant has the row, or null for always; it stands here
+ *     because the other texts may be exchanged for those of another language
  */
-public record FinishedSource(TemplateText label, TemplateText value) {}
+public record FinishedSource(TemplateText label, TemplateText value, Formula when) {}

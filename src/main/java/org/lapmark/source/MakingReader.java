@@ -54,6 +54,7 @@ final class MakingReader {
 
   private void tool(SourceText id, YamlNode node, List<MakingSource.ToolSource> tools) {
     Map<String, YamlNode> values = reading.section(node, Section.TOOL, id.position(), id.text());
+    reading.condition(values, id.position());
     TemplateText name =
         values != null && values.containsKey("name")
             ? reading.template(values.get("name"), "name")

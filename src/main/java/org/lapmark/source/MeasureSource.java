@@ -4,9 +4,31 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 
 /**
- * A named formula.
+ * A named formula, or a value that a condition decides.
  *
  * @param name its name
- * @param formula what it is; null if that couldn't be understood, which was reported
+ * @param formula what it is; where it is solved for, the condition, which is an equation. Null if
+ *     that couldn't be understood, which was reported
+ * @param solving where it is looked for, or null where the formula says what it is
  */
-public record MeasureSource(SourceText name, Formula formula) {}
+public record MeasureSource(SourceText name, Formula formula, Solving solving) {
+  /**
+   * A named formula.
+   *
+   * @param name its name
+   * @param formula what it is
+   */
+  public MeasureSource(SourceText name, Formula formula) {
+    this(name, formula, null);
+  }
+
+  /**
+   * Where a value is looked for.
+   *
+   * @param from the least it may be
+   * @param to the most it may be
+   * @param tolerance how far the condition's sides may be apart; null for 0.01 mm, mm² or degrees,
+   *     or a millionth of a plain number
+   */
+  public record Solving(Formula from, Formula to, Formula tolerance) {}
+}

@@ -9,6 +9,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
 /** Reads a pattern folder. */
@@ -114,7 +115,9 @@ public final class PatternReader {
             values.containsKey("hardware")
                 ? things.read(values.get("hardware"), Section.HARDWARE, "hardware")
                 : List.of(),
-            values.containsKey("measures") ? measures(values.get("measures"), reading) : List.of(),
+            values.containsKey("measures")
+                ? new MeasureReader(reading).read(values.get("measures"))
+                : List.of(),
             values.containsKey("finished") ? finished(values.get("finished"), reading) : List.of(),
             values.containsKey("panels")
                 ? new PanelReader(reading, drawings).read(values.get("panels"))
@@ -128,7 +131,9 @@ public final class PatternReader {
             new MakingReader(reading).read(values),
             steps,
             notes,
-            new TranslationReader(reading, files).read());
+            new TranslationReader(reading, files).read(),
+            // Last, when all names that formulas ask for are known.
+            new OptionReader(reading).read(values));
     drawings.reportUnused();
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       new References(reading, source, panels, values.get("seams")).check();
@@ -147,23 +152,12 @@ public final class PatternReader {
       }
       SourceFile file = files.text(path);
       if (file != null) {
-        notes.add(new NoteSource(name, SourceText.verbatim(file, 0, file.content().length())));
+        SourceText body = SourceText.verbatim(file, 0, file.content().length());
+        reading.passages(body);
+        notes.add(new NoteSource(name, body));
       }
     }
     return notes;
-  }
-
-  private static List<MeasureSource> measures(YamlNode node, Reading reading) {
-    List<MeasureSource> measures = new ArrayList<>();
-    reading.named(
-        node,
-        "measures",
-        true,
-        (name, value) -> {
-          // A formula that can't be understood still makes a name that others may use.
-          measures.add(new MeasureSource(name, reading.formula(value, name.text())));
-        });
-    return measures;
   }
 
   private static List<FinishedSource> finished(YamlNode node, Reading reading) {
@@ -180,7 +174,9 @@ public final class PatternReader {
       TemplateText value =
           values.containsKey("value") ? reading.labelTemplate(values.get("value"), "value") : null;
       if (label != null && value != null) {
-        rows.add(new FinishedSource(label, value));
+        Formula when =
+            values.containsKey("when") ? reading.formula(values.get("when"), "when") : null;
+        rows.add(new FinishedSource(label, value, when));
       }
     }
     return rows;

@@ -20,6 +20,7 @@ import java.util.List;
  * @param steps the steps, by file name in code point order
  * @param notes the introduction, the author's own cautions and the like
  * @param translations the author's texts in other languages
+ * @param options what can be chosen, and what depends on it
  */
 public record PatternSource(
     String folder,
@@ -35,7 +36,8 @@ public record PatternSource(
     MakingSource making,
     List<StepSource> steps,
     List<NoteSource> notes,
-    List<Translation> translations) {
+    List<Translation> translations,
+    OptionsSource options) {
   /** Copies the lists. */
   public PatternSource {
     materials = List.copyOf(materials);
@@ -91,7 +93,8 @@ public record PatternSource(
         MakingSource.NONE,
         steps,
         List.of(),
-        List.of());
+        List.of(),
+        OptionsSource.NONE);
   }
 
   /**
@@ -115,6 +118,7 @@ public record PatternSource(
         making,
         steps,
         notes,
-        translations);
+        translations,
+        options);
   }
 }

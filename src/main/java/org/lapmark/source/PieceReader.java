@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -46,6 +47,7 @@ final class PieceReader {
             ? reading.number(values.get("number"), "number", 1, HIGHEST_NUMBER)
             : null;
     Position position = values.containsKey("number") ? values.get("number").position() : owner;
+    reading.condition(values, position);
     if (number != null) {
       Position first = numbers.putIfAbsent(number, position);
       if (first != null) {
@@ -78,7 +80,35 @@ final class PieceReader {
     if (number == null || name == null || panel == null || cuts == null) {
       return null;
     }
-    return new PieceSource(number, position, name, panel, allowance, edges, corners, cuts);
+    return new PieceSource(
+        number,
+        position,
+        name,
+        panel,
+        allowance,
+        edges,
+        corners,
+        cuts,
+        fold(values.get("on_fold")));
+  }
+
+  private Optional<PieceSource.FoldSource> fold(YamlNode node) {
+    if (node == null) {
+      return Optional.empty();
+    }
+    List<SourceText> ends = new ArrayList<>();
+    for (YamlNode end : reading.list(node, "on_fold")) {
+      SourceText name = reading.text(end, "on_fold");
+      if (name != null) {
+        ends.add(name);
+      }
+    }
+    if (node instanceof YamlNode.Items items && items.items().size() != 2) {
+      reading.findings().add(SourceCode.FOLD_ENDS, node.position());
+    }
+    return ends.size() == 2
+        ? Optional.of(new PieceSource.FoldSource(ends.get(0), ends.get(1)))
+        : Optional.empty();
   }
 
   private List<PieceSource.CutSource> cuts(YamlNode node) {
@@ -102,6 +132,7 @@ final class PieceReader {
               ? reading.formula(values.get("reversed"), "reversed")
               : null;
       if (material != null && count != null) {
+        reading.condition(values, material.position());
         cuts.add(new PieceSource.CutSource(material, count, reversed));
       }
     }

@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -17,6 +18,7 @@ import org.lapmark.measure.TemplateText;
  * @param edgeAllowances allowances of single edges
  * @param corners how the corners of the cutting line turn
  * @param cuts how many are cut from what
+ * @param fold where its paper is folded, when it shows a half
  */
 public record PieceSource(
     int number,
@@ -26,7 +28,8 @@ public record PieceSource(
     Formula allowance,
     List<EdgeAllowance> edgeAllowances,
     CornerSources corners,
-    List<CutSource> cuts) {
+    List<CutSource> cuts,
+    Optional<FoldSource> fold) {
   /** Copies the lists. */
   public PieceSource {
     edgeAllowances = List.copyOf(edgeAllowances);
@@ -34,7 +37,7 @@ public record PieceSource(
   }
 
   /**
-   * A piece whose corners are cut as usual.
+   * A piece whose paper shows all of it and whose corners are cut as usual.
    *
    * @param number its number, never reused
    * @param position where the number stands
@@ -52,8 +55,25 @@ public record PieceSource(
       Formula allowance,
       List<EdgeAllowance> edgeAllowances,
       List<CutSource> cuts) {
-    this(number, position, name, panel, allowance, edgeAllowances, CornerSources.NONE, cuts);
+    this(
+        number,
+        position,
+        name,
+        panel,
+        allowance,
+        edgeAllowances,
+        CornerSources.NONE,
+        cuts,
+        Optional.empty());
   }
+
+  /**
+   * Where a piece is folded: each end is an edge or chain, in its middle, or a corner.
+   *
+   * @param from one end
+   * @param to the other end
+   */
+  public record FoldSource(SourceText from, SourceText to) {}
 
   /**
    * The allowance of one edge.

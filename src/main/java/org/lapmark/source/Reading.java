@@ -23,13 +23,14 @@ import org.lapmark.measure.TemplateText;
  * @param limits how much is read
  * @param findings where problems go
  * @param hints finds the words that were meant
+ * @param switches collects what depends on a condition
  */
-record Reading(Limits limits, Findings findings, Hints hints) {
+record Reading(Limits limits, Findings findings, Hints hints, Switches switches) {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
   /** Begins reading a folder. */
   Reading(Limits limits, Findings findings) {
-    this(limits, findings, new Hints());
+    this(limits, findings, new Hints(), new Switches());
   }
 
   /** Reports a word that doesn't have the form of a name. */
@@ -112,7 +113,12 @@ record Reading(Limits limits, Findings findings, Hints hints) {
   }
 
   private TemplateText parsed(SourceText text) {
-    return text == null ? null : TemplateText.parse(text, findings);
+    if (text == null) {
+      return null;
+    }
+    TemplateText template = TemplateText.parse(text, findings);
+    switches.ask(template);
+    return template;
   }
 
   private SourceText within(SourceText text, String key, int limit) {
@@ -138,11 +144,36 @@ record Reading(Limits limits, Findings findings, Hints hints) {
   /** A formula, or null if it can't be understood, which is then reported. */
   Formula formula(SourceText text) {
     try {
-      return Formula.parse(text);
+      Formula formula = Formula.parse(text);
+      switches.ask(formula);
+      return formula;
     } catch (FindingException e) {
       findings.add(e.finding());
       return null;
     }
+  }
+
+  /**
+   * Reads the condition on which something belongs to a variant.
+   *
+   * @param values what is stated of it, or null
+   * @param place where its name stands
+   */
+  void condition(Map<String, YamlNode> values, Position place) {
+    if (values != null && values.containsKey("when")) {
+      Formula when = formula(values.get("when"), "when");
+      if (when != null) {
+        switches.condition(place, when);
+      }
+    }
+  }
+
+  /** Reads the conditions of a text's passages. */
+  void passages(SourceText body) {
+    Passages.conditions(body).forEach(this::formula);
+    Passages.unclosed(body)
+        .forEach(fence -> findings.add(SourceCode.PASSAGE_UNCLOSED, fence.position()));
+    switches.askWords(body.text());
   }
 
   /** A whole number in a range, or null. */
@@ -326,6 +357,12 @@ record Reading(Limits limits, Findings findings, Hints hints) {
       }
     }
     return values;
+  }
+
+  /** Whether a map has a key of a section, where a formula may stand as well. */
+  boolean isOf(YamlNode.Entries map, Section section) {
+    return map.entries().stream()
+        .anyMatch(entry -> section.known().contains(entry.key().text().text()));
   }
 
   /** Reports a word that isn't among the known ones, naming the nearest. */

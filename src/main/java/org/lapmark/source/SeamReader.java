@@ -38,6 +38,7 @@ final class SeamReader {
     if (values == null) {
       return null;
     }
+    reading.condition(values, name.position());
     Formula ease = formula(values, "ease");
     Formula tolerance = formula(values, "tolerance");
     boolean closed = truth(values, "closed");

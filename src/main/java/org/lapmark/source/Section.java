@@ -15,6 +15,8 @@ enum Section {
           "units",
           "rounding",
           "joins",
+          "options",
+          "forbidden",
           "hardware",
           "measures",
           "finished",
@@ -22,10 +24,16 @@ enum Section {
           "making",
           "tools",
           "use")),
+  /** Something that can be chosen. */
+  OPTION(List.of("label", "default"), List.of("choices", "text")),
+  /** A combination that can't be made. */
+  FORBIDDEN(List.of("when", "reason"), List.of()),
+  /** A measure with more than its formula. */
+  MEASURE(List.of(), List.of("value", "solve", "from", "to", "tolerance", "when")),
   /** What a maker should know before she begins. */
   MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
   /** A tool. */
-  TOOL(List.of("name"), List.of("hazards")),
+  TOOL(List.of("name"), List.of("hazards", "when")),
   /** How the finished article is used. */
   USE(List.of(), List.of("load_limit", "hazards")),
   /** How values are rounded. */
@@ -50,7 +58,8 @@ enum Section {
           "texture",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
       List.of("name"),
@@ -66,9 +75,10 @@ enum Section {
           "quantity",
           "substitute",
           "buying",
-          "hazards")),
+          "hazards",
+          "when")),
   /** A row of the finished measurements. */
-  FINISHED(List.of("label", "value"), List.of()),
+  FINISHED(List.of("label", "value"), List.of("when")),
   /** A panel. */
   PANEL(
       List.of(),
@@ -78,16 +88,36 @@ enum Section {
           "scale",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim",
+          "inset",
+          "outset",
+          "mirror",
+          "unfold",
+          "fold",
+          "split",
+          "merge",
+          "facing",
+          "lining",
+          "style_lines",
           "edges",
           "chains",
           "notches",
-          "any_order")),
+          "notch_cut",
+          "darts",
+          "pleats",
+          "buttonholes",
+          "drills",
+          "placements",
+          "folds",
+          "matches",
+          "slashes",
+          "stack_on",
+          "any_order",
+          "when")),
   /** What a fixed drawing is scaled to. */
   SCALE(List.of(), List.of("width", "height", "edge", "length")),
   /** A stated rectangle. */
@@ -104,22 +134,76 @@ enum Section {
   CONE_BAND(List.of("lower", "upper"), List.of("height", "slant", "share")),
   /** A brim that slopes down from the head. */
   BRIM(List.of("head", "width", "droop"), List.of("share")),
-  /** A panel derived from another. */
-  INSET(List.of("panel", "distance"), List.of()),
+  /** A panel smaller than another. */
+  INSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A panel larger than another. */
+  OUTSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A mirror image. */
+  MIRROR(List.of("panel"), List.of()),
+  /** The whole of a half panel. */
+  UNFOLD(List.of("panel", "edge"), List.of("apart")),
+  /** The half of a whole panel. */
+  FOLD(List.of("panel", "from", "to"), List.of("edge")),
+  /** A part of a panel. */
+  SPLIT(List.of("panel", "along", "keep"), List.of("edge")),
+  /** Two panels as one. */
+  MERGE(List.of("panel", "edge", "with", "with_edge"), List.of()),
+  /** A band along an edge. */
+  FACING(List.of("panel", "along", "width"), List.of("edge")),
+  /** A lining by its construction. */
+  LINING(List.of("panel", "construction"), List.of("distance", "edges", "marks")),
+  /** A line along which a panel may be split. */
+  STYLE_LINE(List.of("from", "to"), List.of("bow")),
+  /** A place on an edge. */
+  LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count")),
+  NOTCH(
+      List.of(),
+      List.of(
+          "edge",
+          "at",
+          "every",
+          "centred",
+          "from_seam",
+          "corner",
+          "drawn",
+          "count",
+          "set",
+          "cut",
+          "when")),
+  /** A dart. */
+  DART(List.of(), List.of("edge", "at", "width", "length", "press", "when")),
+  /** A pleat. */
+  PLEAT(List.of("take_up"), List.of("edge", "at", "length", "kind", "towards", "when")),
+  /** Buttonholes. */
+  BUTTONHOLE(
+      List.of("length"),
+      List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "across", "when")),
+  /** Drill points. */
+  DRILLS(
+      List.of(), List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "when")),
+  /** A placement line. */
+  PLACEMENT_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A fold line. */
+  FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A match point. */
+  MATCH(List.of(), List.of("corner", "edge", "at", "when")),
+  /** A line along which a panel is cut and opened. */
+  SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
+  /** Where a slash line ends. */
+  SLASH_END(List.of(), List.of("edge", "at", "corner")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
-      List.of("allowance", "edge_allowances", "corner", "corners")),
-  /** An allowance that changes along its edge. */
-  EDGE_ALLOWANCE(List.of("start", "end"), List.of()),
+      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "when")),
+  /** An edge's own allowance with more than its formula: one, or one that changes along it. */
+  EDGE_ALLOWANCE(List.of(), List.of("allowance", "start", "end", "when")),
   /** How a corner is cut. */
   CORNER_KIND(List.of(), List.of("mitred", "square_to", "turned_back", "folds")),
   /** How many of a piece are cut from one material. */
-  CUT(List.of("material", "count"), List.of("reversed")),
+  CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */
-  SEAM(List.of("sides"), List.of("ease", "tolerance", "closed", "match_notches")),
+  SEAM(List.of("sides"), List.of("ease", "tolerance", "closed", "match_notches", "when")),
   /** A side of a seam with more to say than its parts. */
   SEAM_SIDE(List.of("edges"), List.of("name", "ease", "reversed", "start", "basted")),
   /** An edge, or a part of one, as part of a side. */
@@ -129,7 +213,7 @@ enum Section {
   /** Something caught in a seam at a place. */
   SEAM_TAB(List.of("tab", "at"), List.of()),
   /** A step's front matter. */
-  STEP(List.of("id", "title", "stage"), List.of("uses")),
+  STEP(List.of("id", "title", "stage"), List.of("uses", "when")),
   /** A translated step's front matter. */
   TRANSLATED_STEP(List.of("id", "title", "stage", "original"), List.of()),
   /** A translated note's front matter. */

@@ -74,6 +74,9 @@ final class StepReader {
     if (!named || title == null || stage == null) {
       return null;
     }
+    reading.condition(front.values(), id.position());
+    reading.passages(front.body());
+    reading.switches().askWords(title.text());
     return new StepSource(
         id,
         title,

@@ -45,6 +45,8 @@ final class ThingReader {
           }
         } else if (entry.getKey().equals("texture")) {
           texture = texture(reading.text(entry.getValue(), "texture"));
+        } else if (entry.getKey().equals("when")) {
+          reading.condition(values, id.position());
         } else if (entry.getKey().equals("hazards")) {
           hazards = reading.texts(entry.getValue(), "hazards");
         } else {

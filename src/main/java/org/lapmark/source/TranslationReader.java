@@ -98,6 +98,7 @@ final class TranslationReader {
       FrontMatter front = front(path, Section.TRANSLATED_NOTE);
       SourceText mark = front == null ? null : front.text("original", reading);
       if (mark != null) {
+        reading.passages(front.body());
         String name = path.substring(noteFolder.length(), path.length() - ".md".length());
         notes.add(new Translation.TranslatedNote(mark, new NoteSource(name, front.body())));
       }

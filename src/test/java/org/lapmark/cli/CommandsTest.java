@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -57,6 +58,12 @@ class CommandsTest {
       return outcomes(folders, new Listener() {}, false).stream()
           .map(outcome -> new Walk(outcome, List.of()))
           .toList();
+    }
+
+    @Override
+    public List<Walk> grade(
+        List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+      return walk(folders, sizes);
     }
 
     private List<Outcome> outcomes(List<Path> folders, Listener listener, boolean writes) {
@@ -111,7 +118,7 @@ class CommandsTest {
     // Nothing in it is a pattern yet: what is missing is for its findings to say.
     assertEquals(0, run("check", "content"));
     Files.createFile(hat.resolve("pattern.yaml"));
-    for (String command : List.of("publish", "check", "walk")) {
+    for (String command : List.of("publish", "check", "walk", "grade")) {
       asked.clear();
       err.reset();
       assertEquals(2, run(command, "content"));
@@ -165,6 +172,13 @@ class CommandsTest {
   }
 
   @Test
+  void handsOverChoices() {
+    assertEquals(
+        0, run("publish", "a", "--option", "trim=no", "--option=closure=flap", "--option=trim=no"));
+    assertEquals("{closure=flap, trim=no}", request.choices().toString());
+  }
+
+  @Test
   void takesAFolderNamedLikeAnArgumentFile() {
     assertEquals(0, run("publish", "@a"));
     assertEquals(List.of(home.resolve("@a")), asked);
@@ -181,9 +195,14 @@ class CommandsTest {
         "publish a --measured 178.6 | ‘178.6’ is no pair of measurements in millimetres",
         "publish a --measured 168x239 | no printer is more than 6 % out",
         "publish a --measured 180x255 | no printer is more than 6 % out",
+        "publish a --option trim | ‘trim’ doesn't say what is chosen; write it as name=choice",
+        "publish a --option trim= | ‘trim=’ doesn't say what is chosen",
+        "publish a --option t=yes --option t=no | two choices are given for the option ‘t’",
         "publish a --paper | Missing required parameter for option '--paper'",
         "walk a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
         "walk | Missing required parameter: 'FOLDER'",
+        "grade a --format sarif | there is no format ‘sarif’ (formats: text, csv, json)",
+        "grade a --option trim | ‘trim’ doesn't say what is chosen; write it as name=choice",
         "check a --format jsn | there is no format ‘jsn’; did you mean ‘json’?",
         "check | Missing required parameter: 'FOLDER'",
         "chek a | there is no command ‘chek’; did you mean ‘check’?",

@@ -137,8 +137,8 @@ final class Specimen implements Plates {
             List.of(),
             List.of(),
             List.of(
-                new FinishedSource(text("Width, rolled out"), text("{roll_width}")),
-                new FinishedSource(text("Height, flap up"), text("{roll_height}"))),
+                new FinishedSource(text("Width, rolled out"), text("{roll_width}"), null),
+                new FinishedSource(text("Height, flap up"), text("{roll_height}"), null)),
             List.of(),
             stated,
             List.of(),

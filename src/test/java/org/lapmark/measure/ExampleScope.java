@@ -45,6 +45,9 @@ final class ExampleScope implements Scope {
     values.put("flag", new Truth(true));
     values.put("not_flag", new Truth(false));
     values.put("cloth", new NominalPair(1500, "150 cm", 1524, "60 in"));
+    values.put("closure", new Value.Choice("zip", "a zip", List.of("zip", "flap"), false));
+    values.put("size", new Value.Choice("M", "M", List.of("S", "M", "2XL", "Extra Large"), true));
+    values.put("head", new Value.Choice("56", "56", List.of("54", "56", "58"), true));
     values.put("zip.width", Quantity.length(12));
     values.put("zip.stock", new StockSizes(List.of(eight, seven)));
   }

@@ -1,0 +1,192 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.source.MakingSource;
+import org.lapmark.source.NoteSource;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.Passages;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
+import org.lapmark.source.StepSource;
+
+/** What of a source belongs to one variant. */
+final class Presence {
+  private final PatternScope scope;
+  private final Map<Position, Formula> conditions;
+  private final DemandGraph graph;
+
+  Presence(PatternScope scope, Map<Position, Formula> conditions, DemandGraph graph) {
+    this.scope = scope;
+    this.conditions = conditions;
+    this.graph = graph;
+  }
+
+  /** The same conditions in the scope of a trial. */
+  Presence in(PatternScope trial, DemandGraph itsGraph) {
+    return new Presence(trial, conditions, itsGraph);
+  }
+
+  /**
+   * Whether what has its name at a place belongs to the variant.
+   *
+   * @param place the place
+   * @return whether its condition holds; true if it has none
+   * @throws DemandGraph.Unavailable when the condition can't be computed, which is reported
+   */
+  boolean holds(Position place) {
+    Formula when = conditions.get(place);
+    return when == null || holds(when);
+  }
+
+  private boolean holds(Formula when) {
+    return (Boolean)
+        graph.demand("when " + when.text().text(), when.text().position(), () -> when.holds(scope));
+  }
+
+  private boolean stands(Position place) {
+    Formula when = conditions.get(place);
+    return when == null || stands(when);
+  }
+
+  private boolean stands(Formula when) {
+    try {
+      return holds(when);
+    } catch (DemandGraph.Unavailable e) {
+      return false;
+    }
+  }
+
+  private <T> List<T> kept(List<T> all, Function<T, Position> place) {
+    return conditions.isEmpty()
+        ? all
+        : all.stream().filter(one -> stands(place.apply(one))).toList();
+  }
+
+  /** A panel with the notches of the variant. */
+  PanelSource of(PanelSource panel) {
+    return new PanelSource(
+        panel.name(),
+        panel.shape(),
+        panel.edges(),
+        panel.chains(),
+        kept(panel.notches(), notch -> notch.edge().position()),
+        panel.anyOrder(),
+        kept(panel.slashes(), slash -> slash.name().position()),
+        panel.stackOn(),
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
+  }
+
+  /**
+   * The source as it stands in the variant.
+   *
+   * @param source the whole source
+   * @param findings where problems go
+   * @return the source without what belongs to other variants only
+   */
+  PatternSource of(PatternSource source, Findings findings) {
+    MakingSource making = source.making();
+    return new PatternSource(
+        source.folder(),
+        source.masthead(),
+        source.sizes(),
+        kept(source.materials(), thing -> thing.id().position()),
+        kept(source.hardware(), thing -> thing.id().position()),
+        kept(source.measures(), measure -> measure.name().position()),
+        source.finished().stream().filter(row -> row.when() == null || stands(row.when())).toList(),
+        kept(source.panels(), panel -> panel.name().position()).stream().map(this::of).toList(),
+        pieces(source, findings),
+        kept(source.seams(), seam -> seam.name().position()),
+        new MakingSource(
+            making.texts(),
+            making.stitches(),
+            kept(making.tools(), tool -> tool.id().position()),
+            making.loadLimit(),
+            making.useHazards()),
+        steps(source),
+        source.notes().stream()
+            .map(note -> new NoteSource(note.name(), text(note.body())))
+            .toList(),
+        source.translations(),
+        source.options());
+  }
+
+  /** Pieces without what isn't cut; a piece whose every cut is of other variants isn't there. */
+  private List<PieceSource> pieces(PatternSource source, Findings findings) {
+    Map<String, Position> materials = new LinkedHashMap<>();
+    source.materials().forEach(thing -> materials.put(thing.id().text(), thing.id().position()));
+    List<PieceSource> pieces = new ArrayList<>();
+    for (PieceSource piece : kept(source.pieces(), PieceSource::position)) {
+      List<PieceSource.CutSource> cuts = kept(piece.cuts(), cut -> cut.material().position());
+      if (cuts.isEmpty() && !piece.cuts().isEmpty()) {
+        continue;
+      }
+      for (PieceSource.CutSource cut : cuts) {
+        Position material = materials.get(cut.material().text());
+        if (material != null && !stands(material)) {
+          findings.add(
+              Finding.of(
+                  GradeCode.NAME_ABSENT,
+                  cut.material().position(),
+                  "name",
+                  cut.material().text(),
+                  "size",
+                  scope.size()));
+        }
+      }
+      pieces.add(
+          new PieceSource(
+              piece.number(),
+              piece.position(),
+              piece.name(),
+              piece.panel(),
+              piece.allowance(),
+              kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
+              cuts,
+              piece.fold()));
+    }
+    return pieces;
+  }
+
+  private List<StepSource> steps(PatternSource source) {
+    Map<String, Position> things = new LinkedHashMap<>();
+    source.making().tools().forEach(tool -> things.put(tool.id().text(), tool.id().position()));
+    source.materials().forEach(thing -> things.put(thing.id().text(), thing.id().position()));
+    source.hardware().forEach(thing -> things.put(thing.id().text(), thing.id().position()));
+    return kept(source.steps(), step -> step.id().position()).stream()
+        .map(
+            step ->
+                new StepSource(
+                    step.id(),
+                    step.title(),
+                    step.stage(),
+                    step.uses().stream()
+                        .filter(use -> stands(things.getOrDefault(use.text(), use.position())))
+                        .toList(),
+                    text(step.body())))
+        .toList();
+  }
+
+  private SourceText text(SourceText body) {
+    return Passages.select(body, this::selects);
+  }
+
+  private boolean selects(SourceText condition) {
+    try {
+      return holds(Formula.parse(condition));
+    } catch (FindingException | DemandGraph.Unavailable e) {
+      return false; // Reported where it was read, or computed.
+    }
+  }
+}

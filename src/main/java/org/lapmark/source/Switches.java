@@ -1,0 +1,53 @@
+package org.lapmark.source;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.lapmark.finding.Position;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+
+/** Collects, while a folder is read, what depends on a condition, and which names are asked for. */
+final class Switches {
+  private static final Pattern WORD = Pattern.compile("(?<![a-z0-9_])[a-z][a-z0-9_]*+");
+
+  private final Map<Position, Formula> conditions = new LinkedHashMap<>();
+  private final Set<String> asked = new TreeSet<>();
+
+  /** What stands at a place belongs to the variants in which a condition holds. */
+  void condition(Position place, Formula when) {
+    conditions.put(place, when);
+  }
+
+  Map<Position, Formula> conditions() {
+    return Collections.unmodifiableMap(conditions);
+  }
+
+  void ask(Formula formula) {
+    asked.addAll(formula.names());
+  }
+
+  void ask(TemplateText text) {
+    for (TemplateText.Part part : text.parts()) {
+      if (part instanceof TemplateText.Placeholder placeholder) {
+        ask(placeholder.formula());
+      }
+    }
+  }
+
+  /** Takes every word of a text for a name, where its formulas are only read later. */
+  void askWords(String text) {
+    Matcher words = WORD.matcher(text);
+    while (words.find()) {
+      asked.add(words.group());
+    }
+  }
+
+  boolean isAsked(String name) {
+    return asked.contains(name);
+  }
+}
