@@ -227,7 +227,9 @@ final class Pipeline {
             }
           });
     }
-    return join(one, tasks, pool);
+    List<GradedPattern> graded = join(one, tasks, pool);
+    stages.across(graded, one.findings);
+    return graded;
   }
 
   /** What is done with one variant on one paper. */

@@ -2,6 +2,7 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.document.DocumentWriter;
@@ -28,6 +29,11 @@ record RealStages(Templates templates) implements Stages {
     GradedPattern pattern = Grader.grade(source, variant, findings);
     PatternChecks.run(pattern, findings);
     return pattern;
+  }
+
+  @Override
+  public void across(List<GradedPattern> patterns, Findings findings) {
+    PatternChecks.acrossSizes(patterns, findings);
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -20,6 +21,9 @@ interface Stages {
 
   /** Evaluates a pattern in one variant. */
   GradedPattern grade(PatternSource source, Variant variant, Findings findings);
+
+  /** Holds the variants of a pattern against each other. */
+  default void across(List<GradedPattern> patterns, Findings findings) {}
 
   /** What one thread needs to lay out and write documents in a language. */
   Desk desk(Locale language);
