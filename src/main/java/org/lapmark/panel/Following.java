@@ -247,7 +247,7 @@ final class Following {
     Point aside = along.quarterTurn();
     Box box = outline.bounds();
     Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    double reach = Math.hypot(box.width(), box.height());
+    double reach = box.width() + box.height();
     Path best = null;
     for (int i = 0; i < RAYS; i++) {
       // From the middle outwards, so that the middle is taken where several are alike.
