@@ -16,6 +16,9 @@ final class Splitting {
   static final double REACH = 0.05;
   private static final double ROUNDING = 1e-7;
 
+  /** A part with less than this, in square millimetres, is none. */
+  private static final double LEAST_AREA = 1e-2;
+
   /**
    * The two parts; the first follows the line's start clockwise.
    *
@@ -108,9 +111,16 @@ final class Splitting {
     }
     Edge first = cut.get(0);
     Edge last = cut.get(cut.size() - 1);
-    return new Parts(
-        joined(around(start, end, first.from(), last.to()), backwards),
-        joined(around(end, start, last.to(), first.from()), cut));
+    Parts parts =
+        new Parts(
+            joined(around(start, end, first.from(), last.to()), backwards),
+            joined(around(end, start, last.to(), first.from()), cut));
+    for (List<Edge> part : List.of(parts.first, parts.second)) {
+      if (!(Following.outline(part).signedArea() > LEAST_AREA)) {
+        throw fault(PanelCode.SPLIT_MISSES, "gap", 0.0);
+      }
+    }
+    return parts;
   }
 
   private PanelException fault(PanelCode code, Object... more) {
