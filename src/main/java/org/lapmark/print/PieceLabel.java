@@ -133,7 +133,14 @@ final class PieceLabel {
         "piece.title", Map.of("number", Integer.toString(piece.number()), "name", piece.name()));
   }
 
-  private List<String> rest(Piece piece) {
+  /** A line for each cut, then one for the allowances. */
+  List<String> cutsAndAllowance(Piece piece) {
+    List<String> lines = cuts(piece);
+    lines.add(allowance(piece));
+    return lines;
+  }
+
+  private List<String> cuts(Piece piece) {
     List<String> lines = new ArrayList<>();
     for (Cut cut : piece.cuts()) {
       Map<String, Object> arguments = new LinkedHashMap<>();
@@ -142,6 +149,11 @@ final class PieceLabel {
       arguments.put("material", cut.materialName());
       lines.add(wording.text("piece.cut", arguments));
     }
+    return lines;
+  }
+
+  private List<String> rest(Piece piece) {
+    List<String> lines = cuts(piece);
     if (piece.half().isPresent()) {
       lines.add(wording.text("piece.fold"));
     }

@@ -25,6 +25,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
@@ -222,11 +223,22 @@ final class Pipeline {
     if (one.findings.hasErrors()) {
       return List.of();
     }
+    if (request.withWalk()) {
+      manuals = manuals.stream().map(Manuals::walked).toList();
+    }
     FileNames names = FileNames.of(pattern, one.source);
     Variants known = new Variants(one.source, one.findings);
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
     try (OutputFolder.Draft draft = output.draft()) {
+      List<DeskWork> beside =
+          new ArrayList<>(forEverySize(one, graded, manuals, papers, names, chosen, draft));
+      // Machines that cut need no paper: a run for some papers leaves their files as they are.
+      if (request.papers().isEmpty()) {
+        for (GradedPattern each : graded) {
+          beside.add(cutFiles(each, names, chosen.get(each.variant()), draft));
+        }
+      }
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
@@ -235,7 +247,7 @@ final class Pipeline {
               desks,
               pool,
               (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
-              forEverySize(one, graded, manuals, papers, names, chosen, draft));
+              beside);
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -299,6 +311,27 @@ final class Pipeline {
     return files;
   }
 
+  private static DeskWork cutFiles(
+      GradedPattern pattern, FileNames names, String choices, OutputFolder.Draft draft) {
+    String size = pattern.variant().size();
+    return (desk, findings) -> {
+      List<Manifest.Entry> files = new ArrayList<>();
+      for (Piece piece : pattern.pieces()) {
+        if (!piece.cuts().isEmpty()) {
+          files.add(
+              draft.write(
+                  names.cutFile(size, choices, piece.number(), piece.name()),
+                  size,
+                  "",
+                  Manifest.CUT_FILE,
+                  choices,
+                  desk.cutFile(pattern, piece)));
+        }
+      }
+      return files;
+    };
+  }
+
   /** What is read, on pages that can be read. */
   private static void texts(
       Stages.Desk desk,
@@ -346,7 +379,12 @@ final class Pipeline {
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */
-  private record Manuals(Manual standard, Optional<Manual> large) {}
+  private record Manuals(Manual standard, Optional<Manual> large) {
+    /** With the walk of seams, whose tables are too wide for large print. */
+    Manuals walked() {
+      return new Manuals(standard.withWalk(), large);
+    }
+  }
 
   private List<Manuals> manuals(
       Opened one,

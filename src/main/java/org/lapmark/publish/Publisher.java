@@ -41,6 +41,7 @@ public record Publisher(Templates templates) {
    * @param output the folder that receives one folder a pattern
    * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
+   * @param withWalk whether the walk of every seam is appended to the documents of one size
    */
   public record Request(
       List<String> sizes,
@@ -48,7 +49,8 @@ public record Publisher(Templates templates) {
       SortedMap<String, String> choices,
       Path output,
       boolean largePrint,
-      Presentation presentation) {
+      Presentation presentation,
+      boolean withWalk) {
     /** Copies the collections. */
     public Request {
       sizes = List.copyOf(sizes);
@@ -83,6 +85,26 @@ public record Publisher(Templates templates) {
     }
 
     /**
+     * A request for documents without the walk of seams.
+     *
+     * @param sizes the sizes wanted; empty for all
+     * @param papers the papers wanted; empty for all
+     * @param choices what is chosen, by the option's name; all else is as by default
+     * @param output the folder that receives one folder a pattern
+     * @param largePrint whether the instructions are made in large print as well
+     * @param presentation the language and units of the documents
+     */
+    public Request(
+        List<String> sizes,
+        List<Paper> papers,
+        SortedMap<String, String> choices,
+        Path output,
+        boolean largePrint,
+        Presentation presentation) {
+      this(sizes, papers, choices, output, largePrint, presentation, false);
+    }
+
+    /**
      * A request with everything chosen as by default.
      *
      * @param sizes the sizes wanted; empty for all
@@ -98,6 +120,15 @@ public record Publisher(Templates templates) {
         boolean largePrint,
         Presentation presentation) {
       this(sizes, papers, Collections.emptySortedMap(), output, largePrint, presentation);
+    }
+
+    /**
+     * The same with the walk of every seam appended to the documents of one size.
+     *
+     * @return the request
+     */
+    public Request walked() {
+      return new Request(sizes, papers, choices, output, largePrint, presentation, true);
     }
   }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.document.CompanionWriter;
+import org.lapmark.document.CutFileWriter;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Look;
 import org.lapmark.document.Manual;
@@ -14,6 +15,7 @@ import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -103,6 +105,11 @@ final class RealStages implements Stages {
     @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public byte[] cutFile(GradedPattern pattern, Piece piece) {
+      return new CutFileWriter(planner).write(pattern, piece);
     }
 
     @Override

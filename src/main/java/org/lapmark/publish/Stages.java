@@ -7,6 +7,7 @@ import java.util.Locale;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -48,6 +49,9 @@ interface Stages {
 
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The cut file of one piece. */
+    byte[] cutFile(GradedPattern pattern, Piece piece);
 
     /** The companion with every size. */
     byte[] companion(List<GradedPattern> patterns, Findings findings);

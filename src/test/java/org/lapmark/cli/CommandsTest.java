@@ -1,6 +1,7 @@
 package org.lapmark.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -162,6 +163,9 @@ class CommandsTest {
     assertEquals(List.of("S", "M"), request.sizes());
     assertEquals(List.of(Paper.A4, Paper.SHARED), request.papers());
     assertEquals("o/../p/a/größe.pdf\n", result());
+    assertFalse(request.withWalk());
+    assertEquals(0, run("publish", "a", "--with-walk"));
+    assertTrue(request.withWalk());
   }
 
   @Test

@@ -32,6 +32,7 @@ class SameBytesTest {
   void documentsDependOnNothingButTheirSource() throws Exception {
     Map<String, String> first = here("first");
     assertEquals(30, first.keySet().stream().filter(name -> name.endsWith(".pdf")).count());
+    assertEquals(33, first.keySet().stream().filter(name -> name.endsWith(".svg")).count());
     assertEquals(first, here("second"));
     List<String> elsewhere =
         List.of(
