@@ -81,7 +81,7 @@ record SvgNumbering(int decimals) {
     point(data, 'M', path.start());
     int last = path.curves().size() - 1;
     boolean straightHome = path.isClosed() && path.curves().get(last) instanceof Line;
-    double least = 0.5 / Math.pow(10, decimals);
+    double least = 0.5 * StrictMath.pow(10, -decimals);
     for (int i = 0; i <= last; i++) {
       Curve curve = path.curves().get(i);
       Box box = curve.bounds();

@@ -125,9 +125,10 @@ class SameBytesTest {
 
   private static Map<String, String> hashes(Path output) throws IOException {
     Map<String, String> hashes = new TreeMap<>();
-    try (Stream<Path> files = Files.list(output.resolve(DEMO))) {
-      for (Path file : files.toList()) {
-        hashes.put(file.getFileName().toString(), hash(Files.readAllBytes(file)));
+    Path folder = output.resolve(DEMO);
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        hashes.put(folder.relativize(file).toString(), hash(Files.readAllBytes(file)));
       }
     }
     return hashes;
