@@ -1,5 +1,8 @@
 package org.lapmark.check;
 
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.PatternSource;
@@ -12,10 +15,13 @@ public final class PatternChecks {
    * Holds a pattern as read against the rules that need no variant.
    *
    * @param source the pattern as read
+   * @param lacking the words that the templates don't have in a language
    * @param findings where breaches go
    */
-  public static void run(PatternSource source, Findings findings) {
+  public static void run(
+      PatternSource source, Function<Locale, List<String>> lacking, Findings findings) {
     TranslationCheck.run(source, findings);
+    WordsCheck.run(source, lacking, findings);
   }
 
   /**

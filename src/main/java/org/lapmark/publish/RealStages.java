@@ -37,7 +37,7 @@ final class RealStages implements Stages {
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
-      PatternChecks.run(source, findings);
+      PatternChecks.run(source, words::lackingWords, findings);
     }
     return source;
   }

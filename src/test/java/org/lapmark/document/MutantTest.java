@@ -178,7 +178,7 @@ class MutantTest {
     if (source == null) {
       return;
     }
-    PatternChecks.run(source, findings);
+    PatternChecks.run(source, writer::lackingWords, findings);
     Locale language = source.masthead().language();
     Wording wording = wordings.computeIfAbsent(language, writer::wording);
     Reach reach = new Reach(Manual.PAGES, Hazards.known(wording), writer::missingGlyphs);
