@@ -80,7 +80,11 @@ final class Presence {
         panel.edges(),
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
-        panel.anyOrder());
+        panel.anyOrder(),
+        kept(panel.slashes(), slash -> slash.name().position()),
+        panel.stackOn(),
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
   }
 
   /**
@@ -148,6 +152,7 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
               cuts,
               piece.fold()));
     }

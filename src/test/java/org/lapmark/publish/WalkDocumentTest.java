@@ -36,7 +36,7 @@ class WalkDocumentTest {
     Templates templates = TemplateFolder.bundled();
     Request request = new Request(List.of("M"), List.of(Paper.A4), home.resolve(name));
     Publisher.Result result =
-        new Publisher(templates).publish(DEMO, walked ? request.walked() : request);
+        new Publisher(templates).publish(DEMO, walked ? request.with(Extra.WALK) : request);
     assertEquals(3, result.written().size());
     return home.resolve(name).resolve(DEMO.getFileName());
   }
