@@ -77,8 +77,8 @@ final class NestNames {
 
   private static final double NOTCH_PAIR = 8;
 
-  private static final List<String> ROLES = List.of("nest-name", "nest-name-7", "nest-name-6");
-  private static final String HAIR = "nest-hair";
+  private static final List<String> ROLES = List.of("size-name", "size-name-7", "size-name-6");
+  private static final String HAIR = "size-hair";
 
   private final SheetPlanner planner;
   private final SheetLayout layout;
