@@ -67,7 +67,7 @@ final class PublishCommand implements Callable<Integer> {
       description =
           "Only these papers: a4, letter or shared (prints on both), and, made only when asked for, "
               + "with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other "
-              + "papers stay as they are.")
+              + "papers, and cut files, stay as they are.")
   private List<String> papers = new ArrayList<>();
 
   @Option(
@@ -96,6 +96,13 @@ final class PublishCommand implements Callable<Integer> {
       names = "--large-print",
       description = "The instructions in large print as well, as files of their own.")
   private boolean largePrint;
+
+  @Option(
+      names = "--with-walk",
+      description =
+          "The walk of every seam at the end of the documents of one size: how long its sides are, "
+              + "where notches meet, and where to clip.")
+  private boolean withWalk;
 
   @Option(
       names = "--with-grade-report",
@@ -205,6 +212,9 @@ final class PublishCommand implements Callable<Integer> {
     }
     if (nested) {
       extras.add(Extra.NESTED);
+    }
+    if (withWalk) {
+      extras.add(Extra.WALK);
     }
     return extras;
   }

@@ -32,6 +32,9 @@ import org.lapmark.source.SeamSource;
 
 /** Draws pieces laid flat, and layers lying on each other along a seam. */
 final class PieceArtist {
+  /** The least distance between the ends of a dimension, in millimetres of the figure. */
+  private static final double SHORTEST_DIMENSION = 0.1;
+
   /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
   static final double STAGGER = 2.5;
 
@@ -1018,7 +1021,7 @@ final class PieceArtist {
       Point outward = edge.tangentAtLength((from + to) / 2).quarterTurn().times(-allowance);
       Point a = laid.map.apply(edge.atLength(from).plus(outward));
       Point b = laid.map.apply(edge.atLength(to).plus(outward));
-      canvas.dimension(a, b, dimension.beside(), evaluation.printed(Math.abs(to - from)), shape);
+      stand(dimension, a, b, evaluation.printed(Math.abs(to - from)), shape);
       return;
     }
     double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
@@ -1043,12 +1046,23 @@ final class PieceArtist {
     }
     Point inward = edge.tangentAtLength(Math.min(best, edge.length() - 1e-3)).quarterTurn();
     Point raw = edge.atLength(best).minus(inward.times(allowance));
-    canvas.dimension(
+    stand(
+        dimension,
         laid.map.apply(raw),
         laid.map.apply(raw.plus(inward.times(depth))),
-        dimension.beside(),
         evaluation.printed(depth),
         shape);
+  }
+
+  /** Draws a dimension, unless its ends lie on each other as seen from where it stands. */
+  private void stand(Dimension dimension, Point a, Point b, String words, Box shape) {
+    boolean level =
+        dimension.beside() == FigureSource.Beside.ABOVE
+            || dimension.beside() == FigureSource.Beside.BELOW;
+    if (Math.abs(level ? b.x() - a.x() : b.y() - a.y()) < SHORTEST_DIMENSION) {
+      throw Evaluation.fault(dimension.place(), FigureCode.FIGURE_DIMENSION_FLAT);
+    }
+    canvas.dimension(a, b, dimension.beside(), words, shape);
   }
 
   private void overall(Laid laid, Dimension dimension, Box shape) {

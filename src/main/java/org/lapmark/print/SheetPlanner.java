@@ -11,6 +11,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.wording.Wording;
 
@@ -208,6 +209,30 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
       }
     }
     return new Drawing(all.width(), all.height(), items);
+  }
+
+  /**
+   * One piece at full size for a machine that cuts or plots it, in the panel's own direction, whole
+   * also where paper shows a half: a group for each kind of line, named as {@link CutGroup} says,
+   * with 5 mm around.
+   *
+   * @param pattern the pattern in one variant
+   * @param piece one of its pieces
+   * @return the drawing
+   */
+  public Drawing cutSheet(GradedPattern pattern, Piece piece) {
+    return new CutSheet(this, pattern, piece).draw();
+  }
+
+  /**
+   * What a piece's lettering says of its cuts and of its allowances.
+   *
+   * @param pattern the pattern in one variant
+   * @param piece one of its pieces
+   * @return a line for each cut, then one for the allowances
+   */
+  public List<String> cutsAndAllowance(GradedPattern pattern, Piece piece) {
+    return new PieceLabel(wording, styles, lettering, pattern).cutsAndAllowance(piece);
   }
 
   /**

@@ -29,6 +29,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
@@ -252,6 +253,9 @@ final class Pipeline {
     if (one.findings.hasErrors()) {
       return List.of();
     }
+    if (request.extras().contains(Extra.WALK)) {
+      manuals = manuals.stream().map(Manuals::walked).toList();
+    }
     FileNames names = FileNames.of(pattern, one.source);
     Variants known = new Variants(one.source, one.findings);
     Map<Variant, String> chosen = new LinkedHashMap<>();
@@ -263,6 +267,11 @@ final class Pipeline {
       }
       if (pieces.isEverything()) {
         beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+        // Machines that cut need no paper: a run for some papers leaves their files as they are.
+        if (request.papers().isEmpty()) {
+          graded.forEach(
+              each -> beside.add(cutFiles(each, names, chosen.get(each.variant()), draft)));
+        }
       } else {
         beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
       }
@@ -394,6 +403,27 @@ final class Pipeline {
     return files;
   }
 
+  private static DeskWork cutFiles(
+      GradedPattern pattern, FileNames names, String choices, OutputFolder.Draft draft) {
+    String size = pattern.variant().size();
+    return (desk, findings) -> {
+      List<Manifest.Entry> files = new ArrayList<>();
+      for (Piece piece : pattern.pieces()) {
+        if (!piece.cuts().isEmpty()) {
+          files.add(
+              draft.write(
+                  names.cutFile(size, choices, piece.number(), piece.name()),
+                  size,
+                  "",
+                  Manifest.CUT_FILE,
+                  choices,
+                  desk.cutFile(pattern, piece)));
+        }
+      }
+      return files;
+    };
+  }
+
   /** What is read, on pages that can be read. */
   private static void texts(
       Stages.Desk desk,
@@ -441,7 +471,12 @@ final class Pipeline {
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */
-  private record Manuals(Manual standard, Optional<Manual> large) {}
+  private record Manuals(Manual standard, Optional<Manual> large) {
+    /** With the walk of seams, whose tables are too wide for large print. */
+    Manuals walked() {
+      return new Manuals(standard.withWalk(), large);
+    }
+  }
 
   private List<Manuals> manuals(
       Opened one,
