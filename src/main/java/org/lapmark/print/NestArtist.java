@@ -68,6 +68,21 @@ final class NestArtist implements SheetSubject {
     return List.of(stitchingLayer());
   }
 
+  /** Every size's own pieces where a sheet has them. */
+  Map<String, List<PlacedPiece>> placed(SheetPlan sheet) {
+    Map<String, List<PlacedPiece>> bySize = new LinkedHashMap<>();
+    for (int i = 0; i < sheet.pieces().size(); i++) {
+      for (NestedPiece.Member member : nest.pieces().get(i).members()) {
+        bySize
+            .computeIfAbsent(nest.sizes().get(member.size()), unused -> new ArrayList<>())
+            .add(
+                new PlacedPiece(
+                    member.piece(), sheet.pieces().get(i).placement().after(member.stack())));
+      }
+    }
+    return bySize;
+  }
+
   private String stitchingLayer() {
     return planner.wording().text("nest.layer.stitching");
   }

@@ -36,7 +36,12 @@ final class NestNames {
   /** More paper than this around a name is no better. */
   private static final double AMPLE = 2.5;
 
+  /** How far words keep from the lines on which tiles meet, in millimetres. */
   private static final double FROM_JOIN = 1.2;
+
+  /** How far they may stand out where nothing is joined: pieces lie close to the edge there. */
+  private static final double BEYOND = 0.5;
+
   private static final double STEP = 1;
 
   /** Half the height of capitals and figures, in ems. */
@@ -88,6 +93,7 @@ final class NestNames {
   private final Function<List<Integer>, String> phrase;
   private final BiFunction<List<Integer>, String, Layering> layering;
   private final LineObstacles obstacles = new LineObstacles();
+  private final Map<Cell, Box> rooms = new IdentityHashMap<>();
   private final Map<Cutting, List<double[]>> gaps = new IdentityHashMap<>();
   private final Map<Cutting, List<Point>> flat = new IdentityHashMap<>();
   private final Map<Cutting, List<Double>> corners = new IdentityHashMap<>();
@@ -136,6 +142,7 @@ final class NestNames {
     this.sizes = names.size();
     this.phrase = phrase;
     this.layering = layering;
+    layout.cells().forEach(cell -> rooms.put(cell, room(cell, layout.joins())));
   }
 
   List<SheetSubject.LineName> items() {
@@ -243,7 +250,7 @@ final class NestNames {
 
   private Cell cell(Point point) {
     for (Cell cell : layout.cells()) {
-      if (cell.core().expanded(-FROM_JOIN).contains(point)) {
+      if (cell.core().contains(point)) {
         return cell;
       }
     }
@@ -278,7 +285,7 @@ final class NestNames {
         if (score <= bestScore || !amidst(window.line(), at - width / 2, at + width / 2)) {
           continue;
         }
-        LineObstacles.Slot slot = slot(window, at, width, text, style);
+        LineObstacles.Slot slot = slot(window, at, width, text, style, true);
         if (slot == null) {
           continue;
         }
@@ -333,8 +340,8 @@ final class NestNames {
         slot, AMPLE, window.number(), at, path.isClosed() ? path.length() : 0);
   }
 
-  private static LineObstacles.Slot slot(
-      Window window, double at, double width, String text, Style style) {
+  private LineObstacles.Slot slot(
+      Window window, double at, double width, String text, Style style, boolean whole) {
     Path path = window.line().path();
     Point first = path.atLength(at - width / 2);
     Point last = path.atLength(at + width / 2);
@@ -349,8 +356,7 @@ final class NestNames {
             upright(last.minus(first).unit()),
             width / 2,
             halfHeight(text, style));
-    Box core = window.cell().core().expanded(-FROM_JOIN);
-    return slot.corners().stream().allMatch(core::contains) ? slot : null;
+    return !whole || inside(slot, window.cell()) ? slot : null;
   }
 
   /** The direction, or its opposite, in which words aren't upside down; upwards if steep. */
@@ -371,6 +377,64 @@ final class NestNames {
             slot.box(),
             layers));
     obstacles.add(slot);
+  }
+
+  /** Writes a name beside a line that runs too close to the paper's edge, on its inside at best. */
+  private boolean writtenBeside(Window window) {
+    String text = phrase.apply(window.line().owners());
+    String role = ROLES.get(1);
+    Style style = style(role);
+    double width = planner.lettering().width(text, style);
+    double middle = (window.from() + window.to()) / 2;
+    double reach = (window.to() - window.from() - width) / 2;
+    for (double away = 0; away <= reach; away += STEP) {
+      for (double at :
+          away == 0 ? new double[] {middle} : new double[] {middle - away, middle + away}) {
+        LineObstacles.Slot on = slot(window, at, width, text, style, false);
+        if (on == null) {
+          continue;
+        }
+        for (int side : new int[] {1, -1}) {
+          // Cutting lines run clockwise, so that their right is the inside.
+          Point inwards = window.line().path().tangentAtLength(at).quarterTurn();
+          LineObstacles.Slot slot =
+              new LineObstacles.Slot(
+                  on.centre().plus(inwards.times(side * (on.halfHeight() + 0.7))),
+                  on.along(),
+                  on.halfLength(),
+                  on.halfHeight());
+          if (inside(slot, window.cell()) && free(slot) >= LEAST) {
+            put(window.cell(), text, slot, role, layering.apply(window.line().owners(), ""));
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether words keep from the joins of a tile, and don't stand out of its other sides. */
+  private boolean inside(LineObstacles.Slot slot, Cell cell) {
+    return slot.corners().stream().allMatch(rooms.get(cell)::contains);
+  }
+
+  private static Box room(Cell cell, List<Join> joins) {
+    double left = BEYOND;
+    double top = BEYOND;
+    double right = BEYOND;
+    double bottom = BEYOND;
+    for (Join join : joins) {
+      if (join.first() == cell) {
+        right = join.sideways() ? -FROM_JOIN : right;
+        bottom = join.sideways() ? bottom : -FROM_JOIN;
+      } else if (join.second() == cell) {
+        left = join.sideways() ? -FROM_JOIN : left;
+        top = join.sideways() ? top : -FROM_JOIN;
+      }
+    }
+    Box core = cell.core();
+    return new Box(
+        core.minX() - left, core.minY() - top, core.maxX() + right, core.maxY() + bottom);
   }
 
   /** A line crossed by a hairline. */
@@ -409,7 +473,7 @@ final class NestNames {
       }
       if (made != null) {
         told.add(made);
-      } else {
+      } else if (!writtenBeside(window)) {
         nameless++;
       }
     }
@@ -447,10 +511,7 @@ final class NestNames {
             along,
             (HAIR_OUTSIDE - 0.6) / 2,
             0.2);
-    Box core = window.cell().core().expanded(-FROM_JOIN);
-    if (!words.corners().stream().allMatch(core::contains)
-        || free(words) < LEAST
-        || free(hair) < 0.2) {
+    if (!inside(words, window.cell()) || free(words) < LEAST || free(hair) < 0.2) {
       return null;
     }
     Path line =
@@ -590,9 +651,7 @@ final class NestNames {
       Cell cell = cell(place);
       LineObstacles.Slot slot =
           new LineObstacles.Slot(place, new Point(1, 0), halfLength, halfHeight);
-      if (cell != null
-          && slot.corners().stream().allMatch(cell.core().expanded(-FROM_JOIN)::contains)
-          && free(slot) >= LEAST) {
+      if (cell != null && inside(slot, cell) && free(slot) >= LEAST) {
         put(cell, text, slot, role, layering.apply(mark.owners(), ""));
         return;
       }
