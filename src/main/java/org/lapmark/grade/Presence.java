@@ -82,7 +82,9 @@ final class Presence {
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),
         kept(panel.slashes(), slash -> slash.name().position()),
-        panel.stackOn());
+        panel.stackOn(),
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
   }
 
   /**
@@ -150,6 +152,7 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
               cuts,
               piece.fold()));
     }

@@ -47,6 +47,7 @@ final class NestArtist implements SheetSubject {
   private final Nest nest;
   private final List<String> layers;
   private final Map<Integer, List<Polygon>> outlines = new TreeMap<>();
+  private int count;
 
   NestArtist(SheetPlanner planner, Nest nest) {
     this.planner = planner;
@@ -233,7 +234,7 @@ final class NestArtist implements SheetSubject {
         (role, lines) -> {
           for (CommonLines.Shared shared : CommonLines.of(lines)) {
             if (role.equals(CUTTING)) {
-              cutting.add(new NestNames.Cutting(shared.owners(), shared.path()));
+              cutting.add(new NestNames.Cutting(count++, shared.owners(), shared.path()));
               continue;
             }
             boolean stitching = role.equals(STITCHING);

@@ -2,7 +2,7 @@ package org.lapmark.print;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
@@ -93,20 +93,21 @@ final class NestNames {
   private final Function<List<Integer>, String> phrase;
   private final BiFunction<List<Integer>, String, Layering> layering;
   private final LineObstacles obstacles = new LineObstacles();
-  private final Map<Cell, Box> rooms = new IdentityHashMap<>();
-  private final Map<Cutting, List<double[]>> gaps = new IdentityHashMap<>();
-  private final Map<Cutting, List<Point>> flat = new IdentityHashMap<>();
-  private final Map<Cutting, List<Double>> corners = new IdentityHashMap<>();
+  private final Map<Cell, Box> rooms = new LinkedHashMap<>();
+  private final Map<Integer, List<double[]>> gaps = new LinkedHashMap<>();
+  private final Map<Integer, List<Point>> flat = new LinkedHashMap<>();
+  private final Map<Integer, List<Double>> corners = new LinkedHashMap<>();
   private final List<SheetSubject.LineName> items = new ArrayList<>();
   private int nameless;
 
   /**
    * A stretch of cutting line.
    *
+   * @param number what tells it from all others on the sheet, counted from 0
    * @param owners the sizes it belongs to
    * @param path where it runs on the sheet
    */
-  record Cutting(List<Integer> owners, Path path) {}
+  record Cutting(int number, List<Integer> owners, Path path) {}
 
   /**
    * A mark that isn't the same in all sizes.
@@ -126,7 +127,7 @@ final class NestNames {
    */
   record Nested(List<PieceArt.Stroke> others, List<Mark> marks, List<Cutting> cutting) {}
 
-  private record Window(Cutting line, int number, Cell cell, double from, double to) {}
+  private record Window(Cutting line, Cell cell, double from, double to) {}
 
   NestNames(
       SheetPlanner planner,
@@ -155,7 +156,6 @@ final class NestNames {
   }
 
   void place(List<Nested> pieces) {
-    int number = 0;
     obstacles.add(Path.rectangle(layout.square()), LineObstacles.NOTHING);
     layout.endSquare().ifPresent(box -> obstacles.add(Path.rectangle(box), LineObstacles.NOTHING));
     for (boolean sideways : new boolean[] {true, false}) {
@@ -171,14 +171,13 @@ final class NestNames {
       }
       List<Window> own = new ArrayList<>();
       for (Cutting line : piece.cutting()) {
-        obstacles.add(line.path(), number);
-        flat.put(line, line.path().flattened(0.02));
-        gaps.put(line, new ArrayList<>());
-        corners.put(line, corners(line.path()));
+        obstacles.add(line.path(), line.number());
+        flat.put(line.number(), line.path().flattened(0.02));
+        gaps.put(line.number(), new ArrayList<>());
+        corners.put(line.number(), corners(line.path()));
         if (line.owners().size() < sizes) {
-          own.addAll(windows(line, number));
+          own.addAll(windows(line));
         }
-        number++;
       }
       windows.add(own);
     }
@@ -196,7 +195,7 @@ final class NestNames {
 
   /** A line without its gaps; dashes begin anew at each name. */
   List<Path> parts(Cutting line) {
-    List<double[]> cuts = new ArrayList<>(gaps.get(line));
+    List<double[]> cuts = new ArrayList<>(gaps.get(line.number()));
     if (cuts.isEmpty()) {
       return List.of(line.path());
     }
@@ -223,7 +222,7 @@ final class NestNames {
   }
 
   /** The stretches of a line, each on one tile, that are to have a name each. */
-  private List<Window> windows(Cutting line, int number) {
+  private List<Window> windows(Cutting line) {
     List<Window> windows = new ArrayList<>();
     double length = line.path().length();
     int steps = (int) Math.max(1, Math.ceil(length / STEP));
@@ -238,7 +237,7 @@ final class NestNames {
           int count = (int) Math.max(1, Math.round((to - from) / often));
           for (int k = 0; k < count; k++) {
             double step = (to - from) / count;
-            windows.add(new Window(line, number, cell, from + k * step, from + (k + 1) * step));
+            windows.add(new Window(line, cell, from + k * step, from + (k + 1) * step));
           }
         }
         cell = here;
@@ -300,7 +299,7 @@ final class NestNames {
         }
       }
       if (best != null) {
-        gaps.get(window.line()).add(new double[] {bestAt - width / 2, bestAt + width / 2});
+        gaps.get(window.line().number()).add(new double[] {bestAt - width / 2, bestAt + width / 2});
         put(window.cell(), text, best, role, layering.apply(window.line().owners(), ""));
         return true;
       }
@@ -330,14 +329,14 @@ final class NestNames {
   private boolean amidst(Cutting line, double from, double to) {
     return from >= FROM_END
         && to <= line.path().length() - FROM_END
-        && corners.get(line).stream()
+        && corners.get(line.number()).stream()
             .noneMatch(corner -> corner > from - FROM_CORNER && corner < to + FROM_CORNER);
   }
 
   private double clearance(LineObstacles.Slot slot, Window window, double at) {
     Path path = window.line().path();
     return obstacles.clearance(
-        slot, AMPLE, window.number(), at, path.isClosed() ? path.length() : 0);
+        slot, AMPLE, window.line().number(), at, path.isClosed() ? path.length() : 0);
   }
 
   private LineObstacles.Slot slot(
@@ -447,7 +446,7 @@ final class NestNames {
     List<Window> longestFirst = new ArrayList<>(left);
     longestFirst.sort(
         Comparator.<Window>comparingDouble(window -> window.from() - window.to())
-            .thenComparingInt(Window::number));
+            .thenComparingInt(window -> window.line().number()));
     for (Window window : longestFirst) {
       double length = window.to() - window.from();
       Point centre = window.line().path().atLength((window.from() + window.to()) / 2);
@@ -555,7 +554,7 @@ final class NestNames {
     List<Crossing> crossings = new ArrayList<>();
     Box near = new Box(point.x(), point.y(), point.x(), point.y()).expanded(REACH);
     for (Cutting line : piece.cutting()) {
-      List<Point> points = flat.get(line);
+      List<Point> points = flat.get(line.number());
       for (int i = 1; i < points.size(); i++) {
         Point a = points.get(i - 1).minus(point);
         Point b = points.get(i).minus(point);

@@ -246,7 +246,9 @@ final class Pipeline {
     ThreadLocal<Stages.Desk> desks = desks(one);
     List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
     List<Manuals> manuals =
-        pieces.isEverything() ? manuals(one, graded, request.largePrint(), desks, pool) : List.of();
+        pieces.isEverything()
+            ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
+            : List.of();
     if (one.findings.hasErrors()) {
       return List.of();
     }
@@ -256,7 +258,7 @@ final class Pipeline {
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
     try (OutputFolder.Draft draft = output.draft()) {
       List<DeskWork> beside = new ArrayList<>();
-      if (request.nested()) {
+      if (request.extras().contains(Extra.NESTED)) {
         beside.addAll(nested(one, printed, papers, names, draft));
       }
       if (pieces.isEverything()) {
@@ -492,7 +494,7 @@ final class Pipeline {
     int sizes = one.source.sizes().sizes().size();
     List<DeskWork> works =
         new ArrayList<>(
-            request.gradeReport() && graded.size() == sizes
+            request.extras().contains(Extra.GRADE_REPORT) && graded.size() == sizes
                 ? gradeReports(graded, papers, names, chosen, draft)
                 : List.of());
     if (graded.size() < sizes
@@ -731,7 +733,8 @@ final class Pipeline {
   }
 
   private static void refuseNestedOfSome(Request request) {
-    if (request.nested() && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
+    if (request.extras().contains(Extra.NESTED)
+        && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
       throw new RefusedException(
           "stacked tiles have every size with everything as by default: leave out --size and"
               + " --option, or --nested");

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
@@ -33,10 +34,8 @@ class ChosenPiecesTest {
             List.of(Paper.A4),
             Collections.emptySortedMap(),
             output,
-            false,
             Presentation.OWN,
-            false,
-            nested,
+            nested ? EnumSet.of(Extra.NESTED) : EnumSet.noneOf(Extra.class),
             pieces);
     return new Publisher(TemplateFolder.bundled())
         .publish(DEMO, request).written().stream()
