@@ -71,8 +71,9 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
    */
   public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
     NestArtist artist = new NestArtist(this, Nest.of(patterns));
+    SheetPlan sheet = plan(artist, paper, Optional.empty());
     return new NestedPlan(
-        plan(artist, paper, Optional.empty()), artist.size(), artist.layers(), artist.hidden());
+        sheet, artist.size(), artist.layers(), artist.hidden(), artist.placed(sheet));
   }
 
   private SheetPlan plan(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
