@@ -7,12 +7,15 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Extra;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
@@ -102,6 +105,22 @@ final class PublishCommand implements Callable<Integer> {
   private boolean gradeReport;
 
   @Option(
+      names = "--nested",
+      description =
+          "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
+              + "paper that is made.")
+  private boolean nested;
+
+  @Option(
+      names = "--piece",
+      paramLabel = "PIECE",
+      split = ",",
+      description =
+          "Only the tiles of these pieces, by number or name, in a folder of their own; nothing "
+              + "else.")
+  private List<String> pieces = new ArrayList<>();
+
+  @Option(
       names = "--language",
       paramLabel = "TAG",
       description =
@@ -169,11 +188,25 @@ final class PublishCommand implements Callable<Integer> {
             papersWanted(),
             Choices.of(choices),
             target,
-            largePrint,
             presentation(),
-            gradeReport),
+            extras(),
+            pieces.stream().distinct().toList()),
         listener);
     return Talk.end(all, console);
+  }
+
+  private Set<Extra> extras() {
+    Set<Extra> extras = new TreeSet<>();
+    if (largePrint) {
+      extras.add(Extra.LARGE_PRINT);
+    }
+    if (gradeReport) {
+      extras.add(Extra.GRADE_REPORT);
+    }
+    if (nested) {
+      extras.add(Extra.NESTED);
+    }
+    return extras;
   }
 
   private Presentation presentation() {

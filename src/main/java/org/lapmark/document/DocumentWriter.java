@@ -22,6 +22,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.lay.ClothPlan;
+import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
@@ -344,7 +345,7 @@ public final class DocumentWriter {
     model.put("title", glyphs.printable(masthead.title().text()));
     model.put("studio", glyphs.printable(masthead.studio().text()));
     model.put("edition", glyphs.printable(masthead.edition().text()));
-    model.put("page", Map.of("width", paper.width(), "height", paper.height()));
+    model.put("page", new RecordModel(glyphs).map(new PageSize(paper.width(), paper.height())));
     try (PdfBook book =
         book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
       HtmlPages.render(book, engine.fill(GRADE_REPORT, model, wording), pictures.drawings(), 0);
@@ -354,6 +355,9 @@ public final class DocumentWriter {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** In millimetres. */
+  private record PageSize(double width, double height) {}
 
   /** Texts of the title pages that are printed for all sizes. */
   private record Title(List<Object> summary, List<Object> copyright, List<Object> note) {}
@@ -396,6 +400,38 @@ public final class DocumentWriter {
         book(pattern, wording, styles, "document.tiles-title", "document.tiles-subject")) {
       appendTiles(book, plan, wording);
       number(book, plan.paper(), wording, index -> false);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * The tiles of all sizes stacked, each size a layer: all sizes on at first, what the plan hides
+   * off.
+   *
+   * @param pattern the pattern in any of the sizes
+   * @param plan the tiles and layers
+   * @param planner drew them
+   * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when the plan has no tiles
+   */
+  public byte[] nested(GradedPattern pattern, NestedPlan plan, SheetPlanner planner) {
+    if (plan.sheet().tiles().isEmpty()) {
+      throw new IllegalArgumentException("a plan without tiles");
+    }
+    Wording wording = planner.wording();
+    try (PdfBook book =
+        book(
+            pattern,
+            plan.sizes(),
+            wording,
+            planner.styles(),
+            "document.nested-title",
+            "document.nested-subject")) {
+      book.layers(plan.layers(), plan.hidden());
+      appendTiles(book, plan.sheet(), wording);
+      number(book, plan.sheet().paper(), wording, index -> false);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);

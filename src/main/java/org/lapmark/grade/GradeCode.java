@@ -34,7 +34,11 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
-  /** A panel that is to be smaller than another by less than nothing. */
+  /** A line that is too short, or rounder than a half circle. */
+  STYLE_LINE_BOW,
+  /** A line that begins or ends beyond its edge. */
+  STYLE_LINE_BEYOND_EDGE,
+  /** A panel that is to be smaller or larger than another by less than nothing. */
   INSET_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,

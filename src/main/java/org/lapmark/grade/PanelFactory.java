@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -20,12 +22,12 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
 import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.Inset;
 import org.lapmark.source.PanelSource.Rectangle;
 import org.lapmark.source.PanelSource.SizeDrawing;
 import org.lapmark.source.PanelSource.Stated;
@@ -55,10 +57,36 @@ final class PanelFactory {
    * @throws FindingException when it can't be built
    */
   Panel build(PanelSource source) {
+    return build(source, scope::shape, false);
+  }
+
+  /**
+   * The same from given panels where the panel is derived.
+   *
+   * @param source the panel as stated
+   * @param originals the panels that others are derived from, by where they are named
+   * @param telling whether to report what should be known about marks that follow
+   * @return the panel
+   * @throws FindingException when it can't be built
+   */
+  Panel build(PanelSource source, Function<SourceText, Panel> originals, boolean telling) {
     try {
-      Panel panel = shape(source.name().text(), source);
-      Panel opened = isDrawn(source) ? panel : slashes.opened(panel, source, Map.of());
-      return marks.stated(opened, source);
+      Panel panel;
+      if (source.shape() instanceof PanelSource.Derived derived) {
+        panel =
+            new DerivedPanels(scope, variant, originals, telling ? findings : new Findings())
+                .build(source.name(), derived.how());
+        panel = PanelDerivation.named(panel, edges(source), chains(source));
+      } else {
+        panel = shape(source.name().text(), source);
+      }
+      if (!isDrawn(source)) {
+        panel = slashes.opened(panel, source, Map.of());
+      }
+      if (source.stackOn() != null) {
+        PatternScope.corner(panel, source.stackOn());
+      }
+      return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
@@ -70,9 +98,14 @@ final class PanelFactory {
 
   /** Gives a panel's problem its place in the source and the size in which it shows. */
   FindingException inVariant(PanelException problem, SourceText place) {
+    return inVariant(problem, place.position());
+  }
+
+  /** Gives a panel's problem its place in the source and the size in which it shows. */
+  FindingException inVariant(PanelException problem, Position place) {
     Map<String, Object> arguments = new LinkedHashMap<>(problem.arguments());
     arguments.putIfAbsent("size", variant.size());
-    return new FindingException(new Finding(problem.code(), place.position(), arguments));
+    return new FindingException(new Finding(problem.code(), place, arguments));
   }
 
   private Panel shape(String name, PanelSource source) {
@@ -93,9 +126,6 @@ final class PanelFactory {
           scope.positiveLength(strip.length()),
           strip.bias());
     }
-    if (source.shape() instanceof Inset inset) {
-      return PanelBuilder.inset(name, scope.shape(inset.panel()), distance(inset.distance()));
-    }
     if (source.shape() instanceof Stated stated) {
       return new StatedPanels(scope, variant)
           .shape(stated)
@@ -109,21 +139,6 @@ final class PanelFactory {
       return drawn(name, source, new Drawn(drawing.drawing(), null, null));
     }
     return drawn(name, source, (Drawn) source.shape());
-  }
-
-  private double distance(Formula formula) {
-    double distance = scope.length(formula);
-    if (distance < 0) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.INSET_NEGATIVE,
-              formula.text().position(),
-              "value",
-              Rounded.hundredth(distance),
-              "size",
-              variant.size()));
-    }
-    return distance;
   }
 
   private static Map<String, CornerPair> edges(PanelSource source) {
@@ -214,6 +229,9 @@ final class PanelFactory {
     shapes
         .foldLines()
         .forEach((name, path) -> marks.add(new Mark.FoldLine(name, path.transformed(scaling))));
+    shapes
+        .styleLines()
+        .forEach((name, path) -> marks.add(new Mark.StyleLine(name, path.transformed(scaling))));
     shapes
         .drillPoints()
         .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));

@@ -239,19 +239,45 @@ final class PatternScope implements Scope {
    * @throws DemandGraph.Unavailable when it can't be drawn
    */
   Panel panel(SourceText name) {
+    return marked(name, true);
+  }
+
+  private Panel marked(SourceText name, boolean fromSeams) {
     Panel shape = shape(name);
     String text = name.text();
     return (Panel)
         graph.demand(
-            "the marks of panel " + text,
+            "the marks of panel " + text + (fromSeams ? "" : " without those from seams"),
             name.position(),
             () -> {
-              List<Mark> marks = new ArrayList<>(shape.marks());
+              List<Mark> marks = new ArrayList<>(taken(shape, fromSeams));
               for (NotchSource notch : presence.of(panels.get(text)).notches()) {
-                marks.addAll(stated(shape, notch));
+                if (fromSeams || !NotchFactory.isFromSeam(notch)) {
+                  marks.addAll(stated(shape, notch));
+                }
               }
               return new Panel(text, shape.edges(), shape.chains(), marks);
             });
+  }
+
+  /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
+  @SuppressWarnings("unchecked")
+  private List<Mark> taken(Panel shape, boolean fromSeams) {
+    PanelSource source = panels.get(shape.name());
+    if (!(source.shape() instanceof PanelSource.Derived)) {
+      return shape.marks();
+    }
+    return (List<Mark>)
+        graph.demand(
+            "the marks that panel "
+                + shape.name()
+                + " takes over"
+                + (fromSeams ? "" : " without those from seams"),
+            source.name().position(),
+            () ->
+                factory
+                    .build(presence.of(source), panel -> marked(panel, fromSeams), fromSeams)
+                    .marks());
   }
 
   /**
@@ -287,7 +313,7 @@ final class PatternScope implements Scope {
 
   private List<Mark.Notch> notches(Panel shape, List<String> edges, boolean fromSeams) {
     List<Mark.Notch> found = new ArrayList<>();
-    for (Mark mark : shape.marks()) {
+    for (Mark mark : taken(shape, fromSeams)) {
       if (mark instanceof Mark.Notch notch) {
         found.add(notch);
       }

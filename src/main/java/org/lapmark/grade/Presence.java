@@ -83,6 +83,7 @@ final class Presence {
         panel.anyOrder(),
         kept(panel.slashes(), slash -> slash.name().position()),
         panel.stackOn(),
+        panel.styleLines(),
         kept(panel.marks(), mark -> mark.name().position()));
   }
 
@@ -151,6 +152,7 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
               cuts,
               piece.fold()));
     }

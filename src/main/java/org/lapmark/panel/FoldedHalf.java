@@ -88,7 +88,8 @@ public record FoldedHalf(
     return cuttingLine.then(new Path(List.of(new Line(fold.end(), fold.start()))));
   }
 
-  private static Point place(Panel panel, String name) {
+  /** The middle of an edge or chain, or the corner with which an edge begins. */
+  static Point place(Panel panel, String name) {
     Path line = panel.line(name);
     if (line != null) {
       return line.atLength(line.length() / 2);

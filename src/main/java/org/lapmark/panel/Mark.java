@@ -285,4 +285,17 @@ public sealed interface Mark {
       return new Pleat(name, edge, whole - to, whole - from, kind, !onwards, images);
     }
   }
+
+  /**
+   * A line along which the panel can be split into others. It isn't drawn.
+   *
+   * @param name its name
+   * @param path the line
+   */
+  record StyleLine(String name, Path path) implements Mark {
+    @Override
+    public StyleLine transformed(Affine map, ToDoubleFunction<String> lengths) {
+      return new StyleLine(name, path.transformed(map));
+    }
+  }
 }

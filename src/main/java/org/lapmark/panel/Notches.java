@@ -48,7 +48,7 @@ final class Notches {
     }
   }
 
-  static List<Path> drawn(Panel panel, Map<String, Double> allowances, CuttingLine cutting) {
+  static List<Path> drawn(Panel panel, Map<String, Allowance> allowances, CuttingLine cutting) {
     Path line = cutting.path();
     List<Path> drawn = new ArrayList<>();
     for (Mark mark : panel.marks()) {
@@ -60,9 +60,11 @@ final class Notches {
                 .orElseThrow(() -> unknown(panel, notch));
         check(panel.name(), edge, notch);
         Point inwards = inwards(edge.path(), notch.at());
+        double length = edge.path().length();
         for (double offset : notch.set().offsets()) {
-          Point foot = edge.path().atLength(notch.at() + offset);
-          drawn.add(one(panel, notch, line, foot, inwards, allowances.get(edge.name())));
+          double at = notch.at() + offset;
+          double allowance = allowances.get(edge.name()).at(at / length);
+          drawn.add(one(panel, notch, line, edge.path().atLength(at), inwards, allowance));
         }
       }
     }

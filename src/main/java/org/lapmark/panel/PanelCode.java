@@ -41,6 +41,16 @@ public enum PanelCode implements FindingCode {
   ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
   /** An allowance that closes a ring around a hole. */
   ALLOWANCE_CLOSES_RING("allowance-closes-ring"),
+  /** A cutting line that crosses itself, which is never drawn. */
+  CUTTING_LINE_CROSSES_ITSELF("cutting-line-crosses-itself"),
+  /** A corner that the panel doesn't have is to be cut in some way. */
+  CORNER_KIND_NOWHERE("corner-kind-nowhere"),
+  /**
+   * A corner is to be cut square to an edge, or an edge turned back there, that doesn't end at it.
+   */
+  CORNER_KIND_OF_OTHER_EDGE("corner-kind-of-other-edge"),
+  /** A corner can't be cut in the way stated. */
+  CORNER_KIND_UNDRAWN("corner-kind-undrawn"),
   /** An outline with too many tight turns for a line beside it. */
   OUTLINE_TOO_INTRICATE("outline-too-intricate"),
   /** Nothing is left of a panel at a distance inside it. */
@@ -86,12 +96,56 @@ public enum PanelCode implements FindingCode {
   /** An overlap that turns an edge inside out. */
   SLASH_TURNS_BACK("slash-turns-back"),
   /** Slashes that fold a panel over itself. */
-  SLASH_FOLDS("slash-folds");
+  SLASH_FOLDS("slash-folds"),
+  /** An edge that a panel doesn't have, from which another panel is to be derived. */
+  DERIVED_EDGE_UNKNOWN("derived-edge-unknown"),
+  /** An edge whose line inside the panel doesn't meet those of its neighbours. */
+  INSET_EDGE_MISSES("inset-edge-misses"),
+  /** An outline that would meet itself when moved outwards. */
+  OUTSET_MEETS_ITSELF("outset-meets-itself"),
+  /** An edge that others cover when they are moved outwards. */
+  OUTSET_COVERS_EDGE("outset-covers-edge"),
+  /** A mark that doesn't lie on the derived panel. */
+  MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
+  /** A fold edge that isn't straight. */
+  UNFOLD_NOT_STRAIGHT("unfold-not-straight"),
+  /** A half panel that lies on both sides of its fold. */
+  UNFOLD_CROSSES_FOLD("unfold-crosses-fold"),
+  /** An edge that is to stay apart at the fold and doesn't end there. */
+  UNFOLD_NOT_AT_FOLD("unfold-not-at-fold"),
+  /** An edge that isn't square to the fold that it goes over. */
+  UNFOLD_CORNER("unfold-corner", Severity.WARNING),
+  /** A style line that a panel doesn't have. */
+  STYLE_LINE_UNKNOWN("style-line-unknown"),
+  /** A line that doesn't cross the panel that it is to split. */
+  SPLIT_MISSES("split-misses"),
+  /** A line that ends inside the panel that it is to split. */
+  SPLIT_STOPS_SHORT("split-stops-short"),
+  /** A line that goes into the panel more than once. */
+  SPLIT_CROSSES_AGAIN("split-crosses-again"),
+  /** Something by which a part is named and that lies in both parts or in none. */
+  SPLIT_KEEPS_BOTH("split-keeps-both"),
+  /** Edges of different lengths that are to be merged. */
+  MERGE_LENGTHS_DIFFER("merge-lengths-differ"),
+  /** Edges of different shapes that are to be merged. */
+  MERGE_SHAPES_DIFFER("merge-shapes-differ"),
+  /** An edge that is to be merged and goes all the way round. */
+  MERGE_ALL_ROUND("merge-all-round"),
+  /** A band wider than the panel has room for. */
+  BAND_TOO_WIDE("band-too-wide"),
+  /** A band along edges that go all the way round. */
+  BAND_ALL_ROUND("band-all-round");
 
   private final String id;
+  private final Severity severity;
 
   PanelCode(String id) {
+    this(id, Severity.ERROR);
+  }
+
+  PanelCode(String id, Severity severity) {
     this.id = id;
+    this.severity = severity;
   }
 
   @Override
@@ -101,7 +155,7 @@ public enum PanelCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return severity;
   }
 
   /** The exception that carries this code, with arguments given as name, value, name, value. */

@@ -135,6 +135,11 @@ final class FileNames {
     return stem + "-" + ofSizes(some) + "-" + paper.id() + "-instructions.pdf";
   }
 
+  /** The tiles of all sizes stacked. */
+  String allSizesTiles(Paper paper) {
+    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-tiles.pdf";
+  }
+
   /** The grade report, which has every size. */
   String gradeReport(String choices, Paper paper) {
     return stem + "-" + ALL_SIZES + chosen(choices) + "-" + paper.id() + "-grade-report.pdf";

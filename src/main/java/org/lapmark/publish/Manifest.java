@@ -34,6 +34,9 @@ final class Manifest {
   /** The kind of the instructions of all sizes. */
   static final String ALL_SIZES = "all-sizes";
 
+  /** The kind of the tiles of all sizes stacked. */
+  static final String NESTED = "nested";
+
   /** The kind of instructions in large print. */
   static final String LARGE_PRINT = "large-print";
 

@@ -6,6 +6,7 @@ import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -64,6 +65,8 @@ final class Pipeline {
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
     opened.values().forEach(one -> refuseChoices(one, request));
+    refuseNestedOfSome(request);
+    opened.values().forEach(one -> chosenPieces(one, request));
     List<Outcome> outcomes = new ArrayList<>();
     ExecutorService pool = pool();
     try (OutputLock lock = OutputLock.take(request.output())) {
@@ -228,8 +231,12 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
+    ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
-        one.folder.getFileName() + request.presentation().suffix() + measuredSuffix(papers);
+        one.folder.getFileName()
+            + request.presentation().suffix()
+            + measuredSuffix(papers)
+            + pieces.suffix();
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
@@ -237,7 +244,11 @@ final class Pipeline {
       return List.of();
     }
     ThreadLocal<Stages.Desk> desks = desks(one);
-    List<Manuals> manuals = manuals(one, graded, request.largePrint(), desks, pool);
+    List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
+    List<Manuals> manuals =
+        pieces.isEverything()
+            ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
+            : List.of();
     if (one.findings.hasErrors()) {
       return List.of();
     }
@@ -246,6 +257,15 @@ final class Pipeline {
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
     try (OutputFolder.Draft draft = output.draft()) {
+      List<DeskWork> beside = new ArrayList<>();
+      if (request.extras().contains(Extra.NESTED)) {
+        beside.addAll(nested(one, printed, papers, names, draft));
+      }
+      if (pieces.isEverything()) {
+        beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+      } else {
+        beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
+      }
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
@@ -254,7 +274,7 @@ final class Pipeline {
               desks,
               pool,
               (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
-              forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+              beside);
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -287,6 +307,62 @@ final class Pipeline {
                     paper.correction().across(),
                     paper.correction().down()))
         .orElse("");
+  }
+
+  /** Tiles of chosen pieces; what is read belongs to the whole pattern. */
+  private static List<DeskWork> tilesAlone(
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    for (GradedPattern pattern : patterns) {
+      for (Paper paper : papers) {
+        String size = pattern.variant().size();
+        String choices = chosen.get(pattern.variant());
+        works.add(
+            (desk, findings) -> {
+              SheetPlan plan = desk.plan(pattern, paper);
+              return plan.tiles().isEmpty()
+                  ? List.of()
+                  : List.of(
+                      draft.write(
+                          names.tiles(size, choices, paper),
+                          size,
+                          paper.id(),
+                          Manifest.TILES,
+                          choices,
+                          desk.tiles(pattern, plan)));
+            });
+      }
+    }
+    return works;
+  }
+
+  /** Tiles of all sizes stacked; the tiles of one size are those of all, where there is but one. */
+  private static List<DeskWork> nested(
+      Opened one,
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
+      return works;
+    }
+    for (Paper paper : papers) {
+      works.add(
+          (desk, findings) -> {
+            Optional<byte[]> tiles = desk.nested(patterns, paper);
+            return tiles.isEmpty()
+                ? List.of()
+                : List.of(
+                    draft.write(
+                        names.allSizesTiles(paper), "", paper.id(), Manifest.NESTED, tiles.get()));
+          });
+    }
+    return works;
   }
 
   private static List<Manifest.Entry> documents(
@@ -418,7 +494,7 @@ final class Pipeline {
     int sizes = one.source.sizes().sizes().size();
     List<DeskWork> works =
         new ArrayList<>(
-            request.gradeReport() && graded.size() == sizes
+            request.extras().contains(Extra.GRADE_REPORT) && graded.size() == sizes
                 ? gradeReports(graded, papers, names, chosen, draft)
                 : List.of());
     if (graded.size() < sizes
@@ -654,6 +730,21 @@ final class Pipeline {
       }
     }
     return variants;
+  }
+
+  private static void refuseNestedOfSome(Request request) {
+    if (request.extras().contains(Extra.NESTED)
+        && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
+      throw new RefusedException(
+          "stacked tiles have every size with everything as by default: leave out --size and"
+              + " --option, or --nested");
+    }
+  }
+
+  private static ChosenPieces chosenPieces(Opened one, Request request) {
+    return one.source == null || one.findings.hasErrors()
+        ? new ChosenPieces(Collections.emptySortedSet())
+        : ChosenPieces.of(one.folder.getFileName().toString(), one.source, request.pieces());
   }
 
   /** Refuses options and choices that a folder doesn't have, and what is forbidden in it. */

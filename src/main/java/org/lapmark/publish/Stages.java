@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -51,6 +52,9 @@ interface Stages {
 
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The tiles of all sizes stacked, each size a layer; empty when no piece needs paper. */
+    Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper);
 
     /** The companion with every size. */
     byte[] companion(List<GradedPattern> patterns, Findings findings);

@@ -170,6 +170,7 @@ public final class PanelDrawing {
     Map<String, Point> corners = new LinkedHashMap<>();
     Map<String, Path> placements = new LinkedHashMap<>();
     Map<String, Path> foldLines = new LinkedHashMap<>();
+    Map<String, Path> styleLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
     Map<String, Path> slashes = new LinkedHashMap<>();
     Map<String, Point> notches = new LinkedHashMap<>();
@@ -193,6 +194,7 @@ public final class PanelDrawing {
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
           case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
+          case STYLELINE -> styleLines.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
           case DART -> darts.put(shape.name(), dart(shape, path(shape, evaluator, budget)));
           case PLEAT -> pleats.put(shape.name(), path(shape, evaluator, budget));
@@ -218,6 +220,7 @@ public final class PanelDrawing {
             drillPoints,
             notches,
             slashes,
+            styleLines,
             darts,
             pleats,
             buttonholes,
@@ -339,6 +342,7 @@ public final class PanelDrawing {
    * @param drillPoints named points
    * @param notches named points near the outline that state notches
    * @param slashes named lines along which the panel can be cut and opened
+   * @param styleLines named lines along which the panel may be split
    * @param darts by name, each of two legs
    * @param pleats named lines from the outline inwards
    * @param buttonholes named lines that are cut
@@ -353,6 +357,7 @@ public final class PanelDrawing {
       Map<String, Point> drillPoints,
       Map<String, Point> notches,
       Map<String, Path> slashes,
+      Map<String, Path> styleLines,
       Map<String, Path> darts,
       Map<String, Path> pleats,
       Map<String, Path> buttonholes,
@@ -370,6 +375,7 @@ public final class PanelDrawing {
       buttonholes = Collections.unmodifiableMap(new LinkedHashMap<>(buttonholes));
       matchPoints = Collections.unmodifiableMap(new LinkedHashMap<>(matchPoints));
       slashes = Collections.unmodifiableMap(new LinkedHashMap<>(slashes));
+      styleLines = Collections.unmodifiableMap(new LinkedHashMap<>(styleLines));
     }
   }
 }

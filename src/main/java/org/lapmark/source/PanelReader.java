@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -11,18 +12,20 @@ import org.lapmark.panel.NotchSet;
 
 /** Reads the panels and the drawings that they name. */
 final class PanelReader {
-  private static final List<String> SHAPES =
+  private static final List<String> STATED_SHAPES =
       List.of(
           "drawing",
           "drawings",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim");
+
+  private static final List<String> SHAPES =
+      Stream.concat(STATED_SHAPES.stream(), DerivedReader.KEYS.stream()).toList();
 
   private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner", "drawn");
 
@@ -60,6 +63,7 @@ final class PanelReader {
             values.containsKey("stack_on")
                 ? reading.text(values.get("stack_on"), "stack_on")
                 : null,
+            new DerivedReader(reading).lines(values),
             new MarkReader(reading).read(values)));
   }
 
@@ -116,13 +120,7 @@ final class PanelReader {
             ? null
             : new PanelSource.Strip(length, width, bias);
       }
-      default -> {
-        Map<String, YamlNode> parts = part(node, Section.INSET, kind);
-        SourceText panel =
-            parts.containsKey("panel") ? reading.text(parts.get("panel"), "panel") : null;
-        Formula distance = formula(parts, "distance");
-        yield panel == null || distance == null ? null : new PanelSource.Inset(panel, distance);
-      }
+      default -> new DerivedReader(reading).read(kind, node);
     };
   }
 

@@ -20,6 +20,7 @@ import org.lapmark.panel.Slash;
  * @param anyOrder whether lengths may rise and fall from size to size
  * @param slashes lines along which the panel is cut and opened
  * @param stackOn the corner on which the sizes' outlines are stacked, or null
+ * @param styleLines lines along which the panel may be split, besides those of its drawing
  * @param marks darts, pleats and other marks that are stated, or drawn and described
  */
 public record PanelSource(
@@ -31,11 +32,13 @@ public record PanelSource(
     boolean anyOrder,
     List<SlashSource> slashes,
     SourceText stackOn,
+    List<StyleLineSource> styleLines,
     List<MarkSource> marks) {
   /** Copies the lists. */
   public PanelSource {
     marks = List.copyOf(marks);
     slashes = List.copyOf(slashes);
+    styleLines = List.copyOf(styleLines);
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
     notches = List.copyOf(notches);
@@ -130,12 +133,31 @@ public record PanelSource(
   public record Strip(Formula length, Formula width, boolean bias) implements ShapeSource {}
 
   /**
-   * Derived: another panel, smaller by a distance all round.
+   * Derived from another panel.
    *
-   * @param panel the other panel's name
-   * @param distance how much smaller
+   * @param how how
    */
-  public record Inset(SourceText panel, Formula distance) implements ShapeSource {}
+  public record Derived(DerivedSource how) implements ShapeSource {}
+
+  /**
+   * A line along which a panel may be split: straight, or an arc of a circle.
+   *
+   * @param name its name
+   * @param from where it begins
+   * @param to where it ends
+   * @param bow how far its middle lies to the left of the straight line as one goes along, negative
+   *     to the right; null for straight
+   */
+  public record StyleLineSource(SourceText name, LinePlace from, LinePlace to, Formula bow) {}
+
+  /**
+   * A place on an outline.
+   *
+   * @param name a corner; or an edge or chain
+   * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it; null
+   *     for a corner, or for an edge's middle
+   */
+  public record LinePlace(SourceText name, Formula at) {}
 
   /**
    * A line along which a panel is cut and opened or overlapped.

@@ -128,8 +128,8 @@ final class References {
   }
 
   private void panel(PanelSource panel) {
-    if (panel.shape() instanceof PanelSource.Inset inset) {
-      isPanel(inset.panel());
+    if (panel.shape() instanceof PanelSource.Derived derived) {
+      derived(derived.how());
     }
     if (panel.shape() instanceof PanelSource.Drawn drawn) {
       corners(panel, drawn.drawing().cornerNames());
@@ -220,8 +220,16 @@ final class References {
 
   private void stacking(PanelSource panel) {
     PanelSource original = panel;
-    for (int i = 0; original != null && original.shape() instanceof PanelSource.Inset inset; i++) {
-      original = i > panels.size() ? null : panels.get(inset.panel().text());
+    for (int i = 0;
+        original != null
+            && original.shape() instanceof PanelSource.Derived derived
+            && derived.how() instanceof DerivedSource.Beside beside;
+        i++) {
+      original = i > panels.size() ? null : panels.get(beside.panel().text());
+    }
+    if (original != null && original.shape() instanceof PanelSource.Derived) {
+      // Which corners such a panel has shows when it is made.
+      return;
     }
     if (panel.stackOn() == null || original == null || original.shape() == null) {
       return;
@@ -290,6 +298,11 @@ final class References {
     if (edges != null) {
       edges.addAll(chains(panel, new TreeSet<>()));
       piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
+      for (CornerSources.CornerSource corner : piece.corners().single()) {
+        if (corner.kind().edge() != null) {
+          edge(corner.kind().edge(), edges);
+        }
+      }
     }
     List<String> materials =
         source.materials().stream().map(material -> material.id().text()).toList();
@@ -349,12 +362,8 @@ final class References {
   /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
   private Set<String> edges(PanelSource panel, Set<String> visited) {
     Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape() instanceof PanelSource.Inset inset) {
-      PanelSource original = panels.get(inset.panel().text());
-      if (original == null || !visited.add(panel.name().text())) {
-        return null;
-      }
-      Set<String> inherited = edges(original, visited);
+    if (panel.shape() instanceof PanelSource.Derived derived) {
+      Set<String> inherited = inherited(panel, derived.how(), visited);
       if (inherited == null) {
         return null;
       }
@@ -379,11 +388,46 @@ final class References {
     if (panel.shape() instanceof PanelSource.Stated stated) {
       names.addAll(stated.form().kind().chains());
     }
-    if (panel.shape() instanceof PanelSource.Inset inset
-        && panels.containsKey(inset.panel().text())
-        && visited.add(panel.name().text())) {
-      names.addAll(chains(panels.get(inset.panel().text()), visited));
+    if (panel.shape() instanceof PanelSource.Derived derived && visited.add(panel.name().text())) {
+      for (SourceText original : DerivedNames.originals(derived.how())) {
+        if (panels.containsKey(original.text())) {
+          names.addAll(
+              DerivedNames.chains(
+                  derived.how(), chains(panels.get(original.text()), new TreeSet<>(visited))));
+        }
+      }
     }
     return names;
+  }
+
+  /** The edges that a panel has from those that it is derived from; null if unknown. */
+  private Set<String> inherited(PanelSource panel, DerivedSource how, Set<String> visited) {
+    if (!visited.add(panel.name().text())) {
+      return null;
+    }
+    List<Set<String>> known = new ArrayList<>();
+    for (SourceText original : DerivedNames.originals(how)) {
+      PanelSource source = panels.get(original.text());
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>(visited));
+      if (edges == null) {
+        return null;
+      }
+      known.add(edges);
+    }
+    return DerivedNames.edges(how, known);
+  }
+
+  /** Checks what a derivation names of the panels that it starts from. */
+  private void derived(DerivedSource how) {
+    for (SourceText original : DerivedNames.originals(how)) {
+      PanelSource source = isPanel(original) ? panels.get(original.text()) : null;
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>());
+      if (edges != null) {
+        Set<String> lines = new TreeSet<>(edges);
+        lines.addAll(chains(source, new TreeSet<>()));
+        DerivedNames.usedEdges(how, original).forEach(edge -> edge(edge, edges));
+        DerivedNames.usedLines(how).forEach(line -> edge(line, lines));
+      }
+    }
   }
 }

@@ -16,6 +16,8 @@ enum Role {
   PLACEMENT(true),
   /** A named line along which cloth is folded. */
   FOLDLINE(true),
+  /** A named line along which the panel may be split. */
+  STYLELINE(true),
   /** A named point that is drilled or punched. */
   DRILL(true),
   /** A notch. */

@@ -88,12 +88,21 @@ enum Section {
           "scale",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim",
+          "inset",
+          "outset",
+          "mirror",
+          "unfold",
+          "fold",
+          "split",
+          "merge",
+          "facing",
+          "lining",
+          "style_lines",
           "edges",
           "chains",
           "notches",
@@ -125,8 +134,28 @@ enum Section {
   CONE_BAND(List.of("lower", "upper"), List.of("height", "slant", "share")),
   /** A brim that slopes down from the head. */
   BRIM(List.of("head", "width", "droop"), List.of("share")),
-  /** A panel derived from another. */
-  INSET(List.of("panel", "distance"), List.of()),
+  /** A panel smaller than another. */
+  INSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A panel larger than another. */
+  OUTSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A mirror image. */
+  MIRROR(List.of("panel"), List.of()),
+  /** The whole of a half panel. */
+  UNFOLD(List.of("panel", "edge"), List.of("apart")),
+  /** The half of a whole panel. */
+  FOLD(List.of("panel", "from", "to"), List.of("edge")),
+  /** A part of a panel. */
+  SPLIT(List.of("panel", "along", "keep"), List.of("edge")),
+  /** Two panels as one. */
+  MERGE(List.of("panel", "edge", "with", "with_edge"), List.of()),
+  /** A band along an edge. */
+  FACING(List.of("panel", "along", "width"), List.of("edge")),
+  /** A lining by its construction. */
+  LINING(List.of("panel", "construction"), List.of("distance", "edges", "marks")),
+  /** A line along which a panel may be split. */
+  STYLE_LINE(List.of("from", "to"), List.of("bow")),
+  /** A place on an edge. */
+  LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
   NOTCH(
       List.of(),
@@ -166,9 +195,11 @@ enum Section {
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
-      List.of("allowance", "edge_allowances", "on_fold", "when")),
-  /** An edge's own allowance with more than its formula. */
-  EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
+      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "when")),
+  /** An edge's own allowance with more than its formula: one, or one that changes along it. */
+  EDGE_ALLOWANCE(List.of(), List.of("allowance", "start", "end", "when")),
+  /** How a corner is cut. */
+  CORNER_KIND(List.of(), List.of("mitred", "square_to", "turned_back", "folds")),
   /** How many of a piece are cut from one material. */
   CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */
