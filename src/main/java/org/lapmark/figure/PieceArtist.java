@@ -724,6 +724,15 @@ final class PieceArtist {
               .toList();
       within(laid, paths, "figure-stitching");
     }
+    if (lying.view().shown().contains(Shown.MARKS)) {
+      MarkLines lines = MarkLines.of(panel);
+      within(
+          laid, lines.solid().stream().map(p -> p.transformed(laid.map)).toList(), "figure-mark");
+      within(
+          laid,
+          lines.dashed().stream().map(p -> p.transformed(laid.map)).toList(),
+          "figure-mark-dashed");
+    }
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch && lying.view().shown().contains(Shown.NOTCHES)) {
         notch(laid, notch);
@@ -738,9 +747,11 @@ final class PieceArtist {
   private void notch(Laid laid, Mark.Notch notch) {
     Path edge = laid.lying.panel().line(notch.edge());
     double allowance = allowance(laid.lying, notch.edge());
-    double apart = 1.3 / scale;
-    for (int i = 0; i < notch.count(); i++) {
-      double at = notch.at() + (i - (notch.count() - 1) / 2.0) * apart;
+    // Far enough apart to be counted, in the proportions of the set.
+    double least = notch.set().gaps().stream().mapToDouble(Double::doubleValue).min().orElse(1);
+    double apart = 1.3 / scale / least;
+    for (double offset : notch.set().offsets()) {
+      double at = notch.at() + offset * apart;
       Point inward = edge.tangentAtLength(at).quarterTurn();
       Point raw = laid.map.apply(edge.atLength(at).minus(inward.times(allowance)));
       Point end = raw.plus(laid.map.applyVector(inward).unit().times(NOTCH));

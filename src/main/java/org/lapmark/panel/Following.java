@@ -61,12 +61,17 @@ final class Following {
         : new Mark.FoldLine(((Mark.FoldLine) mark).name(), path);
   }
 
-  /** The same notch elsewhere. */
-  static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
-    return new Mark.Notch(edge, at, notch.count());
+  /** Whether a mark stands by itself, on no edge. */
+  static boolean isPoint(Mark mark) {
+    return mark instanceof Mark.Buttonhole || mark instanceof Mark.MatchPoint;
   }
 
-  /** Every mark but notches under a map that keeps lengths; notches are left out. */
+  /** The same notch elsewhere. */
+  static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
+    return new Mark.Notch(edge, at, notch.set());
+  }
+
+  /** Every mark under a map that keeps lengths, but notches, darts and pleats: they need edges. */
   static List<Mark> moved(List<Mark> marks, Affine map) {
     List<Mark> moved = new ArrayList<>();
     for (Mark mark : marks) {
@@ -76,6 +81,8 @@ final class Following {
         moved.add(new Mark.DrillPoint(drill.name(), map.apply(drill.point())));
       } else if (line(mark) != null) {
         moved.add(withLine(mark, line(mark).transformed(map)));
+      } else if (isPoint(mark)) {
+        moved.add(mark.transformed(map, edge -> 0));
       }
     }
     return moved;
@@ -219,6 +226,14 @@ final class Following {
   private static void clipped(Mark mark, Inside inside, List<Mark> kept) {
     if (mark instanceof Mark.DrillPoint drill) {
       if (inside.has(drill.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.MatchPoint match) {
+      if (inside.has(match.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.Buttonhole hole) {
+      if (inside.has(hole.from()) && inside.has(hole.to())) {
         kept.add(mark);
       }
     } else if (mark instanceof Mark.Grainline grain) {

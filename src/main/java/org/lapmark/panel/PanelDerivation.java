@@ -228,9 +228,8 @@ public final class PanelDerivation {
             });
     List<Mark> marks = new ArrayList<>(Following.moved(panel.marks(), map));
     for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        double length = Ring.edge(panel, notch.edge()).path().length();
-        marks.add(Following.withPlace(notch, notch.edge(), length - notch.at()));
+      if (mark instanceof Mark.Notch || mark instanceof Mark.Intake) {
+        marks.add(mark.transformed(map, edge -> Ring.edge(panel, edge).path().length()));
       }
     }
     return new Panel(name, edges, chains, marks);

@@ -459,6 +459,9 @@ final class TilePainter {
 
   /** Words beside darts, pleats and the like, once on every tile that shows where they stand. */
   private void markLabels() {
+    if (!isOneSize()) {
+      return;
+    }
     MarkLabels labels =
         new MarkLabels(wording, styles, lettering, pattern.source().masthead().form());
     for (int i = 0; i < layout.art().size(); i++) {
@@ -470,6 +473,11 @@ final class TilePainter {
         }
       }
     }
+  }
+
+  /** Marks of several sizes stand beside each other; words between them would be in the way. */
+  private boolean isOneSize() {
+    return subject instanceof OneSize;
   }
 
   private static Point middle(PieceArt art) {
@@ -805,7 +813,7 @@ final class TilePainter {
     for (int i : pieceIndexes.get(cell)) {
       PieceArt art = layout.art().get(i);
       String named = subject.part(art, cell);
-      List<String> marks = labels.words(art.piece());
+      List<String> marks = isOneSize() ? labels.words(art.piece()) : List.of();
       content.add(
           marks.isEmpty()
               ? named
