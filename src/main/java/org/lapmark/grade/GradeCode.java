@@ -68,6 +68,8 @@ public enum GradeCode implements FindingCode {
   SEAM_CORNER_NOT_TRUE(Severity.WARNING),
   /** Notches are to come from a seam that the edge isn't part of. */
   NOTCH_EDGE_NOT_IN_SEAM,
+  /** A slash line that is to end beyond an edge. */
+  SLASH_END_OFF_EDGE,
   /** More notches than an edge can need. */
   NOTCHES_TOO_MANY,
   /** Something that the variant doesn't have. */
@@ -88,6 +90,18 @@ public enum GradeCode implements FindingCode {
   SOLVE_TOLERANCE,
   /** No value between the bounds makes the condition true. */
   SOLVE_NO_SOLUTION,
+  /** A corner that is neither where an edge begins nor where it ends. */
+  MARK_TOWARDS,
+  /** A mark before its edge's or line's start or past its end. */
+  MARK_BEYOND_EDGE,
+  /** A number of marks in a row that isn't one. */
+  MARK_COUNT,
+  /** A line for a row of marks that the panel doesn't have. */
+  MARK_LINE_UNKNOWN,
+  /** A match point that nothing lies on. */
+  MATCH_POINT_ALONE(Severity.WARNING),
+  /** Left and right copies that can be sewn to each other's partners. */
+  SEAM_SIDES_SWAPPED(Severity.WARNING),
   /** Several values make the condition true. */
   SOLVE_SEVERAL(Severity.WARNING);
 

@@ -8,15 +8,16 @@ import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
@@ -37,11 +38,15 @@ final class PanelFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final MarkFactory marks;
+  private final SlashFactory slashes;
 
   PanelFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.marks = new MarkFactory(scope, variant, this);
+    this.slashes = new SlashFactory(scope, variant, this);
   }
 
   /**
@@ -75,17 +80,32 @@ final class PanelFactory {
       } else {
         panel = shape(source.name().text(), source);
       }
-      return new StyleLines(scope, variant).on(panel, source.styleLines());
+      if (!isDrawn(source)) {
+        panel = slashes.opened(panel, source, Map.of());
+      }
+      if (source.stackOn() != null) {
+        PatternScope.corner(panel, source.stackOn());
+      }
+      return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
   }
 
+  private static boolean isDrawn(PanelSource source) {
+    return source.shape() instanceof Drawn || source.shape() instanceof DrawnBySize;
+  }
+
   /** Gives a panel's problem its place in the source and the size in which it shows. */
   FindingException inVariant(PanelException problem, SourceText place) {
+    return inVariant(problem, place.position());
+  }
+
+  /** Gives a panel's problem its place in the source and the size in which it shows. */
+  FindingException inVariant(PanelException problem, Position place) {
     Map<String, Object> arguments = new LinkedHashMap<>(problem.arguments());
     arguments.putIfAbsent("size", variant.size());
-    return new FindingException(new Finding(problem.code(), place.position(), arguments));
+    return new FindingException(new Finding(problem.code(), place, arguments));
   }
 
   private Panel shape(String name, PanelSource source) {
@@ -156,13 +176,12 @@ final class PanelFactory {
       double factor = scope.positiveLength(drawn.until().length()) / length;
       scaling = Affine.scaling(factor, factor);
     }
-    return marked(cut(name, source, shapes, scaling), shapes, scaling);
-  }
-
-  private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {
-    List<Mark> marks = new ArrayList<>(panel.marks());
-    shapes.notches().forEach(at -> marks.add(drawnNotch(panel, scaling.apply(at))));
-    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
+    Map<String, Path> lines = new LinkedHashMap<>();
+    for (Map.Entry<String, Path> line : shapes.slashes().entrySet()) {
+      lines.put(line.getKey(), line.getValue().transformed(scaling));
+    }
+    return slashes.opened(
+        marks.drawn(cut(name, source, shapes, scaling), source, shapes, scaling), source, lines);
   }
 
   private static Panel cut(
@@ -217,18 +236,5 @@ final class PanelFactory {
         .drillPoints()
         .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
     return marks;
-  }
-
-  private static Mark drawnNotch(Panel panel, Point at) {
-    double along = panel.outline().nearestLength(at);
-    for (Edge edge : panel.edges()) {
-      double length = edge.path().length();
-      if (along <= length) {
-        return new Mark.Notch(edge.name(), along, 1);
-      }
-      along -= length;
-    }
-    Edge last = panel.edges().get(panel.edges().size() - 1);
-    return new Mark.Notch(last.name(), last.path().length(), 1);
   }
 }

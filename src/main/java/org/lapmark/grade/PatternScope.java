@@ -20,6 +20,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -352,17 +353,11 @@ final class PatternScope implements Scope {
     return panels.get(name);
   }
 
-  /**
-   * The stitching line that a reference {@code panel.edge} names.
-   *
-   * @param reference the reference
-   * @return the path
-   * @throws FindingException when it leads nowhere
-   */
-  Path edge(SourceText reference) {
+  /** The line that a reference {@code panel.edge} names, its darts and pleats closed. */
+  private ClosedLine closed(SourceText reference) {
     int dot = reference.text().indexOf('.');
     Panel panel = shape(reference.part(0, dot));
-    return edge(panel, reference.part(dot + 1, reference.text().length()));
+    return MarkFactory.closed(panel, reference.part(dot + 1, reference.text().length()));
   }
 
   static Path edge(Panel panel, SourceText name) {
@@ -390,7 +385,7 @@ final class PatternScope implements Scope {
     return switch (function.text()) {
       case "length" -> {
         require(dot >= 0, function, first, "edge");
-        yield Value.Quantity.length(edge(first).length());
+        yield Value.Quantity.length(closed(first).length());
       }
       case "distance" -> {
         Point from = corner(function, first);
@@ -458,7 +453,7 @@ final class PatternScope implements Scope {
     }
   }
 
-  private static FindingException fault(
+  static FindingException fault(
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
     all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));

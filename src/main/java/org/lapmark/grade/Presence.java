@@ -81,7 +81,10 @@ final class Presence {
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),
-        panel.styleLines());
+        kept(panel.slashes(), slash -> slash.name().position()),
+        panel.stackOn(),
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
   }
 
   /**
@@ -149,6 +152,7 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
               cuts,
               piece.fold()));
     }

@@ -41,6 +41,16 @@ public enum PanelCode implements FindingCode {
   ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
   /** An allowance that closes a ring around a hole. */
   ALLOWANCE_CLOSES_RING("allowance-closes-ring"),
+  /** A cutting line that crosses itself, which is never drawn. */
+  CUTTING_LINE_CROSSES_ITSELF("cutting-line-crosses-itself"),
+  /** A corner that the panel doesn't have is to be cut in some way. */
+  CORNER_KIND_NOWHERE("corner-kind-nowhere"),
+  /**
+   * A corner is to be cut square to an edge, or an edge turned back there, that doesn't end at it.
+   */
+  CORNER_KIND_OF_OTHER_EDGE("corner-kind-of-other-edge"),
+  /** A corner can't be cut in the way stated. */
+  CORNER_KIND_UNDRAWN("corner-kind-undrawn"),
   /** An outline with too many tight turns for a line beside it. */
   OUTLINE_TOO_INTRICATE("outline-too-intricate"),
   /** Nothing is left of a panel at a distance inside it. */
@@ -55,6 +65,38 @@ public enum PanelCode implements FindingCode {
   FOLD_HALVES_DIFFER("fold-halves-differ"),
   /** A mark that lies in one half only of a piece cut on the fold. */
   FOLD_MARK_ALONE("fold-mark-alone"),
+  /** Notches of a set too close to each other to be cut. */
+  NOTCH_GAP("notch-gap"),
+  /** A dart or pleat that reaches beyond its edge. */
+  INTAKE_OFF_EDGE("intake-off-edge"),
+  /** A drawn dart or pleat that doesn't begin on the outline. */
+  INTAKE_OFF_OUTLINE("intake-off-outline"),
+  /** A drawn dart whose legs stand on two edges. */
+  INTAKE_ON_TWO_EDGES("intake-on-two-edges"),
+  /** Two darts or pleats that take up the same stretch of an edge. */
+  INTAKES_OVERLAP("intakes-overlap"),
+  /** A notch in the middle of what a dart or pleat takes up. */
+  NOTCH_IN_INTAKE("notch-in-intake"),
+  /** A drawn dart whose legs can't be sewn to each other, since they aren't equally long. */
+  DART_LEGS_DIFFER("dart-legs-differ"),
+  /** A dart whose allowance can't be shaped so that it lies inside the seam when pressed. */
+  DART_CAP("dart-cap"),
+  /** A mark that isn't on the panel. */
+  MARK_OUTSIDE("mark-outside"),
+  /** A slash line that doesn't lead from one place of the outline to another. */
+  SLASH_NOT_ACROSS("slash-not-across"),
+  /** Two slash lines that cross. */
+  SLASHES_CROSS("slashes-cross"),
+  /** A slash line that opens at a corner. */
+  SLASH_AT_CORNER("slash-at-corner"),
+  /** A hinged slash that opens by more than its length. */
+  SLASH_TOO_WIDE("slash-too-wide"),
+  /** An opening that no smooth line crosses. */
+  SLASH_NOT_SMOOTH("slash-not-smooth"),
+  /** An overlap that turns an edge inside out. */
+  SLASH_TURNS_BACK("slash-turns-back"),
+  /** Slashes that fold a panel over itself. */
+  SLASH_FOLDS("slash-folds"),
   /** An edge that a panel doesn't have, from which another panel is to be derived. */
   DERIVED_EDGE_UNKNOWN("derived-edge-unknown"),
   /** An edge whose line inside the panel doesn't meet those of its neighbours. */

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.NotchSet;
+import org.lapmark.panel.Slash;
 
 /**
  * A panel as stated.
@@ -16,7 +18,10 @@ import org.lapmark.measure.Formula;
  * @param chains runs of edges under one name
  * @param notches notches on edges, chains excluded
  * @param anyOrder whether lengths may rise and fall from size to size
+ * @param slashes lines along which the panel is cut and opened
+ * @param stackOn the corner on which the sizes' outlines are stacked, or null
  * @param styleLines lines along which the panel may be split, besides those of its drawing
+ * @param marks darts, pleats and other marks that are stated, or drawn and described
  */
 public record PanelSource(
     SourceText name,
@@ -25,9 +30,14 @@ public record PanelSource(
     List<ChainSource> chains,
     List<NotchSource> notches,
     boolean anyOrder,
-    List<StyleLineSource> styleLines) {
+    List<SlashSource> slashes,
+    SourceText stackOn,
+    List<StyleLineSource> styleLines,
+    List<MarkSource> marks) {
   /** Copies the lists. */
   public PanelSource {
+    marks = List.copyOf(marks);
+    slashes = List.copyOf(slashes);
     styleLines = List.copyOf(styleLines);
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
@@ -150,6 +160,45 @@ public record PanelSource(
   public record LinePlace(SourceText name, Formula at) {}
 
   /**
+   * A line along which a panel is cut and opened or overlapped.
+   *
+   * @param name its name; the drawing's line of that name unless its ends are stated
+   * @param from where it begins, or null
+   * @param to where it ends, or null
+   * @param open how far it is opened; below 0 it is overlapped
+   * @param hinge what stays together
+   */
+  public record SlashSource(
+      SourceText name, SlashEnd from, SlashEnd to, Formula open, Slash.Hinge hinge) {
+    /**
+     * Its stated ends.
+     *
+     * @return none or two
+     */
+    public List<SlashEnd> stated() {
+      return from == null || to == null ? List.of() : List.of(from, to);
+    }
+  }
+
+  /** Where on the outline a slash line ends. */
+  public sealed interface SlashEnd {
+    /**
+     * On an edge or a chain.
+     *
+     * @param edge its name
+     * @param at a length from its start, or a plain number from 0 to 1: a fraction of it
+     */
+    record OnEdge(SourceText edge, Formula at) implements SlashEnd {}
+
+    /**
+     * At a corner.
+     *
+     * @param corner its name
+     */
+    record AtCorner(SourceText corner) implements SlashEnd {}
+  }
+
+  /**
    * An edge between two corners, clockwise.
    *
    * @param name its name
@@ -174,11 +223,19 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
-   * @param edge the edge's name
+   * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
-   * @param count 1 or 2
+   * @param count how many beside each other: 1, 2 or 3
+   * @param gaps from one to the next, in order along the edge; empty for equal ones
+   * @param cut how they are cut
    */
-  public record NotchSource(SourceText edge, NotchPlace place, int count) {}
+  public record NotchSource(
+      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+    /** Copies the list. */
+    public NotchSource {
+      gaps = List.copyOf(gaps);
+    }
+  }
 
   /** How the place of a notch is stated. */
   public sealed interface NotchPlace {
@@ -204,6 +261,13 @@ public record PanelSource(
      * @param seam the seam's name
      */
     record FromSeam(SourceText seam) implements NotchPlace {}
+
+    /**
+     * Where a notch of this name is drawn.
+     *
+     * @param name its name
+     */
+    record Drawn(SourceText name) implements NotchPlace {}
 
     /**
      * At the place of the edge that is nearest to a corner of the same panel.

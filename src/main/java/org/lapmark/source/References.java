@@ -143,6 +143,8 @@ final class References {
     if (panel.shape() instanceof PanelSource.Stated stated) {
       corners(panel, stated.form().kind().corners());
     }
+    slashes(panel);
+    stacking(panel);
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
@@ -158,7 +160,124 @@ final class References {
     Set<String> lines = new TreeSet<>(edges);
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
-      edge(notch.edge(), lines);
+      if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
+        drawn(panel, Role.NOTCH, drawn.name());
+      } else {
+        edge(notch.edge(), lines);
+      }
+    }
+    marks(panel, lines);
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      for (PanelSource.SlashEnd end : slash.stated()) {
+        if (end instanceof PanelSource.SlashEnd.OnEdge on) {
+          edge(on.edge(), lines);
+        }
+      }
+    }
+  }
+
+  private void marks(PanelSource panel, Set<String> lines) {
+    Set<String> pleats = new TreeSet<>();
+    for (MarkSource mark : panel.marks()) {
+      for (String key : List.of("edge", "from_edge", "to_edge")) {
+        if (mark.names().containsKey(key)) {
+          edge(mark.names().get(key), lines);
+        }
+      }
+      if (mark.isDrawn()) {
+        boolean dart = mark.kind() == MarkKind.DART;
+        drawn(panel, dart ? Role.DART : Role.PLEAT, mark.name());
+        pleats.add(mark.name().text());
+      }
+    }
+    for (String name : drawnNames(panel, Role.PLEAT)) {
+      if (!pleats.contains(name)) {
+        reading.findings().add(SourceCode.PLEAT_UNSTATED, panel.name().position(), "name", name);
+      }
+    }
+  }
+
+  /** Whether a panel's drawing has a mark that more is said of. */
+  private void drawn(PanelSource panel, Role role, SourceText name) {
+    Set<String> names = drawnNames(panel, role);
+    if (!names.contains(name.text())) {
+      reading.unknown(SourceCode.MARK_NOT_DRAWN, name.position(), name.text(), names);
+    }
+  }
+
+  private static Set<String> drawnNames(PanelSource panel, Role role) {
+    if (panel.shape() instanceof PanelSource.Drawn drawn) {
+      return drawn.drawing().names(role);
+    }
+    Set<String> names = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.DrawnBySize bySize) {
+      bySize.drawings().values().stream()
+          .findFirst()
+          .ifPresent(first -> names.addAll(first.drawing().names(role)));
+    }
+    return names;
+  }
+
+  private void stacking(PanelSource panel) {
+    PanelSource original = panel;
+    for (int i = 0;
+        original != null
+            && original.shape() instanceof PanelSource.Derived derived
+            && derived.how() instanceof DerivedSource.Beside beside;
+        i++) {
+      original = i > panels.size() ? null : panels.get(beside.panel().text());
+    }
+    if (original != null && original.shape() instanceof PanelSource.Derived) {
+      // Which corners such a panel has shows when it is made.
+      return;
+    }
+    if (panel.stackOn() == null || original == null || original.shape() == null) {
+      return;
+    }
+    Collection<String> corners = List.of("top-left", "top-right", "bottom-right", "bottom-left");
+    if (original.shape() instanceof PanelSource.Drawn drawn) {
+      corners = drawn.drawing().cornerNames();
+    } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {
+      Set<String> all = new TreeSet<>();
+      drawn.drawings().values().forEach(one -> all.addAll(one.drawing().cornerNames()));
+      corners = all;
+    } else if (original.shape() instanceof PanelSource.Stated stated) {
+      corners = stated.form().kind().corners();
+    }
+    if (!corners.contains(panel.stackOn().text())) {
+      reading.unknown(
+          SourceCode.CORNER_UNKNOWN, panel.stackOn().position(), panel.stackOn().text(), corners);
+    }
+  }
+
+  private void slashes(PanelSource panel) {
+    Set<String> drawn = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.Drawn one) {
+      drawn.addAll(one.drawing().slashNames());
+    }
+    if (panel.shape() instanceof PanelSource.DrawnBySize several) {
+      several.drawings().values().forEach(one -> drawn.addAll(one.drawing().slashNames()));
+    }
+    Set<String> opened = new TreeSet<>();
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      opened.add(slash.name().text());
+      if (slash.from() == null && panel.shape() != null && !drawn.contains(slash.name().text())) {
+        reading.unknown(
+            SourceCode.SLASH_UNKNOWN, slash.name().position(), slash.name().text(), drawn);
+      }
+    }
+    for (String name : drawn) {
+      if (!opened.contains(name)) {
+        reading
+            .findings()
+            .add(
+                SourceCode.SLASH_IDLE,
+                panel.name().position(),
+                "name",
+                name,
+                "panel",
+                panel.name().text());
+      }
     }
   }
 
@@ -179,6 +298,11 @@ final class References {
     if (edges != null) {
       edges.addAll(chains(panel, new TreeSet<>()));
       piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
+      for (CornerSources.CornerSource corner : piece.corners().single()) {
+        if (corner.kind().edge() != null) {
+          edge(corner.kind().edge(), edges);
+        }
+      }
     }
     List<String> materials =
         source.materials().stream().map(material -> material.id().text()).toList();

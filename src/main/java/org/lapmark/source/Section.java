@@ -106,6 +106,16 @@ enum Section {
           "edges",
           "chains",
           "notches",
+          "notch_cut",
+          "darts",
+          "pleats",
+          "buttonholes",
+          "drills",
+          "placements",
+          "folds",
+          "matches",
+          "slashes",
+          "stack_on",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
@@ -147,13 +157,49 @@ enum Section {
   /** A place on an edge. */
   LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
+  NOTCH(
+      List.of(),
+      List.of(
+          "edge",
+          "at",
+          "every",
+          "centred",
+          "from_seam",
+          "corner",
+          "drawn",
+          "count",
+          "set",
+          "cut",
+          "when")),
+  /** A dart. */
+  DART(List.of(), List.of("edge", "at", "width", "length", "press", "when")),
+  /** A pleat. */
+  PLEAT(List.of("take_up"), List.of("edge", "at", "length", "kind", "towards", "when")),
+  /** Buttonholes. */
+  BUTTONHOLE(
+      List.of("length"),
+      List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "across", "when")),
+  /** Drill points. */
+  DRILLS(
+      List.of(), List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "when")),
+  /** A placement line. */
+  PLACEMENT_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A fold line. */
+  FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A match point. */
+  MATCH(List.of(), List.of("corner", "edge", "at", "when")),
+  /** A line along which a panel is cut and opened. */
+  SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
+  /** Where a slash line ends. */
+  SLASH_END(List.of(), List.of("edge", "at", "corner")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
-      List.of("allowance", "edge_allowances", "on_fold", "when")),
-  /** An edge's own allowance with more than its formula. */
-  EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
+      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "when")),
+  /** An edge's own allowance with more than its formula: one, or one that changes along it. */
+  EDGE_ALLOWANCE(List.of(), List.of("allowance", "start", "end", "when")),
+  /** How a corner is cut. */
+  CORNER_KIND(List.of(), List.of("mitred", "square_to", "turned_back", "folds")),
   /** How many of a piece are cut from one material. */
   CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */

@@ -107,10 +107,14 @@ public enum SourceCode implements FindingCode {
   SIZE_DRAWINGS_CORNERS,
   /** Drawings for different sizes with different marks. */
   SIZE_DRAWINGS_MARKS(Severity.WARNING),
+  /** A corner of a piece that isn't cut in one known way. */
+  CORNER_KIND,
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
   /** A fold that isn't stated by two places. */
   FOLD_ENDS,
+  /** An edge with neither an allowance nor one at its start and one at its end, or with both. */
+  EDGE_ALLOWANCE,
   /** A seam with fewer than two sides. */
   SEAM_SIDES,
   /** A part of a side that is neither an edge nor a length nor something caught. */
@@ -125,6 +129,26 @@ public enum SourceCode implements FindingCode {
   CONSTRUCTION_WRONG,
   /** A notch whose place is stated in no way, or in several. */
   NOTCH_PLACE,
+  /** A notch that is both a set and counted. */
+  NOTCH_SET_TWICE,
+  /** A mark whose place is stated in no way that it can be. */
+  MARK_STATEMENT,
+  /** A word that isn't one of those for a way to cut or to fold. */
+  MARK_WORD_UNKNOWN,
+  /** A drawn mark that the drawing doesn't have. */
+  MARK_NOT_DRAWN,
+  /** A drawn pleat of which nothing is stated. */
+  PLEAT_UNSTATED,
+  /** A drawn dart that isn't two legs. */
+  DART_SHAPE,
+  /** Where a slash line ends is stated in no way, or in two. */
+  SLASH_END,
+  /** A word that says no end of a slash line. */
+  HINGE_UNKNOWN,
+  /** A slash line that isn't drawn and whose ends aren't stated. */
+  SLASH_UNKNOWN,
+  /** A slash line that is drawn and never opened. */
+  SLASH_IDLE(Severity.WARNING),
   /** A list that has to have something in it. */
   LIST_EMPTY,
   /** A piece number is used twice. */
