@@ -63,19 +63,20 @@ final class Following {
 
   /** The same notch elsewhere. */
   static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
-    return new Mark.Notch(edge, at, notch.count());
+    return new Mark.Notch(edge, at, notch.set());
   }
 
-  /** Every mark but notches under a map that keeps lengths; notches are left out. */
+  /** Whether a mark's place is stated along an edge. */
+  static boolean isOnEdge(Mark mark) {
+    return mark instanceof Mark.Notch || mark instanceof Mark.Dart || mark instanceof Mark.Pleat;
+  }
+
+  /** Every mark that isn't stated along an edge, under a map that keeps lengths. */
   static List<Mark> moved(List<Mark> marks, Affine map) {
     List<Mark> moved = new ArrayList<>();
     for (Mark mark : marks) {
-      if (mark instanceof Mark.Grainline grain) {
-        moved.add(new Mark.Grainline(map.apply(grain.from()), map.apply(grain.to())));
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        moved.add(new Mark.DrillPoint(drill.name(), map.apply(drill.point())));
-      } else if (line(mark) != null) {
-        moved.add(withLine(mark, line(mark).transformed(map)));
+      if (!isOnEdge(mark)) {
+        moved.add(mark.transformed(map, edge -> 0));
       }
     }
     return moved;
@@ -219,6 +220,14 @@ final class Following {
   private static void clipped(Mark mark, Inside inside, List<Mark> kept) {
     if (mark instanceof Mark.DrillPoint drill) {
       if (inside.has(drill.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.MatchPoint match) {
+      if (inside.has(match.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.Buttonhole hole) {
+      if (inside.has(hole.from()) && inside.has(hole.to())) {
         kept.add(mark);
       }
     } else if (mark instanceof Mark.Grainline grain) {

@@ -281,8 +281,11 @@ final class Unfolding {
         }
       } else if (Following.line(mark) != null) {
         line(mark, marks);
-      } else {
+      } else if (mark instanceof Mark.Grainline) {
         marks.add(mark);
+      } else if (!Following.isOnEdge(mark)) {
+        marks.add(mark);
+        marks.add(mark.transformed(mirror, edge -> 0));
       }
     }
     return marks;
@@ -306,7 +309,7 @@ final class Unfolding {
     double whole = 2 * length;
     double between = Math.abs(at - image);
     if (!same || Math.min(between, own.size() == 1 ? whole - between : between) > 2 * ON_FOLD) {
-      marks.add(Following.withPlace(notch, images.get(index), image));
+      marks.add(new Mark.Notch(images.get(index), image, notch.set().reversed()));
     }
   }
 

@@ -79,7 +79,8 @@ class CheckFaultsTest {
       assertTrue(
           code.id().startsWith("translation-")
               || code == CheckCode.SIZE_ORDER_BROKEN
-              || expected.contains(code.id()), code.id());
+              || expected.contains(code.id()),
+          code.id());
     }
   }
 }
