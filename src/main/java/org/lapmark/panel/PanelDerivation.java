@@ -226,11 +226,9 @@ public final class PanelDerivation {
               members.forEach(member -> backwards.add(0, member));
               chains.put(chain, backwards);
             });
-    List<Mark> marks = new ArrayList<>(Following.moved(panel.marks(), map));
+    List<Mark> marks = new ArrayList<>();
     for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch || mark instanceof Mark.Intake) {
-        marks.add(mark.transformed(map, edge -> Ring.edge(panel, edge).path().length()));
-      }
+      marks.add(mark.transformed(map, edge -> Ring.edge(panel, edge).path().length()));
     }
     return new Panel(name, edges, chains, marks);
   }

@@ -289,8 +289,11 @@ final class Unfolding {
         intake(intake, edges, marks);
       } else if (Following.line(mark) != null) {
         line(mark, marks);
-      } else {
+      } else if (mark instanceof Mark.Grainline) {
         marks.add(mark);
+      } else if (!Following.isOnEdge(mark)) {
+        marks.add(mark);
+        marks.add(mark.transformed(mirror, edge -> 0));
       }
     }
     return marks;
