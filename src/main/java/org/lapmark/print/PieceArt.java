@@ -23,8 +23,10 @@ import org.locationtech.jts.geom.Polygon;
  * @param strokes the lines, in sheet coordinates
  * @param outline points on the cutting line, closed
  * @param polygon the same as a polygon
+ * @param bounds the box around the cutting line
  */
-record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon) {
+record PieceArt(
+    Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon, Box bounds) {
   /** How closely a cutting line is followed where only room is at stake, in millimetres. */
   private static final double CHORD = 0.05;
 
@@ -58,11 +60,7 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
     Path cutting = shape.cuttingLine().path().transformed(map);
     strokes.add(new Stroke(cutting, "cutting-line"));
     List<Point> outline = cutting.flattened(CHORD);
-    return new PieceArt(placed.piece(), strokes, outline, polygon(outline));
-  }
-
-  Box bounds() {
-    return strokes.get(strokes.size() - 1).path().bounds();
+    return new PieceArt(placed.piece(), strokes, outline, polygon(outline), cutting.bounds());
   }
 
   /** The piece's shape for packing, in panel coordinates. */

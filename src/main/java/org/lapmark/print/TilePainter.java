@@ -286,6 +286,7 @@ final class TilePainter {
     Optional<Box> found =
         spaces
             .get(cell)
+            .part(near)
             .finder(null, true)
             .find(
                 turned ? block.height() : block.width(),
@@ -398,6 +399,7 @@ final class TilePainter {
             .plus(turned ? new Point(side * 2.4, 0) : new Point(0, side * 2.4));
     spaces
         .get(cell)
+        .part(strip)
         .finder(null, true)
         .find(
             turned ? block.height() : block.width(),
