@@ -208,6 +208,15 @@ final class FreeSpace {
                   boxHeight));
     }
 
+    /** Whether nothing lies in a box, as far as it is on the map. */
+    boolean isFree(Box box) {
+      int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
+      int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
+      int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
+      int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+      return left >= right || top >= bottom || free(left, top, right - left, bottom - top);
+    }
+
     private boolean free(int x, int y, int w, int h) {
       int stride = width + 1;
       return sums[(y + h) * stride + x + w]
