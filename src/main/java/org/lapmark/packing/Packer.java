@@ -28,10 +28,10 @@ public final class Packer {
   private static final int MAX_SIDE = 60;
 
   /** How much worse than now an arrangement may have been so many steps ago. */
-  private static final int MEMORY = 60;
+  private static final int MEMORY = 20;
 
   /** A join weighs so much of a tile while searching. */
-  private static final double JOIN = 0.01;
+  private static final double JOIN = 0.005;
 
   /** Free room that lies together counts so much of a tile while searching. */
   private static final double TOGETHER = 0.1;

@@ -3,8 +3,6 @@ package org.lapmark.print;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
@@ -38,40 +36,19 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     return new Path(List.of(new Line(from, to)));
   }
 
-  /** The longest run of every island, if it has more than one tile; where two are, the upper. */
+  /** A line through every run of joined tiles, from the upper or left run on. */
   static List<CheckLine> of(SheetLayout layout, boolean sideways) {
-    Map<Integer, List<Cell>> longest = new TreeMap<>();
-    List<Cell> cells = layout.cells();
-    int[] group = groups(layout);
-    for (int i = 0; i < cells.size(); i++) {
-      List<Cell> run = run(layout, cells.get(i), sideways);
-      if (run.size() > longest.getOrDefault(group[i], List.of()).size()) {
-        longest.put(group[i], run);
-      }
-    }
     List<CheckLine> lines = new ArrayList<>();
-    for (List<Cell> run : longest.values()) {
+    for (Cell cell : layout.cells()) {
+      boolean first =
+          layout.joins().stream()
+              .noneMatch(join -> join.sideways() == sideways && join.second() == cell);
+      List<Cell> run = first ? run(layout, cell, sideways) : List.of();
       if (run.size() > 1) {
         lines.add(through(run, layout, sideways));
       }
     }
     return lines;
-  }
-
-  private static int[] groups(SheetLayout layout) {
-    List<Cell> cells = layout.cells();
-    int[] group = new int[cells.size()];
-    for (int i = 0; i < group.length; i++) {
-      group[i] = i;
-    }
-    for (Join join : layout.joins()) {
-      int a = group[cells.indexOf(join.first())];
-      int b = group[cells.indexOf(join.second())];
-      for (int i = 0; i < group.length; i++) {
-        group[i] = group[i] == Math.max(a, b) ? Math.min(a, b) : group[i];
-      }
-    }
-    return group;
   }
 
   private static List<Cell> run(SheetLayout layout, Cell start, boolean sideways) {

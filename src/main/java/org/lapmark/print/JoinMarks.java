@@ -31,6 +31,10 @@ final class JoinMarks {
   private static final double FROM_END = 15;
 
   private static final double FROM_NEXT = 32;
+
+  /** How far two marks of a join stand apart where that is possible, as a share of it. */
+  private static final double FAR = 0.4;
+
   private static final double STEP = 1;
 
   /** A limit on the pairs of places that are tried. */
@@ -140,13 +144,16 @@ final class JoinMarks {
       }
       return places;
     }
-    // The first of a pair stays as long as the second finds another place.
-    for (double first : single) {
-      for (double second : single) {
-        if (Math.abs(first - second) >= FROM_NEXT) {
-          places.add(new double[] {Math.min(first, second), Math.max(first, second)});
-          if (places.size() > MOST) {
-            return places;
+    // The farther apart, the truer the join; the first of a pair stays as long as the second finds
+    // another place.
+    for (double apart : new double[] {FAR * join.length(), FROM_NEXT}) {
+      for (double first : single) {
+        for (double second : single) {
+          if (Math.abs(first - second) >= apart) {
+            places.add(new double[] {Math.min(first, second), Math.max(first, second)});
+            if (places.size() > MOST) {
+              return places;
+            }
           }
         }
       }

@@ -80,7 +80,7 @@ record SheetLayout(
     TileGrid grid = tiling.grid(paper);
     List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
     List<Shape> shapes = new ArrayList<>();
-    shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), true));
+    shapes.add(new Shape(squareShape(), List.of(0.0), true));
     for (Piece piece : sorted) {
       Polygon shape = PieceArt.shape(piece);
       shapes.add(new Shape(shape, Turns.of(shape, grid), false));
@@ -98,7 +98,7 @@ record SheetLayout(
       pins.set(0, Optional.of(new Placement(0, Affine.translation(grid.edge(), grid.edge()))));
     }
     if (squareAtEnd) {
-      shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), false));
+      shapes.add(new Shape(squareShape(), List.of(0.0), false));
       double x = grid.width() - grid.edge() - SQUARE;
       double y = grid.height() - grid.edge() - SQUARE;
       pins.add(Optional.of(new Placement(0, Affine.translation(x, y))));
@@ -128,6 +128,11 @@ record SheetLayout(
         joins.size(),
         pieces.stream().map(placed -> PieceArt.shape(placed.piece())).toList(),
         tiling.grid(paper));
+  }
+
+  /** The test square as a shape, its corner at the origin. */
+  static Polygon squareShape() {
+    return box(new Box(0, 0, SQUARE, SQUARE));
   }
 
   private static Polygon box(Box box) {

@@ -127,8 +127,17 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         layout.rows(),
         layout.pieces(),
         tiles,
-        layout.quality(paper, tiling),
+        layout.quality(paper, tiling).saving(saved(pattern, pieces, paper, tiling, layout)),
         Optional.of(layout.arranged()));
+  }
+
+  /** What leaving rectangles off the pages saves. */
+  private static int saved(
+      GradedPattern pattern, List<Piece> pieces, Paper paper, Tiling tiling, SheetLayout layout) {
+    List<Piece> left = pattern.pieces().stream().filter(piece -> !pieces.contains(piece)).toList();
+    return left.isEmpty() || paper.kind() != Paper.Kind.PAGE
+        ? 0
+        : Savings.pages(left, pieces, layout.arranged(), tiling.grid(paper));
   }
 
   /** A roll is cut off below what lies on it, and a second test square. */

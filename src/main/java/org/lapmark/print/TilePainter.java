@@ -505,10 +505,9 @@ final class TilePainter {
     List<String> content = new ArrayList<>();
     for (int i : pieceIndexes.get(cell)) {
       Piece piece = layout.pieces().get(i).piece();
-      boolean whole = cell.shown().contains(layout.art().get(i).bounds());
       content.add(
           wording.text(
-              whole ? "tile.alternative.whole" : "tile.alternative.part",
+              "tile.alternative." + PiecePart.of(layout.art().get(i), cell).key(),
               Map.of("number", Integer.toString(piece.number()), "name", piece.name())));
     }
     if (cell == layout.cells().get(0)) {

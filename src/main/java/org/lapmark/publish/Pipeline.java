@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -25,6 +26,7 @@ import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -67,7 +69,7 @@ final class Pipeline {
                 () -> {
                   List<Variant> variants = variants(one, request.sizes());
                   listener.begun(one.folder, variants.size(), papers.size());
-                  return write(one, variants, papers, request, pool, lock);
+                  return write(one, variants, papers, request, pool, lock, listener);
                 }));
       }
     } finally {
@@ -201,7 +203,8 @@ final class Pipeline {
       List<Paper> papers,
       Request request,
       ExecutorService pool,
-      OutputLock lock)
+      OutputLock lock,
+      Listener listener)
       throws IOException {
     String pattern =
         one.folder.getFileName() + request.presentation().suffix() + measuredSuffix(papers);
@@ -217,6 +220,7 @@ final class Pipeline {
       return List.of();
     }
     FileNames names = FileNames.of(pattern, one.source);
+    Map<String, PlanQuality> qualities = new ConcurrentHashMap<>();
     try (OutputFolder.Draft draft = output.draft()) {
       List<Manifest.Entry> entries =
           onEveryPaper(
@@ -225,8 +229,17 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, draft),
+              (desk, made, paper) -> documents(desk, made, paper, names, draft, qualities),
               forEverySize(one, graded, manuals, papers, names, draft));
+      for (GradedPattern each : graded) {
+        for (Paper paper : papers) {
+          String size = each.variant().size();
+          PlanQuality quality = qualities.get(key(size, paper));
+          if (quality != null) {
+            listener.arranged(one.folder, size, paper.id(), quality);
+          }
+        }
+      }
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -257,14 +270,24 @@ final class Pipeline {
         .orElse("");
   }
 
+  private static String key(String size, Paper paper) {
+    return paper.id() + ' ' + size;
+  }
+
   private static List<Manifest.Entry> documents(
-      Stages.Desk desk, Manuals made, Paper paper, FileNames names, OutputFolder.Draft draft)
+      Stages.Desk desk,
+      Manuals made,
+      Paper paper,
+      FileNames names,
+      OutputFolder.Draft draft,
+      Map<String, PlanQuality> qualities)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
     String size = pattern.variant().size();
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
     if (paper.kind() == Paper.Kind.PAGE) {
+      qualities.put(key(size, paper), plan.quality());
       texts(desk, made, plan, names, draft, files);
     }
     if (!plan.tiles().isEmpty()) {
