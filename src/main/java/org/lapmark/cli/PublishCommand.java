@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 import org.lapmark.publish.Extra;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
@@ -175,6 +176,24 @@ final class PublishCommand implements Callable<Integer> {
                     + TextReport.counted(sizeCount, "size")
                     + " on "
                     + TextReport.counted(paperCount, "paper"));
+          }
+
+          @Override
+          public void arranged(Path folder, String size, String paper, PlanQuality quality) {
+            console.say(
+                size
+                    + " on "
+                    + paper
+                    + ": "
+                    + TextReport.counted(quality.pages(), "page")
+                    + " (at least "
+                    + quality.bound()
+                    + " needed), "
+                    + TextReport.counted(quality.joins(), "join")
+                    + (quality.savedPages() == 0
+                        ? ""
+                        : "; rectangles left off the paper save "
+                            + TextReport.counted(quality.savedPages(), "page")));
           }
 
           @Override

@@ -145,8 +145,19 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         layout.rows(),
         layout.pieces(),
         tiles,
-        layout.quality(paper, tiling),
+        layout.quality(paper, tiling).saving(saved(subject, paper, tiling, layout)),
         Optional.of(layout.arranged()));
+  }
+
+  /** What leaving rectangles off the pages saves. */
+  private static int saved(SheetSubject subject, Paper paper, Tiling tiling, SheetLayout layout) {
+    List<Piece> left =
+        subject.pattern().pieces().stream()
+            .filter(piece -> piece.statedSize().isPresent())
+            .toList();
+    return left.isEmpty() || paper.kind() != Paper.Kind.PAGE
+        ? 0
+        : Savings.pages(left, subject.pieces(), layout.arranged(), tiling.grid(paper));
   }
 
   /** A roll is cut off below what lies on it, and a second test square. */

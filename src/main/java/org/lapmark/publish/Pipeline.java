@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -33,6 +34,7 @@ import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -79,7 +81,7 @@ final class Pipeline {
                 () -> {
                   List<Variant> variants = variants(one, request);
                   listener.begun(one.folder, variants.size(), papers.size());
-                  return write(one, variants, papers, request, pool, lock);
+                  return write(one, variants, papers, request, pool, lock, listener);
                 }));
       }
     } finally {
@@ -230,7 +232,8 @@ final class Pipeline {
       List<Paper> papers,
       Request request,
       ExecutorService pool,
-      OutputLock lock)
+      OutputLock lock,
+      Listener listener)
       throws IOException {
     ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
@@ -260,6 +263,7 @@ final class Pipeline {
     Variants known = new Variants(one.source, one.findings);
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
+    Map<String, PlanQuality> qualities = new ConcurrentHashMap<>();
     try (OutputFolder.Draft draft = output.draft()) {
       List<DeskWork> beside = new ArrayList<>();
       if (request.extras().contains(Extra.NESTED)) {
@@ -282,8 +286,16 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
+              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft, qualities),
               beside);
+      for (GradedPattern each : graded) {
+        for (Paper paper : papers) {
+          PlanQuality quality = qualities.get(key(each.variant(), paper));
+          if (quality != null) {
+            listener.arranged(one.folder, each.variant().size(), paper.id(), quality);
+          }
+        }
+      }
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -374,13 +386,18 @@ final class Pipeline {
     return works;
   }
 
+  private static String key(Variant variant, Paper paper) {
+    return paper.id() + ' ' + variant;
+  }
+
   private static List<Manifest.Entry> documents(
       Stages.Desk desk,
       Manuals made,
       Paper paper,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft)
+      OutputFolder.Draft draft,
+      Map<String, PlanQuality> qualities)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
     String size = pattern.variant().size();
@@ -388,6 +405,7 @@ final class Pipeline {
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
     if (paper.kind() == Paper.Kind.PAGE) {
+      qualities.put(key(pattern.variant(), paper), plan.quality());
       texts(desk, made, plan, names, choices, draft, files);
     }
     if (!plan.tiles().isEmpty()) {
