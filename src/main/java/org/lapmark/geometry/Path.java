@@ -182,7 +182,8 @@ public record Path(List<Curve> curves) {
       double start = i == first.curve ? first.parameter : 0;
       double end = i == last.curve ? last.parameter : 1;
       // The join before the last curve belongs to the part, the curve without length doesn't.
-      if (end > start) {
+      boolean atJoin = i > first.curve && i == last.curve && curve.lengthTo(end) <= ROUNDING;
+      if (end > start && !atJoin) {
         parts.add(start == 0 && end == 1 ? curve : curve.part(start, end));
       }
     }

@@ -11,6 +11,9 @@ final class Winding {
     // Curves meet within rounding: each is taken to start where the one before ended.
     Point before = curves.get(curves.size() - 1).end();
     for (Curve curve : curves) {
+      if (before.distance(curve.start()) > Path.JOIN_TOLERANCE) {
+        before = curve.start();
+      }
       double[] levels = new double[0];
       if (curve instanceof Cubic cubic) {
         levels = cubic.levels();

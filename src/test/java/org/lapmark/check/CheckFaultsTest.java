@@ -18,12 +18,13 @@ class CheckFaultsTest extends LabelledFaults {
           List.of("cutting", "map"), List.of("blades", "load", "rivets"), CheckFaultsTest::missing);
 
   CheckFaultsTest() {
-    // Translations have cases of their own.
+    // Translations have cases of their own, and so has the order of sizes.
     super(
         Path.of("src", "test", "resources", "org", "lapmark", "check"),
         Arrays.stream(CheckCode.values())
             .map(CheckCode::id)
-            .filter(id -> !id.startsWith("translation-")));
+            .filter(id -> !id.startsWith("translation-"))
+            .filter(id -> !id.equals(CheckCode.SIZE_ORDER_BROKEN.id())));
   }
 
   /** As if the fonts had everything but these. */
