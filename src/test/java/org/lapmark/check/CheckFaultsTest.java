@@ -18,7 +18,7 @@ class CheckFaultsTest extends LabelledFaults {
           List.of("cutting", "map"), List.of("blades", "load", "rivets"), CheckFaultsTest::missing);
 
   CheckFaultsTest() {
-    // Translations have cases of their own.
+    // Translations have cases of their own, and so has the order of sizes.
     super(
         Path.of("src", "test", "resources", "org", "lapmark", "check"),
         Arrays.stream(CheckCode.values())
