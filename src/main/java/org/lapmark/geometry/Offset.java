@@ -250,7 +250,7 @@ public final class Offset {
     Point t = a.tangentOut;
     Point u = b.tangentIn;
     double turn = sign * StrictMath.atan2(t.cross(u), t.dot(u));
-    if (turn >= RIGHT_ANGLE || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
+    if (turn >= RIGHT_ANGLE - CLOSING || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
       return null;
     }
     boolean later = Math.abs(b.distance) > Math.abs(a.distance);
