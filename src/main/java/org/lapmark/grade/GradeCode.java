@@ -62,6 +62,8 @@ public enum GradeCode implements FindingCode {
   SEAM_CORNER_NOT_TRUE(Severity.WARNING),
   /** Notches are to come from a seam that the edge isn't part of. */
   NOTCH_EDGE_NOT_IN_SEAM,
+  /** A slash line that is to end beyond an edge. */
+  SLASH_END_OFF_EDGE,
   /** More notches than an edge can need. */
   NOTCHES_TOO_MANY,
   /** Something that the variant doesn't have. */

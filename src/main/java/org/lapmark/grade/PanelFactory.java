@@ -10,6 +10,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -36,11 +37,13 @@ final class PanelFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final SlashFactory slashes;
 
   PanelFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.slashes = new SlashFactory(scope, variant, this);
   }
 
   /**
@@ -52,10 +55,15 @@ final class PanelFactory {
    */
   Panel build(PanelSource source) {
     try {
-      return shape(source.name().text(), source);
+      Panel panel = shape(source.name().text(), source);
+      return isDrawn(source) ? panel : slashes.opened(panel, source, Map.of());
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
+  }
+
+  private static boolean isDrawn(PanelSource source) {
+    return source.shape() instanceof Drawn || source.shape() instanceof DrawnBySize;
   }
 
   /** Gives a panel's problem its place in the source and the size in which it shows. */
@@ -151,7 +159,12 @@ final class PanelFactory {
       double factor = scope.positiveLength(drawn.until().length()) / length;
       scaling = Affine.scaling(factor, factor);
     }
-    return marked(cut(name, source, shapes, scaling), shapes, scaling);
+    Map<String, Path> lines = new LinkedHashMap<>();
+    for (Map.Entry<String, Path> line : shapes.slashes().entrySet()) {
+      lines.put(line.getKey(), line.getValue().transformed(scaling));
+    }
+    return slashes.opened(
+        marked(cut(name, source, shapes, scaling), shapes, scaling), source, lines);
   }
 
   private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {

@@ -183,6 +183,10 @@ final class PieceFactory {
     } else if (!(source.shape() instanceof PanelSource.Rectangle)) {
       return Optional.empty();
     }
+    Box box = panel.outline().bounds();
+    if (Math.abs(box.width() * box.height() - panel.outline().signedArea()) > 1e-6) {
+      return Optional.empty(); // Slashed and spread into another shape.
+    }
     double width = allowances.get("left") + allowances.get("right");
     double height = allowances.get("top") + allowances.get("bottom");
     for (Edge edge : panel.edges()) {

@@ -80,7 +80,8 @@ final class Presence {
         panel.edges(),
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
-        panel.anyOrder());
+        panel.anyOrder(),
+        kept(panel.slashes(), slash -> slash.name().position()));
   }
 
   /**

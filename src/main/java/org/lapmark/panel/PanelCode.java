@@ -54,7 +54,21 @@ public enum PanelCode implements FindingCode {
   /** A fold whose two halves don't lie on each other. */
   FOLD_HALVES_DIFFER("fold-halves-differ"),
   /** A mark that lies in one half only of a piece cut on the fold. */
-  FOLD_MARK_ALONE("fold-mark-alone");
+  FOLD_MARK_ALONE("fold-mark-alone"),
+  /** A slash line that doesn't lead from one place of the outline to another. */
+  SLASH_NOT_ACROSS("slash-not-across"),
+  /** Two slash lines that cross. */
+  SLASHES_CROSS("slashes-cross"),
+  /** A slash line that opens at a corner. */
+  SLASH_AT_CORNER("slash-at-corner"),
+  /** A hinged slash that opens by more than its length. */
+  SLASH_TOO_WIDE("slash-too-wide"),
+  /** An opening that no smooth line crosses. */
+  SLASH_NOT_SMOOTH("slash-not-smooth"),
+  /** An overlap that turns an edge inside out. */
+  SLASH_TURNS_BACK("slash-turns-back"),
+  /** Slashes that fold a panel over itself. */
+  SLASH_FOLDS("slash-folds");
 
   private final String id;
 

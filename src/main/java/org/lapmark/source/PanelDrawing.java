@@ -105,6 +105,17 @@ public final class PanelDrawing {
     return names;
   }
 
+  /** The named slash lines, which are the same in every variant. */
+  Set<String> slashNames() {
+    Set<String> names = new TreeSet<>();
+    for (DrawnShape shape : shapes) {
+      if (shape.role() == Role.SLASH) {
+        names.add(shape.name());
+      }
+    }
+    return names;
+  }
+
   /** Its marks other than corners, by the ids that state them. */
   Set<String> markNames() {
     Set<String> names = new TreeSet<>();
@@ -150,6 +161,7 @@ public final class PanelDrawing {
     Map<String, Path> foldLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
     List<Point> notches = new ArrayList<>();
+    Map<String, Path> slashes = new LinkedHashMap<>();
     SegmentBudget budget = new SegmentBudget(limits.pathSegments());
     for (DrawnShape shape : shapes) {
       if (shape.isBroken()) {
@@ -165,6 +177,7 @@ public final class PanelDrawing {
           case CORNER -> corners.put(shape.name(), mark(shape, evaluator, budget));
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
+          case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
           default -> notches.add(mark(shape, evaluator, budget));
         }
@@ -177,7 +190,8 @@ public final class PanelDrawing {
     }
     return outline == null
         ? null
-        : new Shapes(outline, corners, grainline, placements, foldLines, drillPoints, notches);
+        : new Shapes(
+            outline, corners, grainline, placements, foldLines, drillPoints, notches, slashes);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -286,6 +300,7 @@ public final class PanelDrawing {
    * @param foldLines named lines along which cloth is folded
    * @param drillPoints named points
    * @param notches points near the outline that state notches
+   * @param slashes named lines along which the panel can be cut and opened
    */
   public record Shapes(
       Path outline,
@@ -294,7 +309,8 @@ public final class PanelDrawing {
       Map<String, Path> placements,
       Map<String, Path> foldLines,
       Map<String, Point> drillPoints,
-      List<Point> notches) {
+      List<Point> notches,
+      Map<String, Path> slashes) {
     /** Copies the collections, keeping their order. */
     public Shapes {
       corners = Collections.unmodifiableMap(new LinkedHashMap<>(corners));
@@ -303,6 +319,7 @@ public final class PanelDrawing {
       foldLines = Collections.unmodifiableMap(new LinkedHashMap<>(foldLines));
       drillPoints = Collections.unmodifiableMap(new LinkedHashMap<>(drillPoints));
       notches = List.copyOf(notches);
+      slashes = Collections.unmodifiableMap(new LinkedHashMap<>(slashes));
     }
   }
 }

@@ -54,7 +54,8 @@ final class PanelReader {
             chains(values),
             notches(values),
             values.containsKey("any_order")
-                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order"))));
+                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
+            new SlashReader(reading).read(values)));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {

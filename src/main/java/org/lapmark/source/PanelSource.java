@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.Slash;
 
 /**
  * A panel as stated.
@@ -16,6 +17,7 @@ import org.lapmark.measure.Formula;
  * @param chains runs of edges under one name
  * @param notches notches on edges, chains excluded
  * @param anyOrder whether lengths may rise and fall from size to size
+ * @param slashes lines along which the panel is cut and opened
  */
 public record PanelSource(
     SourceText name,
@@ -23,9 +25,11 @@ public record PanelSource(
     List<EdgeSource> edges,
     List<ChainSource> chains,
     List<NotchSource> notches,
-    boolean anyOrder) {
+    boolean anyOrder,
+    List<SlashSource> slashes) {
   /** Copies the lists. */
   public PanelSource {
+    slashes = List.copyOf(slashes);
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
     notches = List.copyOf(notches);
@@ -126,6 +130,45 @@ public record PanelSource(
    * @param distance how much smaller
    */
   public record Inset(SourceText panel, Formula distance) implements ShapeSource {}
+
+  /**
+   * A line along which a panel is cut and opened or overlapped.
+   *
+   * @param name its name; the drawing's line of that name unless its ends are stated
+   * @param from where it begins, or null
+   * @param to where it ends, or null
+   * @param open how far it is opened; below 0 it is overlapped
+   * @param hinge what stays together
+   */
+  public record SlashSource(
+      SourceText name, SlashEnd from, SlashEnd to, Formula open, Slash.Hinge hinge) {
+    /**
+     * Its stated ends.
+     *
+     * @return none or two
+     */
+    public List<SlashEnd> stated() {
+      return from == null || to == null ? List.of() : List.of(from, to);
+    }
+  }
+
+  /** Where on the outline a slash line ends. */
+  public sealed interface SlashEnd {
+    /**
+     * On an edge or a chain.
+     *
+     * @param edge its name
+     * @param at a length from its start, or a plain number from 0 to 1: a fraction of it
+     */
+    record OnEdge(SourceText edge, Formula at) implements SlashEnd {}
+
+    /**
+     * At a corner.
+     *
+     * @param corner its name
+     */
+    record AtCorner(SourceText corner) implements SlashEnd {}
+  }
 
   /**
    * An edge between two corners, clockwise.

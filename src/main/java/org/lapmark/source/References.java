@@ -143,6 +143,7 @@ final class References {
     if (panel.shape() instanceof PanelSource.Stated stated) {
       corners(panel, stated.form().kind().corners());
     }
+    slashes(panel);
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
@@ -159,6 +160,44 @@ final class References {
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
       edge(notch.edge(), lines);
+    }
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      for (PanelSource.SlashEnd end : slash.stated()) {
+        if (end instanceof PanelSource.SlashEnd.OnEdge on) {
+          edge(on.edge(), lines);
+        }
+      }
+    }
+  }
+
+  private void slashes(PanelSource panel) {
+    Set<String> drawn = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.Drawn one) {
+      drawn.addAll(one.drawing().slashNames());
+    }
+    if (panel.shape() instanceof PanelSource.DrawnBySize several) {
+      several.drawings().values().forEach(one -> drawn.addAll(one.drawing().slashNames()));
+    }
+    Set<String> opened = new TreeSet<>();
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      opened.add(slash.name().text());
+      if (slash.from() == null && panel.shape() != null && !drawn.contains(slash.name().text())) {
+        reading.unknown(
+            SourceCode.SLASH_UNKNOWN, slash.name().position(), slash.name().text(), drawn);
+      }
+    }
+    for (String name : drawn) {
+      if (!opened.contains(name)) {
+        reading
+            .findings()
+            .add(
+                SourceCode.SLASH_IDLE,
+                panel.name().position(),
+                "name",
+                name,
+                "panel",
+                panel.name().text());
+      }
     }
   }
 

@@ -19,7 +19,9 @@ enum Role {
   /** A named point that is drilled or punched. */
   DRILL(true),
   /** A notch. */
-  NOTCH(true);
+  NOTCH(true),
+  /** A named line along which the panel is cut and opened to grade it. */
+  SLASH(true);
 
   private final boolean named;
 

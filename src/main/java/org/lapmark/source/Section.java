@@ -97,6 +97,7 @@ enum Section {
           "edges",
           "chains",
           "notches",
+          "slashes",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
@@ -119,6 +120,10 @@ enum Section {
   INSET(List.of("panel", "distance"), List.of()),
   /** A notch. */
   NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
+  /** A line along which a panel is cut and opened. */
+  SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
+  /** Where a slash line ends. */
+  SLASH_END(List.of(), List.of("edge", "at", "corner")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),

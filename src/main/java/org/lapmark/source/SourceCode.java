@@ -121,6 +121,14 @@ public enum SourceCode implements FindingCode {
   SEAM_UNKNOWN,
   /** A notch whose place is stated in no way, or in several. */
   NOTCH_PLACE,
+  /** Where a slash line ends is stated in no way, or in two. */
+  SLASH_END,
+  /** A word that says no end of a slash line. */
+  HINGE_UNKNOWN,
+  /** A slash line that isn't drawn and whose ends aren't stated. */
+  SLASH_UNKNOWN,
+  /** A slash line that is drawn and never opened. */
+  SLASH_IDLE(Severity.WARNING),
   /** A list that has to have something in it. */
   LIST_EMPTY,
   /** A piece number is used twice. */

@@ -9,9 +9,10 @@
  *
  * <p>In a drawing, a shape's id says what it stands for: {@code outline}, {@code grainline}, {@code
  * corner.NAME}, {@code placement.NAME}, {@code foldline.NAME}, {@code drill.NAME}, {@code
- * notch.NAME}. Where the id says nothing, a label does: an attribute {@code label} of a namespace
- * that isn't SVG's, or {@code data-name}. An attribute {@code data-X} overrides the attribute X and
- * may hold placeholders, each of which is one whole number: a sign belongs inside its braces.
+ * notch.NAME}, {@code slash.NAME}. Where the id says nothing, a label does: an attribute {@code
+ * label} of a namespace that isn't SVG's, or {@code data-name}. An attribute {@code data-X}
+ * overrides the attribute X and may hold placeholders, each of which is one whole number: a sign
+ * belongs inside its braces.
  *
  * <table>
  * <caption>What is taken from a drawing, and what isn't</caption>

@@ -1,0 +1,215 @@
+package org.lapmark.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Cubic;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * A line redrawn after it was cut into stretches and each stretch was moved. Where two stretches
+ * were moved apart, or over each other, a smooth curve replaces as much of both as it needs.
+ */
+final class Redrawing {
+  /** Gaps below this are none. */
+  static final double NOTHING = 1e-7;
+
+  /** How far from the straight line between its ends a straight line strays, in millimetres. */
+  private static final double STRAIGHT = 1e-6;
+
+  /** How much is redrawn on either side of an opening beyond the width of the opening. */
+  private static final double ASIDE = 5;
+
+  /** Where the smoother of two solutions isn't needed, in radians. */
+  private static final double SMOOTH = StrictMath.toRadians(30);
+
+  /** A curve that leaves the straight line between its ends by more than this turns back. */
+  private static final double STEEPEST = StrictMath.toRadians(60);
+
+  private static final double[] REACHES = {1, 2, 4, 0.5, 0.25, 8};
+
+  private final List<Curve> curves = new ArrayList<>();
+  private final List<Stretch> stretches = new ArrayList<>();
+  private double drawn;
+
+  /** Part of the old line and the part of the new one that stands for it, by arc lengths. */
+  private record Stretch(double from, double cut, double to, double newFrom, double newTo) {}
+
+  /**
+   * What replaces the ends of two stretches.
+   *
+   * @param left how much of the stretch before is left off, in millimetres
+   * @param right how much of the stretch after is left off
+   * @param curve the curve in between
+   */
+  record Bridge(double left, double right, Curve curve) {}
+
+  /** A place on a line, how it is moved, and how much of the line may be left off there. */
+  record Side(Path line, double at, Affine moved, double room) {}
+
+  /**
+   * A smooth curve across an opening, with the tangents of both sides where it begins and ends.
+   *
+   * @return null if there is none that doesn't turn back
+   */
+  static Bridge bridge(Side before, Side after) {
+    Point from = before.moved.apply(before.line.atLength(before.at));
+    Point to = after.moved.apply(after.line.atLength(after.at));
+    double wanted = from.distance(to) + ASIDE;
+    Bridge best = null;
+    double least = STEEPEST;
+    for (double reach : REACHES) {
+      double left = Math.min(before.room, reach * wanted);
+      double right = Math.min(after.room, reach * wanted);
+      Point start = before.moved.apply(before.line.atLength(before.at - left));
+      Point end = after.moved.apply(after.line.atLength(after.at + right));
+      Point first = before.moved.applyVector(onwards(before.line, before.at - left));
+      Point last = after.moved.applyVector(backwards(after.line, after.at + right));
+      double out = angle(first, end.minus(start));
+      double in = angle(end.minus(start), last);
+      double steepest = Math.max(Math.abs(out), Math.abs(in));
+      if (steepest < least) {
+        least = steepest;
+        best = new Bridge(left, right, curve(start, first, out, last, in, end));
+      }
+      if (steepest <= SMOOTH) {
+        break;
+      }
+    }
+    return best;
+  }
+
+  /**
+   * A cubic by its ends and tangents. Its handles are those by which a cubic comes nearest to an
+   * arc: chord / (3 cos² (turn / 4)).
+   */
+  private static Curve curve(
+      Point start, Point first, double out, Point last, double in, Point end) {
+    double chord = start.distance(end);
+    if (chord * Math.max(Math.abs(out), Math.abs(in)) < STRAIGHT) {
+      return new Line(start, end);
+    }
+    double cosine = StrictMath.cos((Math.abs(out) + Math.abs(in)) / 4);
+    double handle = chord / (3 * cosine * cosine);
+    return new Cubic(start, start.plus(first.times(handle)), end.minus(last.times(handle)), end);
+  }
+
+  private static double angle(Point from, Point to) {
+    return StrictMath.atan2(from.cross(to), from.dot(to));
+  }
+
+  /** The direction in which a line goes on from a place. */
+  static Point onwards(Path line, double at) {
+    return line.tangentAtLength(at);
+  }
+
+  /** The direction in which a line comes to a place. */
+  static Point backwards(Path line, double at) {
+    if (at <= STRAIGHT) {
+      return line.tangentAtLength(0);
+    }
+    List<Curve> before = line.part(0, at).curves();
+    return before.get(before.size() - 1).tangent(1);
+  }
+
+  /** Whether a line turns at a place by more than a degree. */
+  static boolean isKink(Path line, double at) {
+    return isKink(backwards(line, at), onwards(line, at));
+  }
+
+  static boolean isKink(Point before, Point after) {
+    return Math.abs(angle(before, after)) > StrictMath.toRadians(1);
+  }
+
+  /** The arc lengths at which a line turns by more than a degree, its ends left out. */
+  static List<Double> kinks(Path line) {
+    List<Double> kinks = new ArrayList<>();
+    double at = 0;
+    for (int i = 1; i < line.curves().size(); i++) {
+      Curve before = line.curves().get(i - 1);
+      at += before.length();
+      if (isKink(before.tangent(1), line.curves().get(i).tangent(0))) {
+        kinks.add(at);
+      }
+    }
+    return kinks;
+  }
+
+  static boolean isStraight(Path line) {
+    Point chord = line.end().minus(line.start()).unit();
+    double last = 0;
+    for (Point point : line.flattened(1e-3)) {
+      Point away = point.minus(line.start());
+      if (Math.abs(chord.cross(away)) > STRAIGHT || chord.dot(away) < last - STRAIGHT) {
+        return false;
+      }
+      last = chord.dot(away);
+    }
+    return last > 0;
+  }
+
+  /** A stretch of the old line, moved. */
+  void keep(Path line, double from, double to, Affine moved) {
+    if (to - from <= STRAIGHT) {
+      return;
+    }
+    double before = drawn;
+    for (Curve curve : line.part(from, to).curves()) {
+      add(curve.transformed(moved));
+    }
+    stretches.add(new Stretch(from, to, to, before, drawn));
+  }
+
+  /**
+   * A curve in place of a stretch that was cut.
+   *
+   * @param from where the stretch begins
+   * @param cut where it was cut
+   * @param to where it ends
+   */
+  void replace(double from, double cut, double to, Curve curve) {
+    double before = drawn;
+    add(curve);
+    stretches.add(new Stretch(from, cut, to, before, drawn));
+  }
+
+  private void add(Curve curve) {
+    drawn += curve.length();
+    int last = curves.size() - 1;
+    if (last >= 0 && curve instanceof Line line && curves.get(last) instanceof Line before) {
+      Line both = new Line(before.start(), line.end());
+      if (isStraight(new Path(List.of(before, line)))) {
+        curves.set(last, both);
+        return;
+      }
+    }
+    curves.add(curve);
+  }
+
+  /** The line as redrawn. */
+  Path path() {
+    return new Path(curves);
+  }
+
+  /**
+   * Where a place of the old line has come to.
+   *
+   * @param at its arc length on the old line
+   * @return its arc length on the new one
+   */
+  double moved(double at) {
+    for (Stretch stretch : stretches) {
+      if (at <= stretch.to || stretch == stretches.get(stretches.size() - 1)) {
+        double within =
+            at <= stretch.cut
+                ? stretch.newFrom + Math.max(0, at - stretch.from)
+                : stretch.newTo - Math.max(0, stretch.to - at);
+        return Math.max(stretch.newFrom, Math.min(stretch.newTo, within));
+      }
+    }
+    return at;
+  }
+}
