@@ -45,6 +45,7 @@ a.reference[href^="#page-"]:after { content: target-counter(attr(href), page); }
 .cover .studio { font-size: ${type.text}pt; font-weight: 700; letter-spacing: 0.4pt; margin-bottom: <#if large>16<#else>30</#if>mm; }
 .cover h1 { font-size: ${type.title}pt; font-weight: 300; line-height: 1.1; margin-bottom: 4mm; }
 .cover .size { font-size: ${type.heading - 2}pt; line-height: 1.2; margin-bottom: 8mm; }
+.cover .choices { font-size: ${type.text}pt; margin-top: -4mm; margin-bottom: 8mm; }
 .cover .summary { width: <#if large>160<#else>118</#if>mm; margin-bottom: <#if large>8<#else>14</#if>mm; }
 .cover .edition { position: absolute; left: 0; bottom: 0; width: 100%; font-size: ${type.small}pt;
   line-height: 1.5; border-top: 0.5pt solid #000; padding-top: 2.5mm; }

@@ -30,6 +30,7 @@ final class CommandRunner {
             .addSubcommand(new PublishCommand(console, workshop))
             .addSubcommand(new CheckCommand(console, workshop))
             .addSubcommand(new WalkCommand(console, workshop))
+            .addSubcommand(new GradeCommand(console, workshop))
             .setExpandAtFiles(false)
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
             .setParameterExceptionHandler((problem, given) -> usage(problem, console))

@@ -7,14 +7,15 @@ import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.SortedMap;
-import java.util.TreeMap;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Extra;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
@@ -97,6 +98,29 @@ final class PublishCommand implements Callable<Integer> {
   private boolean largePrint;
 
   @Option(
+      names = "--with-grade-report",
+      description =
+          "The grade report as well, for designer and editor: every edge by size with increments, "
+              + "and the sizes stacked on each other.")
+  private boolean gradeReport;
+
+  @Option(
+      names = "--nested",
+      description =
+          "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
+              + "paper that is made.")
+  private boolean nested;
+
+  @Option(
+      names = "--piece",
+      paramLabel = "PIECE",
+      split = ",",
+      description =
+          "Only the tiles of these pieces, by number or name, in a folder of their own; nothing "
+              + "else.")
+  private List<String> pieces = new ArrayList<>();
+
+  @Option(
       names = "--language",
       paramLabel = "TAG",
       description =
@@ -162,12 +186,27 @@ final class PublishCommand implements Callable<Integer> {
         new Request(
             sizes.stream().distinct().toList(),
             papersWanted(),
-            choicesWanted(),
+            Choices.of(choices),
             target,
-            largePrint,
-            presentation()),
+            presentation(),
+            extras(),
+            pieces.stream().distinct().toList()),
         listener);
     return Talk.end(all, console);
+  }
+
+  private Set<Extra> extras() {
+    Set<Extra> extras = new TreeSet<>();
+    if (largePrint) {
+      extras.add(Extra.LARGE_PRINT);
+    }
+    if (gradeReport) {
+      extras.add(Extra.GRADE_REPORT);
+    }
+    if (nested) {
+      extras.add(Extra.NESTED);
+    }
+    return extras;
   }
 
   private Presentation presentation() {
@@ -227,27 +266,5 @@ final class PublishCommand implements Callable<Integer> {
         .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
         .distinct()
         .toList();
-  }
-
-  private SortedMap<String, String> choicesWanted() {
-    SortedMap<String, String> wanted = new TreeMap<>();
-    for (String choice : choices) {
-      int sign = choice.indexOf('=');
-      if (sign < 1 || sign == choice.length() - 1) {
-        throw new RefusedException(
-            "‘"
-                + choice
-                + "’ doesn't say what is chosen; write it as name=choice, such as piping=no");
-      }
-      String name = choice.substring(0, sign).strip();
-      String before = wanted.put(name, choice.substring(sign + 1).strip());
-      if (before != null && !before.equals(wanted.get(name))) {
-        throw new RefusedException(
-            "two choices are given for the option ‘"
-                + name
-                + "’; publish them one after the other");
-      }
-    }
-    return wanted;
   }
 }

@@ -41,7 +41,7 @@ final class WalkCsv {
 
   static String of(List<Checked> all, List<Walk> walks) {
     StringBuilder text = new StringBuilder();
-    append(text, HEAD);
+    Csv.append(text, HEAD);
     for (int i = 0; i < walks.size(); i++) {
       for (GradedPattern pattern : walks.get(i).patterns()) {
         for (WalkedSeam seam : pattern.seams()) {
@@ -56,7 +56,7 @@ final class WalkCsv {
                   row -> {
                     List<String> cells = new ArrayList<>(lead);
                     cells.addAll(row);
-                    append(text, cells);
+                    Csv.append(text, cells);
                   });
         }
       }
@@ -170,18 +170,5 @@ final class WalkCsv {
 
   private static String mm(double value) {
     return Millimetres.hundredths(value);
-  }
-
-  private static void append(StringBuilder text, List<String> cells) {
-    text.append(cells.stream().map(WalkCsv::cell).collect(Collectors.joining(","))).append("\r\n");
-  }
-
-  /** A cell that a spreadsheet takes for a text, where it is one. */
-  private static String cell(String value) {
-    String plain = Visible.text(value);
-    if (plain.matches("[=+@-].*") && !plain.matches("-?[0-9.]+")) {
-      plain = "'" + plain;
-    }
-    return plain.matches("[^\",]*") ? plain : '"' + plain.replace("\"", "\"\"") + '"';
   }
 }

@@ -134,7 +134,7 @@ final class WalkText {
                 tab.name()));
       }
     }
-    table(text, rows, List.of(false, true, true, true, true, false, false));
+    Columns.append(text, INDENT, rows, List.of(false, true, true, true, true, false, false));
   }
 
   private static List<String> row(
@@ -169,30 +169,10 @@ final class WalkText {
                   ? "by " + Millimetres.brief(line.difference())
                   : ""));
     }
-    table(text, rows, List.of(true, false, false, true, false, false, false));
+    Columns.append(text, INDENT, rows, List.of(true, false, false, true, false, false, false));
   }
 
   private static String place(SeamMark mark) {
     return Millimetres.hundredths(mark.at());
-  }
-
-  /** Columns as wide as their widest cell, numbers to the right. */
-  private static void table(StringBuilder text, List<List<String>> rows, List<Boolean> right) {
-    List<List<String>> shown =
-        rows.stream().map(row -> row.stream().map(Visible::text).toList()).toList();
-    for (List<String> row : shown) {
-      StringBuilder line = new StringBuilder(INDENT);
-      for (int column = 0; column < row.size(); column++) {
-        int at = column;
-        int width = shown.stream().mapToInt(other -> Visible.width(other.get(at))).max().orElse(0);
-        if (width == 0) {
-          continue;
-        }
-        String cell = row.get(column);
-        String space = " ".repeat(width - Visible.width(cell));
-        line.append(right.get(column) ? space + cell : cell + space).append("  ");
-      }
-      text.append(line.toString().stripTrailing()).append('\n');
-    }
   }
 }

@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.panel.NotchSet;
 import org.lapmark.seam.SeamMark;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.seam.WalkedSeam;
@@ -31,11 +32,24 @@ final class WalkWords {
   static String mark(SeamMark mark) {
     String what =
         switch (mark.kind()) {
-          case NOTCH -> mark.count() == 2 ? "double notch" : "notch";
+          case NOTCH -> notch(mark);
           case JOIN -> "join";
           case TAB -> "tab";
+          case DART -> "dart or pleat";
         };
     return what + " " + mark.name();
+  }
+
+  private static String notch(SeamMark mark) {
+    if (!mark.set().agrees(NotchSet.of(mark.count()))) {
+      return "set of " + mark.count() + " notches";
+    }
+    return switch (mark.count()) {
+      case 1 -> "notch";
+      case 2 -> "double notch";
+      case 3 -> "triple notch";
+      default -> mark.count() + " notches";
+    };
   }
 
   static String verdict(boolean agrees) {

@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.SortedMap;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -22,6 +23,10 @@ interface Workshop {
   /** Evaluates folders in the sizes wanted, or in all, so that their seams can be walked. */
   List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException;
 
+  /** Evaluates folders with some choices in the sizes wanted, or in all, to compare the sizes. */
+  List<Walk> grade(List<Path> folders, List<String> sizes, SortedMap<String, String> choices)
+      throws IOException;
+
   /** The program's own. */
   final class Real implements Workshop {
     @Override
@@ -39,6 +44,13 @@ interface Workshop {
     @Override
     public List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException {
       return publisher(null).walk(folders, sizes);
+    }
+
+    @Override
+    public List<Walk> grade(
+        List<Path> folders, List<String> sizes, SortedMap<String, String> choices)
+        throws IOException {
+      return publisher(null).grade(folders, sizes, choices);
     }
 
     private static Publisher publisher(Path templates) throws IOException {

@@ -24,6 +24,7 @@ import org.lapmark.measure.Value;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.text.Markup;
 import org.lapmark.wording.Wording;
 
 /** What a companion lists before its steps: what to know, what to buy, what to cut. */
@@ -55,6 +56,12 @@ final class CompanionLists {
 
   private List<Map<String, Object>> before() {
     List<Map<String, Object>> facts = new ArrayList<>();
+    for (Chosen chosen : Chosen.in(first, wording)) {
+      Markup choice = new Markup();
+      choice.text(chosen.choice());
+      String known = chosen.text() == null ? "" : ". " + sizes.html(chosen.text());
+      facts.add(fact(chosen.label(), choice + known));
+    }
     facts.add(fact(wording.text("companion.before.allowances"), allowances()));
     MakingSource making = sizes.source().making();
     making

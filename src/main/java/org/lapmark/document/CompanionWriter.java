@@ -98,7 +98,13 @@ public final class CompanionWriter {
     model.put("copyright", sizes.html(masthead.copyright()));
     model.put("note", sizes.html(masthead.note()));
     model.put("program", Program.name());
-    model.put("memory", source.folder() + " " + masthead.edition().text());
+    boolean every = sizes.names().size() == source.sizes().sizes().size();
+    model.put(
+        "memory",
+        source.folder()
+            + " "
+            + masthead.edition().text()
+            + (every ? "" : " " + String.join(" ", sizes.names())));
     model.put("units", CompanionUnits.chosen(masthead.form()).id());
     model.put("sizes", sizes.names());
     model.put("typical", sizes.names().get(sizes.typical()));

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
@@ -18,8 +19,10 @@ import org.lapmark.figure.Figure;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.lay.ClothPlan;
+import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
@@ -33,6 +36,7 @@ import org.lapmark.wording.Wording;
  */
 public final class DocumentWriter {
   private static final String TEMPLATE = "document/pages.ftlh";
+  private static final String GRADE_REPORT = "document/grade-report.ftlh";
 
   /** A first guess at how many pages lie before the tiles; a wrong one costs a second setting. */
   private static final int USUAL_FRONT_PAGES = 20;
@@ -292,10 +296,59 @@ public final class DocumentWriter {
                 sizes.runs(TextPages::note)));
     model.putAll(title);
     model.put("by", records.map(sizes.build(typical.pattern().variant().size())));
+    String names =
+        manuals.stream()
+            .map(one -> one.pattern().variant().size())
+            .collect(Collectors.joining(wording.text("list.between")));
+    boolean every = manuals.size() == typical.pattern().source().sizes().sizes().size();
+    model.put("every", every);
     try (PdfBook book =
         book(
-            typical.pattern(), wording, styles, "document.sizes-title", "document.sizes-subject")) {
+            typical.pattern(),
+            names,
+            wording,
+            styles,
+            every ? "document.sizes-title" : "document.some-title",
+            every ? "document.sizes-subject" : "document.some-subject")) {
       setTextPages(book, manual, plan, null, wording, styles, 0, 0, model);
+      number(book, paper, wording, index -> true);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** What is chosen in a document with options. */
+  private record Choices(List<Chosen.Printed> choices) {}
+
+  /**
+   * The grade report, for designer and editor: every edge by size with its increments, and the nest
+   * of sizes of every panel.
+   *
+   * @param patterns the pattern in each size, in the order of the size table, with the same choices
+   * @param paper the paper
+   * @param styles the look of drawings
+   * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when there is no pattern
+   */
+  public byte[] gradeReport(List<GradedPattern> patterns, Paper paper, StyleSheet styles) {
+    GradeReport report = GradeReport.of(patterns);
+    Masthead masthead = patterns.get(0).source().masthead();
+    Wording wording = wording(masthead.language());
+    Pictures pictures = new Pictures();
+    GradePages pages =
+        GradePages.of(
+            report, wording, styles, lettering(), pictures, paper.width() - 2 * TEXT_MARGIN);
+    Map<String, Object> model = new LinkedHashMap<>();
+    model.put("grade", new RecordModel(glyphs).map(pages));
+    model.put("language", masthead.language().toLanguageTag());
+    model.put("title", glyphs.printable(masthead.title().text()));
+    model.put("studio", glyphs.printable(masthead.studio().text()));
+    model.put("edition", glyphs.printable(masthead.edition().text()));
+    model.put("page", Map.of("width", paper.width(), "height", paper.height()));
+    try (PdfBook book =
+        book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
+      HtmlPages.render(book, engine.fill(GRADE_REPORT, model, wording), pictures.drawings(), 0);
       number(book, paper, wording, index -> true);
       return book.save();
     } catch (IOException e) {
@@ -350,12 +403,54 @@ public final class DocumentWriter {
     }
   }
 
+  /**
+   * The tiles of all sizes stacked, each size a layer: all sizes on at first, what the plan hides
+   * off.
+   *
+   * @param pattern the pattern in any of the sizes
+   * @param plan the tiles and layers
+   * @param planner drew them
+   * @return a PDF/A-3a and PDF/UA-1 file
+   * @throws IllegalArgumentException when the plan has no tiles
+   */
+  public byte[] nested(GradedPattern pattern, NestedPlan plan, SheetPlanner planner) {
+    if (plan.sheet().tiles().isEmpty()) {
+      throw new IllegalArgumentException("a plan without tiles");
+    }
+    Wording wording = planner.wording();
+    try (PdfBook book =
+        book(
+            pattern,
+            plan.sizes(),
+            wording,
+            planner.styles(),
+            "document.nested-title",
+            "document.nested-subject")) {
+      book.layers(plan.layers(), plan.hidden());
+      appendTiles(book, plan.sheet(), wording);
+      number(book, plan.sheet().paper(), wording, index -> false);
+      return book.save();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   private PdfBook book(
       GradedPattern pattern, Wording wording, StyleSheet styles, String titleKey, String subjectKey)
       throws IOException {
+    return book(pattern, pattern.variant().size(), wording, styles, titleKey, subjectKey);
+  }
+
+  private PdfBook book(
+      GradedPattern pattern,
+      String size,
+      Wording wording,
+      StyleSheet styles,
+      String titleKey,
+      String subjectKey)
+      throws IOException {
     Masthead masthead = pattern.source().masthead();
-    Map<String, String> names =
-        Map.of("title", masthead.title().text(), "size", pattern.variant().size());
+    Map<String, String> names = Map.of("title", masthead.title().text(), "size", size);
     Imprint imprint =
         new Imprint(
             glyphs.printable(wording.text(titleKey, names)),
@@ -417,6 +512,12 @@ public final class DocumentWriter {
     RecordModel records = new RecordModel(glyphs);
     Map<String, Object> model = records.map(builder.build(cover, map, before + 1, before == 0));
     model.putAll(records.map(pages));
+    model.putAll(
+        records.map(
+            new Choices(
+                Chosen.in(manual.pattern(), wording).stream()
+                    .map(one -> one.printed(manual.pattern(), wording, manual.form()))
+                    .toList())));
     model.putAll(ofSizes);
     model.put("large", manual.look() == Look.LARGE_PRINT);
     String pieces = builder.piecesInWords();

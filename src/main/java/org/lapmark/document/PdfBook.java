@@ -8,6 +8,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Calendar;
 import java.util.HexFormat;
+import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import org.apache.pdfbox.cos.COSArray;
@@ -71,6 +72,11 @@ final class PdfBook implements Closeable {
 
   int pageCount() {
     return document.getNumberOfPages();
+  }
+
+  /** Makes layers, in their order, some of them off at first. */
+  void layers(List<String> names, List<String> off) {
+    layers.declare(names, off);
   }
 
   /** Adds a drawing as a page of its own size at the end. */

@@ -198,7 +198,7 @@ final class PdfCanvas {
 
   private void group(Item.Group group, Affine map) throws IOException {
     if (group.layer() != null) {
-      out.beginMarkedContent(COSName.OC, layers.layer(group.layer()));
+      out.beginMarkedContent(COSName.OC, layers.of(group.layer(), group.otherLayers()));
     }
     if (group.clip() != null) {
       out.saveGraphicsState();

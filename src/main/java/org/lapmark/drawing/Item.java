@@ -48,13 +48,28 @@ public sealed interface Item {
    * @param clip a closed path in the coordinates outside the map, or null for none
    * @param map what is applied to the items
    * @param layer the name of the layer they belong to, or null
+   * @param otherLayers further layers they belong to: they are seen as long as any of all is on
    * @param items the items, in the map's own coordinates
    */
-  record Group(Path clip, Affine map, String layer, List<Item> items) implements Item {
-    /** Copies the list. */
+  record Group(Path clip, Affine map, String layer, List<String> otherLayers, List<Item> items)
+      implements Item {
+    /** Copies the lists. */
     public Group {
       Objects.requireNonNull(map);
+      otherLayers = List.copyOf(otherLayers);
       items = List.copyOf(items);
+    }
+
+    /**
+     * A group of one layer or none.
+     *
+     * @param clip a closed path in the coordinates outside the map, or null for none
+     * @param map what is applied to the items
+     * @param layer the name of the layer they belong to, or null
+     * @param items the items, in the map's own coordinates
+     */
+    public Group(Path clip, Affine map, String layer, List<Item> items) {
+      this(clip, map, layer, List.of(), items);
     }
   }
 

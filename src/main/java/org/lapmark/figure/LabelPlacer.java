@@ -246,20 +246,25 @@ final class LabelPlacer {
       if (kept.size() == CANDIDATES) {
         break;
       }
-      boolean fresh =
-          kept.size() < 12
-              || kept.stream()
-                  .noneMatch(
-                      other ->
-                          other.lines.size() == candidate.lines.size()
-                              && Math.abs(other.box.minX() - candidate.box.minX()) < 2.9
-                              && Math.abs(other.box.minY() - candidate.box.minY()) < 2.9);
-      if (fresh && !covered(candidate)) {
+      if ((kept.size() < 12 || fresh(candidate, kept)) && !covered(candidate)) {
         kept.add(priced(candidate));
       }
     }
     kept.sort(Comparator.comparingDouble(Placed::cost));
     return kept;
+  }
+
+  /** Whether no other place of as many lines is nearly the same. Asked some thousand times. */
+  private static boolean fresh(Placed candidate, List<Placed> kept) {
+    for (int i = 0; i < kept.size(); i++) {
+      Placed other = kept.get(i);
+      if (Math.abs(other.box.minX() - candidate.box.minX()) < 2.9
+          && Math.abs(other.box.minY() - candidate.box.minY()) < 2.9
+          && other.lines.size() == candidate.lines.size()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private boolean covered(Placed placed) {

@@ -34,7 +34,11 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
-  /** A panel that is to be smaller than another by less than nothing. */
+  /** A line that is too short, or rounder than a half circle. */
+  STYLE_LINE_BOW,
+  /** A line that begins or ends beyond its edge. */
+  STYLE_LINE_BEYOND_EDGE,
+  /** A panel that is to be smaller or larger than another by less than nothing. */
   INSET_NEGATIVE,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
@@ -84,6 +88,18 @@ public enum GradeCode implements FindingCode {
   SOLVE_TOLERANCE,
   /** No value between the bounds makes the condition true. */
   SOLVE_NO_SOLUTION,
+  /** A corner that is neither where an edge begins nor where it ends. */
+  MARK_TOWARDS,
+  /** A mark before its edge's or line's start or past its end. */
+  MARK_BEYOND_EDGE,
+  /** A number of marks in a row that isn't one. */
+  MARK_COUNT,
+  /** A line for a row of marks that the panel doesn't have. */
+  MARK_LINE_UNKNOWN,
+  /** A match point that nothing lies on. */
+  MATCH_POINT_ALONE(Severity.WARNING),
+  /** Left and right copies that can be sewn to each other's partners. */
+  SEAM_SIDES_SWAPPED(Severity.WARNING),
   /** Several values make the condition true. */
   SOLVE_SEVERAL(Severity.WARNING);
 

@@ -66,6 +66,7 @@ public final class Grader {
                 attempt(() -> scope.panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
     List<Piece> pieces = pieces();
+    MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return new GradedPattern(source, variant, measures, panels, pieces, seams(pieces), scope);
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Path;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.Joint;
@@ -74,7 +75,7 @@ final class JointFinder {
     List<Edge> ring = panel.edges();
     List<String> names = ring.stream().map(Edge::name).toList();
     boolean atLineEnd = asSewnLast == stretch.clockwise();
-    double whole = panel.line(stretch.line()).length();
+    double whole = ClosedLine.of(panel, stretch.line()).length();
     List<String> edges = stretch.edges();
     if (atLineEnd) {
       if (stretch.to() < whole - Path.JOIN_TOLERANCE) {

@@ -11,8 +11,10 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
+import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.EaseSpread;
 import org.lapmark.seam.NotchMatching;
@@ -48,25 +50,32 @@ final class NotchFactory {
    * @throws FindingException when they can't be placed
    */
   List<Mark.Notch> notches(Panel panel, NotchSource source) {
-    Path line = PatternScope.edge(panel, source.edge());
     NotchPlace place = source.place();
     List<Mark.Notch> notches = new ArrayList<>();
+    if (place instanceof NotchPlace.Drawn) {
+      // It is a mark of the drawing.
+      return notches;
+    }
+    ClosedLine line = MarkFactory.closed(panel, source.edge());
+    NotchSet set = MarkFactory.set(scope, source);
     if (place instanceof NotchPlace.At at) {
-      notches.add(at(panel, source, line, at));
+      notches.add(at(panel, source, line, at, set));
     } else if (place instanceof NotchPlace.Every every) {
       for (double along : every(line.length(), every)) {
-        notches.add(onEdge(panel, source.edge().text(), along, source.count()));
+        notches.add(onEdge(panel, source.edge().text(), along, set));
       }
     } else if (place instanceof NotchPlace.NearCorner near) {
-      double along = line.nearestLength(PatternScope.corner(panel, near.corner()));
-      notches.add(onEdge(panel, source.edge().text(), along, source.count()));
+      Path drawn = PatternScope.edge(panel, source.edge());
+      double along = drawn.nearestLength(PatternScope.corner(panel, near.corner()));
+      notches.add(onDrawn(panel, source.edge().text(), along, set));
     } else if (place instanceof NotchPlace.FromSeam from) {
       notches.addAll(fromSeam(panel, source, from));
     }
     return notches;
   }
 
-  private Mark.Notch at(Panel panel, NotchSource source, Path line, NotchPlace.At place) {
+  private Mark.Notch at(
+      Panel panel, NotchSource source, ClosedLine line, NotchPlace.At place, NotchSet set) {
     double at = SeamAssembler.along(scope, place.at(), line.length());
     if (at < 0 || at > line.length() + Path.JOIN_TOLERANCE) {
       throw new FindingException(
@@ -82,7 +91,7 @@ final class NotchFactory {
               "size",
               variant.size()));
     }
-    return onEdge(panel, source.edge().text(), at, source.count());
+    return onEdge(panel, source.edge().text(), at, set);
   }
 
   private List<Double> every(double length, NotchPlace.Every every) {
@@ -113,14 +122,19 @@ final class NotchFactory {
     return places;
   }
 
-  /** A place on an edge or chain as a notch of the edge it falls on. */
-  private static Mark.Notch onEdge(Panel panel, String line, double along, int count) {
+  /** A place on an edge or chain as sewn, as a notch of the edge it falls on. */
+  private static Mark.Notch onEdge(Panel panel, String line, double along, NotchSet set) {
+    return onDrawn(panel, line, ClosedLine.of(panel, line).open(along), set);
+  }
+
+  /** A place on an edge or chain as drawn, as a notch of the edge it falls on. */
+  private static Mark.Notch onDrawn(Panel panel, String line, double along, NotchSet set) {
     List<String> edges = panel.chains().getOrDefault(line, List.of(line));
     double at = along;
     for (String name : edges) {
       double length = panel.line(name).length();
       if (at <= length || name.equals(edges.get(edges.size() - 1))) {
-        return new Mark.Notch(name, Math.min(at, length), count);
+        return new Mark.Notch(name, Math.min(at, length), set);
       }
       at -= length;
     }
@@ -169,9 +183,11 @@ final class NotchFactory {
         if (isMarked(known, at)) {
           continue;
         }
-        int count = mark.kind() == SeamMark.Kind.NOTCH ? mark.count() : joinCount(mark, source);
-        known.add(new SeamMark(SeamMark.Kind.NOTCH, at, count, source.edge().text()));
-        place(own, seam, side, at, panel, edges, count)
+        NotchSet set =
+            (mark.kind() == SeamMark.Kind.NOTCH ? mark.set() : NotchSet.of(joinCount(mark, source)))
+                .cut(source.cut());
+        known.add(new SeamMark(SeamMark.Kind.NOTCH, at, set, source.edge().text()));
+        place(own, seam, side, at, panel, edges, set)
             .ifPresent(notch -> placed.put(notch.edge() + " " + notch.at(), notch));
       }
     }
@@ -222,7 +238,7 @@ final class NotchFactory {
       double at,
       Panel panel,
       List<String> edges,
-      int count) {
+      NotchSet set) {
     List<Double> lengths = assembler.lengths(seam, side);
     double whole = lengths.stream().mapToDouble(Double::doubleValue).sum();
     double left = assembler.start(seam, side, whole) + at;
@@ -236,7 +252,7 @@ final class NotchFactory {
       boolean last = i == stretches.size() - 1;
       if (left < length - Path.JOIN_TOLERANCE || last) {
         return stretch.isPresent() && stretch.get().panel().name().equals(panel.name())
-            ? onOutline(panel, stretch.get(), left, edges, count)
+            ? onOutline(panel, stretch.get(), left, edges, set)
             : Optional.empty();
       }
       left = Math.max(0, left - length);
@@ -249,9 +265,10 @@ final class NotchFactory {
    * there; where it goes on smoothly, the notch belongs to the edge that begins.
    */
   private static Optional<Mark.Notch> onOutline(
-      Panel panel, SeamAssembler.Stretch stretch, double sewn, List<String> edges, int count) {
+      Panel panel, SeamAssembler.Stretch stretch, double sewn, List<String> edges, NotchSet set) {
     double along = Math.max(0, stretch.onLine(Math.min(sewn, stretch.length())));
-    Mark.Notch notch = onEdge(panel, stretch.line(), along, count);
+    NotchSet clockwise = stretch.clockwise() ? set : set.reversed();
+    Mark.Notch notch = onEdge(panel, stretch.line(), along, clockwise);
     List<Edge> ring = panel.edges();
     int index = 0;
     while (!ring.get(index).name().equals(notch.edge())) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -16,17 +17,16 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
 import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.Inset;
 import org.lapmark.source.PanelSource.Rectangle;
 import org.lapmark.source.PanelSource.SizeDrawing;
 import org.lapmark.source.PanelSource.Stated;
@@ -37,12 +37,14 @@ final class PanelFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final Findings findings;
+  private final MarkFactory marks;
   private final SlashFactory slashes;
 
   PanelFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
+    this.marks = new MarkFactory(scope, variant, this);
     this.slashes = new SlashFactory(scope, variant, this);
   }
 
@@ -54,9 +56,36 @@ final class PanelFactory {
    * @throws FindingException when it can't be built
    */
   Panel build(PanelSource source) {
+    return build(source, scope::shape, false);
+  }
+
+  /**
+   * The same from given panels where the panel is derived.
+   *
+   * @param source the panel as stated
+   * @param originals the panels that others are derived from, by where they are named
+   * @param telling whether to report what should be known about marks that follow
+   * @return the panel
+   * @throws FindingException when it can't be built
+   */
+  Panel build(PanelSource source, Function<SourceText, Panel> originals, boolean telling) {
     try {
-      Panel panel = shape(source.name().text(), source);
-      return isDrawn(source) ? panel : slashes.opened(panel, source, Map.of());
+      Panel panel;
+      if (source.shape() instanceof PanelSource.Derived derived) {
+        panel =
+            new DerivedPanels(scope, variant, originals, telling ? findings : new Findings())
+                .build(source.name(), derived.how());
+        panel = PanelDerivation.named(panel, edges(source), chains(source));
+      } else {
+        panel = shape(source.name().text(), source);
+      }
+      if (!isDrawn(source)) {
+        panel = slashes.opened(panel, source, Map.of());
+      }
+      if (source.stackOn() != null) {
+        PatternScope.corner(panel, source.stackOn());
+      }
+      return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
@@ -91,9 +120,6 @@ final class PanelFactory {
           scope.positiveLength(strip.length()),
           strip.bias());
     }
-    if (source.shape() instanceof Inset inset) {
-      return PanelBuilder.inset(name, scope.shape(inset.panel()), distance(inset.distance()));
-    }
     if (source.shape() instanceof Stated stated) {
       return new StatedPanels(scope, variant)
           .shape(stated)
@@ -107,21 +133,6 @@ final class PanelFactory {
       return drawn(name, source, new Drawn(drawing.drawing(), null, null));
     }
     return drawn(name, source, (Drawn) source.shape());
-  }
-
-  private double distance(Formula formula) {
-    double distance = scope.length(formula);
-    if (distance < 0) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.INSET_NEGATIVE,
-              formula.text().position(),
-              "value",
-              Rounded.hundredth(distance),
-              "size",
-              variant.size()));
-    }
-    return distance;
   }
 
   private static Map<String, CornerPair> edges(PanelSource source) {
@@ -164,13 +175,7 @@ final class PanelFactory {
       lines.put(line.getKey(), line.getValue().transformed(scaling));
     }
     return slashes.opened(
-        marked(cut(name, source, shapes, scaling), shapes, scaling), source, lines);
-  }
-
-  private static Panel marked(Panel panel, PanelDrawing.Shapes shapes, Affine scaling) {
-    List<Mark> marks = new ArrayList<>(panel.marks());
-    shapes.notches().forEach(at -> marks.add(drawnNotch(panel, scaling.apply(at))));
-    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
+        marks.drawn(cut(name, source, shapes, scaling), source, shapes, scaling), source, lines);
   }
 
   private static Panel cut(
@@ -219,21 +224,11 @@ final class PanelFactory {
         .foldLines()
         .forEach((name, path) -> marks.add(new Mark.FoldLine(name, path.transformed(scaling))));
     shapes
+        .styleLines()
+        .forEach((name, path) -> marks.add(new Mark.StyleLine(name, path.transformed(scaling))));
+    shapes
         .drillPoints()
         .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
     return marks;
-  }
-
-  private static Mark drawnNotch(Panel panel, Point at) {
-    double along = panel.outline().nearestLength(at);
-    for (Edge edge : panel.edges()) {
-      double length = edge.path().length();
-      if (along <= length) {
-        return new Mark.Notch(edge.name(), along, 1);
-      }
-      along -= length;
-    }
-    Edge last = panel.edges().get(panel.edges().size() - 1);
-    return new Mark.Notch(last.name(), last.path().length(), 1);
   }
 }

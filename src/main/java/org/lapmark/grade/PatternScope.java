@@ -20,6 +20,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -238,19 +239,45 @@ final class PatternScope implements Scope {
    * @throws DemandGraph.Unavailable when it can't be drawn
    */
   Panel panel(SourceText name) {
+    return marked(name, true);
+  }
+
+  private Panel marked(SourceText name, boolean fromSeams) {
     Panel shape = shape(name);
     String text = name.text();
     return (Panel)
         graph.demand(
-            "the marks of panel " + text,
+            "the marks of panel " + text + (fromSeams ? "" : " without those from seams"),
             name.position(),
             () -> {
-              List<Mark> marks = new ArrayList<>(shape.marks());
+              List<Mark> marks = new ArrayList<>(taken(shape, fromSeams));
               for (NotchSource notch : presence.of(panels.get(text)).notches()) {
-                marks.addAll(stated(shape, notch));
+                if (fromSeams || !NotchFactory.isFromSeam(notch)) {
+                  marks.addAll(stated(shape, notch));
+                }
               }
               return new Panel(text, shape.edges(), shape.chains(), marks);
             });
+  }
+
+  /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
+  @SuppressWarnings("unchecked")
+  private List<Mark> taken(Panel shape, boolean fromSeams) {
+    PanelSource source = panels.get(shape.name());
+    if (!(source.shape() instanceof PanelSource.Derived)) {
+      return shape.marks();
+    }
+    return (List<Mark>)
+        graph.demand(
+            "the marks that panel "
+                + shape.name()
+                + " takes over"
+                + (fromSeams ? "" : " without those from seams"),
+            source.name().position(),
+            () ->
+                factory
+                    .build(presence.of(source), panel -> marked(panel, fromSeams), fromSeams)
+                    .marks());
   }
 
   /**
@@ -286,7 +313,7 @@ final class PatternScope implements Scope {
 
   private List<Mark.Notch> notches(Panel shape, List<String> edges, boolean fromSeams) {
     List<Mark.Notch> found = new ArrayList<>();
-    for (Mark mark : shape.marks()) {
+    for (Mark mark : taken(shape, fromSeams)) {
       if (mark instanceof Mark.Notch notch) {
         found.add(notch);
       }
@@ -326,17 +353,11 @@ final class PatternScope implements Scope {
     return panels.get(name);
   }
 
-  /**
-   * The stitching line that a reference {@code panel.edge} names.
-   *
-   * @param reference the reference
-   * @return the path
-   * @throws FindingException when it leads nowhere
-   */
-  Path edge(SourceText reference) {
+  /** The line that a reference {@code panel.edge} names, its darts and pleats closed. */
+  private ClosedLine closed(SourceText reference) {
     int dot = reference.text().indexOf('.');
     Panel panel = shape(reference.part(0, dot));
-    return edge(panel, reference.part(dot + 1, reference.text().length()));
+    return MarkFactory.closed(panel, reference.part(dot + 1, reference.text().length()));
   }
 
   static Path edge(Panel panel, SourceText name) {
@@ -364,7 +385,7 @@ final class PatternScope implements Scope {
     return switch (function.text()) {
       case "length" -> {
         require(dot >= 0, function, first, "edge");
-        yield Value.Quantity.length(edge(first).length());
+        yield Value.Quantity.length(closed(first).length());
       }
       case "distance" -> {
         Point from = corner(function, first);
@@ -432,7 +453,7 @@ final class PatternScope implements Scope {
     }
   }
 
-  private static FindingException fault(
+  static FindingException fault(
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
     all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));

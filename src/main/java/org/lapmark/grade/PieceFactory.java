@@ -18,6 +18,7 @@ import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
+import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
@@ -175,8 +176,9 @@ final class PieceFactory {
   private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {
     PanelSource source = scope.panelSource(panel.name());
     boolean bias = false;
-    while (source.shape() instanceof PanelSource.Inset inset) {
-      source = scope.panelSource(inset.panel().text());
+    while (source.shape() instanceof PanelSource.Derived derived
+        && staysARectangle(derived.how())) {
+      source = scope.panelSource(derived.how().panel().text());
     }
     if (source.shape() instanceof PanelSource.Strip strip) {
       bias = strip.bias();
@@ -197,5 +199,9 @@ final class PieceFactory {
       }
     }
     return Optional.of(new StatedSize(width, height, bias));
+  }
+
+  private static boolean staysARectangle(DerivedSource how) {
+    return how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored;
   }
 }

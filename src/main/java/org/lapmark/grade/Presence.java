@@ -81,7 +81,10 @@ final class Presence {
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),
-        kept(panel.slashes(), slash -> slash.name().position()));
+        kept(panel.slashes(), slash -> slash.name().position()),
+        panel.stackOn(),
+        panel.styleLines(),
+        kept(panel.marks(), mark -> mark.name().position()));
   }
 
   /**

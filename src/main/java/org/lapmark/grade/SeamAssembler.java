@@ -9,12 +9,15 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
+import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
@@ -173,7 +176,7 @@ final class SeamAssembler {
     }
     Panel panel = scope.shape(text.part(0, dot));
     SourceText edge = text.part(dot + 1, text.text().length());
-    double whole = PatternScope.edge(panel, edge).length();
+    double whole = MarkFactory.closed(panel, edge).length();
     double from = member.from() == null ? 0 : along(member.from(), whole);
     double to = member.to() == null ? whole : along(member.to(), whole);
     if (!(from >= -Path.JOIN_TOLERANCE
@@ -205,16 +208,18 @@ final class SeamAssembler {
   }
 
   private SeamPart part(Member member, Stretch stretch) {
-    Path line = stretch.panel().line(stretch.line());
-    boolean whole = stretch.from() == 0 && stretch.to() == line.length();
+    ClosedLine closed = ClosedLine.of(stretch.panel(), stretch.line());
+    Path line = closed.path();
+    boolean whole = stretch.from() == 0 && stretch.to() == closed.length();
     Path path = whole ? line : line.part(stretch.from(), stretch.to());
     List<SeamPart.Notch> sewn = new ArrayList<>();
     List<String> edges = stretch.edges();
     for (Mark.Notch notch : notches.apply(stretch.panel(), edges)) {
-      double at = before(stretch.panel(), edges, notch.edge()) + notch.at();
+      double at = closed.closed(before(stretch.panel(), edges, notch.edge()) + notch.at());
       if (at >= stretch.from() && at <= stretch.to()) {
         double along = stretch.clockwise() ? at - stretch.from() : stretch.to() - at;
-        sewn.add(new SeamPart.Notch(along, notch.count()));
+        NotchSet set = stretch.clockwise() ? notch.set() : notch.set().reversed();
+        sewn.add(new SeamPart.Notch(along, set));
       }
     }
     sewn.sort(java.util.Comparator.comparingDouble(SeamPart.Notch::at));
@@ -233,7 +238,31 @@ final class SeamAssembler {
         stretch.length(),
         all,
         sewn,
-        member.notch());
+        member.notch(),
+        folds(stretch, closed));
+  }
+
+  /** The darts and pleats of a stretch, in the order of sewing. */
+  private static Optional<SeamPart.Folds> folds(Stretch stretch, ClosedLine closed) {
+    List<Double> at =
+        closed.closings().stream()
+            .filter(one -> one >= stretch.from() && one <= stretch.to())
+            .map(one -> stretch.clockwise() ? one - stretch.from() : stretch.to() - one)
+            .sorted()
+            .toList();
+    if (closed.closings().isEmpty()) {
+      return Optional.empty();
+    }
+    Path drawn = stretch.panel().line(stretch.line());
+    Optional<Point> first = stretch.from() == 0 ? Optional.of(drawn.start()) : Optional.empty();
+    Optional<Point> last =
+        stretch.to() >= closed.length() - Path.JOIN_TOLERANCE
+            ? Optional.of(drawn.end())
+            : Optional.empty();
+    return Optional.of(
+        stretch.clockwise()
+            ? new SeamPart.Folds(at, first, last)
+            : new SeamPart.Folds(at, last, first));
   }
 
   /** The length of a line's edges before one of them. */

@@ -20,6 +20,7 @@ final class SeamWalker {
   private final Findings findings;
   private final SeamAssembler assembler;
   private final JointFinder joints;
+  private final SwapCheck swaps;
 
   /**
    * Prepares the walk.
@@ -38,6 +39,7 @@ final class SeamWalker {
     this.findings = findings;
     this.assembler = new SeamAssembler(scope, variant, scope::notches, SeamAllowances.of(pieces));
     this.joints = new JointFinder(assembler, seams);
+    this.swaps = new SwapCheck(pieces);
   }
 
   /**
@@ -73,6 +75,7 @@ final class SeamWalker {
     }
     for (int side = 1; side < sides.size(); side++) {
       notches(source, seam, side);
+      swapped(source, seam, side);
     }
     allowances(source, seam);
     corners(source, seam);
@@ -144,6 +147,18 @@ final class SeamWalker {
     if (seam.matchNotches()) {
       matching.first().forEach(mark -> alone(source, mark, 1));
       matching.second().forEach(mark -> alone(source, mark, side + 1));
+    }
+  }
+
+  private void swapped(SeamSource source, WalkedSeam seam, int side) {
+    if (swaps.isSwappable(seam, side)) {
+      report(
+          GradeCode.SEAM_SIDES_SWAPPED,
+          source,
+          "first",
+          String.join(", ", seam.sides().get(0).members()),
+          "second",
+          String.join(", ", seam.sides().get(side).members()));
     }
   }
 

@@ -29,6 +29,7 @@ final class Moved {
     }
     Item.Group group = (Item.Group) item;
     Path clip = group.clip() == null ? null : group.clip().transformed(shift);
-    return new Item.Group(clip, shift.after(group.map()), group.layer(), group.items());
+    return new Item.Group(
+        clip, shift.after(group.map()), group.layer(), group.otherLayers(), group.items());
   }
 }

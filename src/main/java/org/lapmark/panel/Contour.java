@@ -120,7 +120,33 @@ final class Contour {
       throw PanelCode.INSET_FALLS_APART.exception(
           "panel", panel.name(), "distance", distance, "parts", loops.size());
     }
-    List<Run> runs = runs(loops.get(0));
+    return edges(panel, loops.get(0));
+  }
+
+  /** The edges of a panel moved outwards, each by its own distance. */
+  static List<Edge> outsetEdges(Panel panel, Map<String, Double> distances) {
+    List<Offset.Side> sides = new ArrayList<>();
+    for (Edge edge : panel.edges()) {
+      sides.add(new Offset.Side(edge.path(), distances.get(edge.name())));
+    }
+    if (sides.stream().allMatch(side -> side.distance() == 0)) {
+      return panel.edges();
+    }
+    List<List<Offset.Part>> loops = loops(panel, sides);
+    if (loops.size() != 1) {
+      throw PanelCode.OUTSET_MEETS_ITSELF.exception("panel", panel.name());
+    }
+    List<Edge> edges = edges(panel, loops.get(0));
+    for (Edge edge : panel.edges()) {
+      if (edges.stream().noneMatch(moved -> moved.name().equals(edge.name()))) {
+        throw PanelCode.OUTSET_COVERS_EDGE.exception("panel", panel.name(), "edge", edge.name());
+      }
+    }
+    return edges;
+  }
+
+  private static List<Edge> edges(Panel panel, List<Offset.Part> loop) {
+    List<Run> runs = runs(loop);
     Map<String, Integer> seen = new LinkedHashMap<>();
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {

@@ -88,7 +88,8 @@ public record FoldedHalf(
     return cuttingLine.then(new Path(List.of(new Line(fold.end(), fold.start()))));
   }
 
-  private static Point place(Panel panel, String name) {
+  /** The middle of an edge or chain, or the corner with which an edge begins. */
+  static Point place(Panel panel, String name) {
     Path line = panel.line(name);
     if (line != null) {
       return line.atLength(line.length() / 2);
@@ -212,16 +213,21 @@ public record FoldedHalf(
   private static List<Path> notches(PieceShape shape, Point from, Point along, Affine mirror) {
     List<Path> kept = new ArrayList<>();
     for (Path notch : shape.notches()) {
-      Point mirrored = mirror.apply(notch.start());
+      Point mirrored = mirror.apply(inner(notch));
       if (shape.notches().stream()
-          .noneMatch(other -> other.start().distance(mirrored) <= 5 * TOLERANCE)) {
+          .noneMatch(other -> inner(other).distance(mirrored) <= 5 * TOLERANCE)) {
         throw alone(shape.panel(), "notch", notch.start());
       }
-      if (aside(notch.start(), from, along) >= -ON_FOLD) {
+      if (aside(inner(notch), from, along) >= -ON_FOLD) {
         kept.add(notch);
       }
     }
     return kept;
+  }
+
+  /** The inner end of a slit, the tip of a wedge: the same seen from both sides. */
+  private static Point inner(Path notch) {
+    return notch.curves().get(0).end();
   }
 
   private static PanelException alone(Panel panel, String kind, Point at) {
@@ -236,18 +242,18 @@ public record FoldedHalf(
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Grainline grain) {
         kept.add(beside(grain, panel, fold, along));
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        Point mirrored = mirror.apply(drill.point());
+      } else if (centre(mark) != null) {
+        Point mirrored = mirror.apply(centre(mark));
         boolean paired =
             panel.marks().stream()
                 .anyMatch(
                     other ->
-                        other instanceof Mark.DrillPoint second
-                            && second.point().distance(mirrored) <= TOLERANCE);
+                        other.getClass() == mark.getClass()
+                            && centre(other).distance(mirrored) <= TOLERANCE);
         if (!paired) {
-          throw alone(panel, "drill", drill.point());
+          throw alone(panel, mark instanceof Mark.DrillPoint ? "drill" : "mark", centre(mark));
         }
-        if (aside(drill.point(), from, along) >= -ON_FOLD) {
+        if (aside(centre(mark), from, along) >= -ON_FOLD) {
           kept.add(mark);
         }
       } else if (!(mark instanceof Mark.Notch)) {
@@ -256,6 +262,27 @@ public record FoldedHalf(
       }
     }
     return Collections.unmodifiableList(kept);
+  }
+
+  /** The place by which a mark that is kept whole is known; null for a line. */
+  private static Point centre(Mark mark) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      return drill.point();
+    }
+    if (mark instanceof Mark.MatchPoint match) {
+      return match.point();
+    }
+    if (mark instanceof Mark.Buttonhole hole) {
+      return hole.from().towards(hole.to(), 0.5);
+    }
+    if (mark instanceof Mark.Dart dart) {
+      return dart.apex();
+    }
+    if (mark instanceof Mark.Pleat pleat) {
+      Line last = pleat.lines().get(pleat.lines().size() - 1);
+      return pleat.lines().get(0).end().towards(last.end(), 0.5);
+    }
+    return null;
   }
 
   private static Optional<Mark> line(
@@ -327,7 +354,7 @@ public record FoldedHalf(
         fold.start()
             .plus(fold.end())
             .times(0.5)
-            .plus(inwards.times(leaning + Math.min(25, Math.max(8, length / 4))));
+            .plus(inwards.times(leaning + Math.max(18, Math.min(30, length / 4))));
     Point half = direction.times(length / 2);
     Mark.Grainline moved = new Mark.Grainline(middle.minus(half), middle.plus(half));
     Path outline = panel.outline();

@@ -11,16 +11,19 @@ import org.lapmark.geometry.Point;
 /** Draws notches. */
 final class Notches {
   /** The longest a notch is drawn. */
-  private static final double LONGEST = 5;
-
-  /** How far apart the two lines of a double notch stand along the stitching line. */
-  private static final double APART = 5;
+  static final double LONGEST = 5;
 
   /** A notch of an edge without allowance is a short mark inwards from the stitching line. */
-  private static final double WITHOUT_ALLOWANCE = 3;
+  static final double INSIDE = 3;
+
+  /** No allowance is wider than this, in millimetres, so nothing farther off is a raw edge. */
+  static final double FARTHEST = 150;
 
   /** How much farther than the allowance the cutting line may lie beside a notch. */
   private static final double BEYOND = 0.1;
+
+  /** Half of what a wedge opens at the raw edge, as a share of its depth. */
+  private static final double WEDGE = 0.4;
 
   private Notches() {}
 
@@ -28,18 +31,25 @@ final class Notches {
   private static final double SMOOTH = 5;
 
   /**
-   * Checks a notch against its edge. Where the outline goes on smoothly, a double notch may stand
-   * on both sides of the edge's end.
+   * Checks a notch against its edge. Where the outline goes on smoothly, a set may stand on both
+   * sides of the edge's end.
    *
    * @param ring the panel's edges
    */
   static void check(String panel, List<Edge> ring, Edge edge, Mark.Notch notch) {
-    if (notch.count() != 1 && notch.count() != 2) {
+    NotchSet set = notch.set();
+    if (set.count() < 1 || set.count() > NotchSet.MOST || set.gaps().size() != set.count() - 1) {
       throw PanelCode.NOTCH_COUNT.exception(
           "panel", panel, "edge", notch.edge(), "count", notch.count());
     }
+    for (double gap : set.gaps()) {
+      if (!(gap >= NotchSet.LEAST_GAP)) {
+        throw PanelCode.NOTCH_GAP.exception(
+            "panel", panel, "edge", notch.edge(), "gap", gap, "least", NotchSet.LEAST_GAP);
+      }
+    }
     double length = edge.path().length();
-    double aside = notch.count() == 2 ? APART / 2 : 0;
+    double aside = set.span() / 2;
     double rounding = Path.JOIN_TOLERANCE;
     double before = goesOn(neighbour(ring, edge, -1), edge) ? aside : 0;
     double after = goesOn(edge, neighbour(ring, edge, 1)) ? aside : 0;
@@ -88,14 +98,14 @@ final class Notches {
                 .findFirst()
                 .orElseThrow(() -> unknown(panel, notch));
         check(panel.name(), panel.edges(), edge, notch);
-        double aside = notch.count() == 2 ? APART / 2 : 0;
         Point inwards = inwards(edge.path(), notch.at());
-        for (int i = 0; i < notch.count(); i++) {
-          Point foot = foot(panel.edges(), edge, notch.at() - aside + i * APART);
+        for (double offset : notch.set().offsets()) {
+          Point foot = foot(panel.edges(), edge, notch.at() + offset);
           drawn.add(one(panel, notch, line, foot, inwards, allowances.get(edge.name())));
         }
       }
     }
+    drawn.addAll(DartCap.slits(panel, cutting));
     return drawn;
   }
 
@@ -107,7 +117,7 @@ final class Notches {
   private static Path one(
       Panel panel, Mark.Notch notch, Path line, Point foot, Point inwards, double allowance) {
     if (allowance == 0) {
-      return segment(foot, foot.plus(inwards.times(WITHOUT_ALLOWANCE)));
+      return segment(foot, foot.plus(inwards.times(INSIDE)));
     }
     double reach = Contour.reach(line, foot, inwards.times(-1));
     if (!(reach <= allowance + BEYOND && reach >= allowance / 2)) {
@@ -115,7 +125,15 @@ final class Notches {
           "panel", panel.name(), "edge", notch.edge(), "at", notch.at());
     }
     Point start = foot.minus(inwards.times(reach));
-    return segment(start, start.plus(inwards.times(Math.min(LONGEST, reach / 2))));
+    double depth = Math.min(LONGEST, reach / 2);
+    Point tip = start.plus(inwards.times(depth));
+    if (notch.set().cut() == NotchSet.Cut.SLIT) {
+      return segment(start, tip);
+    }
+    double middle = line.nearestLength(start);
+    double aside = WEDGE * depth;
+    return Path.polyline(
+        List.of(line.atLength(middle - aside), tip, line.atLength(middle + aside)));
   }
 
   private static Path segment(Point from, Point to) {

@@ -255,7 +255,7 @@ final class OutlineCutter {
               .orElseThrow(() -> unknown(notch.edge(), "notch", edges));
       total += edge.path().length();
       if (found == null && notch.at() <= total) {
-        found = new Mark.Notch(name, notch.at() - before, notch.count());
+        found = new Mark.Notch(name, notch.at() - before, notch.set());
         on = edge;
       }
       before = total;

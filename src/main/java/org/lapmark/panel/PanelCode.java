@@ -55,6 +55,24 @@ public enum PanelCode implements FindingCode {
   FOLD_HALVES_DIFFER("fold-halves-differ"),
   /** A mark that lies in one half only of a piece cut on the fold. */
   FOLD_MARK_ALONE("fold-mark-alone"),
+  /** Notches of a set too close to each other to be cut. */
+  NOTCH_GAP("notch-gap"),
+  /** A dart or pleat that reaches beyond its edge. */
+  INTAKE_OFF_EDGE("intake-off-edge"),
+  /** A drawn dart or pleat that doesn't begin on the outline. */
+  INTAKE_OFF_OUTLINE("intake-off-outline"),
+  /** A drawn dart whose legs stand on two edges. */
+  INTAKE_ON_TWO_EDGES("intake-on-two-edges"),
+  /** Two darts or pleats that take up the same stretch of an edge. */
+  INTAKES_OVERLAP("intakes-overlap"),
+  /** A notch in the middle of what a dart or pleat takes up. */
+  NOTCH_IN_INTAKE("notch-in-intake"),
+  /** A drawn dart whose legs can't be sewn to each other, since they aren't equally long. */
+  DART_LEGS_DIFFER("dart-legs-differ"),
+  /** A dart whose allowance can't be shaped so that it lies inside the seam when pressed. */
+  DART_CAP("dart-cap"),
+  /** A mark that isn't on the panel. */
+  MARK_OUTSIDE("mark-outside"),
   /** A slash line that doesn't lead from one place of the outline to another. */
   SLASH_NOT_ACROSS("slash-not-across"),
   /** Two slash lines that cross. */
@@ -68,12 +86,56 @@ public enum PanelCode implements FindingCode {
   /** An overlap that turns an edge inside out. */
   SLASH_TURNS_BACK("slash-turns-back"),
   /** Slashes that fold a panel over itself. */
-  SLASH_FOLDS("slash-folds");
+  SLASH_FOLDS("slash-folds"),
+  /** An edge that a panel doesn't have, from which another panel is to be derived. */
+  DERIVED_EDGE_UNKNOWN("derived-edge-unknown"),
+  /** An edge whose line inside the panel doesn't meet those of its neighbours. */
+  INSET_EDGE_MISSES("inset-edge-misses"),
+  /** An outline that would meet itself when moved outwards. */
+  OUTSET_MEETS_ITSELF("outset-meets-itself"),
+  /** An edge that others cover when they are moved outwards. */
+  OUTSET_COVERS_EDGE("outset-covers-edge"),
+  /** A mark that doesn't lie on the derived panel. */
+  MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
+  /** A fold edge that isn't straight. */
+  UNFOLD_NOT_STRAIGHT("unfold-not-straight"),
+  /** A half panel that lies on both sides of its fold. */
+  UNFOLD_CROSSES_FOLD("unfold-crosses-fold"),
+  /** An edge that is to stay apart at the fold and doesn't end there. */
+  UNFOLD_NOT_AT_FOLD("unfold-not-at-fold"),
+  /** An edge that isn't square to the fold that it goes over. */
+  UNFOLD_CORNER("unfold-corner", Severity.WARNING),
+  /** A style line that a panel doesn't have. */
+  STYLE_LINE_UNKNOWN("style-line-unknown"),
+  /** A line that doesn't cross the panel that it is to split. */
+  SPLIT_MISSES("split-misses"),
+  /** A line that ends inside the panel that it is to split. */
+  SPLIT_STOPS_SHORT("split-stops-short"),
+  /** A line that goes into the panel more than once. */
+  SPLIT_CROSSES_AGAIN("split-crosses-again"),
+  /** Something by which a part is named and that lies in both parts or in none. */
+  SPLIT_KEEPS_BOTH("split-keeps-both"),
+  /** Edges of different lengths that are to be merged. */
+  MERGE_LENGTHS_DIFFER("merge-lengths-differ"),
+  /** Edges of different shapes that are to be merged. */
+  MERGE_SHAPES_DIFFER("merge-shapes-differ"),
+  /** An edge that is to be merged and goes all the way round. */
+  MERGE_ALL_ROUND("merge-all-round"),
+  /** A band wider than the panel has room for. */
+  BAND_TOO_WIDE("band-too-wide"),
+  /** A band along edges that go all the way round. */
+  BAND_ALL_ROUND("band-all-round");
 
   private final String id;
+  private final Severity severity;
 
   PanelCode(String id) {
+    this(id, Severity.ERROR);
+  }
+
+  PanelCode(String id, Severity severity) {
     this.id = id;
+    this.severity = severity;
   }
 
   @Override
@@ -83,7 +145,7 @@ public enum PanelCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return severity;
   }
 
   /** The exception that carries this code, with arguments given as name, value, name, value. */

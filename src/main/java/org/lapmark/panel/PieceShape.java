@@ -13,7 +13,8 @@ import org.lapmark.geometry.Path;
  * @param panel the panel on its stitching line
  * @param allowances millimetres by edge name, one entry an edge
  * @param cuttingLine the cutting line; equal to the stitching line where allowances are 0
- * @param notches the notches as drawn: short lines from the cutting line inwards
+ * @param notches the notches as drawn: short lines from the cutting line inwards, wedges from the
+ *     cutting line to their tip and back
  */
 public record PieceShape(
     Panel panel, Map<String, Double> allowances, CuttingLine cuttingLine, List<Path> notches) {
@@ -31,8 +32,13 @@ public record PieceShape(
    *
    * <p>A notch runs from the cutting line inwards, along the normal of the stitching line at its
    * place, for 5 mm or half the allowance, whichever is less; a double notch is two such lines side
-   * by side, their feet 5 mm apart along the stitching line. On an edge without allowance a notch
+   * by side, their feet 5 mm apart along the stitching line, a set several at its own gaps. A wedge
+   * is open at the cutting line by four fifths of its depth. On an edge without allowance a notch
    * is a mark of 3 mm from the stitching line inwards.
+   *
+   * <p>The legs of darts and the lines of pleats have slits of their own, in their own direction.
+   * The cutting line over a dart that is pressed to a side is shaped so that the allowance of the
+   * folded dart lies exactly on what is cut beside it.
    *
    * @param panel the panel
    * @param allowances millimetres, 0 or more, by edge name; every edge has one
@@ -41,9 +47,10 @@ public record PieceShape(
    * @throws PanelException when an allowance can't be drawn or a notch doesn't fit
    */
   public static PieceShape of(Panel panel, Map<String, Double> allowances) {
-    CuttingLine cuttingLine = Contour.cuttingLine(panel, allowances);
+    Darts.check(panel);
+    CuttingLine plain = Contour.cuttingLine(panel, allowances);
     return new PieceShape(
-        panel, allowances, cuttingLine, Notches.drawn(panel, allowances, cuttingLine));
+        panel, allowances, DartCap.shaped(panel, plain), Notches.drawn(panel, allowances, plain));
   }
 
   /**

@@ -583,6 +583,15 @@ public final class Spreading {
         marks.add(new Mark.Placement(placement.name(), moved(placement.path(), motions)));
       } else if (mark instanceof Mark.FoldLine fold) {
         marks.add(new Mark.FoldLine(fold.name(), moved(fold.path(), motions)));
+      } else if (mark instanceof Mark.Buttonhole hole) {
+        Affine motion = motions.of(sides(hole.from().towards(hole.to(), 0.5)));
+        marks.add(
+            new Mark.Buttonhole(hole.name(), motion.apply(hole.from()), motion.apply(hole.to())));
+      } else if (mark instanceof Mark.MatchPoint match) {
+        Point at = motions.of(sides(match.point())).apply(match.point());
+        marks.add(new Mark.MatchPoint(match.name(), at));
+      } else if (mark instanceof Mark.Intake intake) {
+        marks.add(intake(intake, redrawn, motions));
       } else {
         marks.add(mark); // The grain stays; the parts move from it.
       }
@@ -593,10 +602,42 @@ public final class Spreading {
   private Mark.Notch notch(Mark.Notch notch, Map<Integer, Redrawing> redrawn) {
     for (int i = 0; i < panel.edges().size(); i++) {
       if (panel.edges().get(i).name().equals(notch.edge())) {
-        return new Mark.Notch(notch.edge(), redrawn.get(i).moved(notch.at()), notch.count());
+        return new Mark.Notch(notch.edge(), redrawn.get(i).moved(notch.at()), notch.set());
       }
     }
     return notch;
+  }
+
+  /** A dart or pleat on the redrawn edge; what goes through it makes it wider or narrower. */
+  private Mark intake(Mark.Intake mark, Map<Integer, Redrawing> redrawn, Motions motions) {
+    int index = 0;
+    while (!panel.edges().get(index).name().equals(mark.edge())) {
+      index++;
+    }
+    Redrawing edge = redrawn.get(index);
+    double from = edge.moved(mark.from());
+    double to = edge.moved(mark.to());
+    Point one = edge.path().atLength(from);
+    Point other = edge.path().atLength(to);
+    if (mark instanceof Mark.Dart dart) {
+      // The legs stay equally long.
+      Point apex = motions.of(sides(dart.apex())).apply(dart.apex());
+      Point middle = one.towards(other, 0.5);
+      Point inwards = other.minus(one).unit().quarterTurn();
+      Point on = middle.plus(inwards.times(apex.minus(middle).dot(inwards)));
+      return new Mark.Dart(dart.name(), dart.edge(), from, to, on, dart.press());
+    }
+    Mark.Pleat pleat = (Mark.Pleat) mark;
+    List<Line> lines = new ArrayList<>();
+    for (int i = 0; i < pleat.lines().size(); i++) {
+      Line line = pleat.lines().get(i);
+      Affine motion = motions.of(sides(line.start().towards(line.end(), 0.5)));
+      double share = (double) i / (pleat.lines().size() - 1);
+      Point start = edge.path().atLength(from + share * (to - from));
+      lines.add(new Line(start, start.plus(motion.applyVector(line.end().minus(line.start())))));
+    }
+    return new Mark.Pleat(
+        pleat.name(), pleat.edge(), from, to, pleat.kind(), pleat.onwards(), lines);
   }
 
   /** A line inside the panel. */

@@ -21,6 +21,7 @@ final class Moved {
         group.clip() == null ? null : group.clip().transformed(map),
         map.after(group.map()),
         group.layer(),
+        group.otherLayers(),
         group.items());
   }
 }

@@ -24,8 +24,10 @@ import org.locationtech.jts.geom.Polygon;
  * @param strokes the lines, in sheet coordinates
  * @param outline points on the cutting line, closed
  * @param polygon the same as a polygon
+ * @param bounds the box around the cutting line
  */
-record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon) {
+record PieceArt(
+    Piece piece, List<Stroke> strokes, List<Point> outline, Polygon polygon, Box bounds) {
   /** How closely a cutting line is followed where only room is at stake, in millimetres. */
   private static final double CHORD = 0.05;
 
@@ -42,8 +44,14 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
    *
    * @param path where it runs
    * @param role its style role
+   * @param layering the layers that it is drawn on
    */
-  record Stroke(Path path, String role) {}
+  record Stroke(Path path, String role, Layering layering) {
+    /** A line on no layer. */
+    Stroke(Path path, String role) {
+      this(path, role, Layering.NONE);
+    }
+  }
 
   static PieceArt of(PlacedPiece placed) {
     Affine map = placed.placement();
@@ -65,7 +73,7 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
     Path cutting = shape.cuttingLine().path().transformed(map);
     strokes.add(new Stroke(cutting, "cutting-line"));
     List<Point> outline = cutting.flattened(CHORD);
-    return new PieceArt(placed.piece(), strokes, outline, polygon(outline));
+    return new PieceArt(placed.piece(), strokes, outline, polygon(outline), cutting.bounds());
   }
 
   private static PieceArt of(Piece piece, FoldedHalf half, Affine map) {
@@ -77,9 +85,10 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
     Line fold = half.fold().transformed(map);
     strokes.add(new Stroke(new Path(List.of(fold)), "on-fold"));
     foldSign(fold).forEach(path -> strokes.add(new Stroke(path, "on-fold-sign")));
-    strokes.add(new Stroke(half.cuttingLine().transformed(map), "cutting-line"));
+    Path cutting = half.cuttingLine().transformed(map);
+    strokes.add(new Stroke(cutting, "cutting-line"));
     List<Point> outline = half.outline().transformed(map).flattened(CHORD);
-    return new PieceArt(piece, strokes, outline, polygon(outline));
+    return new PieceArt(piece, strokes, outline, polygon(outline), cutting.bounds());
   }
 
   /** A line beside the fold with both ends turned to it, in the middle part of its length. */
@@ -99,10 +108,6 @@ record PieceArt(Piece piece, List<Stroke> strokes, List<Point> outline, Polygon 
         Path.polyline(List.of(first, first.plus(away), last.plus(away), last)),
         arrow(first.plus(away), first),
         arrow(last.plus(away), last));
-  }
-
-  Box bounds() {
-    return strokes.get(strokes.size() - 1).path().bounds();
   }
 
   /** The piece's shape for packing, in panel coordinates. */

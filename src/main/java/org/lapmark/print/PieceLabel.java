@@ -20,7 +20,7 @@ import org.lapmark.wording.Wording;
  * The lettering of a piece, set in more and more modest forms, so that the first that fits can be
  * taken.
  */
-final class PieceLabel {
+class PieceLabel {
   private static final double[] WIDTHS = {400, 62, 48, 38, 30};
   private static final double[] JOINED_WIDTHS = {240, 180, 130, 95, 70};
 
@@ -105,7 +105,7 @@ final class PieceLabel {
                 "name",
                 piece.name(),
                 "size",
-                pattern.variant().size()));
+                size(piece)));
     List<Supplier<Form>> forms = new ArrayList<>();
     for (String size : SIZES) {
       forms.addAll(
@@ -134,6 +134,28 @@ final class PieceLabel {
   }
 
   private List<String> rest(Piece piece) {
+    List<String> lines = new ArrayList<>(cuts(piece));
+    lines.addAll(paper(piece));
+    lines.add(pattern.source().masthead().title().text());
+    lines.add(
+        wording.text(
+            sizeKey(),
+            Map.of("size", size(piece), "edition", pattern.source().masthead().edition().text())));
+    return lines;
+  }
+
+  /** The key of the words that name a piece's size. */
+  String sizeKey() {
+    return "piece.size";
+  }
+
+  /** The size of a piece. */
+  String size(Piece piece) {
+    return pattern.variant().size();
+  }
+
+  /** How many are cut from what. */
+  List<String> cuts(Piece piece) {
     List<String> lines = new ArrayList<>();
     for (Cut cut : piece.cuts()) {
       Map<String, Object> arguments = new LinkedHashMap<>();
@@ -142,19 +164,16 @@ final class PieceLabel {
       arguments.put("material", cut.materialName());
       lines.add(wording.text("piece.cut", arguments));
     }
+    return lines;
+  }
+
+  /** What the paper shows: a half or the whole, with or without allowances. */
+  List<String> paper(Piece piece) {
+    List<String> lines = new ArrayList<>();
     if (piece.half().isPresent()) {
       lines.add(wording.text("piece.fold"));
     }
     lines.add(allowance(piece));
-    lines.add(pattern.source().masthead().title().text());
-    lines.add(
-        wording.text(
-            "piece.size",
-            Map.of(
-                "size",
-                pattern.variant().size(),
-                "edition",
-                pattern.source().masthead().edition().text())));
     return lines;
   }
 

@@ -11,7 +11,6 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -23,18 +22,24 @@ final class ProjectorPainter {
   private static final double INCH_GRID = 127;
 
   private final SheetPlanner planner;
-  private final GradedPattern pattern;
+  private final SheetSubject subject;
   private final Paper paper;
   private final Tiling tiling;
   private final SheetLayout layout;
+  private final List<SheetSubject.LineName> names;
 
   ProjectorPainter(
-      SheetPlanner planner, GradedPattern pattern, Paper paper, Tiling tiling, SheetLayout layout) {
+      SheetPlanner planner,
+      SheetSubject subject,
+      Paper paper,
+      Tiling tiling,
+      SheetSubject.Drawn drawn) {
     this.planner = planner;
-    this.pattern = pattern;
+    this.subject = subject;
     this.paper = paper;
     this.tiling = tiling;
-    this.layout = layout;
+    this.layout = drawn.layout();
+    this.names = drawn.names();
   }
 
   SheetPlan plan() {
@@ -71,21 +76,22 @@ final class ProjectorPainter {
         new Point(
             paper.window().minX() - cell.window().minX(),
             paper.window().minY() - cell.window().minY());
-    List<Item> pieces = new ArrayList<>();
+    Affine map = Affine.translation(shift.x(), shift.y());
+    Layering.Sorter pieces = new Layering.Sorter();
     List<Integer> numbers = new ArrayList<>();
     for (PieceArt art : layout.art()) {
       if (!cell.shown().overlaps(art.bounds())) {
         continue;
       }
       numbers.add(art.piece().number());
-      piece(art, cell, shift, role, pieces);
+      piece(art, cell, map, role, pieces);
     }
-    items.add(
-        layer(
-            planner
-                .wording()
-                .text("projector.layer.size", Map.of("size", pattern.variant().size())),
-            pieces));
+    for (SheetSubject.LineName name : names) {
+      if (name.cell() == cell) {
+        pieces.add(name.layering(), inRole(Moved.by(map, name.item()), role));
+      }
+    }
+    items.addAll(pieces.items());
     String code = inverted ? cell.code() + "i" : cell.code();
     return new Tile(
         code,
@@ -97,8 +103,9 @@ final class ProjectorPainter {
         planner
             .wording()
             .text(
-                inverted ? "projector.alternative.inverted" : "projector.alternative.white",
-                Map.of("size", pattern.variant().size(), "count", numbers.size())),
+                subject.key(
+                    inverted ? "projector.alternative.inverted" : "projector.alternative.white"),
+                Map.of("size", subject.size(), "count", numbers.size())),
         cell.core(),
         List.of());
   }
@@ -123,21 +130,38 @@ final class ProjectorPainter {
     return new Path(List.of(new Line(new Point(x1, y1), new Point(x2, y2))));
   }
 
-  private void piece(PieceArt art, Cell cell, Point shift, String role, List<Item> items) {
-    Affine map = Affine.translation(shift.x(), shift.y());
+  private void piece(PieceArt art, Cell cell, Affine map, String role, Layering.Sorter items) {
+    Layering last = subject.layering(art);
     for (PieceArt.Stroke stroke : art.strokes()) {
+      String lineRole = role + lineRole(stroke.role());
       List<Path> parts =
-          CurveClip.inside(stroke.path(), cell.shown()).stream()
+          Dashes.inside(stroke.path(), planner.styles().style(lineRole), cell.shown()).stream()
               .map(part -> part.transformed(map))
               .toList();
       if (!parts.isEmpty()) {
-        boolean cutting = stroke.role().equals("cutting-line");
-        items.add(new Item.Shape(parts, role + (cutting ? "cutting" : "inner")));
+        items.add(subject.layering(stroke), new Item.Shape(parts, lineRole));
       }
     }
     Coordinate inner = art.polygon().getInteriorPoint().getCoordinate();
-    Point at = new Point(inner.x, inner.y).plus(shift);
+    Point at = map.apply(new Point(inner.x, inner.y));
     String number = Integer.toString(art.piece().number());
-    items.add(new Item.Lettering(number, at, Item.Alignment.MIDDLE, 0, role + "number"));
+    items.add(last, new Item.Lettering(number, at, Item.Alignment.MIDDLE, 0, role + "number"));
+  }
+
+  /** Sizes keep their dashes; all else is either a cutting line or within one. */
+  private static String lineRole(String role) {
+    if (role.startsWith(NestArtist.LINE)) {
+      return role;
+    }
+    return role.equals("cutting-line") || role.equals(NestArtist.COMMON) ? "cutting" : "inner";
+  }
+
+  private static Item inRole(Item item, String role) {
+    if (item instanceof Item.Lettering text) {
+      return new Item.Lettering(
+          text.text(), text.anchor(), text.alignment(), text.angle(), role + text.role());
+    }
+    Item.Shape shape = (Item.Shape) item;
+    return new Item.Shape(shape.paths(), role + shape.role());
   }
 }

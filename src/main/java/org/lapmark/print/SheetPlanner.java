@@ -11,7 +11,6 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.wording.Wording;
 
@@ -56,17 +55,35 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
   public SheetPlan plan(GradedPattern pattern, Paper paper, Optional<Arranged> earlier) {
-    List<Piece> pieces =
-        pattern.pieces().stream().filter(piece -> piece.statedSize().isEmpty()).toList();
-    if (pieces.isEmpty()) {
+    return plan(new OneSize(this, pattern), paper, earlier);
+  }
+
+  /**
+   * Stacks the pieces of all sizes, arranges them and draws the tiles, each size on a layer of its
+   * own. A piece's sizes lie with their grainlines parallel; what they have in common, within
+   * 0.0015 mm, is drawn once. Everything else holds as for one size.
+   *
+   * @param patterns the pattern in each size, in the order of the sizes
+   * @param paper the paper
+   * @return sheet, tiles and layers; no tiles when no piece needs paper
+   * @throws IllegalArgumentException when a piece is longer than 60 tiles
+   */
+  public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+    NestArtist artist = new NestArtist(this, Nest.of(patterns));
+    return new NestedPlan(
+        plan(artist, paper, Optional.empty()), artist.size(), artist.layers(), artist.hidden());
+  }
+
+  private SheetPlan plan(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
+    if (subject.pieces().isEmpty()) {
       return new SheetPlan(paper, 0, 0, List.of(), List.of());
     }
     if (!paper.isCorrected()) {
-      return plan(pattern, paper, pieces, earlier);
+      return onPaper(subject, paper, earlier);
     }
     // Everything is laid out in true millimetres, as it shall come out, and then made so much
     // smaller or larger as the printer will undo.
-    SheetPlan printed = plan(pattern, paper.asPrinted(), pieces, earlier);
+    SheetPlan printed = onPaper(subject, paper.asPrinted(), earlier);
     Paper sent = printed.paper().beforePrinting();
     return new SheetPlan(
         sent,
@@ -100,27 +117,26 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         page.items().stream().map(item -> Moved.by(map, item)).toList());
   }
 
-  private SheetPlan plan(
-      GradedPattern pattern, Paper paper, List<Piece> pieces, Optional<Arranged> earlier) {
-    Tiling tiling = Tiling.of(pattern.source().masthead().joins());
+  private SheetPlan onPaper(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
+    Tiling tiling = Tiling.of(subject.pattern().source().masthead().joins());
     return switch (paper.kind()) {
-      case PAGE -> drawn(pattern, paper, tiling, pieces, earlier, false);
-      case SHEET -> drawn(pattern, paper, tiling, pieces, earlier, true);
-      case ROLL -> roll(pattern, paper, tiling, pieces, earlier);
-      case PROJECTOR -> projected(pattern, paper, tiling, pieces, earlier);
+      case PAGE -> drawn(subject, paper, tiling, earlier, false);
+      case SHEET -> drawn(subject, paper, tiling, earlier, true);
+      case ROLL -> roll(subject, paper, tiling, earlier);
+      case PROJECTOR -> projected(subject, paper, tiling, earlier);
     };
   }
 
   private SheetPlan drawn(
-      GradedPattern pattern,
+      SheetSubject subject,
       Paper paper,
       Tiling tiling,
-      List<Piece> pieces,
       Optional<Arranged> earlier,
       boolean squareAtEnd) {
     SheetLayout layout =
-        SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, squareAtEnd);
-    List<Tile> tiles = new TilePainter(this, pattern, paper, tiling, layout).paint();
+        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, squareAtEnd);
+    List<Tile> tiles =
+        new TilePainter(this, subject, paper, tiling, subject.drawn(layout, false)).paint();
     return new SheetPlan(
         paper,
         layout.columns(),
@@ -133,34 +149,28 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
 
   /** A roll is cut off below what lies on it, and a second test square. */
   private SheetPlan roll(
-      GradedPattern pattern,
-      Paper paper,
-      Tiling tiling,
-      List<Piece> pieces,
-      Optional<Arranged> earlier) {
-    SheetLayout whole = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, false);
+      SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
+    SheetLayout whole =
+        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, false);
     double used = whole.bottom() + tiling.gap() + SheetLayout.SQUARE + tiling.edge();
     double height = used + tiling.caption() + paper.height() - paper.window().height();
     if (whole.cells().size() > 1 || height > paper.height()) {
-      return drawn(pattern, paper, tiling, pieces, earlier, true);
+      return drawn(subject, paper, tiling, earlier, true);
     }
     return drawn(
-        pattern, paper.cut(Math.ceil(height)), tiling, pieces, Optional.of(whole.arranged()), true);
+        subject, paper.cut(Math.ceil(height)), tiling, Optional.of(whole.arranged()), true);
   }
 
   private SheetPlan projected(
-      GradedPattern pattern,
-      Paper paper,
-      Tiling tiling,
-      List<Piece> pieces,
-      Optional<Arranged> earlier) {
-    SheetLayout whole = SheetLayout.of(pieces, paper, tiling, Search.DEFAULT, earlier, false);
+      SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
+    SheetLayout whole =
+        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, false);
     Paper picture = paper;
     if (whole.cells().size() == 1) {
       double margins = paper.height() - paper.window().height();
       picture = paper.cut(Math.ceil(whole.bottom() + tiling.edge() + tiling.caption() + margins));
     }
-    return new ProjectorPainter(this, pattern, picture, tiling, whole).plan();
+    return new ProjectorPainter(this, subject, picture, tiling, subject.drawn(whole, true)).plan();
   }
 
   /**

@@ -63,24 +63,32 @@ final class TilePainter {
   private final Wording wording;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
+  private final SheetSubject subject;
   private final GradedPattern pattern;
   private final Paper paper;
   private final Tiling tiling;
   private final SheetLayout layout;
+  private final List<SheetSubject.LineName> names;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
   private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
   private final Map<Cell, List<Integer>> pieceIndexes = new LinkedHashMap<>();
 
   TilePainter(
-      SheetPlanner planner, GradedPattern pattern, Paper paper, Tiling tiling, SheetLayout layout) {
+      SheetPlanner planner,
+      SheetSubject subject,
+      Paper paper,
+      Tiling tiling,
+      SheetSubject.Drawn drawn) {
     this.wording = planner.wording();
     this.styles = planner.styles();
     this.lettering = planner.lettering();
-    this.pattern = pattern;
+    this.subject = subject;
+    this.pattern = subject.pattern();
     this.paper = paper;
     this.tiling = tiling;
-    this.layout = layout;
+    this.layout = drawn.layout();
+    this.names = drawn.names();
   }
 
   List<Tile> paint() {
@@ -107,6 +115,7 @@ final class TilePainter {
   }
 
   private void lines(Cell cell) {
+    Layering.Sorter sorter = new Layering.Sorter();
     for (int i = 0; i < layout.art().size(); i++) {
       PieceArt art = layout.art().get(i);
       if (!cell.shown().overlaps(art.bounds())) {
@@ -118,13 +127,20 @@ final class TilePainter {
       for (PieceArt.Stroke stroke : art.strokes()) {
         List<Path> parts = Dashes.inside(stroke.path(), styles.style(stroke.role()), cell.shown());
         if (!parts.isEmpty()) {
-          items.get(cell).add(new Item.Shape(parts, stroke.role()));
+          sorter.add(stroke.layering(), new Item.Shape(parts, stroke.role()));
         }
         for (Path part : CurveClip.inside(stroke.path(), cell.shown())) {
           spaces.get(cell).takeLine(part.flattened(0.2), CLEAR);
         }
       }
     }
+    for (SheetSubject.LineName name : names) {
+      if (name.cell() == cell) {
+        sorter.add(name.layering(), name.item());
+        spaces.get(cell).takeBox(name.box().expanded(CLEAR));
+      }
+    }
+    items.get(cell).addAll(sorter.items());
   }
 
   private static Geometry geometry(Box box) {
@@ -161,6 +177,11 @@ final class TilePainter {
       list.addAll(
           block.in(Box.at(box.minX() + SQUARE_MARGIN, y, block.width(), block.height()), false));
       y += block.height() + 3;
+    }
+    if (box == layout.square()) {
+      list.addAll(
+          subject.legend(
+              new Box(box.minX() + SQUARE_MARGIN, y, box.maxX() - SQUARE_MARGIN, box.maxY() - 4)));
     }
   }
 
@@ -412,7 +433,7 @@ final class TilePainter {
   }
 
   private void labels() {
-    PieceLabel label = new PieceLabel(wording, styles, lettering, pattern);
+    PieceLabel label = subject.label();
     for (int i = 0; i < layout.art().size(); i++) {
       PieceArt art = layout.art().get(i);
       int index = i;
@@ -718,7 +739,7 @@ final class TilePainter {
   private List<String> captions(Cell cell) {
     Map<String, Object> arguments = new LinkedHashMap<>();
     arguments.put("title", pattern.source().masthead().title().text());
-    arguments.put("size", pattern.variant().size());
+    arguments.put("size", subject.size());
     arguments.put("edition", pattern.source().masthead().edition().text());
     List<String> captions = new ArrayList<>();
     List<Piece> pieces =
@@ -734,9 +755,9 @@ final class TilePainter {
                   Map.of("count", pieces.size(), "pieces", String.join(", ", list)));
       Map<String, Object> all = new LinkedHashMap<>(arguments);
       all.put("pieces", text);
-      captions.add(wording.text("tile.caption", all));
+      captions.add(wording.text(subject.key("tile.caption"), all));
     }
-    captions.add(wording.text("tile.caption.short", arguments));
+    captions.add(wording.text(subject.key("tile.caption.short"), arguments));
     if (paper.isCorrected()) {
       captions.replaceAll(this::corrected);
     }
@@ -763,12 +784,7 @@ final class TilePainter {
   private String alternative(Cell cell) {
     List<String> content = new ArrayList<>();
     for (int i : pieceIndexes.get(cell)) {
-      Piece piece = layout.pieces().get(i).piece();
-      boolean whole = cell.shown().contains(layout.art().get(i).bounds());
-      content.add(
-          wording.text(
-              whole ? "tile.alternative.whole" : "tile.alternative.part",
-              Map.of("number", Integer.toString(piece.number()), "name", piece.name())));
+      content.add(subject.part(layout.art().get(i), cell));
     }
     if (cell == layout.cells().get(0)) {
       content.add(wording.text("tile.alternative.square"));
@@ -790,12 +806,12 @@ final class TilePainter {
             ? wording.text("tile.alternative.alone")
             : wording.text("tile.alternative.joins", Map.of("sides", list.format(sides)));
     return wording.text(
-        "tile.alternative",
+        subject.key("tile.alternative"),
         Map.of(
             "code",
             cell.code(),
             "size",
-            pattern.variant().size(),
+            subject.size(),
             "content",
             list.format(content),
             "joins",

@@ -30,6 +30,9 @@ final class FileNames {
   /** Stands in the place of a size; no size is called so. */
   private static final String ALL_SIZES = "all-sizes";
 
+  /** Begins the names of several sizes; no size is called so either. */
+  private static final String SIZES = "sizes";
+
   private final String stem;
   private final Map<String, String> sizes;
 
@@ -60,6 +63,7 @@ final class FileNames {
     Map<String, String> parts = new LinkedHashMap<>();
     Set<String> taken = new LinkedHashSet<>();
     taken.add(folded(ALL_SIZES));
+    taken.add(folded(SIZES));
     for (String size : sizes) {
       String plain = part(size, MOST_BYTES_OF_PART);
       String free = plain;
@@ -122,14 +126,38 @@ final class FileNames {
     return "--" + choices.substring(0, MOST_BYTES_OF_CHOICES - 9) + "-" + hash;
   }
 
-  /** The instructions of all sizes. */
-  String allSizes(Paper paper) {
-    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-instructions.pdf";
+  /**
+   * The instructions of several sizes.
+   *
+   * @param some the sizes, or none for all of the pattern's
+   */
+  String sizes(List<String> some, Paper paper) {
+    return stem + "-" + ofSizes(some) + "-" + paper.id() + "-instructions.pdf";
   }
 
-  /** The companion, which has every size. */
-  String companion() {
-    return stem + ".html";
+  /** The tiles of all sizes stacked. */
+  String allSizesTiles(Paper paper) {
+    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-tiles.pdf";
+  }
+
+  /** The grade report, which has every size. */
+  String gradeReport(String choices, Paper paper) {
+    return stem + "-" + ALL_SIZES + chosen(choices) + "-" + paper.id() + "-grade-report.pdf";
+  }
+
+  /**
+   * The companion.
+   *
+   * @param some its sizes, or none for all of the pattern's
+   */
+  String companion(List<String> some) {
+    return stem + (some.isEmpty() ? "" : "-" + ofSizes(some)) + ".html";
+  }
+
+  private String ofSizes(List<String> some) {
+    return some.isEmpty()
+        ? ALL_SIZES
+        : SIZES + chosen(some.stream().map(sizes::get).collect(Collectors.joining("-")));
   }
 
   private static String folded(String name) {

@@ -34,8 +34,14 @@ final class Manifest {
   /** The kind of the instructions of all sizes. */
   static final String ALL_SIZES = "all-sizes";
 
+  /** The kind of the tiles of all sizes stacked. */
+  static final String NESTED = "nested";
+
   /** The kind of instructions in large print. */
   static final String LARGE_PRINT = "large-print";
+
+  /** The kind of a grade report. */
+  static final String GRADE_REPORT = "grade-report";
 
   /** The kind of a document of tiles alone. */
   static final String TILES = "tiles";

@@ -6,6 +6,7 @@ import java.io.InterruptedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -20,6 +22,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Function;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -61,6 +65,8 @@ final class Pipeline {
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
     opened.values().forEach(one -> refuseChoices(one, request));
+    refuseNestedOfSome(request);
+    opened.values().forEach(one -> chosenPieces(one, request));
     List<Outcome> outcomes = new ArrayList<>();
     ExecutorService pool = pool();
     try (OutputLock lock = OutputLock.take(request.output())) {
@@ -120,11 +126,27 @@ final class Pipeline {
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+    return evaluate(folders, sizes, one -> {}, one -> everyVariant(one, sizes));
+  }
+
+  List<Publisher.Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
+    return evaluate(
+        folders, sizes, one -> refuseChoices(one, request), one -> variants(one, request));
+  }
+
+  private List<Publisher.Walk> evaluate(
+      List<Path> folders,
+      List<String> sizes,
+      Consumer<Opened> refusal,
+      Function<Opened, List<Variant>> variants) {
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : distinct(folders)) {
       opened.put(folder, open(folder));
     }
     opened.values().forEach(one -> refuseUnknownSizes(one, sizes));
+    opened.values().forEach(refusal);
     List<Publisher.Walk> walks = new ArrayList<>();
     ExecutorService pool = pool();
     try {
@@ -135,7 +157,7 @@ final class Pipeline {
                 one,
                 new Listener() {},
                 () -> {
-                  graded.addAll(grade(one, everyVariant(one, sizes), pool));
+                  graded.addAll(grade(one, variants.apply(one), pool));
                   return List.of();
                 });
         walks.add(new Publisher.Walk(outcome, graded));
@@ -209,8 +231,12 @@ final class Pipeline {
       ExecutorService pool,
       OutputLock lock)
       throws IOException {
+    ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
-        one.folder.getFileName() + request.presentation().suffix() + measuredSuffix(papers);
+        one.folder.getFileName()
+            + request.presentation().suffix()
+            + measuredSuffix(papers)
+            + pieces.suffix();
     OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
@@ -218,7 +244,11 @@ final class Pipeline {
       return List.of();
     }
     ThreadLocal<Stages.Desk> desks = desks(one);
-    List<Manuals> manuals = manuals(one, graded, request.largePrint(), desks, pool);
+    List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
+    List<Manuals> manuals =
+        pieces.isEverything()
+            ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
+            : List.of();
     if (one.findings.hasErrors()) {
       return List.of();
     }
@@ -227,6 +257,15 @@ final class Pipeline {
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
     try (OutputFolder.Draft draft = output.draft()) {
+      List<DeskWork> beside = new ArrayList<>();
+      if (request.extras().contains(Extra.NESTED)) {
+        beside.addAll(nested(one, printed, papers, names, draft));
+      }
+      if (pieces.isEverything()) {
+        beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+      } else {
+        beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
+      }
       List<Manifest.Entry> entries =
           onEveryPaper(
               one,
@@ -235,7 +274,7 @@ final class Pipeline {
               desks,
               pool,
               (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
-              forEverySize(one, graded, manuals, papers, names, chosen, draft));
+              beside);
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -268,6 +307,62 @@ final class Pipeline {
                     paper.correction().across(),
                     paper.correction().down()))
         .orElse("");
+  }
+
+  /** Tiles of chosen pieces; what is read belongs to the whole pattern. */
+  private static List<DeskWork> tilesAlone(
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    for (GradedPattern pattern : patterns) {
+      for (Paper paper : papers) {
+        String size = pattern.variant().size();
+        String choices = chosen.get(pattern.variant());
+        works.add(
+            (desk, findings) -> {
+              SheetPlan plan = desk.plan(pattern, paper);
+              return plan.tiles().isEmpty()
+                  ? List.of()
+                  : List.of(
+                      draft.write(
+                          names.tiles(size, choices, paper),
+                          size,
+                          paper.id(),
+                          Manifest.TILES,
+                          choices,
+                          desk.tiles(pattern, plan)));
+            });
+      }
+    }
+    return works;
+  }
+
+  /** Tiles of all sizes stacked; the tiles of one size are those of all, where there is but one. */
+  private static List<DeskWork> nested(
+      Opened one,
+      List<GradedPattern> patterns,
+      List<Paper> papers,
+      FileNames names,
+      OutputFolder.Draft draft) {
+    List<DeskWork> works = new ArrayList<>();
+    if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
+      return works;
+    }
+    for (Paper paper : papers) {
+      works.add(
+          (desk, findings) -> {
+            Optional<byte[]> tiles = desk.nested(patterns, paper);
+            return tiles.isEmpty()
+                ? List.of()
+                : List.of(
+                    draft.write(
+                        names.allSizesTiles(paper), "", paper.id(), Manifest.NESTED, tiles.get()));
+          });
+    }
+    return works;
   }
 
   private static List<Manifest.Entry> documents(
@@ -385,46 +480,90 @@ final class Pipeline {
 
   /**
    * Files for every size at once, as by default; a run that doesn't make every size, or makes other
-   * choices, keeps those from before.
+   * choices, keeps those from before. Sizes that don't consist of the same have files of their own.
    */
   private static List<DeskWork> forEverySize(
       Opened one,
       List<GradedPattern> graded,
       List<Manuals> manuals,
       List<Paper> papers,
+      Request request,
       FileNames names,
       Map<Variant, String> chosen,
       OutputFolder.Draft draft) {
     int sizes = one.source.sizes().sizes().size();
+    List<DeskWork> works =
+        new ArrayList<>(
+            request.extras().contains(Extra.GRADE_REPORT) && graded.size() == sizes
+                ? gradeReports(graded, papers, names, chosen, draft)
+                : List.of());
     if (graded.size() < sizes
         || graded.stream().anyMatch(made -> !chosen.get(made.variant()).isEmpty())) {
-      return List.of();
+      return works;
     }
-    List<DeskWork> works = new ArrayList<>();
-    works.add(
-        (desk, findings) -> {
-          byte[] page = desk.companion(graded, findings);
-          // A page with a gap in it is not written.
-          return findings.hasErrors()
+    List<List<Integer>> groups = Makeup.groups(graded);
+    for (List<Integer> group : groups) {
+      // No sizes are named where a document has them all.
+      List<String> named =
+          groups.size() == 1
               ? List.of()
-              : List.of(draft.write(names.companion(), "", "", Manifest.COMPANION, page));
-        });
-    // The instructions of one size are those of all, where there is but one.
-    if (sizes > 1 && manuals.size() == sizes) {
-      List<Manual> all = manuals.stream().map(Manuals::standard).toList();
-      for (Paper paper : papers) {
-        if (paper.kind() != Paper.Kind.PAGE) {
-          continue;
-        }
+              : group.stream().map(at -> graded.get(at).variant().size()).toList();
+      List<GradedPattern> patterns = group.stream().map(graded::get).toList();
+      works.add(
+          (desk, findings) -> {
+            byte[] page = desk.companion(patterns, findings);
+            // A page with a gap in it is not written.
+            return findings.hasErrors()
+                ? List.of()
+                : List.of(draft.write(names.companion(named), "", "", Manifest.COMPANION, page));
+          });
+      // The instructions of one size are those of all, where there is but one.
+      if (group.size() > 1 && manuals.size() == sizes) {
+        List<Manual> all = group.stream().map(at -> manuals.get(at).standard()).toList();
+        papers.stream()
+            .filter(paper -> paper.kind() == Paper.Kind.PAGE)
+            .forEach(paper -> works.add(ofSizes(all, paper, names.sizes(named, paper), draft)));
+      }
+    }
+    return works;
+  }
+
+  private static DeskWork ofSizes(
+      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+    return (desk, findings) -> {
+      byte[] pages = desk.allSizes(manuals, paper, findings);
+      return findings.hasErrors()
+          ? List.of()
+          : List.of(draft.write(name, "", paper.id(), Manifest.ALL_SIZES, pages));
+    };
+  }
+
+  /** How the sizes grow, whatever is chosen. */
+  private static List<DeskWork> gradeReports(
+      List<GradedPattern> graded,
+      List<Paper> papers,
+      FileNames names,
+      Map<Variant, String> chosen,
+      OutputFolder.Draft draft) {
+    String choices =
+        graded.stream()
+            .map(made -> chosen.get(made.variant()))
+            .filter(words -> !words.isEmpty())
+            .findFirst()
+            .orElse("");
+    List<DeskWork> works = new ArrayList<>();
+    for (Paper paper : papers) {
+      if (paper.kind() == Paper.Kind.PAGE) {
         works.add(
-            (desk, findings) -> {
-              byte[] pages = desk.allSizes(all, paper, findings);
-              return findings.hasErrors()
-                  ? List.of()
-                  : List.of(
-                      draft.write(
-                          names.allSizes(paper), "", paper.id(), Manifest.ALL_SIZES, pages));
-            });
+            (desk, findings) ->
+                List.of(
+                    draft.write(
+                        names.gradeReport(choices, paper),
+                        "",
+                        paper.id(),
+                        Manifest.GRADE_REPORT,
+                        choices,
+                        desk.gradeReport(graded, paper))));
       }
     }
     return works;
@@ -591,6 +730,21 @@ final class Pipeline {
       }
     }
     return variants;
+  }
+
+  private static void refuseNestedOfSome(Request request) {
+    if (request.extras().contains(Extra.NESTED)
+        && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
+      throw new RefusedException(
+          "stacked tiles have every size with everything as by default: leave out --size and"
+              + " --option, or --nested");
+    }
+  }
+
+  private static ChosenPieces chosenPieces(Opened one, Request request) {
+    return one.source == null || one.findings.hasErrors()
+        ? new ChosenPieces(Collections.emptySortedSet())
+        : ChosenPieces.of(one.folder.getFileName().toString(), one.source, request.pieces());
   }
 
   /** Refuses options and choices that a folder doesn't have, and what is forbidden in it. */

@@ -6,8 +6,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -39,21 +41,26 @@ public record Publisher(Templates templates) {
    * @param papers the papers wanted; empty for all
    * @param choices what is chosen, by the option's name; all else is as by default
    * @param output the folder that receives one folder a pattern
-   * @param largePrint whether the instructions are made in large print as well
    * @param presentation the language and units of the documents
+   * @param extras what is made beside the usual documents
+   * @param pieces numbers or names of the pieces whose tiles are made, and nothing else; empty for
+   *     everything
    */
   public record Request(
       List<String> sizes,
       List<Paper> papers,
       SortedMap<String, String> choices,
       Path output,
-      boolean largePrint,
-      Presentation presentation) {
+      Presentation presentation,
+      Set<Extra> extras,
+      List<String> pieces) {
     /** Copies the collections. */
     public Request {
       sizes = List.copyOf(sizes);
       papers = List.copyOf(papers);
       choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
+      extras = Collections.unmodifiableSet(new TreeSet<>(extras));
+      pieces = List.copyOf(pieces);
       Objects.requireNonNull(output);
       Objects.requireNonNull(presentation);
     }
@@ -70,7 +77,7 @@ public record Publisher(Templates templates) {
     }
 
     /**
-     * A request for some choices, without large print, in the pattern's own language and units.
+     * A request for some choices, without anything beside, in the pattern's own language and units.
      *
      * @param sizes the sizes wanted; empty for all
      * @param papers the papers wanted; empty for all
@@ -79,25 +86,38 @@ public record Publisher(Templates templates) {
      */
     public Request(
         List<String> sizes, List<Paper> papers, SortedMap<String, String> choices, Path output) {
-      this(sizes, papers, choices, output, false, Presentation.OWN);
+      this(sizes, papers, choices, output, Presentation.OWN, Collections.emptySet(), List.of());
     }
 
     /**
-     * A request with everything chosen as by default.
+     * The same with other things made beside.
      *
-     * @param sizes the sizes wanted; empty for all
-     * @param papers the papers wanted; empty for all
-     * @param output the folder that receives one folder a pattern
-     * @param largePrint whether the instructions are made in large print as well
-     * @param presentation the language and units of the documents
+     * @param wanted all that is wanted beside the usual documents
+     * @return the request
      */
-    public Request(
-        List<String> sizes,
-        List<Paper> papers,
-        Path output,
-        boolean largePrint,
-        Presentation presentation) {
-      this(sizes, papers, Collections.emptySortedMap(), output, largePrint, presentation);
+    public Request with(Extra... wanted) {
+      return new Request(
+          sizes, papers, choices, output, presentation, new TreeSet<>(List.of(wanted)), pieces);
+    }
+
+    /**
+     * The same in another presentation.
+     *
+     * @param other the language and units of the documents
+     * @return the request
+     */
+    public Request in(Presentation other) {
+      return new Request(sizes, papers, choices, output, other, extras, pieces);
+    }
+
+    /**
+     * The same for some pieces alone.
+     *
+     * @param some numbers or names
+     * @return the request
+     */
+    public Request ofPieces(List<String> some) {
+      return new Request(sizes, papers, choices, output, presentation, extras, some);
     }
   }
 
@@ -132,7 +152,7 @@ public record Publisher(Templates templates) {
   }
 
   /**
-   * A folder evaluated for walking its seams.
+   * A folder evaluated for walking its seams or comparing its sizes.
    *
    * @param outcome findings and failure, with nothing written
    * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
@@ -228,6 +248,21 @@ public record Publisher(Templates templates) {
    */
   public List<Walk> walk(List<Path> folders, List<String> sizes) {
     return pipeline().walk(folders, sizes);
+  }
+
+  /**
+   * Reads and evaluates folders to compare their sizes, and writes nothing.
+   *
+   * @param folders the pattern folders
+   * @param sizes the sizes wanted; empty for all
+   * @param choices what is chosen, by the option's name; all else is as by default
+   * @return what came of each folder, in the order given, with one pattern a size
+   * @throws RefusedException when two folders have the same name, or a size or a choice is unknown
+   *     or forbidden
+   */
+  public List<Walk> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+    return pipeline().grade(folders, sizes, choices);
   }
 
   private Pipeline pipeline() {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.document.CompanionWriter;
@@ -15,6 +16,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
+import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
@@ -101,8 +103,21 @@ final class RealStages implements Stages {
     }
 
     @Override
+    public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+      return writer.gradeReport(patterns, paper, planner.styles());
+    }
+
+    @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+      NestedPlan plan = planner.nested(patterns, paper);
+      return plan.sheet().tiles().isEmpty()
+          ? Optional.empty()
+          : Optional.of(writer.nested(patterns.get(0), plan, planner));
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -46,8 +47,14 @@ interface Stages {
     /** The instructions of all sizes in one document. */
     byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings);
 
+    /** How the panels grow from size to size. */
+    byte[] gradeReport(List<GradedPattern> patterns, Paper paper);
+
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The tiles of all sizes stacked, each size a layer; empty when no piece needs paper. */
+    Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper);
 
     /** The companion with every size. */
     byte[] companion(List<GradedPattern> patterns, Findings findings);

@@ -12,8 +12,9 @@ import java.util.List;
  * longer side may stand farther from the start than its partner by anything from 0 to e. So two
  * marks coincide when their lengths from the start differ by a number from 0 to e, give or take 1
  * mm. Of all ways to pair them in order the one is taken that gives the most notches a partner, and
- * among those the one whose pairs come nearest to ease spread evenly. A single notch never pairs
- * with a double one; a join or a tab takes either, but no other join or tab.
+ * among those the one whose pairs come nearest to ease spread evenly. Only notches of the same set
+ * lie on each other: a single one never pairs with a double one, nor a set with its mirror image. A
+ * join, a tab or a closed dart takes any, but nothing else than a notch.
  *
  * @param pairs marks that coincide, in the order of sewing
  * @param apart marks without a partner that nearly meet a notch without one, or the other way
@@ -128,7 +129,7 @@ public record NotchMatching(
 
   private static boolean fit(SeamMark one, SeamMark other) {
     boolean notches = one.kind() == SeamMark.Kind.NOTCH && other.kind() == SeamMark.Kind.NOTCH;
-    return notches ? one.count() == other.count() : notches(one, other) == 1;
+    return notches ? one.set().agrees(other.set()) : notches(one, other) == 1;
   }
 
   /** How far the difference of two places lies outside what the ease explains. */

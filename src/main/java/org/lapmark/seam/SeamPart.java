@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.panel.NotchSet;
 
 /**
  * One part of a side, as it is travelled in sewing: a stretch of an edge or of a chain of edges, or
@@ -18,6 +20,7 @@ import org.lapmark.geometry.Path;
  *     once and above 0, ascending; empty where nothing is cut with an allowance
  * @param notches its notches in the order of sewing
  * @param joinNotches how many notches a partner should have where this part begins
+ * @param folds the darts and pleats that are closed on it; nothing where it has none
  */
 public record SeamPart(
     String panel,
@@ -27,7 +30,8 @@ public record SeamPart(
     double length,
     List<Double> allowances,
     List<Notch> notches,
-    int joinNotches) {
+    int joinNotches,
+    Optional<Folds> folds) {
   /** Two ends nearer to each other than this, in millimetres, are the same point. */
   private static final double SAME_POINT = 0.01;
 
@@ -38,12 +42,79 @@ public record SeamPart(
   }
 
   /**
-   * A notch.
+   * A part without darts and pleats.
    *
-   * @param at millimetres from the part's beginning as sewn
-   * @param count 1 or 2
+   * @param panel the panel's name; empty for a length
+   * @param name what is sewn, as written
+   * @param path the stitching line in the direction of sewing; nothing for a length
+   * @param clockwise whether that direction is clockwise around the panel as drawn
+   * @param length millimetres along the stitching line
+   * @param allowances the seam allowances in millimetres, ascending
+   * @param notches its notches in the order of sewing
+   * @param joinNotches how many notches a partner should have where this part begins
    */
-  public record Notch(double at, int count) {}
+  public SeamPart(
+      String panel,
+      String name,
+      Optional<Path> path,
+      boolean clockwise,
+      double length,
+      List<Double> allowances,
+      List<Notch> notches,
+      int joinNotches) {
+    this(panel, name, path, clockwise, length, allowances, notches, joinNotches, Optional.empty());
+  }
+
+  /**
+   * A notch, or several beside each other.
+   *
+   * @param at millimetres from the part's beginning as sewn to the middle of the set
+   * @param set how many, with which gaps in the order of sewing
+   */
+  public record Notch(double at, NotchSet set) {
+    /**
+     * Notches with equal gaps.
+     *
+     * @param at millimetres from the part's beginning as sewn
+     * @param count how many
+     */
+    public Notch(double at, int count) {
+      this(at, NotchSet.of(count));
+    }
+  }
+
+  /**
+   * Closed darts and pleats. The path bends or shifts at them, so that it ends elsewhere than the
+   * panel's own line.
+   *
+   * @param at millimetres from the part's beginning as sewn to each of them, rising
+   * @param start where the panel's line begins as sewn, when the part begins there
+   * @param end where the panel's line ends as sewn, when the part ends there
+   */
+  public record Folds(List<Double> at, Optional<Point> start, Optional<Point> end) {
+    /** Copies the list. */
+    public Folds {
+      at = List.copyOf(at);
+    }
+
+    private Folds reversed(double length) {
+      List<Double> backwards = new ArrayList<>();
+      for (int i = at.size() - 1; i >= 0; i--) {
+        backwards.add(length - at.get(i));
+      }
+      return new Folds(backwards, end, start);
+    }
+
+    private Folds stretch(double from, double to, double length) {
+      return new Folds(
+          at.stream()
+              .filter(one -> one >= from && (one < to || to >= length))
+              .map(one -> one - from)
+              .toList(),
+          from > 0 ? Optional.empty() : start,
+          to < length ? Optional.empty() : end);
+    }
+  }
 
   /**
    * A length that is no panel, such as the visible width of a zip.
@@ -63,14 +134,22 @@ public record SeamPart(
     return path.isPresent()
         && next.path.isPresent()
         && panel.equals(next.panel)
-        && path.get().end().distance(next.path.get().start()) <= SAME_POINT;
+        && lineEnd().distance(next.lineStart()) <= SAME_POINT;
+  }
+
+  private Point lineStart() {
+    return folds.flatMap(Folds::start).orElseGet(() -> path.orElseThrow().start());
+  }
+
+  private Point lineEnd() {
+    return folds.flatMap(Folds::end).orElseGet(() -> path.orElseThrow().end());
   }
 
   /** The same part sewn from its other end. */
   SeamPart reversed() {
     List<Notch> backwards = new ArrayList<>();
     for (int i = notches.size() - 1; i >= 0; i--) {
-      backwards.add(new Notch(length - notches.get(i).at(), notches.get(i).count()));
+      backwards.add(new Notch(length - notches.get(i).at(), notches.get(i).set().reversed()));
     }
     return new SeamPart(
         panel,
@@ -80,7 +159,8 @@ public record SeamPart(
         length,
         allowances,
         backwards,
-        joinNotches);
+        joinNotches,
+        folds.map(one -> one.reversed(length)));
   }
 
   /** The stretch between two places on it. */
@@ -88,7 +168,7 @@ public record SeamPart(
     List<Notch> inside = new ArrayList<>();
     for (Notch notch : notches) {
       if (notch.at() >= from && (notch.at() < to || to >= length)) {
-        inside.add(new Notch(notch.at() - from, notch.count()));
+        inside.add(new Notch(notch.at() - from, notch.set()));
       }
     }
     return new SeamPart(
@@ -99,6 +179,7 @@ public record SeamPart(
         to - from,
         allowances,
         inside,
-        from > 0 ? 1 : joinNotches);
+        from > 0 ? 1 : joinNotches,
+        folds.map(one -> one.stretch(from, to, length)));
   }
 }

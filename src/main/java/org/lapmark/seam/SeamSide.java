@@ -128,7 +128,8 @@ public record SeamSide(
               part.length(),
               part.allowances(),
               part.notches(),
-              join));
+              join,
+              part.folds()));
     }
     List<Tab> turned = new ArrayList<>();
     for (int i = tabs.size() - 1; i >= 0; i--) {
@@ -144,7 +145,7 @@ public record SeamSide(
    *
    * @param closed whether the seam is a ring; then a place just before its end counts as one just
    *     before its start, below 0
-   * @return notches, joins of different parts and tabs
+   * @return notches, joins of different parts, closed darts and pleats, and tabs
    */
   public List<SeamMark> marks(boolean closed) {
     List<SeamMark> marks = new ArrayList<>();
@@ -161,7 +162,10 @@ public record SeamSide(
         boolean first = closed && place > whole - NotchMatching.COINCIDE;
         marks.add(
             new SeamMark(
-                SeamMark.Kind.NOTCH, first ? place - whole : place, notch.count(), part.name()));
+                SeamMark.Kind.NOTCH, first ? place - whole : place, notch.set(), part.name()));
+      }
+      for (double closing : part.folds().map(SeamPart.Folds::at).orElse(List.of())) {
+        marks.add(new SeamMark(SeamMark.Kind.DART, at + closing, 1, part.name()));
       }
       at += part.length();
     }

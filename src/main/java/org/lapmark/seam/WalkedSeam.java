@@ -155,7 +155,7 @@ public record WalkedSeam(
       for (int i = 0; i < forwards.size(); i++) {
         SeamMark one = forwards.get(i);
         SeamMark other = backwards.get(i);
-        if (one.count() != other.count()
+        if (!one.set().agrees(other.set())
             || Math.abs(one.at() - other.at()) > NotchMatching.COINCIDE) {
           return false;
         }

@@ -105,6 +105,17 @@ public final class PanelDrawing {
     return names;
   }
 
+  /** The names of its marks with a role. */
+  Set<String> names(Role role) {
+    Set<String> names = new LinkedHashSet<>();
+    for (DrawnShape shape : shapes) {
+      if (shape.role() == role) {
+        names.add(shape.name());
+      }
+    }
+    return Collections.unmodifiableSet(names);
+  }
+
   /** The named slash lines, which are the same in every variant. */
   Set<String> slashNames() {
     Set<String> names = new TreeSet<>();
@@ -159,9 +170,14 @@ public final class PanelDrawing {
     Map<String, Point> corners = new LinkedHashMap<>();
     Map<String, Path> placements = new LinkedHashMap<>();
     Map<String, Path> foldLines = new LinkedHashMap<>();
+    Map<String, Path> styleLines = new LinkedHashMap<>();
     Map<String, Point> drillPoints = new LinkedHashMap<>();
-    List<Point> notches = new ArrayList<>();
     Map<String, Path> slashes = new LinkedHashMap<>();
+    Map<String, Point> notches = new LinkedHashMap<>();
+    Map<String, Path> darts = new LinkedHashMap<>();
+    Map<String, Path> pleats = new LinkedHashMap<>();
+    Map<String, Path> buttonholes = new LinkedHashMap<>();
+    Map<String, Point> matchPoints = new LinkedHashMap<>();
     SegmentBudget budget = new SegmentBudget(limits.pathSegments());
     for (DrawnShape shape : shapes) {
       if (shape.isBroken()) {
@@ -178,8 +194,13 @@ public final class PanelDrawing {
           case PLACEMENT -> placements.put(shape.name(), path(shape, evaluator, budget));
           case FOLDLINE -> foldLines.put(shape.name(), path(shape, evaluator, budget));
           case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
+          case STYLELINE -> styleLines.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
-          default -> notches.add(mark(shape, evaluator, budget));
+          case DART -> darts.put(shape.name(), dart(shape, path(shape, evaluator, budget)));
+          case PLEAT -> pleats.put(shape.name(), path(shape, evaluator, budget));
+          case BUTTONHOLE -> buttonholes.put(shape.name(), path(shape, evaluator, budget));
+          case MATCHPOINT -> matchPoints.put(shape.name(), mark(shape, evaluator, budget));
+          default -> notches.put(shape.name(), mark(shape, evaluator, budget));
         }
       } catch (FindingException e) {
         findings.add(e.finding());
@@ -191,7 +212,19 @@ public final class PanelDrawing {
     return outline == null
         ? null
         : new Shapes(
-            outline, corners, grainline, placements, foldLines, drillPoints, notches, slashes);
+            outline,
+            corners,
+            grainline,
+            placements,
+            foldLines,
+            drillPoints,
+            notches,
+            slashes,
+            styleLines,
+            darts,
+            pleats,
+            buttonholes,
+            matchPoints);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -231,6 +264,14 @@ public final class PanelDrawing {
       throw several(shape, subpaths.size());
     }
     return subpaths.get(0);
+  }
+
+  /** A dart's two legs. */
+  private static Path dart(DrawnShape shape, Path path) {
+    if (path.curves().size() != 2 || path.isClosed()) {
+      throw fault(SourceCode.DART_SHAPE, shape);
+    }
+    return path;
   }
 
   private static FindingException several(DrawnShape shape, int count) {
@@ -299,8 +340,13 @@ public final class PanelDrawing {
    * @param placements named lines
    * @param foldLines named lines along which cloth is folded
    * @param drillPoints named points
-   * @param notches points near the outline that state notches
+   * @param notches named points near the outline that state notches
    * @param slashes named lines along which the panel can be cut and opened
+   * @param styleLines named lines along which the panel may be split
+   * @param darts by name, each of two legs
+   * @param pleats named lines from the outline inwards
+   * @param buttonholes named lines that are cut
+   * @param matchPoints named points
    */
   public record Shapes(
       Path outline,
@@ -309,8 +355,13 @@ public final class PanelDrawing {
       Map<String, Path> placements,
       Map<String, Path> foldLines,
       Map<String, Point> drillPoints,
-      List<Point> notches,
-      Map<String, Path> slashes) {
+      Map<String, Point> notches,
+      Map<String, Path> slashes,
+      Map<String, Path> styleLines,
+      Map<String, Path> darts,
+      Map<String, Path> pleats,
+      Map<String, Path> buttonholes,
+      Map<String, Point> matchPoints) {
     /** Copies the collections, keeping their order. */
     public Shapes {
       corners = Collections.unmodifiableMap(new LinkedHashMap<>(corners));
@@ -318,8 +369,13 @@ public final class PanelDrawing {
       placements = Collections.unmodifiableMap(new LinkedHashMap<>(placements));
       foldLines = Collections.unmodifiableMap(new LinkedHashMap<>(foldLines));
       drillPoints = Collections.unmodifiableMap(new LinkedHashMap<>(drillPoints));
-      notches = List.copyOf(notches);
+      notches = Collections.unmodifiableMap(new LinkedHashMap<>(notches));
+      darts = Collections.unmodifiableMap(new LinkedHashMap<>(darts));
+      pleats = Collections.unmodifiableMap(new LinkedHashMap<>(pleats));
+      buttonholes = Collections.unmodifiableMap(new LinkedHashMap<>(buttonholes));
+      matchPoints = Collections.unmodifiableMap(new LinkedHashMap<>(matchPoints));
       slashes = Collections.unmodifiableMap(new LinkedHashMap<>(slashes));
+      styleLines = Collections.unmodifiableMap(new LinkedHashMap<>(styleLines));
     }
   }
 }

@@ -4,26 +4,30 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.NotchSet;
 
 /** Reads the panels and the drawings that they name. */
 final class PanelReader {
-  private static final List<String> SHAPES =
+  private static final List<String> STATED_SHAPES =
       List.of(
           "drawing",
           "drawings",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim");
 
-  private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner");
+  private static final List<String> SHAPES =
+      Stream.concat(STATED_SHAPES.stream(), DerivedReader.KEYS.stream()).toList();
+
+  private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner", "drawn");
 
   private final Reading reading;
   private final Drawings drawings;
@@ -55,7 +59,12 @@ final class PanelReader {
             notches(values),
             values.containsKey("any_order")
                 && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
-            new SlashReader(reading).read(values)));
+            new SlashReader(reading).read(values),
+            values.containsKey("stack_on")
+                ? reading.text(values.get("stack_on"), "stack_on")
+                : null,
+            new DerivedReader(reading).lines(values),
+            new MarkReader(reading).read(values)));
   }
 
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {
@@ -111,13 +120,7 @@ final class PanelReader {
             ? null
             : new PanelSource.Strip(length, width, bias);
       }
-      default -> {
-        Map<String, YamlNode> parts = part(node, Section.INSET, kind);
-        SourceText panel =
-            parts.containsKey("panel") ? reading.text(parts.get("panel"), "panel") : null;
-        Formula distance = formula(parts, "distance");
-        yield panel == null || distance == null ? null : new PanelSource.Inset(panel, distance);
-      }
+      default -> new DerivedReader(reading).read(kind, node);
     };
   }
 
@@ -280,6 +283,8 @@ final class PanelReader {
     if (!values.containsKey("notches")) {
       return notches;
     }
+    MarkReader marks = new MarkReader(reading);
+    NotchSet.Cut general = marks.general(values);
     List<YamlNode> nodes = reading.list(values.get("notches"), "notches");
     for (YamlNode node : reading.bounded(nodes, "notches", reading.limits().entries())) {
       Position owner = MastheadReader.firstKey(node);
@@ -287,15 +292,21 @@ final class PanelReader {
       if (parts == null) {
         continue;
       }
-      SourceText edge = parts.containsKey("edge") ? reading.text(parts.get("edge"), "edge") : null;
+      String owned = parts.containsKey("drawn") ? "drawn" : "edge";
+      if (!parts.containsKey(owned)) {
+        reading.findings().add(SourceCode.KEY_MISSING, owner, "key", owned);
+      }
+      SourceText edge = parts.containsKey(owned) ? reading.text(parts.get(owned), owned) : null;
       PanelSource.NotchPlace place = place(parts, owner);
       Integer count =
           parts.containsKey("count")
-              ? reading.number(parts.get("count"), "count", 1, 2)
+              ? reading.number(parts.get("count"), "count", 1, 3)
               : Integer.valueOf(1);
-      if (edge != null && place != null && count != null) {
+      List<Formula> gaps = marks.gaps(parts);
+      NotchSet.Cut cut = marks.cut(parts, general);
+      if (edge != null && place != null && count != null && gaps != null && cut != null) {
         reading.condition(parts, edge.position());
-        notches.add(new PanelSource.NotchSource(edge, place, count));
+        notches.add(new PanelSource.NotchSource(edge, place, count, gaps, cut));
       }
     }
     return notches;
@@ -324,6 +335,10 @@ final class PanelReader {
         return spacing == null || centred == null
             ? null
             : new PanelSource.NotchPlace.Every(spacing, centred);
+      }
+      case "drawn" -> {
+        SourceText name = reading.text(node, "drawn");
+        return name == null ? null : new PanelSource.NotchPlace.Drawn(name);
       }
       case "from_seam" -> {
         SourceText seam = reading.text(node, "from_seam");

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Slash;
 
 /**
@@ -18,6 +19,9 @@ import org.lapmark.panel.Slash;
  * @param notches notches on edges, chains excluded
  * @param anyOrder whether lengths may rise and fall from size to size
  * @param slashes lines along which the panel is cut and opened
+ * @param stackOn the corner on which the sizes' outlines are stacked, or null
+ * @param styleLines lines along which the panel may be split, besides those of its drawing
+ * @param marks darts, pleats and other marks that are stated, or drawn and described
  */
 public record PanelSource(
     SourceText name,
@@ -26,10 +30,15 @@ public record PanelSource(
     List<ChainSource> chains,
     List<NotchSource> notches,
     boolean anyOrder,
-    List<SlashSource> slashes) {
+    List<SlashSource> slashes,
+    SourceText stackOn,
+    List<StyleLineSource> styleLines,
+    List<MarkSource> marks) {
   /** Copies the lists. */
   public PanelSource {
+    marks = List.copyOf(marks);
     slashes = List.copyOf(slashes);
+    styleLines = List.copyOf(styleLines);
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
     notches = List.copyOf(notches);
@@ -124,12 +133,31 @@ public record PanelSource(
   public record Strip(Formula length, Formula width, boolean bias) implements ShapeSource {}
 
   /**
-   * Derived: another panel, smaller by a distance all round.
+   * Derived from another panel.
    *
-   * @param panel the other panel's name
-   * @param distance how much smaller
+   * @param how how
    */
-  public record Inset(SourceText panel, Formula distance) implements ShapeSource {}
+  public record Derived(DerivedSource how) implements ShapeSource {}
+
+  /**
+   * A line along which a panel may be split: straight, or an arc of a circle.
+   *
+   * @param name its name
+   * @param from where it begins
+   * @param to where it ends
+   * @param bow how far its middle lies to the left of the straight line as one goes along, negative
+   *     to the right; null for straight
+   */
+  public record StyleLineSource(SourceText name, LinePlace from, LinePlace to, Formula bow) {}
+
+  /**
+   * A place on an outline.
+   *
+   * @param name a corner; or an edge or chain
+   * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it; null
+   *     for a corner, or for an edge's middle
+   */
+  public record LinePlace(SourceText name, Formula at) {}
 
   /**
    * A line along which a panel is cut and opened or overlapped.
@@ -195,11 +223,19 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
-   * @param edge the edge's name
+   * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
-   * @param count 1 or 2
+   * @param count how many beside each other: 1, 2 or 3
+   * @param gaps from one to the next, in order along the edge; empty for equal ones
+   * @param cut how they are cut
    */
-  public record NotchSource(SourceText edge, NotchPlace place, int count) {}
+  public record NotchSource(
+      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+    /** Copies the list. */
+    public NotchSource {
+      gaps = List.copyOf(gaps);
+    }
+  }
 
   /** How the place of a notch is stated. */
   public sealed interface NotchPlace {
@@ -225,6 +261,13 @@ public record PanelSource(
      * @param seam the seam's name
      */
     record FromSeam(SourceText seam) implements NotchPlace {}
+
+    /**
+     * Where a notch of this name is drawn.
+     *
+     * @param name its name
+     */
+    record Drawn(SourceText name) implements NotchPlace {}
 
     /**
      * At the place of the edge that is nearest to a corner of the same panel.

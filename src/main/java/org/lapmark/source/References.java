@@ -128,8 +128,8 @@ final class References {
   }
 
   private void panel(PanelSource panel) {
-    if (panel.shape() instanceof PanelSource.Inset inset) {
-      isPanel(inset.panel());
+    if (panel.shape() instanceof PanelSource.Derived derived) {
+      derived(derived.how());
     }
     if (panel.shape() instanceof PanelSource.Drawn drawn) {
       corners(panel, drawn.drawing().cornerNames());
@@ -144,6 +144,7 @@ final class References {
       corners(panel, stated.form().kind().corners());
     }
     slashes(panel);
+    stacking(panel);
     Set<String> edges = edges(panel, new TreeSet<>());
     if (edges == null) {
       return;
@@ -159,14 +160,93 @@ final class References {
     Set<String> lines = new TreeSet<>(edges);
     lines.addAll(chains(panel, new TreeSet<>()));
     for (PanelSource.NotchSource notch : panel.notches()) {
-      edge(notch.edge(), lines);
+      if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
+        drawn(panel, Role.NOTCH, drawn.name());
+      } else {
+        edge(notch.edge(), lines);
+      }
     }
+    marks(panel, lines);
     for (PanelSource.SlashSource slash : panel.slashes()) {
       for (PanelSource.SlashEnd end : slash.stated()) {
         if (end instanceof PanelSource.SlashEnd.OnEdge on) {
           edge(on.edge(), lines);
         }
       }
+    }
+  }
+
+  private void marks(PanelSource panel, Set<String> lines) {
+    Set<String> pleats = new TreeSet<>();
+    for (MarkSource mark : panel.marks()) {
+      for (String key : List.of("edge", "from_edge", "to_edge")) {
+        if (mark.names().containsKey(key)) {
+          edge(mark.names().get(key), lines);
+        }
+      }
+      if (mark.isDrawn()) {
+        boolean dart = mark.kind() == MarkKind.DART;
+        drawn(panel, dart ? Role.DART : Role.PLEAT, mark.name());
+        pleats.add(mark.name().text());
+      }
+    }
+    for (String name : drawnNames(panel, Role.PLEAT)) {
+      if (!pleats.contains(name)) {
+        reading.findings().add(SourceCode.PLEAT_UNSTATED, panel.name().position(), "name", name);
+      }
+    }
+  }
+
+  /** Whether a panel's drawing has a mark that more is said of. */
+  private void drawn(PanelSource panel, Role role, SourceText name) {
+    Set<String> names = drawnNames(panel, role);
+    if (!names.contains(name.text())) {
+      reading.unknown(SourceCode.MARK_NOT_DRAWN, name.position(), name.text(), names);
+    }
+  }
+
+  private static Set<String> drawnNames(PanelSource panel, Role role) {
+    if (panel.shape() instanceof PanelSource.Drawn drawn) {
+      return drawn.drawing().names(role);
+    }
+    Set<String> names = new TreeSet<>();
+    if (panel.shape() instanceof PanelSource.DrawnBySize bySize) {
+      bySize.drawings().values().stream()
+          .findFirst()
+          .ifPresent(first -> names.addAll(first.drawing().names(role)));
+    }
+    return names;
+  }
+
+  private void stacking(PanelSource panel) {
+    PanelSource original = panel;
+    for (int i = 0;
+        original != null
+            && original.shape() instanceof PanelSource.Derived derived
+            && derived.how() instanceof DerivedSource.Beside beside;
+        i++) {
+      original = i > panels.size() ? null : panels.get(beside.panel().text());
+    }
+    if (original != null && original.shape() instanceof PanelSource.Derived) {
+      // Which corners such a panel has shows when it is made.
+      return;
+    }
+    if (panel.stackOn() == null || original == null || original.shape() == null) {
+      return;
+    }
+    Collection<String> corners = List.of("top-left", "top-right", "bottom-right", "bottom-left");
+    if (original.shape() instanceof PanelSource.Drawn drawn) {
+      corners = drawn.drawing().cornerNames();
+    } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {
+      Set<String> all = new TreeSet<>();
+      drawn.drawings().values().forEach(one -> all.addAll(one.drawing().cornerNames()));
+      corners = all;
+    } else if (original.shape() instanceof PanelSource.Stated stated) {
+      corners = stated.form().kind().corners();
+    }
+    if (!corners.contains(panel.stackOn().text())) {
+      reading.unknown(
+          SourceCode.CORNER_UNKNOWN, panel.stackOn().position(), panel.stackOn().text(), corners);
     }
   }
 
@@ -277,12 +357,8 @@ final class References {
   /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
   private Set<String> edges(PanelSource panel, Set<String> visited) {
     Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape() instanceof PanelSource.Inset inset) {
-      PanelSource original = panels.get(inset.panel().text());
-      if (original == null || !visited.add(panel.name().text())) {
-        return null;
-      }
-      Set<String> inherited = edges(original, visited);
+    if (panel.shape() instanceof PanelSource.Derived derived) {
+      Set<String> inherited = inherited(panel, derived.how(), visited);
       if (inherited == null) {
         return null;
       }
@@ -307,11 +383,46 @@ final class References {
     if (panel.shape() instanceof PanelSource.Stated stated) {
       names.addAll(stated.form().kind().chains());
     }
-    if (panel.shape() instanceof PanelSource.Inset inset
-        && panels.containsKey(inset.panel().text())
-        && visited.add(panel.name().text())) {
-      names.addAll(chains(panels.get(inset.panel().text()), visited));
+    if (panel.shape() instanceof PanelSource.Derived derived && visited.add(panel.name().text())) {
+      for (SourceText original : DerivedNames.originals(derived.how())) {
+        if (panels.containsKey(original.text())) {
+          names.addAll(
+              DerivedNames.chains(
+                  derived.how(), chains(panels.get(original.text()), new TreeSet<>(visited))));
+        }
+      }
     }
     return names;
+  }
+
+  /** The edges that a panel has from those that it is derived from; null if unknown. */
+  private Set<String> inherited(PanelSource panel, DerivedSource how, Set<String> visited) {
+    if (!visited.add(panel.name().text())) {
+      return null;
+    }
+    List<Set<String>> known = new ArrayList<>();
+    for (SourceText original : DerivedNames.originals(how)) {
+      PanelSource source = panels.get(original.text());
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>(visited));
+      if (edges == null) {
+        return null;
+      }
+      known.add(edges);
+    }
+    return DerivedNames.edges(how, known);
+  }
+
+  /** Checks what a derivation names of the panels that it starts from. */
+  private void derived(DerivedSource how) {
+    for (SourceText original : DerivedNames.originals(how)) {
+      PanelSource source = isPanel(original) ? panels.get(original.text()) : null;
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>());
+      if (edges != null) {
+        Set<String> lines = new TreeSet<>(edges);
+        lines.addAll(chains(source, new TreeSet<>()));
+        DerivedNames.usedEdges(how, original).forEach(edge -> edge(edge, edges));
+        DerivedNames.usedLines(how).forEach(line -> edge(line, lines));
+      }
+    }
   }
 }

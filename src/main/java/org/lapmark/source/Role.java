@@ -16,10 +16,20 @@ enum Role {
   PLACEMENT(true),
   /** A named line along which cloth is folded. */
   FOLDLINE(true),
+  /** A named line along which the panel may be split. */
+  STYLELINE(true),
   /** A named point that is drilled or punched. */
   DRILL(true),
   /** A notch. */
   NOTCH(true),
+  /** A named dart: from the outline to its apex and back. */
+  DART(true),
+  /** A named line from the outline inwards: the fold of a knife pleat, the middle of another. */
+  PLEAT(true),
+  /** A named buttonhole: the line that is cut. */
+  BUTTONHOLE(true),
+  /** A named point that meets those of the same name. */
+  MATCHPOINT(true),
   /** A named line along which the panel is cut and opened to grade it. */
   SLASH(true);
 
@@ -54,5 +64,13 @@ enum Role {
 
   static List<String> words() {
     return Arrays.stream(values()).map(Role::word).toList();
+  }
+
+  /** The words that a whole id may be taken for; short ones are too near to plain words. */
+  static List<String> plainWords() {
+    return Arrays.stream(values())
+        .filter(role -> role != DART && role != PLEAT)
+        .map(Role::word)
+        .toList();
   }
 }

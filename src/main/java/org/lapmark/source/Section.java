@@ -88,16 +88,34 @@ enum Section {
           "scale",
           "rectangle",
           "strip",
-          "inset",
           "circle",
           "ellipse",
           "ring_sector",
           "cone_band",
           "brim",
+          "inset",
+          "outset",
+          "mirror",
+          "unfold",
+          "fold",
+          "split",
+          "merge",
+          "facing",
+          "lining",
+          "style_lines",
           "edges",
           "chains",
           "notches",
+          "notch_cut",
+          "darts",
+          "pleats",
+          "buttonholes",
+          "drills",
+          "placements",
+          "folds",
+          "matches",
           "slashes",
+          "stack_on",
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
@@ -116,10 +134,60 @@ enum Section {
   CONE_BAND(List.of("lower", "upper"), List.of("height", "slant", "share")),
   /** A brim that slopes down from the head. */
   BRIM(List.of("head", "width", "droop"), List.of("share")),
-  /** A panel derived from another. */
-  INSET(List.of("panel", "distance"), List.of()),
+  /** A panel smaller than another. */
+  INSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A panel larger than another. */
+  OUTSET(List.of("panel"), List.of("distance", "edges", "marks")),
+  /** A mirror image. */
+  MIRROR(List.of("panel"), List.of()),
+  /** The whole of a half panel. */
+  UNFOLD(List.of("panel", "edge"), List.of("apart")),
+  /** The half of a whole panel. */
+  FOLD(List.of("panel", "from", "to"), List.of("edge")),
+  /** A part of a panel. */
+  SPLIT(List.of("panel", "along", "keep"), List.of("edge")),
+  /** Two panels as one. */
+  MERGE(List.of("panel", "edge", "with", "with_edge"), List.of()),
+  /** A band along an edge. */
+  FACING(List.of("panel", "along", "width"), List.of("edge")),
+  /** A lining by its construction. */
+  LINING(List.of("panel", "construction"), List.of("distance", "edges", "marks")),
+  /** A line along which a panel may be split. */
+  STYLE_LINE(List.of("from", "to"), List.of("bow")),
+  /** A place on an edge. */
+  LINE_PLACE(List.of("edge", "at"), List.of()),
   /** A notch. */
-  NOTCH(List.of("edge"), List.of("at", "every", "centred", "from_seam", "corner", "count", "when")),
+  NOTCH(
+      List.of(),
+      List.of(
+          "edge",
+          "at",
+          "every",
+          "centred",
+          "from_seam",
+          "corner",
+          "drawn",
+          "count",
+          "set",
+          "cut",
+          "when")),
+  /** A dart. */
+  DART(List.of(), List.of("edge", "at", "width", "length", "press", "when")),
+  /** A pleat. */
+  PLEAT(List.of("take_up"), List.of("edge", "at", "length", "kind", "towards", "when")),
+  /** Buttonholes. */
+  BUTTONHOLE(
+      List.of("length"),
+      List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "across", "when")),
+  /** Drill points. */
+  DRILLS(
+      List.of(), List.of("edge", "line", "inset", "at", "count", "from", "to", "spacing", "when")),
+  /** A placement line. */
+  PLACEMENT_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A fold line. */
+  FOLD_LINE(List.of(), List.of("edge", "inset", "from_edge", "from", "to_edge", "to", "when")),
+  /** A match point. */
+  MATCH(List.of(), List.of("corner", "edge", "at", "when")),
   /** A line along which a panel is cut and opened. */
   SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
   /** Where a slash line ends. */

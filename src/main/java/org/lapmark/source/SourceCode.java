@@ -119,8 +119,24 @@ public enum SourceCode implements FindingCode {
   SEAM_START_MISPLACED,
   /** A seam that isn't stated. */
   SEAM_UNKNOWN,
+  /** A panel that is to be smaller or larger than another, and doesn't say by how much. */
+  DISTANCE_MISSING,
+  /** A construction of linings that isn't known. */
+  CONSTRUCTION_WRONG,
   /** A notch whose place is stated in no way, or in several. */
   NOTCH_PLACE,
+  /** A notch that is both a set and counted. */
+  NOTCH_SET_TWICE,
+  /** A mark whose place is stated in no way that it can be. */
+  MARK_STATEMENT,
+  /** A word that isn't one of those for a way to cut or to fold. */
+  MARK_WORD_UNKNOWN,
+  /** A drawn mark that the drawing doesn't have. */
+  MARK_NOT_DRAWN,
+  /** A drawn pleat of which nothing is stated. */
+  PLEAT_UNSTATED,
+  /** A drawn dart that isn't two legs. */
+  DART_SHAPE,
   /** Where a slash line ends is stated in no way, or in two. */
   SLASH_END,
   /** A word that says no end of a slash line. */

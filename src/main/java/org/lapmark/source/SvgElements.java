@@ -179,7 +179,11 @@ final class SvgElements {
     Role role = Role.of(word);
     if (role == null || role.isNamed() != dot >= 0) {
       String nearest =
-          role == null ? Nearest.of(word.toLowerCase(Locale.ROOT), Role.words()).orElse("") : word;
+          role == null
+              ? Nearest.of(
+                      word.toLowerCase(Locale.ROOT), dot < 0 ? Role.plainWords() : Role.words())
+                  .orElse("")
+              : word;
       if (nearest.isEmpty() || !strict) {
         return RoleId.NONE;
       }

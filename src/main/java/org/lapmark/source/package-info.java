@@ -8,11 +8,13 @@
  * not evaluated.
  *
  * <p>In a drawing, a shape's id says what it stands for: {@code outline}, {@code grainline}, {@code
- * corner.NAME}, {@code placement.NAME}, {@code foldline.NAME}, {@code drill.NAME}, {@code
- * notch.NAME}, {@code slash.NAME}. Where the id says nothing, a label does: an attribute {@code
- * label} of a namespace that isn't SVG's, or {@code data-name}. An attribute {@code data-X}
- * overrides the attribute X and may hold placeholders, each of which is one whole number: a sign
- * belongs inside its braces.
+ * corner.NAME}, {@code placement.NAME}, {@code foldline.NAME}, {@code styleline.NAME}, {@code
+ * drill.NAME}, {@code notch.NAME}, {@code dart.NAME} (an open line of two legs), {@code pleat.NAME}
+ * (a line from the outline inwards, of which {@code pattern.yaml} says more), {@code
+ * buttonhole.NAME} (the line that is cut), {@code matchpoint.NAME}, {@code slash.NAME}. Where the
+ * id says nothing, a label does: an attribute {@code label} of a namespace that isn't SVG's, or
+ * {@code data-name}. An attribute {@code data-X} overrides the attribute X and may hold
+ * placeholders, each of which is one whole number: a sign belongs inside its braces.
  *
  * <table>
  * <caption>What is taken from a drawing, and what isn't</caption>

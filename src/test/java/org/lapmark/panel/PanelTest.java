@@ -426,7 +426,7 @@ class PanelTest {
     assertEquals(1, piece(shape(new Mark.Notch("a-b", 100, 1), square), 10).notches().size());
     assertEquals(1, piece(shape(new Mark.Notch("a-b", 0, 1), square), 10).notches().size());
     assertEquals(2, piece(shape(new Mark.Notch("a-b", 97.5, 2), square), 10).notches().size());
-    refused(PanelCode.NOTCH_COUNT, () -> shape(new Mark.Notch("a-b", 50, 3), square));
+    refused(PanelCode.NOTCH_COUNT, () -> shape(new Mark.Notch("a-b", 50, 5), square));
     refused(PanelCode.EDGE_UNKNOWN, () -> shape(new Mark.Notch("a-c", 50, 1), square));
     double[] corner = {0, 0, 100, 0, 100, 50, 50, 50, 50, 100, 0, 100};
     refused(

@@ -123,11 +123,21 @@ class ChoicesTest {
         }
 
         @Override
+        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+          return Optional.empty();
+        }
+
+        @Override
         public byte[] companion(List<GradedPattern> patterns, Findings findings) {
           return patterns.stream()
               .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))
               .collect(Collectors.joining(", "))
               .getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+          return new byte[] {1};
         }
 
         @Override
@@ -183,8 +193,8 @@ class ChoicesTest {
             "roll-1-M-a4.pdf",
             "roll-1-S-a4-instructions.pdf",
             "roll-1-S-a4.pdf",
-            "roll-1-all-sizes-a4-instructions.pdf",
-            "roll-1.html"),
+            "roll-1-sizes--M.html",
+            "roll-1-sizes--S.html"),
         names(publish(List.of(), Map.of())));
     assertEquals(
         List.of(
@@ -209,20 +219,19 @@ class ChoicesTest {
             "roll-1-S--trim-yes-a4-instructions.pdf",
             "roll-1-S--trim-yes-a4.pdf",
             "roll-1-S-a4-instructions.pdf",
-            "roll-1-S-a4.pdf",
-            "roll-1-all-sizes-a4-instructions.pdf"),
+            "roll-1-S-a4.pdf"),
         files());
   }
 
   @Test
-  void theCompanionIsOfEverySizeAsByDefault() throws IOException {
-    Path companion = home.resolve("out").resolve("roll").resolve("roll-1.html");
+  void aCompanionIsOfSizesAsByDefaultThatConsistOfTheSame() throws IOException {
+    Path companion = home.resolve("out").resolve("roll").resolve("roll-1-sizes--S.html");
     publish(List.of(), Map.of("trim", "yes"));
     assertFalse(Files.exists(companion));
     publish(List.of(), Map.of("trim", "no"));
-    assertEquals("S no, M no", Files.readString(companion));
+    assertEquals("S no", Files.readString(companion));
     publish(List.of(), Map.of("trim", "yes"));
-    assertEquals("S no, M no", Files.readString(companion));
+    assertEquals("S no", Files.readString(companion));
   }
 
   @Test
@@ -233,8 +242,9 @@ class ChoicesTest {
         new Pipeline(new SayingStages(), 2, step -> {})
             .publish(
                 List.of(folder),
-                new Request(
-                    List.of("M"), List.of(Paper.A4), choices, home.resolve("out"), true, inches),
+                new Request(List.of("M"), List.of(Paper.A4), choices, home.resolve("out"))
+                    .in(inches)
+                    .with(Extra.LARGE_PRINT),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(

@@ -26,9 +26,19 @@ class FileNamesTest {
   @Test
   void aSizeNeverTakesTheNameOfAllSizes() {
     FileNames names = FileNames.of("tote", "1", List.of("All sizes", "M"));
-    assertEquals("tote-1-all-sizes-a4-instructions.pdf", names.allSizes(Paper.A4));
+    assertEquals("tote-1-all-sizes-a4-instructions.pdf", names.sizes(List.of(), Paper.A4));
     assertEquals(
         "tote-1-All-sizes-2-a4-instructions.pdf", names.instructions("All sizes", Paper.A4));
+  }
+
+  @Test
+  void someSizesAreNamedUnlikeAnySize() {
+    FileNames names = FileNames.of("tote", "1", List.of("Sizes", "S M", "L"));
+    assertEquals(
+        "tote-1-sizes--S-M-L-a4-instructions.pdf", names.sizes(List.of("S M", "L"), Paper.A4));
+    assertEquals("tote-1-sizes--L.html", names.companion(List.of("L")));
+    assertEquals("tote-1.html", names.companion(List.of()));
+    assertEquals("tote-1-Sizes-2-a4.pdf", names.complete("Sizes", Paper.A4));
   }
 
   @Test

@@ -152,8 +152,18 @@ class PipelineTest {
         }
 
         @Override
+        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
+          return new byte[] {1};
+        }
+
+        @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+          return Optional.empty();
         }
 
         @Override
@@ -234,7 +244,7 @@ class PipelineTest {
     publish(request(List.of("M"), List.of(Paper.A4)), pattern("tote"));
     Presentation american =
         new Presentation(Optional.of(Locale.US), Optional.of(PrintForm.Units.INCHES_FIRST));
-    publish(new Request(List.of("M"), List.of(Paper.A4), output, false, american), pattern("tote"));
+    publish(new Request(List.of("M"), List.of(Paper.A4), output).in(american), pattern("tote"));
     assertTrue(Files.exists(output.resolve("tote").resolve("tote-1-M-a4.pdf")));
     assertTrue(
         Files.exists(
@@ -245,12 +255,12 @@ class PipelineTest {
     Path tote = pattern("tote");
     assertThrows(
         RefusedException.class,
-        () -> publish(new Request(List.of(), List.of(), output, false, french), tote));
+        () -> publish(new Request(List.of(), List.of(), output).in(french), tote));
   }
 
   @Test
   void makesLargePrintOnlyWhenAsked() throws IOException {
-    Request large = new Request(List.of("M"), List.of(Paper.A4), output, true, Presentation.OWN);
+    Request large = new Request(List.of("M"), List.of(Paper.A4), output).with(Extra.LARGE_PRINT);
     publish(large, pattern("tote"));
     Path file = output.resolve("tote").resolve("tote-1-M-a4-large-print.pdf");
     assertEquals("LARGE_PRINT M", Files.readString(file));

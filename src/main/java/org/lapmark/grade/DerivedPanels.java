@@ -1,0 +1,178 @@
+package org.lapmark.grade;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Variant;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
+import org.lapmark.panel.PanelDerivation;
+import org.lapmark.panel.PanelException;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.DerivedSource.Beside;
+import org.lapmark.source.DerivedSource.EdgeDistance;
+import org.lapmark.source.DerivedSource.Facing;
+import org.lapmark.source.DerivedSource.Folded;
+import org.lapmark.source.DerivedSource.Merged;
+import org.lapmark.source.DerivedSource.Mirrored;
+import org.lapmark.source.DerivedSource.Split;
+import org.lapmark.source.DerivedSource.Unfolded;
+import org.lapmark.source.DerivedSource.Way;
+
+/** Evaluates derivations. */
+final class DerivedPanels {
+  private final PatternScope scope;
+  private final Variant variant;
+  private final Function<SourceText, Panel> originals;
+  private final Findings findings;
+
+  /**
+   * Prepares them.
+   *
+   * @param originals gives the panels that others are derived from
+   * @param findings told what isn't wrong but should be known
+   */
+  DerivedPanels(
+      PatternScope scope,
+      Variant variant,
+      Function<SourceText, Panel> originals,
+      Findings findings) {
+    this.scope = scope;
+    this.variant = variant;
+    this.originals = originals;
+    this.findings = findings;
+  }
+
+  /**
+   * A derived panel with the marks that it takes over.
+   *
+   * @param name its name
+   * @param how how it is derived
+   * @throws FindingException when it can't be
+   */
+  Panel build(SourceText name, DerivedSource how) {
+    Panel original = originals.apply(how.panel());
+    Panel second = how instanceof Merged merged ? originals.apply(merged.with()) : null;
+    try {
+      return derived(name.text(), how, original, second);
+    } catch (PanelException e) {
+      throw new FindingException(finding(e, how));
+    }
+  }
+
+  private Panel derived(String name, DerivedSource how, Panel original, Panel second) {
+    if (how instanceof Beside beside) {
+      Map<String, Double> distances = distances(beside, original);
+      return beside.way() == Way.OUTSET
+          ? PanelDerivation.outset(
+              name, original, distances, beside.marks(), notice -> tell(notice, how))
+          : PanelDerivation.inset(
+              name, original, distances, beside.marks(), notice -> tell(notice, how));
+    }
+    if (how instanceof Mirrored) {
+      return PanelDerivation.mirrored(name, original);
+    }
+    if (how instanceof Unfolded unfolded) {
+      return PanelDerivation.unfolded(
+          name,
+          original,
+          unfolded.edge().text(),
+          unfolded.apart().stream().map(SourceText::text).toList(),
+          notice -> tell(notice, how));
+    }
+    if (how instanceof Folded folded) {
+      return PanelDerivation.folded(
+          name, original, folded.from().text(), folded.to().text(), folded.edge());
+    }
+    if (how instanceof Split split) {
+      return PanelDerivation.split(
+          name, original, split.along().text(), split.keep().text(), split.edge());
+    }
+    if (how instanceof Merged merged) {
+      return PanelDerivation.merged(
+          name, original, merged.edge().text(), second, merged.withEdge().text());
+    }
+    Facing facing = (Facing) how;
+    return PanelDerivation.facing(
+        name, original, facing.along().text(), scope.positiveLength(facing.width()), facing.edge());
+  }
+
+  private Map<String, Double> distances(Beside beside, Panel original) {
+    double general = beside.distance() == null ? 0 : distance(beside.distance(), beside.way());
+    Map<String, Double> distances = new LinkedHashMap<>();
+    original.edges().forEach(edge -> distances.put(edge.name(), general));
+    for (EdgeDistance stated : beside.edges()) {
+      double own = distance(stated.distance(), beside.way());
+      PanelDerivation.members(original, stated.edge().text())
+          .forEach(edge -> distances.put(edge, own));
+    }
+    return distances;
+  }
+
+  private double distance(Formula formula, Way way) {
+    double distance = scope.length(formula);
+    if (distance < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.INSET_NEGATIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(distance),
+              "way",
+              way == Way.OUTSET ? "larger" : "smaller",
+              "size",
+              variant.size()));
+    }
+    return distance;
+  }
+
+  private void tell(PanelException notice, DerivedSource how) {
+    findings.add(finding(notice, how));
+  }
+
+  private Finding finding(PanelException problem, DerivedSource how) {
+    Map<String, Object> arguments = new LinkedHashMap<>(problem.arguments());
+    arguments.putIfAbsent("size", variant.size());
+    return new Finding(problem.code(), place(problem, how).position(), arguments);
+  }
+
+  /** What of a derivation is to blame. */
+  private static SourceText place(PanelException problem, DerivedSource how) {
+    Object edge = problem.arguments().get("edge");
+    if (how instanceof Beside beside) {
+      for (EdgeDistance stated : beside.edges()) {
+        if (stated.edge().text().equals(edge)) {
+          return stated.edge();
+        }
+      }
+    }
+    if (how instanceof Unfolded unfolded) {
+      for (SourceText apart : unfolded.apart()) {
+        if (apart.text().equals(edge) && problem.code() == PanelCode.UNFOLD_NOT_AT_FOLD) {
+          return apart;
+        }
+      }
+      return unfolded.edge();
+    }
+    if (how instanceof Folded folded) {
+      return folded.to().text().equals(problem.arguments().get("place"))
+          ? folded.to()
+          : folded.from();
+    }
+    if (how instanceof Split split) {
+      return problem.code() == PanelCode.SPLIT_KEEPS_BOTH ? split.keep() : split.along();
+    }
+    if (how instanceof Merged merged) {
+      return merged.withEdge();
+    }
+    if (how instanceof Facing facing) {
+      return problem.code() == PanelCode.BAND_TOO_WIDE ? facing.width().text() : facing.along();
+    }
+    return how.panel();
+  }
+}

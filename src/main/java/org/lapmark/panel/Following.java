@@ -1,0 +1,287 @@
+package org.lapmark.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * How marks follow from a panel to one derived from it. Whatever knows the kinds of marks one by
+ * one stands here.
+ */
+final class Following {
+  /** A mark this near to the new outline, in millimetres, still lies on the panel. */
+  private static final double MARGIN = 1e-3;
+
+  /** Stretches of a line shorter than this aren't worth drawing. */
+  private static final double LEAST = 0.5;
+
+  /** How far a notch may lie from the edge it has moved with. */
+  private static final double OFF_EDGE = 0.05;
+
+  /** A grainline shorter than this is drawn anew where there is more room. */
+  private static final double SHORT_GRAIN = 40;
+
+  private static final int RAYS = 15;
+
+  private Following() {}
+
+  /** A line that is a mark; null for marks of other kinds. */
+  static Path line(Mark mark) {
+    if (mark instanceof Mark.Placement placement) {
+      return placement.path();
+    }
+    if (mark instanceof Mark.StyleLine line) {
+      return line.path();
+    }
+    return mark instanceof Mark.FoldLine fold ? fold.path() : null;
+  }
+
+  /** The name of a line that is a mark. */
+  static String name(Mark mark) {
+    if (mark instanceof Mark.Placement placement) {
+      return placement.name();
+    }
+    return mark instanceof Mark.StyleLine line ? line.name() : ((Mark.FoldLine) mark).name();
+  }
+
+  /** The same kind of line elsewhere. */
+  static Mark withLine(Mark mark, Path path) {
+    if (mark instanceof Mark.Placement placement) {
+      return new Mark.Placement(placement.name(), path);
+    }
+    return mark instanceof Mark.StyleLine line
+        ? new Mark.StyleLine(line.name(), path)
+        : new Mark.FoldLine(((Mark.FoldLine) mark).name(), path);
+  }
+
+  /** The same notch elsewhere. */
+  static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
+    return new Mark.Notch(edge, at, notch.count());
+  }
+
+  /** Every mark but notches under a map that keeps lengths; notches are left out. */
+  static List<Mark> moved(List<Mark> marks, Affine map) {
+    List<Mark> moved = new ArrayList<>();
+    for (Mark mark : marks) {
+      if (mark instanceof Mark.Grainline grain) {
+        moved.add(new Mark.Grainline(map.apply(grain.from()), map.apply(grain.to())));
+      } else if (mark instanceof Mark.DrillPoint drill) {
+        moved.add(new Mark.DrillPoint(drill.name(), map.apply(drill.point())));
+      } else if (line(mark) != null) {
+        moved.add(withLine(mark, line(mark).transformed(map)));
+      }
+    }
+    return moved;
+  }
+
+  /**
+   * The marks of a panel that lie on a part of it.
+   *
+   * @param panel the panel
+   * @param edges the part's edges, which keep the names of those that they are stretches of
+   * @param cut the name of the line along which it was cut, which isn't a mark any more
+   */
+  static List<Mark> onPart(Panel panel, List<Edge> edges, String cut) {
+    List<Mark> kept = new ArrayList<>();
+    Path outline = outline(edges);
+    Inside inside = new Inside(outline, MARGIN);
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Notch notch) {
+        Point foot = Ring.edge(panel, notch.edge()).path().atLength(notch.at());
+        add(panel.name(), notch, foot, MARGIN, edges, kept);
+      } else if (line(mark) == null || !name(mark).equals(cut)) {
+        clipped(mark, inside, kept);
+      }
+    }
+    return grained(kept, panel, outline);
+  }
+
+  /**
+   * The marks of a panel on one whose edges lie beside its own.
+   *
+   * @param panel the panel
+   * @param edges the other's edges
+   * @param distances how far each edge has moved outwards, in millimetres
+   * @param all whether more than the grainline follows
+   * @param notices told what is left out
+   */
+  static List<Mark> beside(
+      Panel panel,
+      List<Edge> edges,
+      Map<String, Double> distances,
+      boolean all,
+      Consumer<PanelException> notices) {
+    List<Mark> kept = new ArrayList<>();
+    Path outline = outline(edges);
+    Inside inside = new Inside(outline, MARGIN);
+    for (Mark mark : panel.marks()) {
+      int before = kept.size();
+      if (mark instanceof Mark.Notch notch && all) {
+        Path path = Ring.edge(panel, notch.edge()).path();
+        Point outwards = path.tangentAtLength(notch.at()).quarterTurn().times(-1);
+        Point foot = path.atLength(notch.at()).plus(outwards.times(distances.get(notch.edge())));
+        add(panel.name(), notch, foot, OFF_EDGE, edges, kept);
+      } else if (mark instanceof Mark.StyleLine style) {
+        double most = 0;
+        for (double distance : distances.values()) {
+          most = Math.max(most, distance);
+        }
+        kept.add(most > 0 ? longer(style, 4 * most) : style);
+      } else if (mark instanceof Mark.Grainline || all) {
+        clipped(mark, inside, kept);
+      }
+      if (all && kept.size() == before && !(mark instanceof Mark.Grainline)) {
+        notices.accept(leftOut(panel, mark));
+      }
+    }
+    return grained(kept, panel, outline);
+  }
+
+  private static PanelException leftOut(Panel panel, Mark mark) {
+    String kind = "line";
+    String name = "";
+    if (mark instanceof Mark.Notch notch) {
+      kind = "notch";
+      name = notch.edge();
+    } else if (mark instanceof Mark.DrillPoint drill) {
+      kind = "drill";
+      name = drill.name();
+    } else if (line(mark) != null) {
+      name = name(mark);
+    }
+    return PanelCode.MARK_LEFT_OUT.exception("panel", panel.name(), "kind", kind, "name", name);
+  }
+
+  /**
+   * A style line that goes on straight at both ends, to meet an outline that has moved outwards.
+   */
+  private static Mark longer(Mark.StyleLine style, double by) {
+    Path path = style.path();
+    Curve first = path.curves().get(0);
+    Curve last = path.curves().get(path.curves().size() - 1);
+    List<Curve> curves = new ArrayList<>();
+    curves.add(new Line(path.start().minus(first.tangent(0).times(by)), path.start()));
+    curves.addAll(path.curves());
+    curves.add(new Line(path.end(), path.end().plus(last.tangent(1).times(by))));
+    return new Mark.StyleLine(style.name(), new Path(curves));
+  }
+
+  private static void add(
+      String panel, Mark.Notch notch, Point foot, double most, List<Edge> edges, List<Mark> kept) {
+    Edge best = null;
+    double least = most;
+    for (Edge edge : edges) {
+      boolean own =
+          edge.name().equals(notch.edge())
+              || edge.name().startsWith(notch.edge() + "_2")
+              || edge.name().startsWith(notch.edge() + "-");
+      double distance = own ? edge.path().distance(foot) : Double.POSITIVE_INFINITY;
+      if (distance < least) {
+        least = distance;
+        best = edge;
+      }
+    }
+    if (best == null) {
+      return;
+    }
+    Mark.Notch moved = withPlace(notch, best.name(), best.path().nearestLength(foot));
+    try {
+      Notches.check(panel, edges, best, moved);
+      kept.add(moved);
+    } catch (PanelException e) {
+      // Half of a double notch lies beyond the cut: a notch there would say nothing.
+      return;
+    }
+  }
+
+  private static void clipped(Mark mark, Inside inside, List<Mark> kept) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      if (inside.has(drill.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.Grainline grain) {
+      kept.add(grain);
+    } else if (line(mark) != null) {
+      Path path = line(mark);
+      for (Inside.Stretch stretch : inside.stretches(path)) {
+        Path part = stretch.of(path);
+        if (part != null && part.length() > Math.min(LEAST, path.length() / 2)) {
+          kept.add(withLine(mark, part));
+        }
+      }
+    }
+  }
+
+  /** Marks whose grainline lies inside an outline. */
+  private static List<Mark> grained(List<Mark> marks, Panel panel, Path outline) {
+    List<Mark> grained = new ArrayList<>();
+    for (Mark mark : marks) {
+      grained.add(mark instanceof Mark.Grainline grain ? grainline(grain, outline) : mark);
+    }
+    return grained;
+  }
+
+  /**
+   * A grainline of the same direction inside an outline: itself, or as much of it as lies inside,
+   * or one where there is more room.
+   */
+  static Mark.Grainline grainline(Mark.Grainline grain, Path outline) {
+    Inside inside = new Inside(outline, MARGIN);
+    Path whole = new Path(List.of(new Line(grain.from(), grain.to())));
+    Path own = longest(inside, whole);
+    double length = whole.length();
+    if (own != null && own.length() >= length - MARGIN) {
+      return grain;
+    }
+    if (own != null && own.length() >= Math.min(SHORT_GRAIN, length / 2)) {
+      return between(own, 0.05);
+    }
+    Point along = grain.to().minus(grain.from()).unit();
+    Point aside = along.quarterTurn();
+    Box box = outline.bounds();
+    Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    double reach = Math.hypot(box.width(), box.height());
+    Path best = null;
+    for (int i = 0; i < RAYS; i++) {
+      // From the middle outwards, so that the middle is taken where several are alike.
+      int step = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
+      Point at = middle.plus(aside.times(reach * step / (RAYS + 1)));
+      Path ray =
+          new Path(List.of(new Line(at.minus(along.times(reach)), at.plus(along.times(reach)))));
+      Path here = longest(inside, ray);
+      if (here != null && (best == null || here.length() > 1.02 * best.length())) {
+        best = here;
+      }
+    }
+    return best == null ? grain : between(best, 0.15);
+  }
+
+  private static Mark.Grainline between(Path line, double margin) {
+    return new Mark.Grainline(
+        line.start().towards(line.end(), margin), line.end().towards(line.start(), margin));
+  }
+
+  private static Path longest(Inside inside, Path line) {
+    Path longest = null;
+    for (Inside.Stretch stretch : inside.stretches(line)) {
+      Path part = stretch.of(line);
+      if (part != null && (longest == null || part.length() > longest.length())) {
+        longest = part;
+      }
+    }
+    return longest;
+  }
+
+  static Path outline(List<Edge> edges) {
+    List<Curve> curves = new ArrayList<>();
+    edges.forEach(edge -> curves.addAll(edge.path().curves()));
+    return new Path(curves);
+  }
+}

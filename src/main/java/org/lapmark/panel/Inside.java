@@ -1,0 +1,118 @@
+package org.lapmark.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * Which stretches of a line lie inside an outline. A line is looked at in steps of at most 2 mm and
+ * a thirty-second of each of its curves; where it goes in or out is then found by halving, to
+ * rounding. What goes in and out again between two steps isn't seen.
+ */
+final class Inside {
+  private static final double STEP = 2;
+  private static final int LEAST_STEPS = 32;
+  private static final int MOST_STEPS = 4000;
+
+  /** A place on a line: a curve's index and a parameter on it. */
+  record Place(int curve, double parameter) {
+    double order() {
+      return curve + parameter;
+    }
+  }
+
+  /** A stretch of a line. */
+  record Stretch(Place from, Place to) {
+    Path of(Path line) {
+      return part(line, from, to);
+    }
+  }
+
+  private final Path outline;
+  private final double margin;
+
+  /**
+   * An outline to look into.
+   *
+   * @param outline a closed path
+   * @param margin how far beyond it, in millimetres, still counts as inside
+   */
+  Inside(Path outline, double margin) {
+    this.outline = outline;
+    this.margin = margin;
+  }
+
+  boolean has(Point point) {
+    return outline.encloses(point) || margin > 0 && outline.distance(point) <= margin;
+  }
+
+  /** The stretches of a line that lie inside, in order. */
+  List<Stretch> stretches(Path line) {
+    List<Stretch> found = new ArrayList<>();
+    Place begun = null;
+    Place last = new Place(0, 0);
+    for (int i = 0; i < line.curves().size(); i++) {
+      Curve curve = line.curves().get(i);
+      int steps =
+          (int) Math.min(MOST_STEPS, Math.max(LEAST_STEPS, Math.ceil(curve.length() / STEP)));
+      double before = 0;
+      boolean insideBefore = has(curve.at(0));
+      if (insideBefore && begun == null) {
+        begun = new Place(i, 0);
+      } else if (!insideBefore && begun != null) {
+        found.add(new Stretch(begun, last));
+        begun = null;
+      }
+      for (int k = 1; k <= steps; k++) {
+        double here = (double) k / steps;
+        boolean inside = has(curve.at(here));
+        if (inside != insideBefore) {
+          Place border = new Place(i, border(curve, before, here, insideBefore));
+          if (inside) {
+            begun = border;
+          } else {
+            found.add(new Stretch(begun, border));
+            begun = null;
+          }
+        }
+        before = here;
+        insideBefore = inside;
+      }
+      last = new Place(i, 1);
+    }
+    if (begun != null) {
+      found.add(new Stretch(begun, last));
+    }
+    return found;
+  }
+
+  private double border(Curve curve, double from, double to, boolean insideBefore) {
+    double low = from;
+    double high = to;
+    for (int round = 0; round < 60; round++) {
+      double middle = (low + high) / 2;
+      if (has(curve.at(middle)) == insideBefore) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return (low + high) / 2;
+  }
+
+  /** The part of a line between two of its places; null where nothing lies between them. */
+  static Path part(Path line, Place from, Place to) {
+    List<Curve> curves = new ArrayList<>();
+    for (int i = from.curve; i <= to.curve; i++) {
+      double start = i == from.curve ? from.parameter : 0;
+      double end = i == to.curve ? to.parameter : 1;
+      if (end > start) {
+        Curve curve = line.curves().get(i);
+        curves.add(start == 0 && end == 1 ? curve : curve.part(start, end));
+      }
+    }
+    return curves.isEmpty() ? null : new Path(curves);
+  }
+}

@@ -1,0 +1,66 @@
+package org.lapmark.print;
+
+import java.util.List;
+import java.util.Map;
+import org.lapmark.drawing.Item;
+import org.lapmark.geometry.Box;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+
+/** The pieces of one size, as they are. */
+record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubject {
+  @Override
+  public String size() {
+    return pattern.variant().size();
+  }
+
+  @Override
+  public String key(String key) {
+    return key;
+  }
+
+  @Override
+  public List<Piece> pieces() {
+    return pattern.pieces().stream().filter(piece -> piece.statedSize().isEmpty()).toList();
+  }
+
+  @Override
+  public PieceLabel label() {
+    return new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern);
+  }
+
+  @Override
+  public Drawn drawn(SheetLayout layout, boolean projected) {
+    return new Drawn(layout, List.of());
+  }
+
+  @Override
+  public Layering layering(PieceArt art) {
+    return layer();
+  }
+
+  @Override
+  public Layering layering(PieceArt.Stroke stroke) {
+    return layer();
+  }
+
+  private Layering layer() {
+    return new Layering(
+        List.of(planner.wording().text("projector.layer.size", Map.of("size", size()))), "");
+  }
+
+  @Override
+  public String part(PieceArt art, Cell cell) {
+    boolean whole = cell.shown().contains(art.bounds());
+    return planner
+        .wording()
+        .text(
+            whole ? "tile.alternative.whole" : "tile.alternative.part",
+            Map.of("number", Integer.toString(art.piece().number()), "name", art.piece().name()));
+  }
+
+  @Override
+  public List<Item> legend(Box box) {
+    return List.of();
+  }
+}

@@ -1,0 +1,63 @@
+package org.lapmark.print;
+
+import java.util.List;
+import org.lapmark.drawing.Item;
+import org.lapmark.geometry.Box;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+
+/** What a sheet shows: the pieces of one size, or those of all sizes stacked. */
+interface SheetSubject {
+  /** The pattern, for what all sizes have in common. */
+  GradedPattern pattern();
+
+  /** The size, or the sizes in one phrase. */
+  String size();
+
+  /** The key of words that are another for one size and for several. */
+  String key(String key);
+
+  /** What is arranged. */
+  List<Piece> pieces();
+
+  /** The lettering of pieces. */
+  PieceLabel label();
+
+  /** Draws the pieces where they were arranged. */
+  Drawn drawn(SheetLayout layout, boolean projected);
+
+  /**
+   * What is drawn of a layout.
+   *
+   * @param layout the layout with its pieces as they are drawn
+   * @param names what is written along lines, tile by tile
+   */
+  record Drawn(SheetLayout layout, List<LineName> names) {
+    /** Copies the list. */
+    public Drawn {
+      names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * Something written at a line.
+   *
+   * @param cell the tile
+   * @param item the lettering or line
+   * @param box the room it takes
+   * @param layering its layers
+   */
+  record LineName(Cell cell, Item item, Box box, Layering layering) {}
+
+  /** The layers that a piece's lettering belongs to in a projector's picture. */
+  Layering layering(PieceArt art);
+
+  /** The layers that a piece's line belongs to in a projector's picture. */
+  Layering layering(PieceArt.Stroke stroke);
+
+  /** A part of a piece on a tile, in words. */
+  String part(PieceArt art, Cell cell);
+
+  /** Explains the lines in a box. */
+  List<Item> legend(Box box);
+}

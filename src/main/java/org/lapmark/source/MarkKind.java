@@ -1,0 +1,97 @@
+package org.lapmark.source;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** What can be stated of a panel's marks besides its notches. */
+public enum MarkKind {
+  /** Two legs from an edge to an apex, sewn to each other. Without a place, one that is drawn. */
+  DART("darts", Section.DART, "press when", "edge at width length", ""),
+  /** Cloth folded onto itself at an edge. Without a place, one whose line is drawn. */
+  PLEAT("pleats", Section.PLEAT, "kind towards take_up when", "edge at length", ""),
+  /** A line that shows where something is placed. */
+  PLACEMENT(
+      "placements",
+      Section.PLACEMENT_LINE,
+      "when",
+      "edge inset",
+      "edge inset from to",
+      "from_edge from to_edge to"),
+  /** A line along which cloth is folded. */
+  FOLD(
+      "folds",
+      Section.FOLD_LINE,
+      "when",
+      "edge inset",
+      "edge inset from to",
+      "from_edge from to_edge to"),
+  /** Buttonholes, one or a row. */
+  BUTTONHOLE(
+      "buttonholes",
+      Section.BUTTONHOLE,
+      "across length inset when",
+      "edge at",
+      "line at",
+      "edge count from to",
+      "line count from to",
+      "edge count from spacing",
+      "line count from spacing"),
+  /** Points to be marked through the cloth, one or a row. */
+  DRILL(
+      "drills",
+      Section.DRILLS,
+      "inset when",
+      "edge at",
+      "line at",
+      "edge count from to",
+      "line count from to",
+      "edge count from spacing",
+      "line count from spacing"),
+  /** A point that meets those of the same name. */
+  MATCH("matches", Section.MATCH, "when", "corner", "edge at");
+
+  private final String key;
+  private final Section section;
+  private final List<String> always;
+  private final List<List<String>> ways;
+
+  MarkKind(String key, Section section, String always, String... ways) {
+    this.key = key;
+    this.section = section;
+    this.always = List.of(always.split(" "));
+    List<List<String>> all = new ArrayList<>();
+    for (String way : ways) {
+      all.add(way.isEmpty() ? List.of() : List.of(way.split(" ")));
+    }
+    this.ways = List.copyOf(all);
+  }
+
+  /** The panel's key under which marks of this kind are stated by name. */
+  String key() {
+    return key;
+  }
+
+  Section section() {
+    return section;
+  }
+
+  /** Whether what is stated of a place is one of the ways in which it can be. */
+  boolean isPlaced(List<String> stated) {
+    List<String> placing = stated.stream().filter(one -> !always.contains(one)).sorted().toList();
+    return ways.stream().anyMatch(way -> way.stream().sorted().toList().equals(placing));
+  }
+
+  /** The ways, as messages show them. */
+  String shown() {
+    return ways.stream()
+        .filter(way -> !way.isEmpty())
+        .map(way -> String.join(" and ", way))
+        .collect(Collectors.joining(", or "));
+  }
+
+  static List<String> keys() {
+    return Arrays.stream(values()).map(MarkKind::key).toList();
+  }
+}
