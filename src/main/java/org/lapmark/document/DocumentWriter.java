@@ -345,7 +345,7 @@ public final class DocumentWriter {
     model.put("title", glyphs.printable(masthead.title().text()));
     model.put("studio", glyphs.printable(masthead.studio().text()));
     model.put("edition", glyphs.printable(masthead.edition().text()));
-    model.put("page", Map.of("width", paper.width(), "height", paper.height()));
+    model.put("page", new RecordModel(glyphs).map(new PageSize(paper.width(), paper.height())));
     try (PdfBook book =
         book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
       HtmlPages.render(book, engine.fill(GRADE_REPORT, model, wording), pictures.drawings(), 0);
@@ -355,6 +355,9 @@ public final class DocumentWriter {
       throw new UncheckedIOException(e);
     }
   }
+
+  /** In millimetres. */
+  private record PageSize(double width, double height) {}
 
   /** Texts of the title pages that are printed for all sizes. */
   private record Title(List<Object> summary, List<Object> copyright, List<Object> note) {}

@@ -13,6 +13,7 @@ import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -43,6 +44,9 @@ final class NestDrawing {
   /** Outlines that differ by less are one line, at true size. */
   private static final double SAME = 0.05;
 
+  /** The cosine of what counts as a corner, 15 degrees. */
+  private static final double STRAIGHT_ON = 0.966;
+
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final List<Line> lines = new ArrayList<>();
@@ -51,7 +55,7 @@ final class NestDrawing {
   private final double width;
 
   /** One outline, the sizes that have it, and points on it. */
-  private record Line(String name, String role, Path path, List<Point> points) {}
+  private record Line(String name, String role, Path path, List<Point> points, List<Point> turns) {}
 
   /** A place for a name, and how much room there is around it. */
   private record Place(Point at, double room) {}
@@ -110,7 +114,7 @@ final class NestDrawing {
       Box own = outlines.get(index).orElseThrow().bounds();
       box = box == null ? own : box.union(own);
     }
-    Style name = styles.style("nest-name");
+    Style name = styles.style("grade-name");
     double widest =
         alike.values().stream()
             .mapToDouble(names -> lettering.width(String.join(join, names), name))
@@ -132,13 +136,14 @@ final class NestDrawing {
     int number = 0;
     for (Map.Entry<Integer, List<String>> entry : alike.entrySet()) {
       Path path = outlines.get(entry.getKey()).orElseThrow().transformed(place);
-      String role = "nest-size-" + (number % DASHES + 1);
-      lines.add(new Line(String.join(join, entry.getValue()), role, path, places(path)));
+      String role = "grade-size-" + (number % DASHES + 1);
+      lines.add(
+          new Line(String.join(join, entry.getValue()), role, path, places(path), turns(path)));
       number++;
     }
     lines.forEach(line -> items.add(new Item.Shape(List.of(line.path), line.role)));
     items.add(
-        new Item.Shape(List.of(Path.circle(place.apply(new Point(0, 0)), RING)), "nest-corner"));
+        new Item.Shape(List.of(Path.circle(place.apply(new Point(0, 0)), RING)), "grade-corner"));
     double column0 = right + COLUMN_GAP;
     double labels = names(column0);
     double down = key(Math.max(bottom, labels) + KEY_ROW);
@@ -167,9 +172,21 @@ final class NestDrawing {
     return points;
   }
 
+  private static List<Point> turns(Path path) {
+    List<Point> turns = new ArrayList<>();
+    Curve before = path.curves().get(path.curves().size() - 1);
+    for (Curve curve : path.curves()) {
+      if (before.tangent(1).dot(curve.tangent(0)) < STRAIGHT_ON) {
+        turns.add(curve.start());
+      }
+      before = curve;
+    }
+    return turns;
+  }
+
   /** Names every line; returns how far down the names beside the nest reach. */
   private double names(double column) {
-    Style style = styles.style("nest-name");
+    Style style = styles.style("grade-name");
     double ascent = lettering.ascent(style);
     List<Line> beside = new ArrayList<>();
     for (Line line : lines) {
@@ -179,6 +196,9 @@ final class NestDrawing {
       for (Point point : line.points) {
         Box box = new Box(point.x() - half, point.y() - above, point.x() + half, point.y() + above);
         double room = room(line, box);
+        if (line.turns.stream().anyMatch(turn -> turn.distance(point) < half + ENOUGH)) {
+          room /= 4; // A name over a corner hides it.
+        }
         if (room > 0 && (best == null || room > best.room + 1e-9)) {
           best = new Place(point, room);
         }
@@ -194,7 +214,7 @@ final class NestDrawing {
                 at.plus(new Point(0, ascent * 0.36)),
                 Item.Alignment.MIDDLE,
                 0,
-                "nest-name"));
+                "grade-name"));
       }
     }
     return beside(beside, column, ascent);
@@ -258,11 +278,11 @@ final class NestDrawing {
       Point end = ends.get(line).at;
       y = Math.max(y, end.y() + ascent * 0.36);
       Point foot = new Point(column - 1, y - ascent * 0.36);
-      items.add(new Item.Shape(List.of(Path.polyline(List.of(foot, end))), "nest-leader"));
-      items.add(new Item.Shape(List.of(Path.circle(end, DOT)), "nest-dot"));
+      items.add(new Item.Shape(List.of(Path.polyline(List.of(foot, end))), "grade-leader"));
+      items.add(new Item.Shape(List.of(Path.circle(end, DOT)), "grade-dot"));
       items.add(
           new Item.Lettering(
-              line.name, new Point(column, y), Item.Alignment.START, 0, "nest-name"));
+              line.name, new Point(column, y), Item.Alignment.START, 0, "grade-name"));
       y += COLUMN_ROW;
     }
     return some.isEmpty() ? 0 : y;
@@ -270,7 +290,7 @@ final class NestDrawing {
 
   /** What each dash stands for, in rows from a baseline; returns where it ends. */
   private double key(double baseline) {
-    Style style = styles.style("nest-key");
+    Style style = styles.style("grade-key");
     double x = 0;
     double y = baseline;
     for (Line line : lines) {
@@ -287,7 +307,7 @@ final class NestDrawing {
               line.role));
       items.add(
           new Item.Lettering(
-              line.name, new Point(x + KEY_LINE + 2, y), Item.Alignment.START, 0, "nest-key"));
+              line.name, new Point(x + KEY_LINE + 2, y), Item.Alignment.START, 0, "grade-key"));
       x += own + KEY_GAP;
     }
     return y + lettering.descent(style) + 0.5;

@@ -28,7 +28,7 @@ final class Lines {
     for (Edge edge : panel.edges()) {
       double distance =
           turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
-      sides.add(new Offset.Side(edge.path(), distance));
+      sides.add(side(edge.path(), distance));
     }
     return path(Offset.loops(sides).get(0));
   }
@@ -54,7 +54,7 @@ final class Lines {
           outside < 0 || turned.contains(edge.name())
               ? 0
               : allowances.getOrDefault(edge.name(), 0.0);
-      sides.add(new Offset.Side(edge.path(), edges.contains(edge.name()) ? outside : free));
+      sides.add(side(edge.path(), edges.contains(edge.name()) ? outside : free));
     }
     List<List<Offset.Part>> loops = Offset.loops(sides);
     if (loops.isEmpty()) {
@@ -82,6 +82,11 @@ final class Lines {
       }
     }
     return runs.stream().map(Path::new).toList();
+  }
+
+  /** What is turned in ends like a fold. */
+  private static Offset.Side side(Path path, double distance) {
+    return distance == 0 ? Offset.Side.onFold(path) : new Offset.Side(path, distance);
   }
 
   private static Path path(List<Offset.Part> parts) {

@@ -282,10 +282,15 @@ public record Arc(
    */
   @Override
   public List<Point> flattened(double tolerance) {
+    return Chords.points(this, chords(tolerance));
+  }
+
+  @Override
+  public int chords(double tolerance) {
     Chords.check(tolerance);
     double radius = Math.max(radiusX, radiusY);
     double step = tolerance >= radius ? Math.PI / 2 : 2 * StrictMath.acos(1 - tolerance / radius);
-    return Chords.points(this, Chords.count(Math.abs(sweep) / Math.min(step, Math.PI / 2)));
+    return Chords.count(Math.abs(sweep) / Math.min(step, Math.PI / 2));
   }
 
   /**

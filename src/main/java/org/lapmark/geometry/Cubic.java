@@ -204,10 +204,14 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
   }
 
   @Override
-  public List<Point> flattened(double tolerance) {
+  public int chords(double tolerance) {
     Chords.check(tolerance);
     double bend = Math.max(secondDerivative(0).norm(), secondDerivative(1).norm());
-    int count = Chords.count(Math.sqrt(bend / (8 * tolerance)));
-    return Chords.points(this, count);
+    return Chords.count(Math.sqrt(bend / (8 * tolerance)));
+  }
+
+  @Override
+  public List<Point> flattened(double tolerance) {
+    return Chords.points(this, chords(tolerance));
   }
 }

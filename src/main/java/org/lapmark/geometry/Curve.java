@@ -130,6 +130,14 @@ public sealed interface Curve permits Line, Arc, Cubic {
   Box bounds();
 
   /**
+   * How many chords of even steps in the parameter stay within a distance of it.
+   *
+   * @param tolerance the greatest distance between chord and curve in millimetres
+   * @return 1 or more
+   */
+  int chords(double tolerance);
+
+  /**
    * Points on the curve whose chords stay within a distance of it, the start left out, the end
    * included.
    *

@@ -72,6 +72,11 @@ public record Line(Point start, Point end) implements Curve {
   }
 
   @Override
+  public int chords(double tolerance) {
+    return 1;
+  }
+
+  @Override
   public List<Point> flattened(double tolerance) {
     return List.of(end);
   }

@@ -7,7 +7,6 @@ import org.lapmark.geometry.Offset.Part;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
-import org.locationtech.jts.index.strtree.STRtree;
 
 /**
  * Resolves the loops of a closed line: keeps the boundary of the region that it winds round at
@@ -30,13 +29,20 @@ final class Loops {
    */
   private static final double LEAST = 1e-3;
 
+  /** How many chords are tried together. */
+  private static final int GROUP = 16;
+
   private static final int MOST_CROSSINGS = 20_000;
 
   /** A chord: of curve {@code curve} between two parameters, or between two curves' ends. */
   private record Chord(int curve, double from, double to, Coordinate start, Coordinate end) {}
 
-  /** One passage of the line through a crossing. */
-  private record Passage(int node, int chord, double fraction) {
+  /**
+   * One passage of the line through a crossing.
+   *
+   * @param change how much more often the line winds round what is on its left behind it
+   */
+  private record Passage(int node, int chord, double fraction, int change) {
     double place() {
       return chord + fraction;
     }
@@ -75,9 +81,12 @@ final class Loops {
     passages.sort(Comparator.comparingDouble(Passage::place));
     Chain[] leaving = new Chain[nodes.size()];
     List<Chain> kept = new ArrayList<>();
+    int winding = 0;
     for (int i = 0; i < passages.size(); i++) {
       Chain chain = new Chain(passages.get(i), passages.get((i + 1) % passages.size()));
-      if (isBoundary(chain)) {
+      winding = i == 0 ? windingLeft(chain) : winding + chain.from.change;
+      // The line winds round nothing on its left and once round what is on its right.
+      if (winding == 0) {
         kept.add(chain);
         leaving[chain.from.node] = chain;
       }
@@ -101,9 +110,13 @@ final class Loops {
   private static boolean isMoreThanASliver(List<Part> loop) {
     double length = 0;
     for (Part part : loop) {
-      length += part.curve().length();
+      length += part.curve().start().distance(part.curve().end());
     }
     return Math.abs(Offset.area(loop)) > Math.max(1e-3, 1e-4 * length);
+  }
+
+  static boolean isLonger(Curve curve, double length) {
+    return curve.start().distance(curve.end()) > length || curve.length() > length;
   }
 
   private void layChords() {
@@ -111,7 +124,7 @@ final class Loops {
     int count = 0;
     for (Part part : line) {
       Curve curve = part.curve();
-      int steps = curve.flattened(CHORD).size();
+      int steps = curve.chords(CHORD);
       Coordinate[] own = new Coordinate[steps + 1];
       for (int i = 0; i <= steps; i++) {
         own[i] = displaced(curve, (double) i / steps, count++);
@@ -138,22 +151,55 @@ final class Loops {
         at.x() + JITTER * (a - Math.floor(a) - 0.5), at.y() + JITTER * (b - Math.floor(b) - 0.5));
   }
 
-  private void findCrossings() {
-    STRtree tree = new STRtree();
-    for (int i = 0; i < chords.size(); i++) {
-      tree.insert(new Envelope(chords.get(i).start, chords.get(i).end), i);
+  /** Some consecutive chords and their box. */
+  private final class Group {
+    final int from;
+    final int to;
+    final Envelope box = new Envelope();
+
+    Group(int from) {
+      this.from = from;
+      this.to = Math.min(from + GROUP, chords.size());
+      for (int i = from; i < to; i++) {
+        box.expandToInclude(chords.get(i).start);
+        box.expandToInclude(chords.get(i).end);
+      }
     }
-    for (int i = 0; i < chords.size(); i++) {
-      List<Integer> later = new ArrayList<>();
-      for (Object found : tree.query(new Envelope(chords.get(i).start, chords.get(i).end))) {
-        int j = (Integer) found;
-        if (j > i + 1 && !(i == 0 && j == chords.size() - 1) && cross(i, j)) {
-          later.add(j);
+  }
+
+  private void findCrossings() {
+    List<Group> groups = new ArrayList<>();
+    for (int i = 0; i < chords.size(); i += GROUP) {
+      groups.add(new Group(i));
+    }
+    groups.sort(Comparator.comparingDouble(group -> group.box.getMinX()));
+    for (int g = 0; g < groups.size(); g++) {
+      Group group = groups.get(g);
+      for (int h = g; h < groups.size(); h++) {
+        Group other = groups.get(h);
+        if (other.box.getMinX() > group.box.getMaxX()) {
+          break;
+        }
+        if (group.box.intersects(other.box)) {
+          boolean earlier = group.from <= other.from;
+          findCrossings(earlier ? group : other, earlier ? other : group);
         }
       }
-      later.sort(Integer::compare);
-      for (int j : later) {
-        addCrossing(i, j);
+    }
+  }
+
+  private void findCrossings(Group group, Group other) {
+    for (int i = group.from; i < group.to; i++) {
+      Chord a = chords.get(i);
+      if (!other.box.intersects(a.start, a.end)) {
+        continue;
+      }
+      for (int j = Math.max(i + 2, other.from); j < other.to; j++) {
+        Chord b = chords.get(j);
+        boolean meet = Envelope.intersects(a.start, a.end, b.start, b.end);
+        if (meet && !(i == 0 && j == chords.size() - 1) && cross(i, j)) {
+          addCrossing(i, j);
+        }
       }
     }
   }
@@ -178,8 +224,10 @@ final class Loops {
     double s = cross == 0 ? 0.5 : within(apart.cross(across) / cross);
     double t = cross == 0 ? 0.5 : within(apart.cross(along) / cross);
     int node = nodes.size();
-    passages.add(new Passage(node, i, s));
-    passages.add(new Passage(node, j, t));
+    // Paper's y runs down: an orientation of 1 is to the right, where the line winds once more.
+    int change = Orientation.index(b.start, b.end, a.end);
+    passages.add(new Passage(node, i, s, change));
+    passages.add(new Passage(node, j, t, -change));
     nodes.add(
         refined(
             new Place(a.curve, a.from + (a.to - a.from) * s),
@@ -224,8 +272,8 @@ final class Loops {
         : new Place[] {first, second};
   }
 
-  /** Whether the line winds round nothing on its left and once round what is on its right. */
-  private boolean isBoundary(Chain chain) {
+  /** How often the line winds round what is on a chain's left. */
+  private int windingLeft(Chain chain) {
     double from = chain.from.place();
     double to = chain.to.place();
     int total = chords.size();
@@ -246,7 +294,7 @@ final class Loops {
         middle = (low + high) / 2;
       }
     }
-    return windingLeft(longest, middle) == 0;
+    return windingLeft(longest, middle);
   }
 
   private int windingLeft(int own, double fraction) {
@@ -311,7 +359,7 @@ final class Loops {
         continue;
       }
       Curve cut = low == 0 && high == 1 ? part.curve() : part.curve().part(low, high);
-      if (cut.length() > LEAST) {
+      if (isLonger(cut, LEAST)) {
         loop.add(new Part(part.side(), cut, k % total + low));
       }
     }

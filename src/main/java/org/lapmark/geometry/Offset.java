@@ -5,24 +5,23 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Moves a closed outline outwards or inwards, each of its sides by a distance of its own.
+ * Moves a closed outline outwards or inwards, each of its sides by a distance of its own, which may
+ * change evenly along the side.
  *
- * <p>First every curve's {@link Parallel} is laid beside it and neighbours are joined: at a corner
- * that opens, by the mitre of the two tangents, or beyond the mitre limit by a straight cut square
- * to the line from corner to mitre; at a corner that closes, by way of the corner; where two sides
- * run on in one direction at different distances, by a straight step. Where sides of different
- * distances meet at an obtuse corner, the narrow side's line goes on until it meets the wide one's
- * parallel, if that leaves at least half of it. The closed line so made crosses itself wherever a
- * parallel doesn't fit: it is cut at its crossings, and what remains is the boundary of what it
- * winds round, as curves.
+ * <p>First a line is laid beside every curve, its {@link Parallel} where its distance is one, but
+ * nowhere beyond the curve's centres of curvature, so that the curve's normals sweep what lies
+ * between in one direction only. Neighbours are joined: at a corner that opens, by their {@link
+ * Joint}, which is usually the mitre of the two tangents, or beyond the mitre limit by a straight
+ * cut square to the line from corner to mitre; at a corner that closes, by way of the corner; where
+ * two sides run on in one direction at different distances, by a straight step. Where sides of
+ * different distances meet at an obtuse corner, the narrow side's line goes on until it meets the
+ * wide one's parallel, if that leaves at least half of it. The closed line so made crosses itself
+ * wherever a parallel doesn't fit: it is cut at its crossings, and what remains is the boundary of
+ * what it winds round, as curves.
  *
- * <p>A side that doesn't move is a fold, or a raw edge: its line goes on straight until it meets
- * its neighbour's parallel, at an obtuse corner or where it runs on smoothly, so that the unfolded
- * pieces join along one straight line. Only where it meets nothing the neighbour's parallel ends
- * square to it.
- *
- * <p>A full turn of the line on the wrong side of its outline, as of a circle moved inwards by more
- * than its diameter, is recognised by its distance from the outline and left out.
+ * <p>A fold's line goes on straight until it meets its neighbour's line, at an obtuse corner or
+ * where it runs on smoothly, so that the unfolded pieces join along one straight line. Only where
+ * it meets nothing the neighbour's line ends square to it.
  */
 public final class Offset {
   /**
@@ -45,10 +44,10 @@ public final class Offset {
   private static final double LEVEL = 1e-9;
 
   /** A corner closes when it turns by more than this; less is a smooth join with rounding. */
-  private static final double CLOSING = 1e-6;
+  static final double CLOSING = 1e-6;
 
   /** A fold runs on smoothly into its neighbour when it turns by less, as drawn curves do. */
-  private static final double SMOOTH = 1e-2;
+  static final double SMOOTH = 1e-2;
 
   /** How much of a strip a narrower neighbour's line may take away, and how much a fold's. */
   private static final double ROOM = 0.5;
@@ -56,12 +55,36 @@ public final class Offset {
   private static final double FOLD_ROOM = 0.95;
 
   /**
-   * One side of an outline.
+   * One side of an outline. Where its distance changes it does so evenly along the side's length.
    *
    * @param path the side, on a closed outline that runs clockwise on paper
-   * @param distance how far it moves in millimetres, positive outwards
+   * @param distance how far its start moves in millimetres along the side's normal, positive
+   *     outwards
+   * @param endDistance how far its end moves
+   * @param fold whether it is a fold: then it doesn't move, and its line goes straight on
+   * @param joint how it is joined to the next side, when moved outwards
    */
-  public record Side(Path path, double distance) {}
+  public record Side(Path path, double distance, double endDistance, boolean fold, Joint joint) {
+    /**
+     * A side that moves by one distance.
+     *
+     * @param path the side
+     * @param distance how far it moves in millimetres, positive outwards
+     */
+    public Side(Path path, double distance) {
+      this(path, distance, distance, false, Joint.USUAL);
+    }
+
+    /**
+     * A fold.
+     *
+     * @param path the side
+     * @return the side, which doesn't move
+     */
+    public static Side onFold(Path path) {
+      return new Side(path, 0, 0, true, Joint.USUAL);
+    }
+  }
 
   /**
    * A curve of the moved outline.
@@ -75,12 +98,15 @@ public final class Offset {
   private final List<Side> sides;
   private final double sign;
   private final boolean trims;
+  private boolean trimmed;
 
   private Offset(List<Side> sides, boolean trims) {
     this.trims = trims;
     this.sides = List.copyOf(sides);
-    boolean inwards = sides.stream().anyMatch(side -> side.distance() < 0);
-    boolean outwards = sides.stream().anyMatch(side -> side.distance() > 0);
+    boolean inwards =
+        sides.stream().anyMatch(side -> side.distance() < 0 || side.endDistance() < 0);
+    boolean outwards =
+        sides.stream().anyMatch(side -> side.distance() > 0 || side.endDistance() > 0);
     if (inwards && outwards) {
       throw new IllegalArgumentException("sides move outwards or inwards, not both");
     }
@@ -96,12 +122,13 @@ public final class Offset {
    *     other way; each starts as early in the order of sides as it can. None when nothing is left.
    *     Curves join within {@link Path#JOIN_TOLERANCE}.
    * @throws IntricateOutlineException when the moved sides cross each other too often
+   * @throws JointException when a side's joint can't be drawn
    */
   public static List<List<Part>> loops(List<Side> sides) {
     Offset offset = new Offset(sides, true);
     List<List<Part>> loops = offset.loops();
     // Trimming can cut into the outline itself where it is narrower than the distances.
-    return offset.covers(loops) ? loops : new Offset(sides, false).loops();
+    return !offset.trimmed || offset.covers(loops) ? loops : new Offset(sides, false).loops();
   }
 
   private boolean covers(List<List<Part>> loops) {
@@ -134,10 +161,7 @@ public final class Offset {
     List<Part> raw = Seams.closed(raw(), NUDGE);
     List<List<Part>> loops = new ArrayList<>();
     for (List<Part> loop : new Loops(raw, sign).resolved()) {
-      List<Part> joined = Seams.straightened(Seams.closed(fromItsFirst(loop), 10 * NUDGE));
-      if (keepsItsDistance(joined)) {
-        loops.add(joined);
-      }
+      loops.add(Seams.straightened(Seams.closed(fromItsFirst(loop), 10 * NUDGE)));
     }
     loops.sort(Comparator.comparingDouble(loop -> -Math.abs(area(loop))));
     return loops;
@@ -145,27 +169,6 @@ public final class Offset {
 
   static double area(List<Part> loop) {
     return Area.signed(loop.stream().map(Part::curve).toList());
-  }
-
-  /** Only loops inwards can lie where every point is too near the outline. */
-  private boolean keepsItsDistance(List<Part> loop) {
-    if (sign > 0) {
-      return true;
-    }
-    Part longest = loop.get(0);
-    for (Part part : loop) {
-      if (part.curve().length() > longest.curve().length()) {
-        longest = part;
-      }
-    }
-    double least = sides.stream().mapToDouble(side -> -side.distance()).min().orElse(0);
-    Point sample = longest.curve().at(0.5);
-    for (Side side : sides) {
-      if (side.path().distance(sample) < least - 0.01) {
-        return false;
-      }
-    }
-    return true;
   }
 
   private static List<Part> fromItsFirst(List<Part> loop) {
@@ -195,27 +198,45 @@ public final class Offset {
     return loop.get((i + loop.size() - 1) % loop.size()).side() != loop.get(i).side();
   }
 
-  private List<Part> raw() {
+  private List<Strip> strips() {
     List<Strip> strips = new ArrayList<>();
     for (int i = 0; i < sides.size(); i++) {
-      for (Curve whole : sides.get(i).path().curves()) {
+      Side side = sides.get(i);
+      double widening = side.endDistance() - side.distance();
+      double total = widening == 0 ? 1 : side.path().length();
+      double before = 0;
+      for (Curve whole : side.path().curves()) {
         for (Curve curve : Parallel.smoothParts(whole)) {
-          if (curve.length() > Path.JOIN_TOLERANCE) {
-            strips.add(new Strip(i, sides.get(i).distance(), curve));
+          double from = side.distance() + widening * before / total;
+          before += widening == 0 ? 0 : curve.length();
+          double to = widening == 0 ? from : side.distance() + widening * before / total;
+          if (Loops.isLonger(curve, Path.JOIN_TOLERANCE)) {
+            strips.add(new Strip(i, side.fold(), from, to, curve));
           }
         }
       }
     }
+    return strips;
+  }
+
+  private List<Part> raw() {
+    List<Strip> strips = strips();
     int count = strips.size();
+    Strip.joinSpikes(strips, sign);
     boolean[] meeting = new boolean[count];
     for (int i = 0; i < count; i++) {
       meeting[i] = strips.get(i).meets(strips.get((i + 1) % count));
     }
     Point[] cuts = new Point[count];
     for (int i = 0; i < count && trims; i++) {
-      if (!meeting[i]) {
+      if (!meeting[i] && !isShaped(strips, i)) {
         cuts[i] = trimmed(strips, i, meeting);
+        trimmed |= cuts[i] != null;
       }
+    }
+    List<List<Part>> shaped = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      shaped.add(isShaped(strips, i) ? shaped(strips, i, meeting) : null);
     }
     List<Part> raw = new ArrayList<>();
     for (int i = 0; i < count; i++) {
@@ -224,19 +245,50 @@ public final class Offset {
       for (Curve curve : strip.curves()) {
         raw.add(new Part(strip.side, curve, raw.size()));
       }
-      if (cuts[i] != null) {
+      if (shaped.get(i) != null) {
+        for (Part part : shaped.get(i)) {
+          raw.add(new Part(part.side(), part.curve(), raw.size()));
+        }
+      } else if (cuts[i] != null) {
         line(raw, strip.side, strip.end(), cuts[i]);
         line(raw, next.side, cuts[i], next.start());
       } else if (!meeting[i]) {
-        join(strip, next, raw);
+        join(strip, next, ((Joint.Mitred) joint(strips, i)).limit(), raw);
       }
     }
     return raw;
   }
 
-  /** Whether one of two neighbours stays where it is, as a fold does, and the other moves. */
+  /** How a strip is joined to the next; curves of one side are joined as usual. */
+  private Joint joint(List<Strip> strips, int index) {
+    Strip strip = strips.get(index);
+    boolean last = index == strips.size() - 1 || strips.get(index + 1).side != strip.side;
+    return last && sign > 0 ? sides.get(strip.side).joint() : Joint.USUAL;
+  }
+
+  private boolean isShaped(List<Strip> strips, int index) {
+    return !(joint(strips, index) instanceof Joint.Mitred);
+  }
+
+  private List<Part> shaped(List<Strip> strips, int index, boolean[] meeting) {
+    Strip strip = strips.get(index);
+    Strip next = strips.get((index + 1) % strips.size());
+    Joint joint = joint(strips, index);
+    if (joint instanceof Joint.Turned turned) {
+      Side side = sides.get(turned.first() ? strip.side : next.side);
+      if (side.distance() != side.endDistance()) {
+        throw new JointException(strip.side, JointException.Reason.UNEVEN);
+      }
+      return new ShapedEnd(strips, meeting, index, turned.first())
+          .turned(side.path(), turned.folds());
+    }
+    boolean first = ((Joint.Square) joint).first();
+    return new ShapedEnd(strips, meeting, index, first).square();
+  }
+
+  /** Whether one of two neighbours is a fold and the other isn't. */
   private static boolean isFold(Strip a, Strip b) {
-    return (a.distance == 0) != (b.distance == 0);
+    return a.fold != b.fold;
   }
 
   /**
@@ -247,24 +299,14 @@ public final class Offset {
   private Point trimmed(List<Strip> strips, int index, boolean[] meeting) {
     Strip a = strips.get(index);
     Strip b = strips.get((index + 1) % strips.size());
-    Point t = a.tangentOut;
-    Point u = b.tangentIn;
-    double turn = sign * StrictMath.atan2(t.cross(u), t.dot(u));
+    Point t = a.directionOut;
+    Point u = b.directionIn;
+    double turn = sign * a.turn(b);
     if (turn >= RIGHT_ANGLE - CLOSING || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
       return null;
     }
-    boolean later = Math.abs(b.distance) > Math.abs(a.distance);
-    List<Strip> run = new ArrayList<>();
-    int step = later ? 1 : -1;
-    int at = later ? (index + 1) % strips.size() : index;
-    do {
-      run.add(strips.get(at));
-      int join = later ? at : Math.floorMod(at - 1, strips.size());
-      at = Math.floorMod(at + step, strips.size());
-      if (!meeting[join] || strips.get(at).side != run.get(0).side) {
-        break;
-      }
-    } while (run.size() < strips.size());
+    boolean later = isFold(a, b) ? a.fold : Math.abs(b.distanceIn) > Math.abs(a.distanceOut);
+    List<Strip> run = Strip.run(strips, meeting, index, later);
     Point from = later ? a.end() : b.start();
     Point along = later ? t : u.times(-1);
     if (!isFold(a, b)) {
@@ -273,29 +315,29 @@ public final class Offset {
       double cross = t.cross(u);
       double ahead = gap.cross(u) / cross;
       double behind = t.cross(gap) / cross;
-      double reach = Math.max(Math.abs(a.distance), Math.abs(b.distance));
+      double reach = Math.max(Math.abs(a.distanceOut), Math.abs(b.distanceIn));
       Point mitre = a.end().plus(t.times(ahead));
-      if (Math.min(ahead, behind) >= -STUB || mitre.distance(corner) > limit(reach)) {
+      if (Math.min(ahead, behind) >= -STUB || mitre.distance(corner) > limit(MITRE_LIMIT, reach)) {
         return null;
       }
     }
     return Strip.cut(run, later, from, along, isFold(a, b) ? FOLD_ROOM : ROOM);
   }
 
-  private static double limit(double reach) {
-    return MITRE_LIMIT * reach * (1 + 1e-12);
+  private static double limit(double limit, double reach) {
+    return limit * reach * (1 + 1e-12);
   }
 
-  private void join(Strip a, Strip b, List<Part> raw) {
+  private void join(Strip a, Strip b, double limit, List<Part> raw) {
     Point from = a.end();
     Point to = b.start();
-    Point t = a.tangentOut;
-    Point u = b.tangentIn;
+    Point t = a.directionOut;
+    Point u = b.directionIn;
     double cross = t.cross(u);
-    double turn = StrictMath.atan2(cross, t.dot(u));
+    double turn = a.turn(b);
     boolean closes = turn * sign < -CLOSING;
-    double reach = Math.max(Math.abs(a.distance), Math.abs(b.distance));
-    int wider = Math.abs(a.distance) > Math.abs(b.distance) ? a.side : b.side;
+    double reach = Math.max(Math.abs(a.distanceOut), Math.abs(b.distanceIn));
+    int wider = Math.abs(a.distanceOut) > Math.abs(b.distanceIn) ? a.side : b.side;
     Point corner = b.corner;
     if (closes) {
       // By way of the corner, so that the line goes round each strip as a whole.
@@ -308,7 +350,7 @@ public final class Offset {
     double behind = t.cross(gap) / cross;
     Point mitre = from.plus(t.times(ahead));
     boolean parallel = Math.abs(cross) < LEVEL;
-    if (!parallel && mitre.distance(corner) <= limit(reach)) {
+    if (!parallel && mitre.distance(corner) <= limit(limit, reach)) {
       if (Math.min(ahead, behind) < -STUB) {
         line(raw, wider, from, to);
         return;
@@ -321,11 +363,12 @@ public final class Offset {
       if (behind >= 0) {
         line(raw, b.side, mitre, to);
       }
-    } else if (Math.abs(turn) < RIGHT_ANGLE) {
+    } else if (Math.abs(turn) < RIGHT_ANGLE && (parallel || limit == MITRE_LIMIT)
+        || Math.min(ahead, behind) < -STUB && Math.abs(turn) < RIGHT_ANGLE) {
       line(raw, wider, from, to);
     } else {
       Point away = parallel ? t.minus(u).unit() : mitre.minus(corner).unit();
-      blunt(a, b, away, MITRE_LIMIT * reach, raw);
+      blunt(a, b, away, limit * reach, raw);
     }
   }
 
@@ -333,14 +376,14 @@ public final class Offset {
     Point from = a.end();
     Point to = b.start();
     Point corner = b.corner;
-    double ahead = (reach - from.minus(corner).dot(away)) / a.tangentOut.dot(away);
-    double behind = (reach - to.minus(corner).dot(away)) / -b.tangentIn.dot(away);
+    double ahead = (reach - from.minus(corner).dot(away)) / a.directionOut.dot(away);
+    double behind = (reach - to.minus(corner).dot(away)) / -b.directionIn.dot(away);
     if (!(ahead >= 0 && behind >= 0)) {
       line(raw, a.side, from, to);
       return;
     }
-    Point left = from.plus(a.tangentOut.times(ahead));
-    Point right = to.minus(b.tangentIn.times(behind));
+    Point left = from.plus(a.directionOut.times(ahead));
+    Point right = to.minus(b.directionIn.times(behind));
     Point middle = left.towards(right, 0.5);
     line(raw, a.side, from, left);
     line(raw, a.side, left, middle);

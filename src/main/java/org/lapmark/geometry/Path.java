@@ -135,7 +135,7 @@ public record Path(List<Curve> curves) {
       Curve curve = curves.get(i);
       double own = curve.length();
       if (left < own - ROUNDING) {
-        return new Place(i, curve.parameterAt(left));
+        return new Place(i, left < ROUNDING ? 0 : curve.parameterAt(left));
       }
       if (i == curves.size() - 1) {
         return new Place(i, 1);

@@ -3,36 +3,70 @@ package org.lapmark.geometry;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A curve's parallel, as far as its neighbours leave it, with what its joins need. */
+/**
+ * What lies beside a curve up to the line that its allowance gives it, as far as its neighbours
+ * leave it, with what its joins need.
+ *
+ * <p>The line stops at the curve's centres of curvature. A strip whose line begins or ends there
+ * has a spike: a straight line on, as far as its distance would have reached, where its neighbour
+ * goes on at that distance.
+ */
 final class Strip {
   private static final int SAMPLES = 32;
 
   final int side;
-  final double distance;
+  final boolean fold;
+  final double distanceIn;
+  final double distanceOut;
 
   /** Where the curve itself begins. */
   final Point corner;
 
+  /** The directions of the curve at its ends. */
   final Point tangentIn;
+
   final Point tangentOut;
-  private final double length;
+
+  /** The directions of the line at its ends, which differ where its distance changes. */
+  final Point directionIn;
+
+  final Point directionOut;
+
+  private final boolean spikedIn;
+  private final boolean spikedOut;
+  private final Point centreIn;
+  private final Point centreOut;
   private List<Curve> curves;
   private Point start;
   private Point end;
 
-  Strip(int side, double distance, Curve curve) {
+  Strip(int side, boolean fold, double distanceIn, double distanceOut, Curve curve) {
     this.side = side;
-    this.distance = distance;
+    this.fold = fold;
+    this.distanceIn = distanceIn;
+    this.distanceOut = distanceOut;
     this.corner = curve.start();
     this.tangentIn = curve.tangent(0);
     this.tangentOut = curve.tangent(1);
-    this.curves = Parallel.of(curve, distance);
-    this.length = curves.stream().mapToDouble(Curve::length).sum();
-    this.start = curve.start().plus(Parallel.outwards(tangentIn).times(distance));
-    this.end = curve.end().plus(Parallel.outwards(tangentOut).times(distance));
+    double slope = distanceIn == distanceOut ? 0 : (distanceOut - distanceIn) / curve.length();
+    this.directionIn = turned(tangentIn, slope);
+    this.directionOut = turned(tangentOut, slope);
+    this.curves = Parallel.toCentres(curve, distanceIn, distanceOut);
+    this.start = curve.start().plus(Parallel.outwards(tangentIn).times(distanceIn));
+    this.end = curve.end().plus(Parallel.outwards(tangentOut).times(distanceOut));
+    double asideIn = Parallel.toCentre(curve, 0, distanceIn);
+    double asideOut = Parallel.toCentre(curve, 1, distanceOut);
+    this.spikedIn = asideIn != distanceIn;
+    this.spikedOut = asideOut != distanceOut;
+    this.centreIn = curve.start().plus(Parallel.outwards(tangentIn).times(asideIn));
+    this.centreOut = curve.end().plus(Parallel.outwards(tangentOut).times(asideOut));
   }
 
-  /** What is left of the parallel. */
+  private static Point turned(Point tangent, double slope) {
+    return slope == 0 ? tangent : tangent.plus(Parallel.outwards(tangent).times(slope)).unit();
+  }
+
+  /** What is left of the line. */
   List<Curve> curves() {
     return curves;
   }
@@ -45,8 +79,68 @@ final class Strip {
     return end;
   }
 
+  /** By how much the outline turns at the join with the next strip, in radians. */
+  double turn(Strip next) {
+    return StrictMath.atan2(tangentOut.cross(next.tangentIn), tangentOut.dot(next.tangentIn));
+  }
+
   boolean meets(Strip next) {
     return end.distance(next.start) <= Offset.NUDGE;
+  }
+
+  /**
+   * Adds spikes where a corner opens. Elsewhere nothing would lie between them and what follows:
+   * there the strips go on from their centres.
+   *
+   * @param sign 1 for outlines that move outwards, -1 inwards
+   */
+  static void joinSpikes(List<Strip> strips, double sign) {
+    for (int i = 0; i < strips.size(); i++) {
+      Strip strip = strips.get(i);
+      Strip next = strips.get((i + 1) % strips.size());
+      boolean opens = sign * strip.turn(next) > Offset.CLOSING && !strip.meets(next);
+      if (strip.spikedOut && opens) {
+        strip.curves = joined(strip.curves, List.of(new Line(strip.centreOut, strip.end)));
+      } else if (strip.spikedOut) {
+        strip.end = strip.centreOut;
+      }
+      if (next.spikedIn && opens) {
+        next.curves = joined(List.of(new Line(next.start, next.centreIn)), next.curves);
+      } else if (next.spikedIn) {
+        next.start = next.centreIn;
+      }
+    }
+  }
+
+  private static List<Curve> joined(List<? extends Curve> first, List<? extends Curve> second) {
+    List<Curve> both = new ArrayList<>(first);
+    both.addAll(second);
+    return both;
+  }
+
+  private double length() {
+    return curves.stream().mapToDouble(Curve::length).sum();
+  }
+
+  /**
+   * The strips of one side that meet, from a corner away from it.
+   *
+   * @param index the strip before the corner
+   * @param later whether those behind the corner are wanted, else those before it, backwards
+   */
+  static List<Strip> run(List<Strip> strips, boolean[] meeting, int index, boolean later) {
+    List<Strip> run = new ArrayList<>();
+    int count = strips.size();
+    int at = later ? (index + 1) % count : index;
+    do {
+      run.add(strips.get(at));
+      int join = later ? at : Math.floorMod(at - 1, count);
+      at = Math.floorMod(at + (later ? 1 : -1), count);
+      if (!meeting[join] || strips.get(at).side != run.get(0).side) {
+        break;
+      }
+    } while (run.size() < count);
+    return run;
   }
 
   /**
@@ -61,7 +155,7 @@ final class Strip {
    *     is then as before
    */
   static Point cut(List<Strip> run, boolean fromStart, Point from, Point along, double room) {
-    double left = room * run.stream().mapToDouble(strip -> strip.length).sum();
+    double left = room * run.stream().mapToDouble(Strip::length).sum();
     for (int k = 0; k < run.size(); k++) {
       List<Curve> curves = run.get(k).curves;
       for (int i = 0; i < curves.size(); i++) {

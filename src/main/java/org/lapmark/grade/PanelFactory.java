@@ -8,6 +8,7 @@ import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -97,9 +98,14 @@ final class PanelFactory {
 
   /** Gives a panel's problem its place in the source and the size in which it shows. */
   FindingException inVariant(PanelException problem, SourceText place) {
+    return inVariant(problem, place.position());
+  }
+
+  /** Gives a panel's problem its place in the source and the size in which it shows. */
+  FindingException inVariant(PanelException problem, Position place) {
     Map<String, Object> arguments = new LinkedHashMap<>(problem.arguments());
     arguments.putIfAbsent("size", variant.size());
-    return new FindingException(new Finding(problem.code(), place.position(), arguments));
+    return new FindingException(new Finding(problem.code(), place, arguments));
   }
 
   private Panel shape(String name, PanelSource source) {

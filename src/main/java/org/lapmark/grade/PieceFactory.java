@@ -1,23 +1,25 @@
 package org.lapmark.grade;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.Allowances;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
+import org.lapmark.source.CornerSources;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
@@ -51,18 +53,22 @@ final class PieceFactory {
    */
   Piece build(PieceSource source, String name) {
     Panel panel = scope.panel(source.panel());
-    Map<String, Double> allowances = allowances(source, panel);
+    Allowances allowances = new AllowanceFactory(scope, variant).of(source, panel);
     PieceShape shape;
     try {
       shape = PieceShape.of(panel, allowances);
     } catch (PanelException e) {
-      throw panels.inVariant(e, source.panel());
+      Position corner = AllowanceFactory.place(source, e.arguments().get("corner"));
+      throw panels.inVariant(e, corner == null ? source.panel().position() : corner);
     }
     List<Cut> cuts = new ArrayList<>();
     for (CutSource cut : source.cuts()) {
       cut(cut).ifPresent(cuts::add);
     }
-    Optional<StatedSize> stated = statedSize(panel, allowances);
+    Optional<StatedSize> stated =
+        isPlain(source, allowances)
+            ? statedSize(panel, shape.allowances())
+            : Optional.<StatedSize>empty();
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
@@ -97,34 +103,6 @@ final class PieceFactory {
               "size",
               variant.size()));
     }
-  }
-
-  private Map<String, Double> allowances(PieceSource source, Panel panel) {
-    double general = source.allowance() == null ? 0 : allowance(source.allowance());
-    Map<String, Double> allowances = new LinkedHashMap<>();
-    panel.edges().forEach(edge -> allowances.put(edge.name(), general));
-    for (PieceSource.EdgeAllowance stated : source.edgeAllowances()) {
-      PatternScope.edge(panel, stated.edge());
-      double own = allowance(stated.allowance());
-      String name = stated.edge().text();
-      panel.chains().getOrDefault(name, List.of(name)).forEach(edge -> allowances.put(edge, own));
-    }
-    return allowances;
-  }
-
-  private double allowance(Formula formula) {
-    double allowance = scope.length(formula);
-    if (allowance < 0) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.ALLOWANCE_NEGATIVE,
-              formula.text().position(),
-              "value",
-              Rounded.hundredth(allowance),
-              "size",
-              variant.size()));
-    }
-    return allowance;
   }
 
   private Optional<Cut> cut(CutSource source) {
@@ -171,6 +149,13 @@ final class PieceFactory {
             value,
             "size",
             variant.size()));
+  }
+
+  /** Whether a rectangle with these allowances is a rectangle, to be cut by its size alone. */
+  private static boolean isPlain(PieceSource source, Allowances allowances) {
+    return source.corners().equals(CornerSources.NONE)
+        && allowances.edges().values().stream()
+            .allMatch(allowance -> !allowance.fold() && allowance.start() == allowance.end());
   }
 
   private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {

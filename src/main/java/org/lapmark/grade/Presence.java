@@ -152,6 +152,7 @@ final class Presence {
               piece.panel(),
               piece.allowance(),
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              piece.corners(),
               cuts,
               piece.fold()));
     }

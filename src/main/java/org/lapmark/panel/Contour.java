@@ -3,9 +3,13 @@ package org.lapmark.panel;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.IntricateOutlineException;
+import org.lapmark.geometry.Joint;
+import org.lapmark.geometry.JointException;
 import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -15,20 +19,28 @@ final class Contour {
   private Contour() {}
 
   /** The cutting line; the stitching line itself where every allowance is 0. */
-  static CuttingLine cuttingLine(Panel panel, Map<String, Double> allowances) {
+  static CuttingLine cuttingLine(Panel panel, Allowances allowances) {
+    List<Joint> joints = joints(panel, allowances);
     List<Offset.Side> sides = new ArrayList<>();
     boolean any = false;
     for (Edge edge : panel.edges()) {
-      Double allowance = allowances.get(edge.name());
+      Allowance allowance = allowances.edges().get(edge.name());
       if (allowance == null) {
         throw new IllegalArgumentException("no allowance for edge " + edge.name());
       }
-      if (!(allowance >= 0)) {
+      double least = Math.min(allowance.start(), allowance.end());
+      if (!(least >= 0)) {
         throw PanelCode.ALLOWANCE_NEGATIVE.exception(
-            "panel", panel.name(), "edge", edge.name(), "allowance", allowance);
+            "panel", panel.name(), "edge", edge.name(), "allowance", least);
       }
-      any |= allowance > 0;
-      sides.add(new Offset.Side(edge.path(), allowance));
+      any |= allowance.widest() > 0;
+      sides.add(
+          new Offset.Side(
+              edge.path(),
+              allowance.start(),
+              allowance.end(),
+              allowance.fold(),
+              joints.get(sides.size())));
     }
     if (!any) {
       return new CuttingLine(
@@ -36,7 +48,12 @@ final class Contour {
               .map(edge -> new CuttingLine.Span(edge.name(), edge.path()))
               .toList());
     }
-    List<List<Offset.Part>> loops = loops(panel, sides);
+    List<List<Offset.Part>> loops;
+    try {
+      loops = loops(panel, sides);
+    } catch (JointException e) {
+      throw undrawn(panel, allowances, e);
+    }
     if (loops.size() != 1) {
       throw ring(panel, allowances, loops);
     }
@@ -52,12 +69,84 @@ final class Contour {
             "edge",
             edge.name(),
             "allowance",
-            allowances.get(edge.name()),
+            allowances.edges().get(edge.name()).widest(),
             "at",
             edge.path().length() / 2);
       }
     }
-    return new CuttingLine(spans);
+    CuttingLine line = new CuttingLine(spans);
+    checkCrossing(panel, line.path());
+    return line;
+  }
+
+  /** How each edge's cutting line is joined to the next one's. */
+  private static List<Joint> joints(Panel panel, Allowances allowances) {
+    List<String> corners = panel.edges().stream().map(Edge::to).toList();
+    for (String corner : allowances.corners().keySet()) {
+      if (!corners.contains(corner)) {
+        throw PanelCode.CORNER_KIND_NOWHERE.exception(
+            "panel", panel.name(), "corner", corner, "corners", String.join(", ", corners));
+      }
+    }
+    List<Joint> joints = new ArrayList<>();
+    for (int i = 0; i < panel.edges().size(); i++) {
+      Edge before = panel.edges().get(i);
+      Edge after = panel.edges().get((i + 1) % panel.edges().size());
+      CornerShape shape = allowances.corners().getOrDefault(before.to(), allowances.corner());
+      Joint joint = shape.joint(before, after);
+      if (joint == null) {
+        throw PanelCode.CORNER_KIND_OF_OTHER_EDGE.exception(
+            "panel",
+            panel.name(),
+            "corner",
+            before.to(),
+            "edge",
+            shape.edge(),
+            "before",
+            before.name(),
+            "after",
+            after.name());
+      }
+      joints.add(joint);
+    }
+    return joints;
+  }
+
+  private static PanelException undrawn(Panel panel, Allowances allowances, JointException e) {
+    String corner = panel.edges().get(e.side()).to();
+    CornerShape shape = allowances.corners().getOrDefault(corner, allowances.corner());
+    return PanelCode.CORNER_KIND_UNDRAWN.exception(
+        "panel",
+        panel.name(),
+        "corner",
+        corner,
+        "kind",
+        shape instanceof CornerShape.TurnedBack ? "turned" : "square",
+        "edge",
+        shape.edge(),
+        "reason",
+        e.reason().name().toLowerCase(Locale.ROOT));
+  }
+
+  /** Refuses a line that crosses itself, at the place of the edge nearest to the crossing. */
+  static void checkCrossing(Panel panel, Path line) {
+    Optional<Point> crossing = line.selfCrossing();
+    if (crossing.isEmpty()) {
+      return;
+    }
+    Edge nearest = panel.edges().get(0);
+    for (Edge edge : panel.edges()) {
+      if (edge.path().distance(crossing.get()) < nearest.path().distance(crossing.get())) {
+        nearest = edge;
+      }
+    }
+    throw PanelCode.CUTTING_LINE_CROSSES_ITSELF.exception(
+        "panel",
+        panel.name(),
+        "edge",
+        nearest.name(),
+        "at",
+        nearest.path().nearestLength(crossing.get()));
   }
 
   private static List<List<Offset.Part>> loops(Panel panel, List<Offset.Side> sides) {
@@ -69,7 +158,7 @@ final class Contour {
   }
 
   private static PanelException ring(
-      Panel panel, Map<String, Double> allowances, List<List<Offset.Part>> loops) {
+      Panel panel, Allowances allowances, List<List<Offset.Part>> loops) {
     if (loops.isEmpty()) {
       return PanelCode.OUTLINE_CROSSES_ITSELF.exception(
           "panel",
@@ -87,7 +176,7 @@ final class Contour {
         "edge",
         edge.name(),
         "allowance",
-        allowances.get(edge.name()),
+        allowances.edges().get(edge.name()).widest(),
         "at",
         edge.path().nearestLength(part.curve().at(0.5)));
   }
@@ -156,6 +245,9 @@ final class Contour {
       String name = time == 1 ? old.name() : free(old.name(), time, panel);
       edges.add(new Edge(name, old.from(), next.from(), new Path(runs.get(i).curves)));
     }
+    List<Curve> curves = new ArrayList<>();
+    edges.forEach(edge -> curves.addAll(edge.path().curves()));
+    checkCrossing(panel, new Path(curves));
     return edges;
   }
 

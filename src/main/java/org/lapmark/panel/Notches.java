@@ -87,7 +87,7 @@ final class Notches {
         : edge.path().atLength(at);
   }
 
-  static List<Path> drawn(Panel panel, Map<String, Double> allowances, CuttingLine cutting) {
+  static List<Path> drawn(Panel panel, Map<String, Allowance> allowances, CuttingLine cutting) {
     Path line = cutting.path();
     List<Path> drawn = new ArrayList<>();
     for (Mark mark : panel.marks()) {
@@ -99,9 +99,13 @@ final class Notches {
                 .orElseThrow(() -> unknown(panel, notch));
         check(panel.name(), panel.edges(), edge, notch);
         Point inwards = inwards(edge.path(), notch.at());
+        double length = edge.path().length();
         for (double offset : notch.set().offsets()) {
-          Point foot = foot(panel.edges(), edge, notch.at() + offset);
-          drawn.add(one(panel, notch, line, foot, inwards, allowances.get(edge.name())));
+          double at = notch.at() + offset;
+          double share = Math.max(0, Math.min(1, at / length));
+          double allowance = allowances.get(edge.name()).at(share);
+          Point foot = foot(panel.edges(), edge, at);
+          drawn.add(one(panel, notch, line, foot, inwards, allowance));
         }
       }
     }

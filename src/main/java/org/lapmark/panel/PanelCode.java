@@ -41,6 +41,16 @@ public enum PanelCode implements FindingCode {
   ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
   /** An allowance that closes a ring around a hole. */
   ALLOWANCE_CLOSES_RING("allowance-closes-ring"),
+  /** A cutting line that crosses itself, which is never drawn. */
+  CUTTING_LINE_CROSSES_ITSELF("cutting-line-crosses-itself"),
+  /** A corner that the panel doesn't have is to be cut in some way. */
+  CORNER_KIND_NOWHERE("corner-kind-nowhere"),
+  /**
+   * A corner is to be cut square to an edge, or an edge turned back there, that doesn't end at it.
+   */
+  CORNER_KIND_OF_OTHER_EDGE("corner-kind-of-other-edge"),
+  /** A corner can't be cut in the way stated. */
+  CORNER_KIND_UNDRAWN("corner-kind-undrawn"),
   /** An outline with too many tight turns for a line beside it. */
   OUTLINE_TOO_INTRICATE("outline-too-intricate"),
   /** Nothing is left of a panel at a distance inside it. */

@@ -11,13 +11,18 @@ import org.lapmark.geometry.Path;
  * What is drawn of a piece, in the panel's own coordinates.
  *
  * @param panel the panel on its stitching line
- * @param allowances millimetres by edge name, one entry an edge
+ * @param allowances millimetres by edge name, one entry an edge: the larger where it changes
  * @param cuttingLine the cutting line; equal to the stitching line where allowances are 0
  * @param notches the notches as drawn: short lines from the cutting line inwards, wedges from the
  *     cutting line to their tip and back
+ * @param stated the allowances as stated, with folds and corners
  */
 public record PieceShape(
-    Panel panel, Map<String, Double> allowances, CuttingLine cuttingLine, List<Path> notches) {
+    Panel panel,
+    Map<String, Double> allowances,
+    CuttingLine cuttingLine,
+    List<Path> notches,
+    Allowances stated) {
   /** Copies the collections, keeping their order. */
   public PieceShape {
     allowances = Collections.unmodifiableMap(new LinkedHashMap<>(allowances));
@@ -25,10 +30,35 @@ public record PieceShape(
   }
 
   /**
+   * A shape whose edges have one allowance each.
+   *
+   * @param panel the panel on its stitching line
+   * @param allowances millimetres by edge name, one entry an edge
+   * @param cuttingLine the cutting line
+   * @param notches the notches as drawn
+   */
+  public PieceShape(
+      Panel panel, Map<String, Double> allowances, CuttingLine cuttingLine, List<Path> notches) {
+    this(panel, allowances, cuttingLine, notches, Allowances.of(allowances));
+  }
+
+  /**
+   * Builds a piece's shape from one allowance an edge; see {@link #of(Panel, Allowances)}.
+   *
+   * @param panel the panel
+   * @param allowances millimetres, 0 or more, by edge name; every edge has one
+   * @return the shape
+   * @throws IllegalArgumentException when an edge has no allowance
+   * @throws PanelException when an allowance can't be drawn or a notch doesn't fit
+   */
+  public static PieceShape of(Panel panel, Map<String, Double> allowances) {
+    return of(panel, Allowances.of(allowances));
+  }
+
+  /**
    * Builds a piece's shape. Corners of the cutting line are mitred up to 2.5 times the allowance
-   * and cut square beyond it; where allowances change on a straight or smooth run the line steps,
-   * but an edge without allowance, as a fold is, goes on straight until it meets its neighbour's
-   * cutting line.
+   * and cut square beyond it, or as stated; where allowances change on a straight or smooth run the
+   * line steps, but a fold goes on straight until it meets its neighbour's cutting line.
    *
    * <p>A notch runs from the cutting line inwards, along the normal of the stitching line at its
    * place, for 5 mm or half the allowance, whichever is less; a double notch is two such lines side
@@ -41,16 +71,31 @@ public record PieceShape(
    * folded dart lies exactly on what is cut beside it.
    *
    * @param panel the panel
-   * @param allowances millimetres, 0 or more, by edge name; every edge has one
+   * @param allowances one for every edge
    * @return the shape
    * @throws IllegalArgumentException when an edge has no allowance
-   * @throws PanelException when an allowance can't be drawn or a notch doesn't fit
+   * @throws PanelException when an allowance or a corner can't be drawn or a notch doesn't fit
    */
-  public static PieceShape of(Panel panel, Map<String, Double> allowances) {
+  public static PieceShape of(Panel panel, Allowances allowances) {
     Darts.check(panel);
     CuttingLine plain = Contour.cuttingLine(panel, allowances);
     return new PieceShape(
-        panel, allowances, DartCap.shaped(panel, plain), Notches.drawn(panel, allowances, plain));
+        panel,
+        allowances.widest(),
+        DartCap.shaped(panel, plain),
+        Notches.drawn(panel, allowances.edges(), plain),
+        allowances);
+  }
+
+  /**
+   * Whether an edge lies on a fold.
+   *
+   * @param edge its name
+   * @return true if it was stated to
+   */
+  public boolean isFold(String edge) {
+    Allowance allowance = stated.edges().get(edge);
+    return allowance != null && allowance.fold();
   }
 
   /**

@@ -31,6 +31,14 @@ final class Redrawing {
 
   private static final double[] REACHES = {1, 2, 4, 0.5, 0.25, 8};
 
+  /** How much of a line is redrawn on either side of a hinge, in millimetres. */
+  private static final double[] HINGE_REACHES = {10, 20, 40, 80, 160};
+
+  /** Shares of the way to where the tangents meet, between which handles make an even curve. */
+  private static final double LEAST_HANDLE = 0.4;
+
+  private static final double MOST_HANDLE = 0.85;
+
   private final List<Curve> curves = new ArrayList<>();
   private final List<Stretch> stretches = new ArrayList<>();
   private double drawn;
@@ -80,6 +88,61 @@ final class Redrawing {
       }
     }
     return best;
+  }
+
+  /**
+   * A smooth curve over a hinge, exactly as long as what it replaces. There is one where the line
+   * bends to the side to which it turns at the hinge, and enough of it may be redrawn: the curve
+   * cuts the corner off and makes up for it beside.
+   *
+   * @return null if there is none, as on a straight line
+   */
+  static Bridge overHinge(Side before, Side after) {
+    for (double reach : HINGE_REACHES) {
+      double left = Math.min(before.room, reach);
+      double right = Math.min(after.room, reach);
+      Point start = before.moved.apply(before.line.atLength(before.at - left));
+      Point end = after.moved.apply(after.line.atLength(after.at + right));
+      Point first = before.moved.applyVector(onwards(before.line, before.at - left));
+      Point last = after.moved.applyVector(backwards(after.line, after.at + right));
+      double out = angle(first, end.minus(start));
+      double in = angle(end.minus(start), last);
+      if (out * in > 0 && Math.max(Math.abs(out), Math.abs(in)) < STEEPEST) {
+        // How far it is from either end to where the tangents meet.
+        double turn = StrictMath.sin(out + in);
+        double firstReach = start.distance(end) * StrictMath.sin(in) / turn;
+        double lastReach = start.distance(end) * StrictMath.sin(out) / turn;
+        Curve curve =
+            ofLength(start, first.times(firstReach), last.times(lastReach), end, left + right);
+        if (curve != null) {
+          return new Bridge(left, right, curve);
+        }
+      }
+    }
+    return null;
+  }
+
+  /** A cubic of a length, with handles that are shares of two vectors; null if there is none. */
+  private static Curve ofLength(Point start, Point first, Point last, Point end, double length) {
+    double low = LEAST_HANDLE;
+    double high = MOST_HANDLE;
+    if (cubic(start, first, last, end, low).length() > length
+        || cubic(start, first, last, end, high).length() < length) {
+      return null;
+    }
+    for (int round = 0; round < 60; round++) {
+      double middle = (low + high) / 2;
+      if (cubic(start, first, last, end, middle).length() < length) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return cubic(start, first, last, end, high);
+  }
+
+  private static Cubic cubic(Point start, Point first, Point last, Point end, double share) {
+    return new Cubic(start, start.plus(first.times(share)), end.minus(last.times(share)), end);
   }
 
   /**

@@ -24,9 +24,13 @@ import org.lapmark.geometry.Point;
  *
  * <p>At an opening a cubic with the tangents of both sides replaces the stretch of an edge on
  * either side of the cut that is as long as the opening is wide and 5 mm more, or less where a
- * corner, a turn or another opening is nearer. A straight edge whose parts are only shifted stays
- * straight from corner to corner. At a hinge nothing is redrawn: the edge keeps its length and
- * turns there by the angle of the opening.
+ * corner, a turn or another cut is nearer. The edge is then as long as before and the opening more,
+ * within an eighth of what is redrawn times the square of the angle, in radians, by which it turns
+ * there. A straight edge whose parts are only shifted stays straight from corner to corner.
+ *
+ * <p>At a hinge the edge keeps its length within 1e-6 mm. Where it bends to the side to which it
+ * turns at the hinge, a cubic of just the length that it replaces makes it smooth; a straight edge,
+ * on which there is no such curve, turns at the hinge by the angle of the opening.
  *
  * <p>A mark goes with the part on which it lies. A line that crosses a slash line is redrawn like
  * an edge; a closed one, as of a pocket's place, keeps its shape and goes with its middle.
@@ -503,28 +507,30 @@ public final class Spreading {
     List<Double> stops = stops(line, joints);
     for (Joint joint : joints) {
       int stop = stops.indexOf(joint.at);
-      if (joint.gap(line.atLength(joint.at)) <= Redrawing.NOTHING) {
-        redrawing.keep(line, from, joint.at, moved);
-        from = joint.at;
-      } else {
-        if (Redrawing.isKink(line, joint.at)) {
-          throw atCorner(joint.cut);
-        }
-        Redrawing.Bridge bridge =
-            Redrawing.bridge(
-                new Redrawing.Side(
-                    line,
-                    joint.at,
-                    joint.before,
-                    room(line, joint, joints, stops.get(stop - 1), head)),
-                new Redrawing.Side(
-                    line,
-                    joint.at,
-                    joint.after,
-                    room(line, joint, joints, stops.get(stop + 1), tail)));
+      boolean hinge = joint.gap(line.atLength(joint.at)) <= Redrawing.NOTHING;
+      boolean kink = Redrawing.isKink(line, joint.at);
+      if (kink && !hinge) {
+        throw atCorner(joint.cut);
+      }
+      Redrawing.Side before =
+          new Redrawing.Side(
+              line, joint.at, joint.before, room(line, joint, joints, stops.get(stop - 1), head));
+      Redrawing.Side after =
+          new Redrawing.Side(
+              line, joint.at, joint.after, room(line, joint, joints, stops.get(stop + 1), tail));
+      Redrawing.Bridge bridge = null;
+      if (!hinge) {
+        bridge = Redrawing.bridge(before, after);
         if (bridge == null) {
           throw unsmooth(joint.cut);
         }
+      } else if (!kink) {
+        bridge = Redrawing.overHinge(before, after);
+      }
+      if (bridge == null) {
+        redrawing.keep(line, from, joint.at, moved);
+        from = joint.at;
+      } else {
         redrawing.keep(line, from, joint.at - bridge.left(), moved);
         redrawing.replace(
             joint.at - bridge.left(), joint.at, joint.at + bridge.right(), bridge.curve());
@@ -546,13 +552,7 @@ public final class Spreading {
       Path line, Joint joint, List<Joint> joints, double stop, Redrawing.Bridge beyond) {
     double whole = Math.abs(stop - joint.at);
     boolean atEnd = stop == 0 || stop == line.length();
-    boolean shared =
-        atEnd
-            ? beyond != null
-            : joints.stream()
-                .anyMatch(
-                    other ->
-                        other.at == stop && other.gap(line.atLength(stop)) > Redrawing.NOTHING);
+    boolean shared = atEnd ? beyond != null : joints.stream().anyMatch(other -> other.at == stop);
     return shared ? whole / 2 : whole;
   }
 
@@ -583,6 +583,8 @@ public final class Spreading {
         marks.add(new Mark.Placement(placement.name(), moved(placement.path(), motions)));
       } else if (mark instanceof Mark.FoldLine fold) {
         marks.add(new Mark.FoldLine(fold.name(), moved(fold.path(), motions)));
+      } else if (mark instanceof Mark.StyleLine style) {
+        marks.add(new Mark.StyleLine(style.name(), moved(style.path(), motions)));
       } else if (mark instanceof Mark.Buttonhole hole) {
         Affine motion = motions.of(sides(hole.from().towards(hole.to(), 0.5)));
         marks.add(

@@ -172,6 +172,7 @@ public final class AuthorTexts {
         piece.panel(),
         piece.allowance(),
         piece.edgeAllowances(),
+        piece.corners(),
         piece.cuts(),
         piece.fold());
   }

@@ -71,24 +71,25 @@ final class PieceReader {
             ? reading.formula(values.get("allowance"), "allowance")
             : null;
     List<PieceSource.EdgeAllowance> edges = new ArrayList<>();
+    AllowanceReader allowances = new AllowanceReader(reading);
     if (values.containsKey("edge_allowances")) {
-      reading.named(
-          values.get("edge_allowances"),
-          "edge_allowances",
-          false,
-          (edge, value) -> {
-            Formula formula = edgeAllowance(edge, value);
-            if (formula != null) {
-              edges.add(new PieceSource.EdgeAllowance(edge, formula));
-            }
-          });
+      edges.addAll(allowances.edges(values.get("edge_allowances")));
     }
+    CornerSources corners = allowances.corners(values);
     List<PieceSource.CutSource> cuts = values.containsKey("cut") ? cuts(values.get("cut")) : null;
     if (number == null || name == null || panel == null || cuts == null) {
       return null;
     }
     return new PieceSource(
-        number, position, name, panel, allowance, edges, cuts, fold(values.get("on_fold")));
+        number,
+        position,
+        name,
+        panel,
+        allowance,
+        edges,
+        corners,
+        cuts,
+        fold(values.get("on_fold")));
   }
 
   private Optional<PieceSource.FoldSource> fold(YamlNode node) {
@@ -108,18 +109,6 @@ final class PieceReader {
     return ends.size() == 2
         ? Optional.of(new PieceSource.FoldSource(ends.get(0), ends.get(1)))
         : Optional.empty();
-  }
-
-  private Formula edgeAllowance(SourceText edge, YamlNode node) {
-    if (!(node instanceof YamlNode.Entries map) || !reading.isOf(map, Section.EDGE_ALLOWANCE)) {
-      return reading.formula(node, edge.text());
-    }
-    Map<String, YamlNode> values =
-        reading.section(map, Section.EDGE_ALLOWANCE, edge.position(), edge.text());
-    reading.condition(values, edge.position());
-    return values.containsKey("allowance")
-        ? reading.formula(values.get("allowance"), "allowance")
-        : null;
   }
 
   private List<PieceSource.CutSource> cuts(YamlNode node) {

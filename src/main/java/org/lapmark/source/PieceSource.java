@@ -16,6 +16,7 @@ import org.lapmark.measure.TemplateText;
  * @param panel the panel's name
  * @param allowance the allowance of every edge not stated otherwise; null for none
  * @param edgeAllowances allowances of single edges
+ * @param corners how the corners of the cutting line turn
  * @param cuts how many are cut from what
  * @param fold where its paper is folded, when it shows a half
  */
@@ -26,6 +27,7 @@ public record PieceSource(
     SourceText panel,
     Formula allowance,
     List<EdgeAllowance> edgeAllowances,
+    CornerSources corners,
     List<CutSource> cuts,
     Optional<FoldSource> fold) {
   /** Copies the lists. */
@@ -35,7 +37,7 @@ public record PieceSource(
   }
 
   /**
-   * A piece whose paper shows all of it.
+   * A piece whose paper shows all of it and whose corners are cut as usual.
    *
    * @param number its number, never reused
    * @param position where the number stands
@@ -53,7 +55,16 @@ public record PieceSource(
       Formula allowance,
       List<EdgeAllowance> edgeAllowances,
       List<CutSource> cuts) {
-    this(number, position, name, panel, allowance, edgeAllowances, cuts, Optional.empty());
+    this(
+        number,
+        position,
+        name,
+        panel,
+        allowance,
+        edgeAllowances,
+        CornerSources.NONE,
+        cuts,
+        Optional.empty());
   }
 
   /**
@@ -68,9 +79,11 @@ public record PieceSource(
    * The allowance of one edge.
    *
    * @param edge the edge's name
-   * @param allowance its allowance
+   * @param start its allowance where the edge begins; null where it lies on a fold
+   * @param end its allowance where the edge ends, the same formula if it doesn't change; null where
+   *     it lies on a fold
    */
-  public record EdgeAllowance(SourceText edge, Formula allowance) {}
+  public record EdgeAllowance(SourceText edge, Formula start, Formula end) {}
 
   /**
    * How many are cut from a material.

@@ -298,6 +298,11 @@ final class References {
     if (edges != null) {
       edges.addAll(chains(panel, new TreeSet<>()));
       piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
+      for (CornerSources.CornerSource corner : piece.corners().single()) {
+        if (corner.kind().edge() != null) {
+          edge(corner.kind().edge(), edges);
+        }
+      }
     }
     List<String> materials =
         source.materials().stream().map(material -> material.id().text()).toList();

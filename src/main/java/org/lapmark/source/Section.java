@@ -195,9 +195,11 @@ enum Section {
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
-      List.of("allowance", "edge_allowances", "on_fold", "when")),
-  /** An edge's own allowance with more than its formula. */
-  EDGE_ALLOWANCE(List.of("allowance"), List.of("when")),
+      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "when")),
+  /** An edge's own allowance with more than its formula: one, or one that changes along it. */
+  EDGE_ALLOWANCE(List.of(), List.of("allowance", "start", "end", "when")),
+  /** How a corner is cut. */
+  CORNER_KIND(List.of(), List.of("mitred", "square_to", "turned_back", "folds")),
   /** How many of a piece are cut from one material. */
   CUT(List.of("material", "count"), List.of("reversed", "when")),
   /** A seam. */

@@ -107,10 +107,14 @@ public enum SourceCode implements FindingCode {
   SIZE_DRAWINGS_CORNERS,
   /** Drawings for different sizes with different marks. */
   SIZE_DRAWINGS_MARKS(Severity.WARNING),
+  /** A corner of a piece that isn't cut in one known way. */
+  CORNER_KIND,
   /** An edge that isn't stated by two corners. */
   EDGE_CORNERS,
   /** A fold that isn't stated by two places. */
   FOLD_ENDS,
+  /** An edge with neither an allowance nor one at its start and one at its end, or with both. */
+  EDGE_ALLOWANCE,
   /** A seam with fewer than two sides. */
   SEAM_SIDES,
   /** A part of a side that is neither an edge nor a length nor something caught. */

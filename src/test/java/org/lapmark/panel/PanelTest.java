@@ -305,7 +305,12 @@ class PanelTest {
     folded.put("top-front", 10.0);
     folded.put("front-bottom", 10.0);
     folded.put("bottom-top", 0.0);
-    PieceShape piece = PieceShape.of(panel, folded);
+    // A raw edge ends where it ends: its neighbours' allowances step beside it.
+    assertEquals(-10, PieceShape.of(panel, folded).bounds().minX(), 1e-6);
+    Map<String, Allowance> onFold = new LinkedHashMap<>(Allowances.of(folded).edges());
+    onFold.put("bottom-top", Allowance.FOLD);
+    PieceShape piece = PieceShape.of(panel, new Allowances(onFold, CornerShape.USUAL, Map.of()));
+    assertTrue(piece.isFold("bottom-top") && !piece.isFold("top-front"));
     // The straight edge goes on until it meets the line around the rounded corner: 35 from the
     // corner's centre, which is 25 aside.
     double on = Math.sqrt(35 * 35 - 25 * 25);
@@ -325,8 +330,9 @@ class PanelTest {
     Panel panel = shape(null, coordinates);
     Map<String, Double> allowances = new LinkedHashMap<>();
     panel.edges().forEach(edge -> allowances.put(edge.name(), 10.0));
-    allowances.put(panel.edges().get(0).name(), 0.0);
-    return PieceShape.of(panel, allowances);
+    Map<String, Allowance> edges = new LinkedHashMap<>(Allowances.of(allowances).edges());
+    edges.put(panel.edges().get(0).name(), Allowance.FOLD);
+    return PieceShape.of(panel, new Allowances(edges, CornerShape.USUAL, Map.of()));
   }
 
   /** Folds run up the paper at x 0; unfolded pieces must not reach past them, nor fall short. */

@@ -79,7 +79,7 @@ class SpreadingTest {
     return turns;
   }
 
-  @Property(tries = 100)
+  @Property(tries = 100, seed = "20260511")
   void anOpeningOfNothingChangesNothing(
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double from,
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double to) {
@@ -89,7 +89,7 @@ class SpreadingTest {
     assertSame(panel, Spreading.spread(panel, List.of()));
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "20260511")
   void aParallelSpreadWidensARectangleExactly(
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double at,
       @ForAll @DoubleRange(min = -15, max = 60) double open) {
@@ -109,7 +109,7 @@ class SpreadingTest {
     }
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "20260511")
   void aStraightEdgeStaysStraightAlthoughTheSlashIsSlanted(
       @ForAll @DoubleRange(min = 0.2, max = 0.8) double from,
       @ForAll @DoubleRange(min = 0.2, max = 0.8) double to,
@@ -127,7 +127,7 @@ class SpreadingTest {
     assertEquals(open * across.x(), -shift.y(), 1e-9);
   }
 
-  @Property(tries = 200)
+  @Property(tries = 200, seed = "20260511")
   void aHingedEdgeKeepsItsLengthAndTheOtherGrowsByTheChord(
       @ForAll @DoubleRange(min = 0.25, max = 0.75) double at,
       @ForAll @DoubleRange(min = -12, max = 25) double open) {
@@ -142,6 +142,10 @@ class SpreadingTest {
     double bound = (3 * Math.abs(open) + 10) * angle * angle / 8 + 1e-9;
     assertEquals(300 + open, length(opened, "top"), bound);
     assertEquals(List.of(), turns(opened.line("top")));
+    // No smooth line between straight ones is as long as they are.
+    if (Math.abs(angle) > 0.01) {
+      assertEquals(1, turns(opened.line("bottom")).size());
+    }
     // The wedge, but for what the smooth line cuts off or fills.
     double wedge = open * StrictMath.sqrt(100 * 100 - open * open / 4) / 2;
     double reach = 1.5 * Math.abs(open) + 5;
@@ -175,7 +179,7 @@ class SpreadingTest {
         1e-9);
   }
 
-  @Property(tries = 60)
+  @Property(tries = 60, seed = "20260511")
   void theBrimOfTheLongerBackKeepsItsHead(
       @ForAll @DoubleRange(min = -15, max = 45) double open,
       @ForAll @IntRange(min = 1, max = 4) int n) {
@@ -198,6 +202,9 @@ class SpreadingTest {
     assertEquals(
         length(brim, "outer") + open, length(opened, "outer"), 0.02 * Math.abs(open) + 1e-6);
     assertEquals(List.of(), turns(opened.line("outer")));
+    if (open > 0) {
+      assertEquals(List.of(), turns(opened.line("inner")), () -> "open " + open + " by " + n);
+    }
     assertEquals(
         brim.edges().stream().map(Edge::name).toList(),
         opened.edges().stream().map(Edge::name).toList());
@@ -236,6 +243,9 @@ class SpreadingTest {
             new Mark.DrillPoint("right", p(280, 40)),
             new Mark.Placement("pocket", pocket),
             new Mark.FoldLine("level", level),
+            new Mark.StyleLine("yoke", level),
+            new Mark.MatchPoint("x", p(250, 50)),
+            new Mark.Buttonhole("b", p(260, 50), p(280, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 290, 2),
             new Mark.Notch("bottom", 20, 1));
@@ -248,6 +258,9 @@ class SpreadingTest {
             new Mark.Placement(
                 "pocket", Path.rectangle(new org.lapmark.geometry.Box(225, 20, 265, 60))),
             new Mark.FoldLine("level", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new Mark.StyleLine("yoke", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new Mark.MatchPoint("x", p(265, 50)),
+            new Mark.Buttonhole("b", p(275, 50), p(295, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 305, 2),
             new Mark.Notch("bottom", 20, 1)),

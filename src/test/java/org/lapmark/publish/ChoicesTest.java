@@ -255,6 +255,44 @@ class ChoicesTest {
         names(outcome));
   }
 
+  private List<String> reports(List<String> sizes, Map<String, String> choices) throws IOException {
+    Request request =
+        new Request(sizes, List.of(Paper.A4), new TreeMap<>(choices), home.resolve("out"));
+    Outcome outcome =
+        new Pipeline(new SayingStages(), 2, step -> {})
+            .publish(List.of(folder), request.with(Extra.GRADE_REPORT), new Publisher.Listener() {})
+            .get(0);
+    return names(outcome).stream().filter(name -> name.contains("grade-report")).toList();
+  }
+
+  @Test
+  void aGradeReportIsOfEverySizeWhateverIsChosen() throws IOException {
+    assertEquals(List.of("roll-1-all-sizes-a4-grade-report.pdf"), reports(List.of(), Map.of()));
+    assertEquals(
+        List.of("roll-1-all-sizes--trim-yes-a4-grade-report.pdf"),
+        reports(List.of(), Map.of("trim", "yes")));
+    assertEquals(List.of(), reports(List.of("M"), Map.of()));
+    // Both are there, and what a run of one size doesn't make stays.
+    assertEquals(2, files().stream().filter(name -> name.endsWith("-grade-report.pdf")).count());
+  }
+
+  @Test
+  void gradingLooksAtOneVariantASize() {
+    List<Publisher.Walk> walks =
+        new Pipeline(new SayingStages(), 2, step -> {})
+            .grade(List.of(folder), List.of(), new TreeMap<>(Map.of("trim", "yes")));
+    assertEquals(
+        List.of("S yes", "M yes"),
+        walks.get(0).patterns().stream()
+            .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))
+            .toList());
+    assertThrows(
+        RefusedException.class,
+        () ->
+            new Pipeline(new SayingStages(), 2, step -> {})
+                .grade(List.of(folder), List.of(), new TreeMap<>(Map.of("trim", "maybe"))));
+  }
+
   @Test
   void checkTellsOnceWhatSeveralManualsShow() {
     manualFindings =
