@@ -17,7 +17,9 @@ public enum CheckCode implements FindingCode {
   /** A translation of something that the original no longer has, or has in another wording. */
   TRANSLATION_OUTDATED(Severity.ERROR),
   /** A translation that prints other values than its original. */
-  TRANSLATION_PLACEHOLDERS(Severity.ERROR);
+  TRANSLATION_PLACEHOLDERS(Severity.ERROR),
+  /** An edge that grows and shrinks from size to size, while the size table's measures don't. */
+  SIZE_ORDER_BROKEN(Severity.WARNING);
 
   private final Severity severity;
 

@@ -1,5 +1,10 @@
 package org.lapmark.check;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.PatternSource;
@@ -29,5 +34,29 @@ public final class PatternChecks {
     TextCheck.run(pattern, reach, findings);
     HazardCheck.run(pattern.source(), reach, findings);
     GlyphCheck.run(pattern.source(), reach, findings);
+  }
+
+  /**
+   * Holds a pattern's sizes against each other, separately for each choice of options: where the
+   * measures of the size table have an order, the lengths of edges have one too.
+   *
+   * @param patterns the pattern in several variants, in any order
+   * @param findings where breaches go
+   */
+  public static void acrossSizes(List<GradedPattern> patterns, Findings findings) {
+    if (patterns.isEmpty() || patterns.get(0).source().sizes() == null) {
+      return;
+    }
+    List<String> sizes = patterns.get(0).source().sizes().sizes();
+    Map<Map<String, String>, List<GradedPattern>> byChoice = new LinkedHashMap<>();
+    for (GradedPattern pattern : patterns) {
+      byChoice
+          .computeIfAbsent(pattern.variant().choices(), unused -> new ArrayList<>())
+          .add(pattern);
+    }
+    for (List<GradedPattern> row : byChoice.values()) {
+      row.sort(Comparator.comparingInt(pattern -> sizes.indexOf(pattern.variant().size())));
+      SizeOrder.run(row, findings);
+    }
   }
 }

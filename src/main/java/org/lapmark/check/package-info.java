@@ -1,2 +1,2 @@
-/** Rules over a pattern as evaluated in one variant; each breach is a finding. */
+/** Rules over a pattern as evaluated, in one variant and across sizes; each breach is a finding. */
 package org.lapmark.check;

@@ -11,6 +11,7 @@ import org.lapmark.grade.Piece;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.panel.Allowance;
 import org.lapmark.source.MakingSource;
 import org.lapmark.wording.Wording;
 
@@ -90,16 +91,28 @@ final class BeginPage {
         new ManualPages.Allowances(usual, exceptions, usual.isEmpty() ? List.of() : without));
   }
 
+  private String allowance(Allowance allowance) {
+    if (allowance.widest() <= SAME) {
+      return "";
+    }
+    String from = computed.length(allowance.start());
+    String to = computed.length(allowance.end());
+    return from.equals(to)
+        ? to
+        : wording.text("before.allowance.changing", Map.of("from", from, "to", to));
+  }
+
   /** The edges of a piece that have another allowance, those with the same one together. */
   private List<ManualPages.Exception> exceptions(Piece piece, String usual) {
     Map<String, List<String>> others = new LinkedHashMap<>();
     piece
         .shape()
-        .allowances()
+        .stated()
+        .edges()
         .forEach(
             (edge, allowance) -> {
-              String text = allowance <= SAME ? "" : computed.length(allowance);
-              if (!text.equals(usual)) {
+              String text = allowance(allowance);
+              if (!text.equals(usual) && !allowance.fold()) {
                 others.computeIfAbsent(text, key -> new ArrayList<>()).add(edge.replace('_', ' '));
               }
             });

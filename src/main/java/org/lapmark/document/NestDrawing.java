@@ -253,29 +253,33 @@ final class NestDrawing {
     return Math.sqrt(x * x + y * y);
   }
 
-  /**
-   * Names beside the nest, each with a leader to the place where its line is farthest from others.
-   */
+  /** Names beside the nest, each with a leader to its line where the lines are farthest apart. */
   private double beside(List<Line> some, double column, double ascent) {
-    Map<Line, Place> ends = new LinkedHashMap<>();
-    for (Line line : some) {
-      Place best = null;
-      for (Point point : line.points) {
-        double room =
-            Math.min(ENOUGH, room(line, new Box(point.x(), point.y(), point.x(), point.y())));
-        // Of places as good as each other, the one nearest to the names.
-        double worth = room - (column - point.x()) / 1000;
-        if (best == null || worth > best.room) {
-          best = new Place(point, worth);
-        }
+    // The same place of every outline, so that the names stand in the order of the sizes: where the
+    // line that has the least room has most; of places as good, the one nearest to the names.
+    int best = 0;
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < PLACES; i++) {
+      double least = ENOUGH;
+      for (Line line : some) {
+        Point point = line.points.get(i);
+        double room = room(line, new Box(point.x(), point.y(), point.x(), point.y()));
+        least = Math.min(least, room - (column - point.x()) / 1000);
       }
-      ends.put(line, best);
+      if (least > most) {
+        most = least;
+        best = i;
+      }
+    }
+    Map<Line, Point> ends = new LinkedHashMap<>();
+    for (Line line : some) {
+      ends.put(line, line.points.get(best));
     }
     List<Line> order = new ArrayList<>(some);
-    order.sort(Comparator.comparingDouble(line -> ends.get(line).at.y()));
+    order.sort(Comparator.comparingDouble(line -> ends.get(line).y()));
     double y = ascent;
     for (Line line : order) {
-      Point end = ends.get(line).at;
+      Point end = ends.get(line);
       y = Math.max(y, end.y() + ascent * 0.36);
       Point foot = new Point(column - 1, y - ascent * 0.36);
       items.add(new Item.Shape(List.of(Path.polyline(List.of(foot, end))), "grade-leader"));

@@ -13,9 +13,6 @@ public record Path(List<Curve> curves) {
   /** The greatest gap between the end of one curve and the start of the next, in millimetres. */
   public static final double JOIN_TOLERANCE = 1e-6;
 
-  /** Less than this of a curve, in millimetres, is no part of a cut path; far below the above. */
-  private static final double SLIVER = 1e-9;
-
   /** Lengths nearer than this to a join are the join's. */
   private static final double ROUNDING = 1e-9;
 
@@ -180,16 +177,13 @@ public record Path(List<Curve> curves) {
     Place first = place(from);
     Place last = place(to);
     List<Curve> parts = new ArrayList<>();
-    boolean several = first.curve < last.curve;
     for (int i = first.curve; i <= last.curve; i++) {
       Curve curve = curves.get(i);
       double start = i == first.curve ? first.parameter : 0;
       double end = i == last.curve ? last.parameter : 1;
-      // The join before the last curve belongs to the part, the curve without length doesn't; nor
-      // does what rounding leaves of one, whose direction isn't that of its neighbour.
-      boolean cut = start > 0 || end < 1;
-      boolean sliver = several && cut && curve.lengthTo(end) - curve.lengthTo(start) < SLIVER;
-      if (end > start && !sliver) {
+      // The join before the last curve belongs to the part, the curve without length doesn't.
+      boolean atJoin = i > first.curve && i == last.curve && curve.lengthTo(end) <= ROUNDING;
+      if (end > start && !atJoin) {
         parts.add(start == 0 && end == 1 ? curve : curve.part(start, end));
       }
     }

@@ -37,6 +37,7 @@ final class Strip {
   private final Point centreIn;
   private final Point centreOut;
   private List<Curve> curves;
+  private double length = -1;
   private Point start;
   private Point end;
 
@@ -118,8 +119,12 @@ final class Strip {
     return both;
   }
 
+  /** The line's length before anything was cut off, so that both ends are cut alike. */
   private double length() {
-    return curves.stream().mapToDouble(Curve::length).sum();
+    if (length < 0) {
+      length = curves.stream().mapToDouble(Curve::length).sum();
+    }
+    return length;
   }
 
   /**

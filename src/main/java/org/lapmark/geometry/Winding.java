@@ -8,7 +8,12 @@ final class Winding {
 
   static int number(List<Curve> curves, Point point) {
     int number = 0;
+    // Curves meet within rounding: each is taken to start where the one before ended.
+    Point before = curves.get(curves.size() - 1).end();
     for (Curve curve : curves) {
+      if (before.distance(curve.start()) > Path.JOIN_TOLERANCE) {
+        before = curve.start();
+      }
       double[] levels = new double[0];
       if (curve instanceof Cubic cubic) {
         levels = cubic.levels();
@@ -18,16 +23,16 @@ final class Winding {
       double from = 0;
       for (int i = 0; i <= levels.length; i++) {
         double to = i == levels.length ? 1 : levels[i];
-        number += crossing(curve, from, to, point);
+        number += crossing(curve, from, to, before, point);
         from = to;
+        before = curve.at(to);
       }
     }
     return number;
   }
 
   /** Whether a ray to the right crosses a stretch that only rises or only falls. */
-  private static int crossing(Curve curve, double from, double to, Point point) {
-    Point start = curve.at(from);
+  private static int crossing(Curve curve, double from, double to, Point start, Point point) {
     Point end = curve.at(to);
     boolean down = start.y() <= point.y() && end.y() > point.y();
     boolean up = end.y() <= point.y() && start.y() > point.y();

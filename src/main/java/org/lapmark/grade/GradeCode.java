@@ -40,6 +40,8 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BEYOND_EDGE,
   /** A panel that is to be smaller or larger than another by less than nothing. */
   INSET_NEGATIVE,
+  /** A mounted lining has another allowance than the main cloth that it is sewn with. */
+  LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
   /** A piece that would need more paper than anybody joins. */

@@ -82,6 +82,7 @@ public final class Grader {
                 print(piece.name())
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
+    new LiningCheck(scope, findings).check(source.pieces(), pieces);
     return pieces;
   }
 

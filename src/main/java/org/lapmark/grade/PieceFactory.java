@@ -16,6 +16,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.Allowances;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
@@ -159,6 +160,11 @@ final class PieceFactory {
   }
 
   private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {
+    if (panel.marks().stream()
+        .anyMatch(mark -> !(mark instanceof Mark.Notch || mark instanceof Mark.Grainline))) {
+      // Lines and points can't be read off a width and a height: this one needs paper.
+      return Optional.empty();
+    }
     PanelSource source = scope.panelSource(panel.name());
     boolean bias = false;
     while (source.shape() instanceof PanelSource.Derived derived

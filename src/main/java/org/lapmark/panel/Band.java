@@ -15,7 +15,7 @@ import org.lapmark.geometry.Point;
  * inwards there, or hardly turns, it ends across at the corner.
  */
 final class Band {
-  private static final double ON_OUTLINE = 0.02;
+  private static final double ON_OUTLINE = 2e-3;
 
   /** In degrees; where the outline turns by less the line ends square across at the corner. */
   private static final double LEAST_TURN = 15;

@@ -94,8 +94,8 @@ final class Following {
     Inside inside = new Inside(outline, MARGIN);
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch) {
-        Point foot = Ring.edge(panel, notch.edge()).path().atLength(notch.at());
-        add(panel.name(), notch, foot, MARGIN, edges, kept);
+        Path old = Ring.edge(panel, notch.edge()).path();
+        add(panel.name(), notch, old, old.atLength(notch.at()), MARGIN, edges, kept);
       } else if (line(mark) == null || !name(mark).equals(cut)) {
         clipped(mark, inside, kept);
       }
@@ -127,7 +127,7 @@ final class Following {
         Path path = Ring.edge(panel, notch.edge()).path();
         Point outwards = path.tangentAtLength(notch.at()).quarterTurn().times(-1);
         Point foot = path.atLength(notch.at()).plus(outwards.times(distances.get(notch.edge())));
-        add(panel.name(), notch, foot, OFF_EDGE, edges, kept);
+        add(panel.name(), notch, path, foot, OFF_EDGE, edges, kept);
       } else if (mark instanceof Mark.StyleLine style) {
         double most = 0;
         for (double distance : distances.values()) {
@@ -173,8 +173,18 @@ final class Following {
     return new Mark.StyleLine(style.name(), new Path(curves));
   }
 
+  private static boolean isAtEnd(double at, Path path) {
+    return at <= OFF_EDGE || at >= path.length() - OFF_EDGE;
+  }
+
   private static void add(
-      String panel, Mark.Notch notch, Point foot, double most, List<Edge> edges, List<Mark> kept) {
+      String panel,
+      Mark.Notch notch,
+      Path old,
+      Point foot,
+      double most,
+      List<Edge> edges,
+      List<Mark> kept) {
     Edge best = null;
     double least = most;
     for (Edge edge : edges) {
@@ -191,7 +201,12 @@ final class Following {
     if (best == null) {
       return;
     }
-    Mark.Notch moved = withPlace(notch, best.name(), best.path().nearestLength(foot));
+    double at = best.path().nearestLength(foot);
+    if (isAtEnd(at, best.path()) && !isAtEnd(notch.at(), old)) {
+      // Where an edge is cut its new end is seen anyway.
+      return;
+    }
+    Mark.Notch moved = withPlace(notch, best.name(), at);
     try {
       Notches.check(panel, edges, best, moved);
       kept.add(moved);
@@ -247,7 +262,7 @@ final class Following {
     Point aside = along.quarterTurn();
     Box box = outline.bounds();
     Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    double reach = Math.hypot(box.width(), box.height());
+    double reach = box.width() + box.height();
     Path best = null;
     for (int i = 0; i < RAYS; i++) {
       // From the middle outwards, so that the middle is taken where several are alike.

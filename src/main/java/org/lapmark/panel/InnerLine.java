@@ -11,6 +11,10 @@ import org.lapmark.geometry.Point;
 /** Lines inside a panel that follow an edge at a distance. */
 public final class InnerLine {
   private static final double STEP = 0.5;
+  private static final double CHORD = 0.01;
+
+  /** Curves shorter than this, in millimetres, have no direction to speak of. */
+  private static final double STUB = 1e-4;
 
   private InnerLine() {}
 
@@ -32,30 +36,81 @@ public final class InnerLine {
     if (inset == 0) {
       return part;
     }
-    List<Curve> curves = new ArrayList<>();
-    for (Curve curve : part.curves()) {
-      for (Curve smooth : Parallel.smoothParts(curve)) {
-        for (Curve moved : Parallel.of(smooth, -inset)) {
-          if (!curves.isEmpty()) {
-            Point end = curves.get(curves.size() - 1).end();
-            if (end.distance(moved.start()) > Path.JOIN_TOLERANCE) {
-              curves.add(new Line(end, moved.start()));
-            }
-          }
-          curves.add(moved);
-        }
-      }
-    }
-    if (curves.isEmpty()) {
+    Path line = moved(part, inset);
+    if (line == null) {
       return null;
     }
-    Path line = new Path(curves);
     Path outline = panel.outline();
     Path inside = inside(outline, line);
     if (inside == null || !whole) {
       return inside;
     }
     return extended(outline, inside);
+  }
+
+  /** The parallel of a part; at a corner its stretches end where they cross. */
+  private static Path moved(Path part, double inset) {
+    Path line = null;
+    for (Curve curve : part.curves()) {
+      for (Curve smooth : Parallel.smoothParts(curve)) {
+        if (smooth.length() <= STUB) {
+          continue;
+        }
+        List<Curve> beside = Parallel.of(smooth, -inset);
+        if (!beside.isEmpty()) {
+          Path next = new Path(beside);
+          line = line == null ? next : joined(line, next);
+        }
+      }
+    }
+    return line;
+  }
+
+  private static Path joined(Path line, Path next) {
+    Point end = line.end();
+    if (end.distance(next.start()) <= Path.JOIN_TOLERANCE) {
+      return line.then(next);
+    }
+    Point crossing = crossing(line, next);
+    if (crossing != null) {
+      double before = line.nearestLength(crossing);
+      double after = next.nearestLength(crossing);
+      if (before > STUB && after < next.length() - STUB) {
+        Path first = line.part(0, before);
+        Path last = after > STUB ? next.part(after, next.length()) : next;
+        return across(first, last.start()).then(last);
+      }
+    }
+    return across(line, next.start()).then(next);
+  }
+
+  private static Path across(Path line, Point to) {
+    return line.end().distance(to) <= Path.JOIN_TOLERANCE
+        ? line
+        : line.then(new Path(List.of(new Line(line.end(), to))));
+  }
+
+  /** Where two lines cross, the last place of the one that is found from its end. */
+  private static Point crossing(Path one, Path other) {
+    List<Point> first = one.flattened(CHORD);
+    List<Point> second = other.flattened(CHORD);
+    for (int i = first.size() - 1; i > 0; i--) {
+      Point a = first.get(i - 1);
+      Point along = first.get(i).minus(a);
+      for (int j = 1; j < second.size(); j++) {
+        Point c = second.get(j - 1);
+        Point step = second.get(j).minus(c);
+        double area = along.cross(step);
+        if (Math.abs(area) > 1e-12) {
+          double t = c.minus(a).cross(step) / area;
+          double u = c.minus(a).cross(along) / area;
+          if (t >= 0 && t <= 1 && u >= 0 && u <= 1) {
+            return a.plus(along.times(t));
+          }
+        }
+      }
+    }
+    return null;
   }
 
   /** The longest stretch of a line inside an outline. */

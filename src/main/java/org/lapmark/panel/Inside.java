@@ -30,8 +30,12 @@ final class Inside {
     }
   }
 
+  /** Steps are judged on chords; only where a line goes in or out is judged on the curves. */
+  private static final double CHORD = 1e-3;
+
   private final Path outline;
   private final double margin;
+  private final List<Point> chords;
 
   /**
    * An outline to look into.
@@ -42,10 +46,33 @@ final class Inside {
   Inside(Path outline, double margin) {
     this.outline = outline;
     this.margin = margin;
+    this.chords = outline.flattened(CHORD);
   }
 
   boolean has(Point point) {
     return outline.encloses(point) || margin > 0 && outline.distance(point) <= margin;
+  }
+
+  /** The same but for points nearer than 0.001 mm to the outline. */
+  private boolean hasNearly(Point point) {
+    boolean inside = false;
+    double nearest = Double.POSITIVE_INFINITY;
+    Point a = chords.get(0);
+    for (int i = 1; i < chords.size(); i++) {
+      Point b = chords.get(i);
+      if (a.y() > point.y() != b.y() > point.y()) {
+        double x = a.x() + (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y());
+        inside ^= x > point.x();
+      }
+      if (margin > 0) {
+        Point along = b.minus(a);
+        double square = along.dot(along);
+        double t = square == 0 ? 0 : point.minus(a).dot(along) / square;
+        nearest = Math.min(nearest, a.towards(b, Math.max(0, Math.min(1, t))).distance(point));
+      }
+      a = b;
+    }
+    return inside || nearest <= margin;
   }
 
   /** The stretches of a line that lie inside, in order. */
@@ -58,7 +85,7 @@ final class Inside {
       int steps =
           (int) Math.min(MOST_STEPS, Math.max(LEAST_STEPS, Math.ceil(curve.length() / STEP)));
       double before = 0;
-      boolean insideBefore = has(curve.at(0));
+      boolean insideBefore = hasNearly(curve.at(0));
       if (insideBefore && begun == null) {
         begun = new Place(i, 0);
       } else if (!insideBefore && begun != null) {
@@ -67,7 +94,7 @@ final class Inside {
       }
       for (int k = 1; k <= steps; k++) {
         double here = (double) k / steps;
-        boolean inside = has(curve.at(here));
+        boolean inside = hasNearly(curve.at(here));
         if (inside != insideBefore) {
           Place border = new Place(i, border(curve, before, here, insideBefore));
           if (inside) {

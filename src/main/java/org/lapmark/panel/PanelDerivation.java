@@ -102,7 +102,7 @@ public final class PanelDerivation {
     try {
       Panel rest = new Panel(panel.name(), edges, Map.of(), List.of());
       List<Edge> line = new Band(rest, run, distance).inner();
-      Splitting.Parts parts = Splitting.split(rest, line);
+      Splitting.Parts parts = Splitting.exactly(rest, line);
       List<Edge> kept = holds(parts.first(), edges, run) ? parts.second() : parts.first();
       Ring.check(panel.name(), kept);
       return inOrder(kept, rest);
@@ -420,7 +420,7 @@ public final class PanelDerivation {
     Edge whole = lineEdge(inner, new Path(curves));
     Splitting.Parts parts;
     try {
-      parts = Splitting.split(panel, List.of(whole));
+      parts = Splitting.exactly(panel, List.of(whole));
     } catch (PanelException e) {
       throw PanelCode.BAND_TOO_WIDE.exception("panel", panel.name(), "edge", along, "width", width);
     }

@@ -16,6 +16,9 @@ final class Splitting {
   static final double REACH = 0.05;
   private static final double ROUNDING = 1e-7;
 
+  /** A part with less than this, in square millimetres, is none. */
+  private static final double LEAST_AREA = 1e-2;
+
   /**
    * The two parts; the first follows the line's start clockwise.
    *
@@ -36,8 +39,11 @@ final class Splitting {
   private final Path whole;
   private final Set<String> corners = new LinkedHashSet<>();
 
-  private Splitting(Panel panel, List<Edge> line) {
+  private final double snap;
+
+  private Splitting(Panel panel, List<Edge> line, double snap) {
     this.panel = panel;
+    this.snap = snap;
     this.line = line;
     List<Curve> curves = new ArrayList<>();
     line.forEach(edge -> curves.addAll(edge.path().curves()));
@@ -55,7 +61,15 @@ final class Splitting {
    * @throws PanelException when it doesn't cross the outline twice
    */
   static Parts split(Panel panel, List<Edge> line) {
-    return new Splitting(panel, line).parts();
+    return new Splitting(panel, line, REACH).parts();
+  }
+
+  /**
+   * The same along a line that was computed to end where it ends: only a corner within rounding is
+   * met.
+   */
+  static Parts exactly(Panel panel, List<Edge> line) {
+    return new Splitting(panel, line, 1e-5).parts();
   }
 
   private Parts parts() {
@@ -65,7 +79,7 @@ final class Splitting {
     for (Inside.Stretch stretch : inside.stretches(whole)) {
       // Where a line ends on the outline rounding decides on which side it ends.
       Path path = stretch.of(whole);
-      if (path != null && path.length() > 2 * REACH) {
+      if (path != null && path.length() > 2 * snap) {
         stretches.add(stretch);
       }
     }
@@ -86,7 +100,7 @@ final class Splitting {
     }
     Spot start = spot(at(from));
     Spot end = spot(at(to));
-    if (start.point.distance(end.point) <= REACH) {
+    if (start.point.distance(end.point) <= snap) {
       throw fault(PanelCode.SPLIT_MISSES, "gap", 0.0);
     }
     List<Edge> cut = cut(from, to, start, end);
@@ -97,9 +111,16 @@ final class Splitting {
     }
     Edge first = cut.get(0);
     Edge last = cut.get(cut.size() - 1);
-    return new Parts(
-        joined(around(start, end, first.from(), last.to()), backwards),
-        joined(around(end, start, last.to(), first.from()), cut));
+    Parts parts =
+        new Parts(
+            joined(around(start, end, first.from(), last.to()), backwards),
+            joined(around(end, start, last.to(), first.from()), cut));
+    for (List<Edge> part : List.of(parts.first, parts.second)) {
+      if (!(Following.outline(part).signedArea() > LEAST_AREA)) {
+        throw fault(PanelCode.SPLIT_MISSES, "gap", 0.0);
+      }
+    }
+    return parts;
   }
 
   private PanelException fault(PanelCode code, Object... more) {
@@ -120,7 +141,7 @@ final class Splitting {
     List<Edge> edges = panel.edges();
     for (int i = 0; i < edges.size(); i++) {
       double distance = edges.get(i).path().start().distance(point);
-      if (distance <= REACH && distance < least) {
+      if (distance <= snap && distance < least) {
         least = distance;
         best = new Spot(i, new Inside.Place(0, 0), edges.get(i).path().start());
       }

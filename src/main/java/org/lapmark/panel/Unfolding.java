@@ -26,6 +26,9 @@ final class Unfolding {
   /** An edge that crosses the fold turns by at most this there, in degrees. */
   private static final double SMOOTH = 1;
 
+  /** Farther than any line reaches, in millimetres. */
+  private static final double REACH = 1e5;
+
   private final Panel half;
   private final Edge fold;
   private final List<String> apart;
@@ -307,21 +310,47 @@ final class Unfolding {
     }
   }
 
-  /** A line and its image, as one where they meet on the fold. */
+  /** A line as far as it lies on the half's side of the fold, and the image of that. */
   private void line(Mark mark, List<Mark> marks) {
     Path path = Following.line(mark);
+    if (isOnFold(path)) {
+      marks.add(mark);
+      return;
+    }
+    for (Inside.Stretch stretch : new Inside(side(), 0).stretches(path)) {
+      Path part = stretch.of(path);
+      if (part != null && part.length() > ON_FOLD) {
+        both(mark, part, marks);
+      }
+    }
+  }
+
+  /** A square that has the fold in one of its sides and the half in it, and all its lines. */
+  private Path side() {
+    Point start = fold.path().start();
+    Point along = fold.path().end().minus(start).unit().times(REACH);
+    Point inwards = along.quarterTurn();
+    return Path.polyline(
+        List.of(
+            start.minus(along),
+            start.plus(along),
+            start.plus(along).plus(inwards),
+            start.minus(along).plus(inwards),
+            start.minus(along)));
+  }
+
+  /** A line and its image, as one where they meet on the fold. */
+  private void both(Mark mark, Path path, List<Mark> marks) {
     Path image = Ring.mirrored(path, mirror);
     boolean starts = path.start().distance(mirror.apply(path.start())) <= 2 * ON_FOLD;
     boolean ends = path.end().distance(mirror.apply(path.end())) <= 2 * ON_FOLD;
-    if (starts && ends && isOnFold(path)) {
-      marks.add(mark);
-    } else if (starts) {
+    if (starts) {
       Path whole = image.then(Ring.between(path, image.end(), path.end()));
       marks.add(Following.withLine(mark, whole));
     } else if (ends) {
       marks.add(Following.withLine(mark, path.then(Ring.between(image, path.end(), image.end()))));
     } else {
-      marks.add(mark);
+      marks.add(Following.withLine(mark, path));
       marks.add(
           mark instanceof Mark.StyleLine style
               ? new Mark.StyleLine(style.name() + ENDING, image)

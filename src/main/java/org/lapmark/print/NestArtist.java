@@ -25,10 +25,10 @@ import org.locationtech.jts.geom.Polygon;
  */
 final class NestArtist implements SheetSubject {
   /** The role of a size's cutting line begins so; the dash's number follows. */
-  static final String LINE = "nest-line-";
+  static final String LINE = "size-line-";
 
   /** The role of a cutting line that several sizes share. */
-  static final String COMMON = "nest-common";
+  static final String COMMON = "size-common";
 
   /** There are so many dashes; further sizes begin again, and their names tell them apart. */
   static final int DASHES = 12;
@@ -273,7 +273,7 @@ final class NestArtist implements SheetSubject {
   @Override
   public List<Item> legend(Box box) {
     List<Item> items = new ArrayList<>();
-    Style style = planner.styles().style("nest-legend");
+    Style style = planner.styles().style("size-legend");
     double middle = (planner.lettering().ascent(style) - planner.lettering().descent(style)) / 2;
     int columns = Math.max(1, Math.min(4, (layers.size() + LEGEND_ROWS - 1) / LEGEND_ROWS));
     int rows = (layers.size() + columns - 1) / columns;
@@ -288,7 +288,7 @@ final class NestArtist implements SheetSubject {
               new Point(x + LEGEND_SAMPLE + 2, y + middle),
               Item.Alignment.START,
               0,
-              "nest-legend"));
+              "size-legend"));
     }
     double y = box.minY() + rows * LEGEND_ROW;
     sample(items, box.minX(), y + LEGEND_ROW / 2, COMMON);
@@ -297,7 +297,7 @@ final class NestArtist implements SheetSubject {
       double left = first ? LEGEND_SAMPLE + 2 : 0;
       TextBlock block =
           TextBlock.of(
-              List.of(new TextBlock.Text(planner.wording().text(key), "nest-legend")),
+              List.of(new TextBlock.Text(planner.wording().text(key), "size-legend")),
               box.width() - left,
               planner.styles(),
               planner.lettering());

@@ -2,7 +2,7 @@ package org.lapmark.print;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiFunction;
@@ -77,8 +77,8 @@ final class NestNames {
 
   private static final double NOTCH_PAIR = 8;
 
-  private static final List<String> ROLES = List.of("nest-name", "nest-name-7", "nest-name-6");
-  private static final String HAIR = "nest-hair";
+  private static final List<String> ROLES = List.of("size-name", "size-name-7", "size-name-6");
+  private static final String HAIR = "size-hair";
 
   private final SheetPlanner planner;
   private final SheetLayout layout;
@@ -88,19 +88,32 @@ final class NestNames {
   private final Function<List<Integer>, String> phrase;
   private final BiFunction<List<Integer>, String, Layering> layering;
   private final LineObstacles obstacles = new LineObstacles();
-  private final Map<Cutting, List<double[]>> gaps = new IdentityHashMap<>();
-  private final Map<Cutting, List<Point>> flat = new IdentityHashMap<>();
-  private final Map<Cutting, List<Double>> corners = new IdentityHashMap<>();
+  private final Map<Cutting, List<double[]>> gaps = new LinkedHashMap<>();
+  private final Map<Cutting, List<Point>> flat = new LinkedHashMap<>();
+  private final Map<Cutting, List<Double>> corners = new LinkedHashMap<>();
   private final List<SheetSubject.LineName> items = new ArrayList<>();
   private int nameless;
 
-  /**
-   * A stretch of cutting line.
-   *
-   * @param owners the sizes it belongs to
-   * @param path where it runs on the sheet
-   */
-  record Cutting(List<Integer> owners, Path path) {}
+  /** A stretch of cutting line; two of them are never equal, so that maps needn't compare paths. */
+  static final class Cutting {
+    private final List<Integer> owners;
+    private final Path path;
+
+    Cutting(List<Integer> owners, Path path) {
+      this.owners = List.copyOf(owners);
+      this.path = path;
+    }
+
+    /** The sizes it belongs to. */
+    List<Integer> owners() {
+      return owners;
+    }
+
+    /** Where it runs on the sheet. */
+    Path path() {
+      return path;
+    }
+  }
 
   /**
    * A mark that isn't the same in all sizes.

@@ -63,11 +63,13 @@ record PieceArt(
     // The cutting line comes last, so that it is drawn over the others where they meet.
     for (Edge edge : shape.panel().edges()) {
       if (shape.allowances().getOrDefault(edge.name(), 0.0) > 0) {
-        strokes.add(new Stroke(edge.path().transformed(map), "stitching-line"));
+        MarkArt.stitching(shape.panel(), edge)
+            .forEach(path -> strokes.add(new Stroke(path.transformed(map), "stitching-line")));
       }
     }
     for (Mark mark : shape.panel().marks()) {
       marks(mark, map, strokes);
+      strokes.addAll(MarkArt.strokes(shape.panel(), mark, map));
     }
     shape.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
     Path cutting = shape.cuttingLine().path().transformed(map);
@@ -80,7 +82,10 @@ record PieceArt(
     List<Stroke> strokes = new ArrayList<>();
     half.stitching()
         .forEach(path -> strokes.add(new Stroke(path.transformed(map), "stitching-line")));
-    half.marks().forEach(mark -> marks(mark, map, strokes));
+    for (Mark mark : half.marks()) {
+      marks(mark, map, strokes);
+      strokes.addAll(MarkArt.strokes(piece.shape().panel(), mark, map));
+    }
     half.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
     Line fold = half.fold().transformed(map);
     strokes.add(new Stroke(new Path(List.of(fold)), "on-fold"));

@@ -14,6 +14,7 @@ import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
+import org.lapmark.panel.Allowance;
 import org.lapmark.wording.Wording;
 
 /**
@@ -178,7 +179,14 @@ class PieceLabel {
   }
 
   private String allowance(Piece piece) {
-    TreeSet<Double> values = new TreeSet<>(piece.shape().allowances().values());
+    // A fold has no allowance to speak of, unless there is nothing else.
+    TreeSet<Double> values = new TreeSet<>();
+    for (Allowance allowance : piece.shape().stated().edges().values()) {
+      if (!allowance.fold()) {
+        values.add(allowance.start());
+        values.add(allowance.end());
+      }
+    }
     if (values.isEmpty() || values.last() == 0) {
       return wording.text("piece.allowance.none");
     }

@@ -105,6 +105,7 @@ final class TilePainter {
     corners();
     checkLines();
     labels();
+    markLabels();
     layout.joins().forEach(this::notes);
     List<Tile> tiles = new ArrayList<>();
     for (Cell cell : layout.cells()) {
@@ -456,6 +457,21 @@ final class TilePainter {
     }
   }
 
+  /** Words beside darts, pleats and the like, once on every tile that shows where they stand. */
+  private void markLabels() {
+    MarkLabels labels =
+        new MarkLabels(wording, styles, lettering, pattern.source().masthead().form());
+    for (int i = 0; i < layout.art().size(); i++) {
+      for (Cell cell : layout.cells()) {
+        if (pieceIndexes.get(cell).contains(i)) {
+          PieceArt art = layout.art().get(i);
+          Affine map = layout.pieces().get(i).placement();
+          items.get(cell).addAll(labels.on(art, map, spaces.get(cell), room(cell)));
+        }
+      }
+    }
+  }
+
   private static Point middle(PieceArt art) {
     Coordinate centre = art.polygon().getCentroid().getCoordinate();
     return new Point(centre.x, centre.y);
@@ -782,9 +798,19 @@ final class TilePainter {
   }
 
   private String alternative(Cell cell) {
+    ListFormatter list = ListFormatter.getInstance(wording.locale());
+    MarkLabels labels =
+        new MarkLabels(wording, styles, lettering, pattern.source().masthead().form());
     List<String> content = new ArrayList<>();
     for (int i : pieceIndexes.get(cell)) {
-      content.add(subject.part(layout.art().get(i), cell));
+      PieceArt art = layout.art().get(i);
+      String named = subject.part(art, cell);
+      List<String> marks = labels.words(art.piece());
+      content.add(
+          marks.isEmpty()
+              ? named
+              : wording.text(
+                  "tile.alternative.marked", Map.of("piece", named, "marks", list.format(marks))));
     }
     if (cell == layout.cells().get(0)) {
       content.add(wording.text("tile.alternative.square"));
@@ -800,7 +826,6 @@ final class TilePainter {
         sides.add(side(join.sideways() ? "right" : "below", join.second()));
       }
     }
-    ListFormatter list = ListFormatter.getInstance(wording.locale());
     String joins =
         sides.isEmpty()
             ? wording.text("tile.alternative.alone")

@@ -586,11 +586,14 @@ final class Pipeline {
             }
           });
     }
+    List<GradedPattern> graded;
     try {
-      return join(one, tasks, pool);
+      graded = join(one, tasks, pool);
     } finally {
       new Variants(one.source, one.findings).join(found, variants);
     }
+    stages.across(graded, one.findings);
+    return graded;
   }
 
   /**

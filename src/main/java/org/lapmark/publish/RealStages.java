@@ -52,6 +52,11 @@ final class RealStages implements Stages {
   }
 
   @Override
+  public void across(List<GradedPattern> patterns, Findings findings) {
+    PatternChecks.acrossSizes(patterns, findings);
+  }
+
+  @Override
   public Desk desk(Locale language) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(

@@ -24,6 +24,9 @@ interface Stages {
   /** Evaluates a pattern in one variant. */
   GradedPattern grade(PatternSource source, Variant variant, Findings findings);
 
+  /** Holds the variants of a pattern against each other. */
+  default void across(List<GradedPattern> patterns, Findings findings) {}
+
   /** What one thread needs to lay out and write documents in a language. */
   Desk desk(Locale language);
 

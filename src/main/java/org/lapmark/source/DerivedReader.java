@@ -16,8 +16,7 @@ final class DerivedReader {
   static final List<String> KEYS =
       List.of("inset", "outset", "mirror", "unfold", "fold", "split", "merge", "facing", "lining");
 
-  private static final Map<String, Way> CONSTRUCTIONS =
-      Map.of("mounted", Way.MOUNTED, "bagged", Way.BAGGED, "dropped", Way.DROPPED);
+  private static final List<String> CONSTRUCTIONS = List.of("mounted", "bagged", "dropped");
 
   private final Reading reading;
 
@@ -81,15 +80,14 @@ final class DerivedReader {
 
   private Way construction(Parts parts) {
     SourceText word = parts.text("construction");
-    Way way = word == null ? null : CONSTRUCTIONS.get(word.text());
-    if (word != null && way == null) {
-      reading.unknown(
-          SourceCode.CONSTRUCTION_WRONG,
-          word.position(),
-          word.text(),
-          List.of("mounted", "bagged", "dropped"));
+    if (word == null) {
+      return null;
     }
-    return way;
+    if (CONSTRUCTIONS.contains(word.text())) {
+      return Way.valueOf(word.text().toUpperCase(Locale.ROOT));
+    }
+    reading.unknown(SourceCode.CONSTRUCTION_WRONG, word.position(), word.text(), CONSTRUCTIONS);
+    return null;
   }
 
   private DerivedSource beside(Parts parts, SourceText panel, Way way) {

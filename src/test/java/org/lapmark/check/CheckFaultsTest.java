@@ -75,8 +75,12 @@ class CheckFaultsTest {
       fault.expected().forEach(line -> expected.add(line.split(" ")[0]));
     }
     for (CheckCode code : CheckCode.values()) {
-      // Translations have cases of their own.
-      assertTrue(code.id().startsWith("translation-") || expected.contains(code.id()), code.id());
+      // Translations have cases of their own, and so has the order of sizes.
+      assertTrue(
+          code.id().startsWith("translation-")
+              || code == CheckCode.SIZE_ORDER_BROKEN
+              || expected.contains(code.id()),
+          code.id());
     }
   }
 }

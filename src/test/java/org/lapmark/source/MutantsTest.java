@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import javax.xml.parsers.SAXParserFactory;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -89,6 +90,30 @@ class MutantsTest {
       Files.copy(demo.resolve(file), folder.resolve(file));
     }
     damage(folder, folder.resolve(name));
+  }
+
+  @Test
+  void damagedCopiesAndLayersGiveFindings() throws Exception {
+    Path folder = Files.createDirectory(parent.resolve("pouch"));
+    FaultCase.copyBase(folder);
+    Path file = folder.resolve("panels/front.svg");
+    Files.writeString(
+        file,
+        """
+        <svg xmlns="http://www.w3.org/2000/svg" xmlns:l="http://www.w3.org/1999/xlink"
+            xmlns:p="program" width="100mm" height="80mm" viewBox="0 0 100 80">
+          <style>.a { display: none }</style>
+          <defs><symbol id="s" viewBox="0 0 2 2"><path id="dot" d="M 1 1 h 1"/></symbol></defs>
+          <g p:label="outline" transform="scale(2 1)"><path d="M 0 0 H 50"/>
+            <path d="M 0 80 H 50 V 0"/><path class="b" d="M 0 80.03 V 0"/></g>
+          <use l:href="#dot" id="corner_x2E_a" x="-1" y="-1"/>
+          <svg x="50%" y="0" width="100" height="100" viewBox="0 0 2 2">
+            <use href="#s" data-name="corner.b-2" x="0" y="-1" width="2" height="2"/>
+            <g style="display:none"><circle id="drill.c" cx="1em"/></g></svg>
+          <switch><a><text>Guide</text></a></switch>
+        </svg>
+        """);
+    damage(folder, file);
   }
 
   private static void damage(Path folder, Path file) throws Exception {

@@ -166,7 +166,7 @@ class SvgGeometryTest {
     assertFalse(shapes.placements().get("pocket").isClosed());
     assertEquals(List.of(new Point(1, 2), new Point(1, 8)), shapes.grainline());
     near(5, 1, shapes.foldLines().get("middle").end());
-    near(3, 4, shapes.notches().get(0));
+    near(3, 4, shapes.notches().get("a"));
     near(5, 6, shapes.drillPoints().get("b"));
   }
 

@@ -1,0 +1,144 @@
+package org.lapmark.check;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.Value;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.SizeTable;
+
+/**
+ * Where every row of the size table rises, falls or stays from its first size to its last, every
+ * edge's length does so too, unless its panel may have any order. Changes of up to 0.05 mm count
+ * for nothing.
+ */
+final class SizeOrder {
+  private static final double NOTHING = 0.05;
+
+  private final List<GradedPattern> patterns;
+  private final Findings findings;
+
+  private SizeOrder(List<GradedPattern> patterns, Findings findings) {
+    this.patterns = patterns;
+    this.findings = findings;
+  }
+
+  /** A length that isn't between its neighbours'. */
+  private record Break(String edge, int middle, double before, double length, double after) {}
+
+  /**
+   * Checks one choice of options.
+   *
+   * @param patterns in the order of the size table
+   */
+  static void run(List<GradedPattern> patterns, Findings findings) {
+    if (patterns.size() > 2 && new SizeOrder(patterns, findings).isTableOrdered()) {
+      for (PanelSource panel : patterns.get(0).source().panels()) {
+        new SizeOrder(patterns, findings).check(panel);
+      }
+    }
+  }
+
+  private boolean isTableOrdered() {
+    SizeTable table = patterns.get(0).source().sizes();
+    for (SizeTable.Row row : table.rows()) {
+      List<Double> amounts = new ArrayList<>();
+      for (GradedPattern pattern : patterns) {
+        Value.Quantity value = row.values().get(pattern.variant().size());
+        if (value == null) {
+          return false;
+        }
+        amounts.add(value.amount());
+      }
+      if (turn(amounts, 0) >= 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The first place where a row that rose falls, or the other way round; -1 if there is none. */
+  private static int turn(List<Double> row, double nothing) {
+    double direction = 0;
+    for (int i = 1; i < row.size(); i++) {
+      double step = row.get(i) - row.get(i - 1);
+      if (Math.abs(step) > nothing) {
+        if (direction * step < 0) {
+          return i - 1;
+        }
+        direction = step;
+      }
+    }
+    return -1;
+  }
+
+  private void check(PanelSource source) {
+    if (source.anyOrder()) {
+      return;
+    }
+    Map<String, List<Double>> lengths = new LinkedHashMap<>();
+    for (GradedPattern pattern : patterns) {
+      Panel panel = pattern.panels().get(source.name().text());
+      if (panel == null) {
+        return;
+      }
+      for (Edge edge : panel.edges()) {
+        lengths.computeIfAbsent(edge.name(), unused -> new ArrayList<>()).add(edge.path().length());
+      }
+    }
+    List<Break> breaks = new ArrayList<>();
+    lengths.forEach(
+        (edge, row) -> {
+          int middle = row.size() == patterns.size() ? turn(row, NOTHING) : -1;
+          if (middle > 0) {
+            breaks.add(
+                new Break(edge, middle, row.get(middle - 1), row.get(middle), row.get(middle + 1)));
+          }
+        });
+    if (!breaks.isEmpty()) {
+      report(source, breaks.get(0), breaks.size() - 1);
+    }
+  }
+
+  private void report(PanelSource source, Break found, int others) {
+    findings.add(
+        CheckCode.SIZE_ORDER_BROKEN,
+        source.name().position(),
+        "panel",
+        source.name().text(),
+        "edge",
+        found.edge(),
+        "before_size",
+        size(found.middle() - 1),
+        "before",
+        shown(found.before()),
+        "size",
+        size(found.middle()),
+        "length",
+        shown(found.length()),
+        "after_size",
+        size(found.middle() + 1),
+        "after",
+        shown(found.after()),
+        "others",
+        others);
+  }
+
+  private String size(int index) {
+    return patterns.get(index).variant().size();
+  }
+
+  private static String shown(double millimetres) {
+    return BigDecimal.valueOf(millimetres)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+}

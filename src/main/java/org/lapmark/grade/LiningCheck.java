@@ -1,0 +1,69 @@
+package org.lapmark.grade;
+
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Findings;
+import org.lapmark.source.DerivedSource.Beside;
+import org.lapmark.source.DerivedSource.Way;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PieceSource;
+
+/**
+ * Compares mounted linings with the main cloth. They are basted raw edge to raw edge and sewn as
+ * one, so that both have one allowance; other linings are sewn by themselves.
+ */
+final class LiningCheck {
+  private static final double SAME = 0.01;
+
+  private final PatternScope scope;
+  private final Findings findings;
+
+  LiningCheck(PatternScope scope, Findings findings) {
+    this.scope = scope;
+    this.findings = findings;
+  }
+
+  void check(List<PieceSource> sources, List<Piece> pieces) {
+    for (Piece lining : pieces) {
+      PanelSource panel = scope.panelSource(lining.shape().panel().name());
+      if (panel.shape() instanceof PanelSource.Derived derived
+          && derived.how() instanceof Beside beside
+          && beside.way() == Way.MOUNTED) {
+        for (Piece main : pieces) {
+          if (main.shape().panel().name().equals(beside.panel().text())) {
+            compare(sources, lining, main);
+            break;
+          }
+        }
+      }
+    }
+  }
+
+  private void compare(List<PieceSource> sources, Piece lining, Piece main) {
+    Map<String, Double> theirs = main.shape().allowances();
+    for (Map.Entry<String, Double> own : lining.shape().allowances().entrySet()) {
+      double other = theirs.getOrDefault(own.getKey(), own.getValue());
+      if (Math.abs(own.getValue() - other) > SAME) {
+        sources.stream()
+            .filter(source -> source.number() == lining.number())
+            .findFirst()
+            .ifPresent(
+                source ->
+                    findings.add(
+                        GradeCode.LINING_ALLOWANCE_DIFFERS,
+                        source.panel().position(),
+                        "edge",
+                        own.getKey(),
+                        "own",
+                        Rounded.hundredth(own.getValue()),
+                        "main",
+                        Integer.toString(main.number()),
+                        "allowance",
+                        Rounded.hundredth(other),
+                        "size",
+                        scope.size()));
+        return;
+      }
+    }
+  }
+}

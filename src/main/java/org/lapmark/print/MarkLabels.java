@@ -1,0 +1,191 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.Piece;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.Value;
+import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.Mark;
+import org.lapmark.wording.Wording;
+
+/**
+ * Short words beside marks that aren't known by their look, and all of a piece's marks in words.
+ */
+final class MarkLabels {
+  /** How far from its mark a label is looked for a place, in millimetres. */
+  private static final double NEAR = 16;
+
+  private static final double CLEAR = 1;
+
+  private static final String ROLE = "mark-label";
+
+  private final Wording wording;
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+  private final PrintForm form;
+
+  MarkLabels(Wording wording, StyleSheet styles, LetteringMeasure lettering, PrintForm form) {
+    this.wording = wording;
+    this.styles = styles;
+    this.lettering = lettering;
+    this.form = form.with(NumberWords.of(wording));
+  }
+
+  /**
+   * A label.
+   *
+   * @param text its text
+   * @param at the place that it belongs to, in panel coordinates
+   */
+  record Label(String text, Point at) {}
+
+  /**
+   * Puts the labels of a piece on one tile, each where there is room near its mark; one without
+   * room is left out, for the mark has its own look.
+   *
+   * @param art the piece as drawn
+   * @param map from panel to sheet
+   * @param space what is free on the tile
+   * @param room where on the sheet the tile may have lettering
+   * @return the lettering
+   */
+  List<Item> on(PieceArt art, Affine map, FreeSpace space, Box room) {
+    List<Item> items = new ArrayList<>();
+    for (Label label : labels(art.piece())) {
+      Point at = map.apply(label.at());
+      if (!room.contains(at)) {
+        continue;
+      }
+      TextBlock block =
+          TextBlock.of(List.of(new TextBlock.Text(label.text(), ROLE)), 1000, styles, lettering);
+      Optional<Found> found = find(art, block, at, space, room);
+      found.ifPresent(
+          place -> {
+            items.addAll(block.in(place.box(), place.turned()));
+            space.takeBox(place.box().expanded(CLEAR));
+          });
+    }
+    return items;
+  }
+
+  private record Found(Box box, boolean turned) {}
+
+  private static Optional<Found> find(
+      PieceArt art, TextBlock block, Point at, FreeSpace whole, Box room) {
+    double reach = NEAR + block.width();
+    Box near = new Box(at.x(), at.y(), at.x(), at.y()).expanded(reach);
+    Box within =
+        new Box(
+            Math.max(near.minX(), room.minX()),
+            Math.max(near.minY(), room.minY()),
+            Math.min(near.maxX(), room.maxX()),
+            Math.min(near.maxY(), room.maxY()));
+    FreeSpace space = whole.part(within);
+    FreeSpace.Finder finder = space.finder(space.inside(art.outline()), true);
+    Found best = null;
+    for (boolean turned : new boolean[] {false, true}) {
+      double width = turned ? block.height() : block.width();
+      double height = turned ? block.width() : block.height();
+      Optional<Box> box = finder.find(width, height, at, within);
+      if (box.isPresent()
+          && distance(box.get(), at) <= NEAR
+          && (best == null || distance(box.get(), at) < distance(best.box(), at) - 3)) {
+        best = new Found(box.get(), turned);
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static double distance(Box box, Point at) {
+    double x = Math.max(0, Math.max(box.minX() - at.x(), at.x() - box.maxX()));
+    double y = Math.max(0, Math.max(box.minY() - at.y(), at.y() - box.maxY()));
+    return Math.sqrt(x * x + y * y);
+  }
+
+  /** What paper shows of a piece's marks. */
+  private static List<Mark> marks(Piece piece) {
+    return piece.half().map(FoldedHalf::marks).orElse(piece.shape().panel().marks());
+  }
+
+  private List<Label> labels(Piece piece) {
+    List<Label> labels = new ArrayList<>();
+    Map<String, List<Mark.Buttonhole>> rows = new LinkedHashMap<>();
+    for (Mark mark : marks(piece)) {
+      if (mark instanceof Mark.Dart dart) {
+        labels.add(new Label(dart(dart), foot(piece, dart)));
+      } else if (mark instanceof Mark.Pleat pleat) {
+        Point end = pleat.lines().get(pleat.lines().size() - 1).at(0.5);
+        labels.add(new Label(pleat(pleat), end));
+      } else if (mark instanceof Mark.Buttonhole hole) {
+        rows.computeIfAbsent(hole.name(), name -> new ArrayList<>()).add(hole);
+      } else if (mark instanceof Mark.MatchPoint match) {
+        labels.add(new Label(sign(match), match.point()));
+      }
+    }
+    rows.values().forEach(row -> labels.add(new Label(buttonholes(row), row.get(0).from())));
+    return labels;
+  }
+
+  private static Point foot(Piece piece, Mark.Dart dart) {
+    Point first = piece.shape().panel().line(dart.edge()).atLength(dart.from());
+    return first.towards(dart.apex(), 0.6);
+  }
+
+  private String dart(Mark.Dart dart) {
+    return wording.text("mark.dart", Map.of("width", length(dart.width())));
+  }
+
+  private String pleat(Mark.Pleat pleat) {
+    String key = "mark.pleat." + pleat.kind().name().toLowerCase(Locale.ROOT);
+    return wording.text(key, Map.of("width", length(pleat.width())));
+  }
+
+  private String buttonholes(List<Mark.Buttonhole> row) {
+    Mark.Buttonhole first = row.get(0);
+    return wording.text(
+        "mark.buttonhole",
+        Map.of("count", row.size(), "length", length(first.from().distance(first.to()))));
+  }
+
+  private static String sign(Mark.MatchPoint match) {
+    return match.name().replace('_', ' ').toUpperCase(Locale.ROOT);
+  }
+
+  private String length(double millimetres) {
+    return form.print(Value.Quantity.length(millimetres));
+  }
+
+  /** A piece's marks in words, for whoever has them read out. */
+  List<String> words(Piece piece) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    for (Mark mark : marks(piece)) {
+      String kind =
+          mark instanceof Mark.Dart
+              ? "dart"
+              : mark instanceof Mark.Pleat
+                  ? "pleat"
+                  : mark instanceof Mark.Buttonhole
+                      ? "buttonhole"
+                      : mark instanceof Mark.MatchPoint ? "match" : "";
+      if (!kind.isEmpty()) {
+        counts.merge(kind, 1, Integer::sum);
+      }
+    }
+    List<String> words = new ArrayList<>();
+    counts.forEach(
+        (kind, count) -> words.add(wording.text("mark.count." + kind, Map.of("count", count))));
+    return words;
+  }
+}
