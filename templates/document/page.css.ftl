@@ -86,7 +86,8 @@ table.facts p, table.facts li { margin-bottom: 0.6mm; }
 table.facts ul { margin-bottom: 0; margin-left: 4.5mm; }
 <#if !large>.column { display: inline-block; width: 80mm; vertical-align: top; }
 .column.first { margin-right: 8mm; }
-</#if>table.contents { width: 100%; }
+</#if>div.introduction { margin-top: 6mm; }
+table.contents { width: 100%; }
 table.contents th { text-align: left; font-weight: 400; padding: 0.7mm 0; }
 table.contents td { text-align: right; padding: 0.7mm 0; white-space: nowrap; }
 table.contents tr.next th, table.contents tr.next td { border-top: 0.35pt solid #888; }

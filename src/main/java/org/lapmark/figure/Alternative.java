@@ -7,6 +7,7 @@ import org.lapmark.figure.FigureSource.Frame;
 import org.lapmark.figure.FigureSource.Layers;
 import org.lapmark.figure.FigureSource.LineKind;
 import org.lapmark.figure.FigureSource.Pieces;
+import org.lapmark.figure.FigureSource.Rings;
 import org.lapmark.figure.FigureSource.Section;
 import org.lapmark.figure.FigureSource.SectionLayer;
 import org.lapmark.figure.FigureSource.SewnLine;
@@ -35,6 +36,8 @@ final class Alternative {
         layers(layers, sentences);
       } else if (frame instanceof Section section) {
         section(section, sentences);
+      } else if (frame instanceof Rings rings) {
+        rings(rings, sentences);
       } else {
         article((Article) frame, sentences);
       }
@@ -146,6 +149,20 @@ final class Alternative {
             "depth",
             evaluation.printed(box.width())));
     article
+        .labels()
+        .forEach(
+            label ->
+                sentences.add(evaluation.word("alt.named", "what", evaluation.text(label.text()))));
+  }
+
+  private void rings(Rings rings, List<String> sentences) {
+    List<String> rounds = new ArrayList<>();
+    rings.hoops().forEach(hoop -> rounds.add(evaluation.printed(evaluation.length(hoop.round()))));
+    sentences.add(evaluation.word("alt.rings", "rounds", String.join("; ", rounds)));
+    if (rings.cord() != null) {
+      sentences.add(evaluation.word("alt.hung-cord"));
+    }
+    rings
         .labels()
         .forEach(
             label ->

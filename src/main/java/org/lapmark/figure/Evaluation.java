@@ -73,6 +73,24 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
     return length(formula, 0, whole);
   }
 
+  /** A plain number, or 1 where none is stated. */
+  double number(Formula formula) {
+    if (formula == null) {
+      return 1;
+    }
+    Value value = formula.evaluate(pattern.scope());
+    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
+      return quantity.amount();
+    }
+    throw fault(
+        formula.text().position(),
+        FigureCode.FIGURE_VALUE_KIND,
+        "name",
+        formula.text().text(),
+        "needed",
+        "a plain number");
+  }
+
   static String hundredth(double value) {
     return BigDecimal.valueOf(Math.rint(value * 100) / 100).stripTrailingZeros().toPlainString();
   }

@@ -204,6 +204,9 @@ public final class FigureDrawer {
     if (frame instanceof FigureSource.Section section) {
       return new SectionArtist(evaluation, styles, lettering, scale).draw(section);
     }
+    if (frame instanceof FigureSource.Rings rings) {
+      return new RingsArtist(evaluation, styles, lettering, scale).draw(rings);
+    }
     return new ArticleArtist(evaluation, styles, lettering, scale)
         .draw((FigureSource.Article) frame);
   }

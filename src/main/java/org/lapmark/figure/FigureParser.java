@@ -23,12 +23,16 @@ import org.lapmark.figure.FigureSource.Clips;
 import org.lapmark.figure.FigureSource.Cord;
 import org.lapmark.figure.FigureSource.Dimension;
 import org.lapmark.figure.FigureSource.Frame;
+import org.lapmark.figure.FigureSource.Hoop;
+import org.lapmark.figure.FigureSource.HungCord;
 import org.lapmark.figure.FigureSource.Label;
 import org.lapmark.figure.FigureSource.Layers;
 import org.lapmark.figure.FigureSource.LineKind;
 import org.lapmark.figure.FigureSource.Measured;
 import org.lapmark.figure.FigureSource.Pieces;
 import org.lapmark.figure.FigureSource.Place;
+import org.lapmark.figure.FigureSource.RingLabel;
+import org.lapmark.figure.FigureSource.Rings;
 import org.lapmark.figure.FigureSource.Section;
 import org.lapmark.figure.FigureSource.SectionDimension;
 import org.lapmark.figure.FigureSource.SectionLabel;
@@ -59,7 +63,7 @@ import org.lapmark.source.YamlParser;
  *   <li>the figure: {@code width} (full, half), {@code caption}, {@code alt}, and {@code frames} (a
  *       list of one to three pictures) or the keys of one picture
  *   <li>a picture: {@code title}, and one of {@code pieces}, {@code layers}, {@code section},
- *       {@code article}; with pieces also {@code arrange} (row, column, joined)
+ *       {@code article}, {@code rings}; with pieces also {@code arrange} (row, column, joined)
  *   <li>a piece or layer: {@code piece} (its number) or {@code zip} (its id) with {@code length};
  *       {@code cloth}, {@code side} (right, wrong), {@code reversed} (yes, no), {@code turn} (0,
  *       90, 180, 270 degrees), {@code edge} (along which layers meet, or from which {@code cropped}
@@ -92,6 +96,12 @@ import org.lapmark.source.YamlParser;
  *       open}), {@code straps} ({@code at}, {@code places}, {@code width}, {@code cloth}), {@code
  *       bar}, {@code baste}, {@code dimensions} (length, height, depth), {@code labels} ({@code
  *       text}, {@code rim}, {@code across})
+ *   <li>rings, of which a hat is made: {@code cloth}, {@code hoops} (from the top down, each with
+ *       {@code round}: the length round it, {@code ratio}: front to back over side to side, {@code
+ *       level}: how high it lies, {@code rows}: distances of rows of stitches above it), {@code
+ *       cord} ({@code hoop}: the number of the one it hangs from, {@code drop}, {@code text}),
+ *       {@code labels} ({@code text}, {@code hoop}, {@code at}: a share of the way round from the
+ *       front, {@code down}: a share of the way to the next)
  * </ul>
  */
 final class FigureParser {
@@ -142,15 +152,15 @@ final class FigureParser {
     Keys keys =
         keys(
             block, "width", "caption", "alt", "frames", "title", "arrange", "pieces", "layers",
-            "section", "article");
+            "section", "article", "rings");
     List<Frame> frames = new ArrayList<>();
     if (keys.has("frames")) {
       for (YamlNode frame : list(keys.get("frames"), "frames")) {
         frames.add(
             frame(
                 keys(
-                    frame, "frames", "title", "arrange", "pieces", "layers", "section",
-                    "article")));
+                    frame, "frames", "title", "arrange", "pieces", "layers", "section", "article",
+                    "rings")));
       }
       if (frames.isEmpty() || frames.size() > MAX_FRAMES) {
         throw fault(
@@ -174,7 +184,9 @@ final class FigureParser {
 
   private Frame frame(Keys keys) {
     List<String> kinds =
-        List.of("pieces", "layers", "section", "article").stream().filter(keys::has).toList();
+        List.of("pieces", "layers", "section", "article", "rings").stream()
+            .filter(keys::has)
+            .toList();
     if (kinds.size() != 1) {
       throw fault(keys.position, FigureCode.FIGURE_KIND);
     }
@@ -188,6 +200,7 @@ final class FigureParser {
               all(block, "pieces", node -> view(node, "pieces")));
       case "layers" -> new Layers(title, all(block, "layers", node -> view(node, "layers")));
       case "section" -> section(title, block);
+      case "rings" -> rings(title, block);
       default -> article(title, block);
     };
   }
@@ -532,6 +545,88 @@ final class FigureParser {
         keys.formula("baste"),
         Collections.unmodifiableSet(measured),
         keys.all("labels", this::articleLabel));
+  }
+
+  private Rings rings(TemplateText title, YamlNode block) {
+    Keys keys = keys(block, "rings", "cloth", "hoops", "cord", "labels");
+    keys.need("cloth");
+    keys.need("hoops");
+    List<Hoop> hoops = keys.all("hoops", this::hoop);
+    if (hoops.size() < 2) {
+      throw fault(
+          keys.get("hoops").position(),
+          FigureCode.FIGURE_VALUE_KIND,
+          "name",
+          "hoops",
+          "needed",
+          "at least two of them");
+    }
+    return new Rings(
+        title,
+        keys.text("cloth"),
+        hoops,
+        keys.has("cord") ? hungCord(keys.get("cord"), hoops.size()) : null,
+        keys.all("labels", label -> ringLabel(label, hoops.size())));
+  }
+
+  private Hoop hoop(YamlNode block) {
+    Keys keys = keys(block, "hoops", "round", "ratio", "level", "rows");
+    keys.need("round");
+    keys.need("level");
+    List<Formula> rows = new ArrayList<>();
+    keys.items("rows").forEach(row -> rows.add(formula(row, "rows")));
+    if (rows.size() > MAX_THINGS) {
+      throw fault(
+          keys.get("rows").position(),
+          FigureCode.FIGURE_TOO_MANY,
+          "limit",
+          MAX_THINGS,
+          "what",
+          "rows");
+    }
+    return new Hoop(keys.formula("round"), keys.formula("ratio"), keys.formula("level"), rows);
+  }
+
+  private HungCord hungCord(YamlNode block, int hoops) {
+    Keys keys = keys(block, "cord", "hoop", "drop", "text");
+    keys.need("drop");
+    return new HungCord(hoopNumber(keys, hoops), keys.formula("drop"), keys.label("text"));
+  }
+
+  private RingLabel ringLabel(YamlNode block, int hoops) {
+    Keys keys = keys(block, "labels", "text", "hoop", "at", "down");
+    keys.need("text");
+    keys.need("at");
+    double down = 0;
+    if (keys.has("down")) {
+      String text = keys.text("down").text();
+      if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
+        throw fault(
+            keys.get("down").position(),
+            FigureCode.FIGURE_VALUE_KIND,
+            "name",
+            "down",
+            "needed",
+            "a number from 0 to 1");
+      }
+      down = Double.parseDouble(text);
+    }
+    return new RingLabel(keys.label("text"), hoopNumber(keys, hoops), keys.formula("at"), down);
+  }
+
+  private int hoopNumber(Keys keys, int hoops) {
+    keys.need("hoop");
+    String text = keys.text("hoop").text();
+    if (!text.matches("[1-9]\\d?") || Integer.parseInt(text) > hoops) {
+      throw fault(
+          keys.get("hoop").position(),
+          FigureCode.FIGURE_VALUE_KIND,
+          "name",
+          "hoop",
+          "needed",
+          "a number from 1 to " + hoops);
+    }
+    return Integer.parseInt(text);
   }
 
   private ArticleZip articleZip(YamlNode block) {

@@ -17,7 +17,7 @@ import org.lapmark.measure.TemplateText;
  * width: full              # or half: 165 or 80 mm
  * caption: "…"             # texts may have placeholders
  * alt: "…"                 # for readers who can’t see it; computed if left out
- * pieces:                  # one of: pieces, layers, section, article; or frames: a list of up to 3
+ * pieces:                  # one of: pieces, layers, section, article, rings; or frames: up to 3
  * - piece: 1               # a piece’s number
  *   cloth: main            # a material’s id; the first it is cut from if left out
  *   side: wrong            # the side that faces the reader
@@ -57,10 +57,14 @@ public record FigureSource(
   /**
    * Whether it shows the finished article and nothing else.
    *
-   * @return true for a single picture of it with its ends closed
+   * @return true for a single picture of it, complete
    */
   public boolean showsFinishedArticle() {
-    return frames.size() == 1 && frames.get(0) instanceof Article article && !article.open();
+    if (frames.size() != 1) {
+      return false;
+    }
+    return frames.get(0) instanceof Rings
+        || frames.get(0) instanceof Article article && !article.open();
   }
 
   /**
@@ -84,6 +88,15 @@ public record FigureSource(
   }
 
   private static Frame unlettered(Frame frame) {
+    if (frame instanceof Rings rings) {
+      HungCord cord = rings.cord();
+      return new Rings(
+          null,
+          rings.cloth(),
+          rings.hoops(),
+          cord == null ? null : new HungCord(cord.hoop(), cord.drop(), null),
+          List.of());
+    }
     return frame instanceof Article article
         ? new Article(
             null,
@@ -227,6 +240,48 @@ public record FigureSource(
       Set<ArticleLength> measured,
       List<ArticleLabel> labels)
       implements Frame {}
+
+  /**
+   * A finished article made of rings, as a hat is, seen from the front and above.
+   *
+   * @param title what stands under it, or null
+   * @param cloth the material outside
+   * @param hoops its ovals, from the top down; the first is closed
+   * @param cord a cord hanging from it, or null
+   * @param labels labels
+   */
+  record Rings(
+      TemplateText title, SourceText cloth, List<Hoop> hoops, HungCord cord, List<RingLabel> labels)
+      implements Frame {}
+
+  /**
+   * A level oval of an article made of rings.
+   *
+   * @param round the length round it
+   * @param ratio from front to back over from side to side, or null for a circle
+   * @param level how high it lies
+   * @param rows distances above it, along the cloth, of rows of stitches
+   */
+  record Hoop(Formula round, Formula ratio, Formula level, List<Formula> rows) {}
+
+  /**
+   * A cord with a clasp, hanging from the two sides of an oval.
+   *
+   * @param hoop the oval's number, 1 for the first
+   * @param drop how far below it the clasp hangs
+   * @param text a label, or null
+   */
+  record HungCord(int hoop, Formula drop, TemplateText text) {}
+
+  /**
+   * A label of an article made of rings.
+   *
+   * @param text the text
+   * @param hoop the oval's number, 1 for the first
+   * @param at the share of the way round, from the front to the reader's right
+   * @param down the share of the way down to the next oval, 0 to 1
+   */
+  record RingLabel(TemplateText text, int hoop, Formula at, double down) {}
 
   /** A length of the finished article. */
   enum ArticleLength {

@@ -302,7 +302,7 @@ public final class Offset {
     Point t = a.directionOut;
     Point u = b.directionIn;
     double turn = sign * a.turn(b);
-    if (turn >= RIGHT_ANGLE || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
+    if (turn >= RIGHT_ANGLE - CLOSING || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
       return null;
     }
     boolean later = isFold(a, b) ? a.fold : Math.abs(b.distanceIn) > Math.abs(a.distanceOut);

@@ -14,7 +14,8 @@ import org.lapmark.finding.SourceText;
  * @param style which units, or none
  * @param unit the one unit, when the style is {@link Style#UNIT}
  * @param step the step in millimetres to which metric lengths are rounded, or 0 for the document's
- * @param denominator the denominator of fractions, or 0 for the document's
+ * @param denominator the denominator of fractions, or 0 for the document's; of a plain number, for
+ *     decimals
  */
 record Form(Style style, Unit unit, double step, int denominator) {
   /** As the document has it. */
@@ -58,8 +59,7 @@ record Form(Style style, Unit unit, double step, int denominator) {
     if (step == null) {
       return new Form(style, unit, 0, 0);
     }
-    boolean fractions =
-        unit != null ? !unit.metric() : style == Style.INCHES || style == Style.BOTH;
+    boolean fractions = unit != null ? !unit.metric() : style != Style.METRIC;
     boolean decimals = unit != null ? unit.metric() : style == Style.METRIC;
     Matcher fraction = FRACTION.matcher(step);
     if (fractions && fraction.matches()) {

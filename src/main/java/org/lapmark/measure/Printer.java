@@ -77,28 +77,35 @@ final class Printer {
         String degrees = decimal(amount, ANGLE_STEP, 1);
         return form.style() == Form.Style.NUMBER ? degrees : degrees + '°';
       default:
+        if (form.style() == Form.Style.NUMBER && form.denominator() != 0) {
+          return fraction(amount, 1);
+        }
         onlyNumber(quantity);
         return decimal(amount, PLAIN_STEP, 1);
     }
   }
 
   private void onlyNumber(Quantity quantity) {
-    if (form.style() != Form.Style.DOCUMENT && form.style() != Form.Style.NUMBER) {
+    boolean wanted = form.style() == Form.Style.DOCUMENT || form.style() == Form.Style.NUMBER;
+    if (!wanted || form.denominator() != 0) {
       throw unlike(quantity);
     }
   }
 
   /** A length, or the two that a pair names; both in millimetres. */
   private String length(double metric, double inches) {
+    if (form.style() == Form.Style.NUMBER && form.denominator() != 0) {
+      throw formula.fault(MeasureCode.PLACEHOLDER_UNLIKE_FORM, "found", "length");
+    }
     if (form.style() == Form.Style.UNIT) {
       Unit unit = form.unit();
-      String number = unit.metric() ? metric(metric, unit) : fraction(inches, unit);
+      String number = unit.metric() ? metric(metric, unit) : fraction(inches, unit.size());
       return number + NO_BREAK + symbol(unit);
     }
     return arranged(
         metricWanted() ? metric(metric, Unit.MM) : null,
         symbol(Unit.MM),
-        inchesWanted() ? fraction(inches, Unit.IN) : null,
+        inchesWanted() ? fraction(inches, Unit.IN.size()) : null,
         symbol(Unit.IN));
   }
 
@@ -175,9 +182,9 @@ final class Printer {
     return sign(count) + figures.replace(".", document.words().decimalMark());
   }
 
-  private String fraction(double millimetres, Unit unit) {
+  private String fraction(double amount, double unit) {
     int denominator = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
-    double count = steps(millimetres, unit.size() / denominator);
+    double count = steps(amount, unit / denominator);
     long parts = (long) Math.abs(count);
     long whole = parts / denominator;
     long rest = parts % denominator;

@@ -214,7 +214,7 @@ final class Following {
     }
     Mark.Notch moved = withPlace(notch, best.name(), at);
     try {
-      Notches.check(panel, best, moved);
+      Notches.check(panel, edges, best, moved);
       kept.add(moved);
     } catch (PanelException e) {
       // Half of a double notch lies beyond the cut: a notch there would say nothing.

@@ -3,6 +3,7 @@ package org.lapmark.panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -26,8 +27,16 @@ final class Notches {
 
   private Notches() {}
 
-  /** Checks a notch against its edge. */
-  static void check(String panel, Edge edge, Mark.Notch notch) {
+  /** Where the outline turns by less than this, in degrees, one edge goes on as the next. */
+  private static final double SMOOTH = 5;
+
+  /**
+   * Checks a notch against its edge. Where the outline goes on smoothly, a set may stand on both
+   * sides of the edge's end.
+   *
+   * @param ring the panel's edges
+   */
+  static void check(String panel, List<Edge> ring, Edge edge, Mark.Notch notch) {
     NotchSet set = notch.set();
     if (set.count() < 1 || set.count() > NotchSet.MOST || set.gaps().size() != set.count() - 1) {
       throw PanelCode.NOTCH_COUNT.exception(
@@ -42,10 +51,40 @@ final class Notches {
     double length = edge.path().length();
     double aside = set.span() / 2;
     double rounding = Path.JOIN_TOLERANCE;
-    if (!(notch.at() - aside >= -rounding && notch.at() + aside <= length + rounding)) {
+    double before = goesOn(neighbour(ring, edge, -1), edge) ? aside : 0;
+    double after = goesOn(edge, neighbour(ring, edge, 1)) ? aside : 0;
+    if (!(notch.at() >= -rounding
+        && notch.at() <= length + rounding
+        && notch.at() - aside >= -rounding - before
+        && notch.at() + aside <= length + rounding + after)) {
       throw PanelCode.NOTCH_OFF_EDGE.exception(
           "panel", panel, "edge", notch.edge(), "at", notch.at(), "length", length);
     }
+  }
+
+  private static Edge neighbour(List<Edge> ring, Edge edge, int by) {
+    return ring.get((ring.indexOf(edge) + by + ring.size()) % ring.size());
+  }
+
+  private static boolean goesOn(Edge edge, Edge next) {
+    List<Curve> curves = edge.path().curves();
+    Point in = curves.get(curves.size() - 1).tangent(1);
+    Point out = next.path().curves().get(0).tangent(0);
+    double turn = StrictMath.toDegrees(StrictMath.atan2(in.cross(out), in.dot(out)));
+    return edge.path().end().distance(next.path().start()) <= Path.JOIN_TOLERANCE
+        && Math.abs(turn) < SMOOTH;
+  }
+
+  /** A place that may lie a little beyond an edge's ends: on the neighbour's then. */
+  private static Point foot(List<Edge> ring, Edge edge, double at) {
+    double length = edge.path().length();
+    if (at < 0) {
+      Path before = neighbour(ring, edge, -1).path();
+      return before.atLength(before.length() + at);
+    }
+    return at > length
+        ? neighbour(ring, edge, 1).path().atLength(at - length)
+        : edge.path().atLength(at);
   }
 
   static List<Path> drawn(Panel panel, Map<String, Allowance> allowances, CuttingLine cutting) {
@@ -58,13 +97,15 @@ final class Notches {
                 .filter(candidate -> candidate.name().equals(notch.edge()))
                 .findFirst()
                 .orElseThrow(() -> unknown(panel, notch));
-        check(panel.name(), edge, notch);
+        check(panel.name(), panel.edges(), edge, notch);
         Point inwards = inwards(edge.path(), notch.at());
         double length = edge.path().length();
         for (double offset : notch.set().offsets()) {
           double at = notch.at() + offset;
-          double allowance = allowances.get(edge.name()).at(at / length);
-          drawn.add(one(panel, notch, line, edge.path().atLength(at), inwards, allowance));
+          double share = Math.max(0, Math.min(1, at / length));
+          double allowance = allowances.get(edge.name()).at(share);
+          Point foot = foot(panel.edges(), edge, at);
+          drawn.add(one(panel, notch, line, foot, inwards, allowance));
         }
       }
     }

@@ -268,7 +268,7 @@ final class OutlineCutter {
           "panel", panel, "edge", notch.edge(), "at", notch.at(), "length", total);
     }
     Mark.Notch placed = found == null ? notch : found;
-    Notches.check(panel, on, placed);
+    Notches.check(panel, edges, on, placed);
     return placed;
   }
 }

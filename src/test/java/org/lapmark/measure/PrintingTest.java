@@ -99,6 +99,9 @@ class PrintingTest {
         "straps | 2",
         "straps * 3 as number | 6",
         "2 / 3 | 0.667",
+        "58 cm / pi / 1 in as number 1/8 | 7¼",
+        "1 / 2 as number 1/16 | ½",
+        "7 as number 1/8 | 7",
         "1200000 | 1200000",
         "flag | ✓",
         "not_flag | –"

@@ -143,4 +143,56 @@ class StatedShapeTest {
     assertThrows(IllegalArgumentException.class, () -> StatedShape.coneBand(600, 300, 47, 1));
     assertThrows(IllegalArgumentException.class, () -> StatedShape.oval(Double.NaN, 1));
   }
+
+  @Test
+  void edgesKeepNoSliverOfTheirNeighbours() {
+    for (int head = 500; head <= 700; head += 5) {
+      for (Edge edge : panel(StatedShape.brim(head, 70, 35, 1)).edges()) {
+        assertEquals(1, edge.path().curves().size(), edge.name() + " of " + head);
+      }
+    }
+  }
+
+  @Test
+  void edgesWithoutAllowanceGoOnToTheNearEndOfARing() {
+    for (int head = 500; head <= 700; head += 5) {
+      Panel panel = panel(StatedShape.brim(head, 70, 35, 1));
+      PieceShape shape =
+          PieceShape.of(panel, Map.of("outer", 6.0, "end", 0.0, "inner", 10.0, "start", 0.0));
+      // The slanted ends grow by both allowances.
+      for (CuttingLine.Span span : shape.cuttingLine().spans()) {
+        if (span.edge().equals("end") || span.edge().equals("start")) {
+          assertEquals(86, span.path().length(), 1e-6, span.edge() + " of " + head);
+        }
+      }
+    }
+  }
+
+  private static Panel marked(StatedShape shape, Mark mark) {
+    Panel plain = panel(shape);
+    return new Panel(plain.name(), plain.edges(), plain.chains(), List.of(mark));
+  }
+
+  @Test
+  void aDoubleNotchMayStandWhereTwoQuartersMeet() {
+    Panel panel = marked(StatedShape.oval(540, 1.2), new Mark.Notch("bottom_left", 0, 2));
+    PieceShape shape =
+        PieceShape.of(
+            panel,
+            Map.of("top_right", 10.0, "right_bottom", 10.0, "bottom_left", 10.0, "left_top", 10.0));
+    assertEquals(2, shape.notches().size());
+    double middle = panel.outline().bounds().centre().x();
+    double first = shape.notches().get(0).end().x() - middle;
+    double second = shape.notches().get(1).end().x() - middle;
+    assertEquals(0, first + second, 1e-6);
+    assertEquals(5, Math.abs(first - second), 0.5);
+  }
+
+  @Test
+  void aDoubleNotchMayNotStandAtACorner() {
+    Panel panel = marked(StatedShape.brim(600, 70, 35, 1), new Mark.Notch("end", 1, 2));
+    Map<String, Double> allowances =
+        Map.of("outer", 6.0, "end", 10.0, "inner", 10.0, "start", 10.0);
+    assertThrows(PanelException.class, () -> PieceShape.of(panel, allowances));
+  }
 }
