@@ -77,7 +77,7 @@ final class Presence {
     return new PanelSource(
         panel.name(),
         panel.shape(),
-        panel.edges(),
+        kept(panel.edges(), edge -> edge.name().position()),
         panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
         panel.anyOrder(),

@@ -244,13 +244,23 @@ final class PanelReader {
           false,
           (name, node) -> {
             int before = edges.size();
+            YamlNode ends = node;
+            if (node instanceof YamlNode.Entries) {
+              Map<String, YamlNode> parts =
+                  reading.section(node, Section.EDGE, name.position(), name.text());
+              if (parts == null || !parts.containsKey("corners")) {
+                return;
+              }
+              reading.condition(parts, name.position());
+              ends = parts.get("corners");
+            }
             List<SourceText> corners =
-                node instanceof YamlNode.Items ? reading.texts(node, name.text()) : List.of();
+                ends instanceof YamlNode.Items ? reading.texts(ends, name.text()) : List.of();
             if (corners.size() == 2) {
               edges.add(new PanelSource.EdgeSource(name, corners.get(0), corners.get(1)));
             }
-            if (edges.size() == before && !isEmptyList(node)) {
-              reading.findings().add(SourceCode.EDGE_CORNERS, node.position(), "name", name.text());
+            if (edges.size() == before && !isEmptyList(ends)) {
+              reading.findings().add(SourceCode.EDGE_CORNERS, ends.position(), "name", name.text());
             }
           });
     }

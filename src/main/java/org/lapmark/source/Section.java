@@ -192,6 +192,8 @@ enum Section {
   SLASH(List.of("name", "open"), List.of("from", "to", "hinge", "when")),
   /** Where a slash line ends. */
   SLASH_END(List.of(), List.of("edge", "at", "corner")),
+  /** An edge of a panel that only some variants have. */
+  EDGE(List.of("corners"), List.of("when")),
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
