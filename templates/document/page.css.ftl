@@ -136,6 +136,12 @@ p.label { font-weight: 700; margin-bottom: 0; page-break-after: avoid; }
 .labels .label .name { font-size: ${type.lower}pt; font-weight: 700; margin-bottom: 1.4mm; }
 .labels .label .origin { color: #444; font-size: ${type.tiny}pt; margin-top: 1.6mm; }
 
+/* Seams walked */
+table.walked { page-break-inside: avoid; }
+table.walked td.verdict { white-space: nowrap; }
+.walk p.note { margin-bottom: 0.8mm; }
+.walk table.walked { margin-bottom: 2mm; }
+
 .entry { page-break-inside: avoid; border-top: 0.35pt solid #888; padding: 2mm 0; }
 .entry h3 { margin: 0 0 1mm 0; }
 .entry p { margin-bottom: 1mm; }

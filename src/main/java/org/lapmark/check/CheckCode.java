@@ -12,6 +12,8 @@ public enum CheckCode implements FindingCode {
   TEXT_GLYPH_MISSING(Severity.WARNING),
   /** A picture made by hand, which documents can't show. */
   ART_NOT_SHOWN(Severity.ERROR),
+  /** A language in which the templates don't have all their words. */
+  WORDS_MISSING(Severity.WARNING),
   /** A text without a translation. */
   TRANSLATION_MISSING(Severity.WARNING),
   /** A translation of something that the original no longer has, or has in another wording. */

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.function.Function;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.PatternSource;
@@ -17,10 +19,13 @@ public final class PatternChecks {
    * Holds a pattern as read against the rules that need no variant.
    *
    * @param source the pattern as read
+   * @param lacking the words that the templates don't have in a language
    * @param findings where breaches go
    */
-  public static void run(PatternSource source, Findings findings) {
+  public static void run(
+      PatternSource source, Function<Locale, List<String>> lacking, Findings findings) {
     TranslationCheck.run(source, findings);
+    WordsCheck.run(source, lacking, findings);
   }
 
   /**

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 import org.lapmark.publish.Extra;
 import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
@@ -67,7 +68,7 @@ final class PublishCommand implements Callable<Integer> {
       description =
           "Only these papers: a4, letter or shared (prints on both), and, made only when asked for, "
               + "with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other "
-              + "papers stay as they are.")
+              + "papers, and cut files, stay as they are.")
   private List<String> papers = new ArrayList<>();
 
   @Option(
@@ -96,6 +97,13 @@ final class PublishCommand implements Callable<Integer> {
       names = "--large-print",
       description = "The instructions in large print as well, as files of their own.")
   private boolean largePrint;
+
+  @Option(
+      names = "--with-walk",
+      description =
+          "The walk of every seam at the end of the documents of one size: how long its sides are, "
+              + "where notches meet, and where to clip.")
+  private boolean withWalk;
 
   @Option(
       names = "--with-grade-report",
@@ -171,6 +179,24 @@ final class PublishCommand implements Callable<Integer> {
           }
 
           @Override
+          public void arranged(Path folder, String size, String paper, PlanQuality quality) {
+            console.say(
+                size
+                    + " on "
+                    + paper
+                    + ": "
+                    + TextReport.counted(quality.pages(), "page")
+                    + " (at least "
+                    + quality.bound()
+                    + " needed), "
+                    + TextReport.counted(quality.joins(), "join")
+                    + (quality.savedPages() == 0
+                        ? ""
+                        : "; rectangles left off the paper save "
+                            + TextReport.counted(quality.savedPages(), "page")));
+          }
+
+          @Override
           public void ended(Outcome outcome) {
             Checked checked = Checked.of(outcome, console);
             all.add(checked);
@@ -205,6 +231,9 @@ final class PublishCommand implements Callable<Integer> {
     }
     if (nested) {
       extras.add(Extra.NESTED);
+    }
+    if (withWalk) {
+      extras.add(Extra.WALK);
     }
     return extras;
   }

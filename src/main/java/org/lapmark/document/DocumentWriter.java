@@ -98,6 +98,17 @@ public final class DocumentWriter {
   }
 
   /**
+   * The words that documents in a language print in English, since the templates lack them. Safe
+   * for use by several threads.
+   *
+   * @param locale the language
+   * @return their names, sorted; none of English itself
+   */
+  public List<String> lackingWords(Locale locale) {
+    return Words.lacking(templates, locale);
+  }
+
+  /**
    * The look of drawings, from every {@code styles.properties} among the templates.
    *
    * @return the style sheet

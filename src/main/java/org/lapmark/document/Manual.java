@@ -35,6 +35,7 @@ import org.lapmark.text.Targets;
  * @param finished the finished article with its measurements, if a figure shows it
  * @param cover the finished article alone, if a figure shows it
  * @param key the key of sides and materials, if there are figures
+ * @param walked whether the walk of every seam is appended
  */
 public record Manual(
     GradedPattern pattern,
@@ -48,7 +49,8 @@ public record Manual(
     Map<Block.Figure, Figure> figures,
     Optional<Figure> finished,
     Optional<Figure> cover,
-    Optional<Drawing> key) {
+    Optional<Drawing> key,
+    boolean walked) {
   /** What {@code [words](page:name)} can lead to. */
   public static final List<String> PAGES = Targets.PAGES;
 
@@ -99,7 +101,19 @@ public record Manual(
         figures,
         finished,
         cover,
-        key);
+        key,
+        false);
+  }
+
+  /**
+   * The same with the walk of every seam appended.
+   *
+   * @return the manual
+   */
+  public Manual withWalk() {
+    return new Manual(
+        pattern, sizes, look, form, steps, notes, printing, cloths, figures, finished, cover, key,
+        true);
   }
 
   /** Whether the texts speak of more sizes than one. */
@@ -128,6 +142,7 @@ public record Manual(
         figures,
         finished,
         cover,
-        key);
+        key,
+        walked);
   }
 }

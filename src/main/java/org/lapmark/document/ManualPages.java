@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param cautions the gathered cautions
  * @param ownCautions the author's own cautions as a fragment
  * @param labels labels of pieces that have no paper
+ * @param walk the walk of every seam, where it was asked for
  */
 record ManualPages(
     List<String> sections,
@@ -35,7 +36,8 @@ record ManualPages(
     List<String> use,
     List<Caution> cautions,
     Optional<String> ownCautions,
-    List<Label> labels) {
+    List<Label> labels,
+    Optional<WalkPages> walk) {
   ManualPages {
     sections = List.copyOf(sections);
     layouts = List.copyOf(layouts);

@@ -73,6 +73,11 @@ final class ManualPagesBuilder {
     when(!cautions.isEmpty() || manual.notes().containsKey("cautions"), "cautions", sections);
     sections.add("colophon");
     when(!labels.isEmpty(), "labels", sections);
+    Optional<WalkPages> walk =
+        manual.walked() && !ofSizes && !manual.pattern().seams().isEmpty()
+            ? Optional.of(WalkPages.of(manual.pattern(), wording))
+            : Optional.empty();
+    when(walk.isPresent(), "walk", sections);
     StepPages texts = new StepPages(manual, wording, pictures, sections);
     return new ManualPages(
         sections,
@@ -87,7 +92,8 @@ final class ManualPagesBuilder {
         hazards.inUse(),
         cautions,
         texts.note("cautions"),
-        labels);
+        labels,
+        walk);
   }
 
   private static void when(boolean present, String section, List<String> sections) {

@@ -1,7 +1,5 @@
 package org.lapmark.document;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Objects;
 import org.lapmark.drawing.Drawing;
@@ -10,10 +8,6 @@ import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Arc;
-import org.lapmark.geometry.Cubic;
-import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.text.Markup;
 
@@ -28,7 +22,9 @@ import org.lapmark.text.Markup;
  */
 final class SvgWriter {
   private static final double MM_PER_POINT = 25.4 / 72;
-  private static final int DECIMALS = 3;
+
+  /** Fine enough for what is looked at. */
+  private static final SvgNumbering NUMBERS = new SvgNumbering(3);
 
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
@@ -69,8 +65,8 @@ final class SvgWriter {
     }
 
     String write(Drawing drawing, String title, String description) {
-      String width = number(drawing.width());
-      String height = number(drawing.height());
+      String width = NUMBERS.number(drawing.width());
+      String height = NUMBERS.number(drawing.height());
       boolean named = !title.isEmpty();
       boolean described = named && !description.isEmpty();
       String labels = id + "-title" + (described ? " " + id + "-text" : "");
@@ -118,7 +114,7 @@ final class SvgWriter {
         return;
       }
       StringBuilder data = new StringBuilder();
-      shape.paths().forEach(path -> trace(path, map, data));
+      shape.paths().forEach(path -> NUMBERS.trace(path, map, data));
       out.empty(
           "path",
           "d",
@@ -130,7 +126,7 @@ final class SvgWriter {
           "stroke",
           stroked ? grey(style.strokeGrey()) : null,
           "stroke-width",
-          stroked ? number(style.strokeWidth()) : null,
+          stroked ? NUMBERS.number(style.strokeWidth()) : null,
           "stroke-dasharray",
           stroked && !style.dash().isEmpty() ? dash(style) : null);
     }
@@ -144,9 +140,9 @@ final class SvgWriter {
       Point turned = map.applyVector(along);
       double angle = StrictMath.toDegrees(StrictMath.atan2(turned.y(), turned.x()));
       Point anchor = map.apply(line.anchor());
-      String x = number(anchor.x());
-      String y = number(anchor.y());
-      String rotation = number(angle);
+      String x = NUMBERS.number(anchor.x());
+      String y = NUMBERS.number(anchor.y());
+      String rotation = NUMBERS.number(angle);
       boolean halo = style.halo() > 0;
       out.open(
           "text",
@@ -155,7 +151,7 @@ final class SvgWriter {
           "y",
           y,
           "font-size",
-          number(style.fontSize() * MM_PER_POINT),
+          NUMBERS.number(style.fontSize() * MM_PER_POINT),
           "font-weight",
           style.bold() ? "600" : null,
           "text-anchor",
@@ -163,7 +159,7 @@ final class SvgWriter {
               ? null
               : line.alignment().name().toLowerCase(Locale.ROOT),
           "textLength",
-          number(lettering.width(line.text(), style)),
+          NUMBERS.number(lettering.width(line.text(), style)),
           "lengthAdjust",
           "spacingAndGlyphs",
           "transform",
@@ -173,7 +169,7 @@ final class SvgWriter {
           "stroke",
           halo ? "#fff" : null,
           "stroke-width",
-          halo ? number(2 * style.halo()) : null,
+          halo ? NUMBERS.number(2 * style.halo()) : null,
           "stroke-linejoin",
           halo ? "round" : null,
           "paint-order",
@@ -186,7 +182,7 @@ final class SvgWriter {
       if (group.clip() != null) {
         clip = id + "-clip-" + ++clips;
         StringBuilder data = new StringBuilder();
-        trace(group.clip(), map, data);
+        NUMBERS.trace(group.clip(), map, data);
         out.open("clipPath", "id", clip);
         out.empty("path", "d", data.toString(), "clip-rule", "evenodd").close();
       }
@@ -207,61 +203,11 @@ final class SvgWriter {
     }
   }
 
-  private static void trace(Path path, Affine map, StringBuilder data) {
-    point(data, 'M', map.apply(path.start()));
-    for (Curve curve : path.curves()) {
-      Curve mapped = curve.transformed(map);
-      if (mapped instanceof Cubic cubic) {
-        point(data, 'C', cubic.control1());
-        point(data, ' ', cubic.control2());
-        point(data, ' ', cubic.end());
-      } else if (mapped instanceof Arc arc) {
-        // Ends are rounded: what is left of the centre's place in them is best up to a quarter
-        // turn.
-        int parts = (int) Math.max(1, Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 2) - 1e-9));
-        for (int i = 0; i < parts; i++) {
-          arc(data, arc.part((double) i / parts, (i + 1.0) / parts));
-        }
-      } else {
-        point(data, 'L', mapped.end());
-      }
-    }
-    if (path.isClosed()) {
-      data.append('Z');
-    }
-  }
-
-  private static void arc(StringBuilder data, Arc arc) {
-    data.append('A')
-        .append(number(arc.radiusX()))
-        .append(' ')
-        .append(number(arc.radiusY()))
-        .append(' ')
-        .append(number(StrictMath.toDegrees(arc.rotation())))
-        .append(" 0 ")
-        .append(arc.sweep() > 0 ? "1" : "0");
-    point(data, ' ', arc.end());
-  }
-
-  private static void point(StringBuilder data, char command, Point point) {
-    data.append(command).append(number(point.x())).append(' ').append(number(point.y()));
-  }
-
   private static String dash(Style style) {
-    return String.join(" ", style.dash().stream().map(SvgWriter::number).toList());
+    return String.join(" ", style.dash().stream().map(NUMBERS::number).toList());
   }
 
   private static String grey(double grey) {
     return String.format(Locale.ROOT, "#%1$02x%1$02x%1$02x", Math.round(grey * 255));
-  }
-
-  /** Rounded to a thousandth, halves away from zero, without zeros at the end. */
-  private static String number(double value) {
-    String text =
-        BigDecimal.valueOf(value)
-            .setScale(DECIMALS, RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString();
-    return text.equals("-0") ? "0" : text;
   }
 }

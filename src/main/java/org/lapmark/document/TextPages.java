@@ -74,13 +74,15 @@ record TextPages(
   /** Sums over the cutting table. */
   record Totals(int pieces, int cuts, int reversed, int materials, int ruled) {}
 
-  /** Where the tiles are; apart when that is in a file of their own. */
+  /** Where the tiles are, apart when that is in a file of their own, and how many are saved. */
   record PageMap(
       Figure drawing,
       boolean apart,
       int firstPage,
       int lastPage,
       int tiles,
+      int joins,
+      int saved,
       List<PiecePages> pieces) {}
 
   /** On which tiles and pages a printed piece is. */

@@ -182,7 +182,14 @@ final class TextPagesBuilder {
     }
     int last = firstTilePage + plan.tiles().size() - 1;
     return new TextPages.PageMap(
-        figure("map", drawing), apart, firstTilePage, last, plan.tiles().size(), pieces);
+        figure("map", drawing),
+        apart,
+        firstTilePage,
+        last,
+        plan.tiles().size(),
+        plan.quality().joins(),
+        plan.quality().savedPages(),
+        pieces);
   }
 
   /**

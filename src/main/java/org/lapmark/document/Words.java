@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.lapmark.wording.Wording;
 
 /**
@@ -18,22 +19,46 @@ final class Words {
 
   static Wording of(Templates templates, Locale locale) {
     Map<String, String> messages = new TreeMap<>();
-    List<String> names =
-        List.of(
-            name(BASE), name(Locale.forLanguageTag(locale.getLanguage())), name(region(locale)));
-    for (String name : names.stream().distinct().toList()) {
-      templates
-          .files()
-          .keySet()
-          .forEach(
-              path -> {
-                if (path.startsWith(FOLDER)
-                    && path.substring(path.lastIndexOf('/') + 1).equals(name)) {
-                  messages.putAll(PropertyFile.read(templates.text(path)));
-                }
-              });
+    for (String name : names(locale)) {
+      messages.putAll(in(templates, name));
     }
     return new Wording(locale, messages);
+  }
+
+  /**
+   * The words that a language only has in English.
+   *
+   * @return their names, sorted
+   */
+  static List<String> lacking(Templates templates, Locale locale) {
+    if (locale.getLanguage().equals(BASE.getLanguage())) {
+      return List.of();
+    }
+    Map<String, String> lacking = in(templates, name(BASE));
+    for (String name : names(locale)) {
+      if (!name.equals(name(BASE))) {
+        lacking.keySet().removeAll(in(templates, name).keySet());
+      }
+    }
+    return List.copyOf(lacking.keySet());
+  }
+
+  private static List<String> names(Locale locale) {
+    return Stream.of(
+            name(BASE), name(Locale.forLanguageTag(locale.getLanguage())), name(region(locale)))
+        .distinct()
+        .toList();
+  }
+
+  /** The words in every file of a name. */
+  private static Map<String, String> in(Templates templates, String name) {
+    Map<String, String> messages = new TreeMap<>();
+    for (String path : templates.files().keySet()) {
+      if (path.startsWith(FOLDER) && path.substring(path.lastIndexOf('/') + 1).equals(name)) {
+        messages.putAll(PropertyFile.read(templates.text(path)));
+      }
+    }
+    return messages;
   }
 
   private static Locale region(Locale locale) {

@@ -63,6 +63,9 @@ final class Alternative {
 
   private void view(View view, List<String> sentences) {
     sentences.add(evaluation.word("alt.flat", "what", named(view)));
+    if (view.shown().contains(FigureSource.Shown.MARKS)) {
+      sentences.add(evaluation.word("alt.marks"));
+    }
     on(view, sentences);
   }
 

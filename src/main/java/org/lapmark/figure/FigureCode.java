@@ -40,6 +40,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_DISTANCE_BEYOND,
   /** A line can't be drawn at its distance. */
   FIGURE_LINE_IMPOSSIBLE,
+  /** A dimension stands where its two ends lie on each other. */
+  FIGURE_DIMENSION_FLAT,
   /** A label has more letters than a figure can show. */
   FIGURE_LABEL_TOO_LONG,
   /** No arrangement of the labels keeps them apart. */

@@ -134,7 +134,8 @@ public record FigureSource(
   enum Shown {
     STITCHING,
     NOTCHES,
-    GRAIN
+    GRAIN,
+    MARKS
   }
 
   /** What a line on a piece is. */

@@ -32,6 +32,9 @@ import org.lapmark.source.SeamSource;
 
 /** Draws pieces laid flat, and layers lying on each other along a seam. */
 final class PieceArtist {
+  /** The least distance between the ends of a dimension, in millimetres of the figure. */
+  private static final double SHORTEST_DIMENSION = 0.1;
+
   /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
   static final double STAGGER = 2.5;
 
@@ -721,6 +724,15 @@ final class PieceArtist {
               .toList();
       within(laid, paths, "figure-stitching");
     }
+    if (lying.view().shown().contains(Shown.MARKS)) {
+      MarkLines lines = MarkLines.of(panel);
+      within(
+          laid, lines.solid().stream().map(p -> p.transformed(laid.map)).toList(), "figure-mark");
+      within(
+          laid,
+          lines.dashed().stream().map(p -> p.transformed(laid.map)).toList(),
+          "figure-mark-dashed");
+    }
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch && lying.view().shown().contains(Shown.NOTCHES)) {
         notch(laid, notch);
@@ -735,9 +747,11 @@ final class PieceArtist {
   private void notch(Laid laid, Mark.Notch notch) {
     Path edge = laid.lying.panel().line(notch.edge());
     double allowance = allowance(laid.lying, notch.edge());
-    double apart = 1.3 / scale;
-    for (int i = 0; i < notch.count(); i++) {
-      double at = notch.at() + (i - (notch.count() - 1) / 2.0) * apart;
+    // Far enough apart to be counted, in the proportions of the set.
+    double least = notch.set().gaps().stream().mapToDouble(Double::doubleValue).min().orElse(1);
+    double apart = 1.3 / scale / least;
+    for (double offset : notch.set().offsets()) {
+      double at = notch.at() + offset * apart;
       Point inward = edge.tangentAtLength(at).quarterTurn();
       Point raw = laid.map.apply(edge.atLength(at).minus(inward.times(allowance)));
       Point end = raw.plus(laid.map.applyVector(inward).unit().times(NOTCH));
@@ -1018,7 +1032,7 @@ final class PieceArtist {
       Point outward = edge.tangentAtLength((from + to) / 2).quarterTurn().times(-allowance);
       Point a = laid.map.apply(edge.atLength(from).plus(outward));
       Point b = laid.map.apply(edge.atLength(to).plus(outward));
-      canvas.dimension(a, b, dimension.beside(), evaluation.printed(Math.abs(to - from)), shape);
+      stand(dimension, a, b, evaluation.printed(Math.abs(to - from)), shape);
       return;
     }
     double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
@@ -1043,12 +1057,23 @@ final class PieceArtist {
     }
     Point inward = edge.tangentAtLength(Math.min(best, edge.length() - 1e-3)).quarterTurn();
     Point raw = edge.atLength(best).minus(inward.times(allowance));
-    canvas.dimension(
+    stand(
+        dimension,
         laid.map.apply(raw),
         laid.map.apply(raw.plus(inward.times(depth))),
-        dimension.beside(),
         evaluation.printed(depth),
         shape);
+  }
+
+  /** Draws a dimension, unless its ends lie on each other as seen from where it stands. */
+  private void stand(Dimension dimension, Point a, Point b, String words, Box shape) {
+    boolean level =
+        dimension.beside() == FigureSource.Beside.ABOVE
+            || dimension.beside() == FigureSource.Beside.BELOW;
+    if (Math.abs(level ? b.x() - a.x() : b.y() - a.y()) < SHORTEST_DIMENSION) {
+      throw Evaluation.fault(dimension.place(), FigureCode.FIGURE_DIMENSION_FLAT);
+    }
+    canvas.dimension(a, b, dimension.beside(), words, shape);
   }
 
   private void overall(Laid laid, Dimension dimension, Box shape) {

@@ -22,6 +22,8 @@ final class Board {
   private final Tally tally;
   private final long used;
   private final Place[] known;
+  private final Place[] hints;
+  private final int[] gaps;
   private final Place[] growing;
   private int joins = -1;
 
@@ -63,7 +65,19 @@ final class Board {
 
   /** An empty island for shapes that have so many turns in all. */
   Board(TileGrid grid, int turns) {
-    this(grid, List.of(), new int[0][], 0, 0, 1, 1, null, 0, new Place[turns]);
+    this(
+        grid,
+        List.of(),
+        new int[0][],
+        0,
+        0,
+        1,
+        1,
+        null,
+        0,
+        new Place[turns],
+        new Place[turns],
+        new int[0]);
   }
 
   private Board(
@@ -76,7 +90,9 @@ final class Board {
       int tileRows,
       Tally tally,
       long used,
-      Place[] known) {
+      Place[] known,
+      Place[] hints,
+      int[] gaps) {
     this.grid = grid;
     this.puts = puts;
     this.rows = rows;
@@ -87,6 +103,8 @@ final class Board {
     this.tally = tally == null ? empty(tileRows, columns) : tally;
     this.used = used;
     this.known = known;
+    this.hints = hints;
+    this.gaps = gaps;
     this.growing = new Place[known.length];
   }
 
@@ -128,6 +146,19 @@ final class Board {
   /** What is known of a turn's best place on this board; null when nothing is. */
   Place known(int turn) {
     return known[turn];
+  }
+
+  /**
+   * A place that cost nothing when the board was emptier; on a board of one tile there is no better
+   * one since. Null when there is none.
+   */
+  Place hint(int turn) {
+    return hints[turn];
+  }
+
+  /** The longest free stretch of a row up to the island's right side, in cells. */
+  int gap(int row) {
+    return row < lastRow ? gaps[row] : Integer.MAX_VALUE;
   }
 
   void learn(int turn, Place place) {
@@ -224,7 +255,9 @@ final class Board {
         rowCount,
         null,
         0,
-        new Place[known.length]);
+        new Place[known.length],
+        new Place[known.length],
+        new int[0]);
   }
 
   Board with(Put put) {
@@ -236,16 +269,23 @@ final class Board {
     int edge = Math.max(right, put.x() + grown.width());
     int[][] taken = Arrays.copyOf(rows, bottom);
     Arrays.fill(taken, lastRow, bottom, NOTHING);
-    for (int i = 0; i < grown.height(); i++) {
-      int row = put.y() + grown.top() + i;
-      if (row >= 0) {
-        taken[row] = take(taken[row], grown.rows()[i], put.x());
-      }
-    }
     // What is fixed lies inside its island, whatever its cells take beyond it.
     int across = put.fixed() ? columns : Math.max(columns, columnsFor(put.x() + turned.width()));
     int down = put.fixed() ? tileRows : Math.max(tileRows, rowsFor(put.y() + turned.height()));
     boolean same = across == columns && down == tileRows;
+    int[] free = Arrays.copyOf(gaps, bottom);
+    int end = cellsAcross(across);
+    Arrays.fill(free, lastRow, bottom, end);
+    for (int i = 0; i < grown.height(); i++) {
+      int row = put.y() + grown.top() + i;
+      if (row >= 0) {
+        taken[row] = take(taken[row], grown.rows()[i], put.x());
+        free[row] = longestFree(taken[row], end);
+      }
+    }
+    for (int row = 0; !same && row < bottom; row++) {
+      free[row] = longestFree(taken[row], end);
+    }
     // Where tiles meet depends on whether there is a next one.
     Tally newTally = same ? tally.copy() : empty(down, across);
     for (Put each : same ? List.of(put) : newPuts) {
@@ -261,7 +301,28 @@ final class Board {
         down,
         newTally,
         used + turned.cells(),
-        same ? stillImpossible() : new Place[known.length]);
+        same ? stillImpossible() : new Place[known.length],
+        same ? stillWorthTrying() : new Place[known.length],
+        free);
+  }
+
+  private static int longestFree(int[] runs, int end) {
+    int longest = 0;
+    int from = 0;
+    for (int i = 0; i < runs.length; i += 2) {
+      longest = Math.max(longest, runs[i] - from);
+      from = runs[i + 1];
+    }
+    return Math.max(longest, end - from);
+  }
+
+  private Place[] stillWorthTrying() {
+    Place[] kept = new Place[known.length];
+    for (int i = 0; i < kept.length; i++) {
+      Place place = known[i] == null ? hints[i] : known[i];
+      kept[i] = place != null && place.turn() >= 0 && place.costsNothing() ? place : null;
+    }
+    return kept;
   }
 
   /** What had no room has none on a fuller board. */

@@ -28,10 +28,10 @@ public final class Packer {
   private static final int MAX_SIDE = 60;
 
   /** How much worse than now an arrangement may have been so many steps ago. */
-  private static final int MEMORY = 60;
+  private static final int MEMORY = 20;
 
   /** A join weighs so much of a tile while searching. */
-  private static final double JOIN = 0.01;
+  private static final double JOIN = 0.005;
 
   /** Free room that lies together counts so much of a tile while searching. */
   private static final double TOGETHER = 0.1;
@@ -74,7 +74,7 @@ public final class Packer {
    * @param search how long to search
    * @return a place for every shape; the islands in the order in which they were opened
    * @throws IllegalArgumentException when a shape would need more than 60 tiles a side, or must lie
-   *     in a first tile and is too large for it
+   *     in one tile and is too large for it
    */
   public static Arrangement pack(List<Shape> shapes, TileGrid grid, Search search) {
     return pack(
@@ -96,7 +96,7 @@ public final class Packer {
    *     ones come behind them
    * @return a place for every shape
    * @throws IllegalArgumentException when a shape would need more than 60 tiles a side, or must lie
-   *     in a first tile and is too large for it
+   *     in one tile and is too large for it
    */
   public static Arrangement pack(
       List<Shape> shapes,
@@ -220,10 +220,7 @@ public final class Packer {
       keys[i] = noise > 0 ? key * (1 + noise * (2 * random.nextDouble() - 1)) : key;
     }
     return list.stream()
-        .sorted(
-            Comparator.<Integer, Boolean>comparing(i -> !shapes.get(i).inFirstTile())
-                .thenComparing(i -> -keys[i])
-                .thenComparing(i -> i))
+        .sorted(Comparator.<Integer>comparingDouble(i -> -keys[i]).thenComparing(i -> i))
         .toList();
   }
 

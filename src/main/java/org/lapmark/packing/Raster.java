@@ -1,8 +1,6 @@
 package org.lapmark.packing;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -53,12 +51,8 @@ record Raster(int top, int[][] rows) {
     var box = geometry.getEnvelopeInternal();
     int top = floor(box.getMinY() - originY);
     int bottom = Math.max(top + 1, ceil(box.getMaxY() - originY));
-    List<List<double[]>> bands = new ArrayList<>();
-    List<List<Double>> crossings = new ArrayList<>();
-    for (int i = top; i <= bottom; i++) {
-      bands.add(new ArrayList<>());
-      crossings.add(new ArrayList<>());
-    }
+    Lists bands = new Lists(bottom - top);
+    Lists crossings = new Lists(bottom - top + 1);
     for (int i = 0; i < geometry.getNumGeometries(); i++) {
       Polygon polygon = (Polygon) geometry.getGeometryN(i);
       ring(polygon.getExteriorRing(), originX, originY, top, bands, crossings);
@@ -67,23 +61,45 @@ record Raster(int top, int[][] rows) {
       }
     }
     int[][] rows = new int[bottom - top][];
+    for (int i = 0; i <= rows.length; i++) {
+      Arrays.sort(crossings.values[i], 0, crossings.sizes[i]);
+    }
     for (int i = 0; i < rows.length; i++) {
-      List<double[]> spans = new ArrayList<>(bands.get(i));
-      addInside(crossings.get(i), spans);
-      addInside(crossings.get(i + 1), spans);
-      rows[i] = merge(spans);
+      for (int side = i; side <= i + 1; side++) {
+        double[] xs = crossings.values[side];
+        for (int k = 0; k + 1 < crossings.sizes[side]; k += 2) {
+          bands.add(i, xs[k], xs[k + 1]);
+        }
+      }
+      rows[i] = merge(bands.values[i], bands.sizes[i]);
     }
     return new Raster(top, rows);
   }
 
+  /** Lists of numbers, one a row. */
+  private static final class Lists {
+    private final double[][] values;
+    private final int[] sizes;
+
+    Lists(int count) {
+      values = new double[count][4];
+      sizes = new int[count];
+    }
+
+    void add(int list, double... numbers) {
+      int size = sizes[list];
+      if (size + numbers.length > values[list].length) {
+        values[list] = Arrays.copyOf(values[list], 2 * (size + numbers.length));
+      }
+      System.arraycopy(numbers, 0, values[list], size, numbers.length);
+      sizes[list] += numbers.length;
+    }
+  }
+
   /** Adds, band by band, what each edge covers, and where edges cross the lines between bands. */
   private static void ring(
-      LineString ring,
-      double originX,
-      double originY,
-      int top,
-      List<List<double[]>> bands,
-      List<List<Double>> crossings) {
+      LineString ring, double originX, double originY, int top, Lists bands, Lists crossings) {
+    int count = bands.sizes.length;
     Coordinate[] points = ring.getCoordinates();
     for (int i = 1; i < points.length; i++) {
       double x0 = points[i - 1].x - originX;
@@ -100,19 +116,19 @@ record Raster(int top, int[][] rows) {
       }
       int first = Math.max(top, (int) Math.floor(y0 + SLACK));
       if (y1 - y0 < SLACK) {
-        if (first - top < bands.size() - 1) {
-          bands.get(first - top).add(new double[] {Math.min(x0, x1), Math.max(x0, x1)});
+        if (first - top < count) {
+          bands.add(first - top, Math.min(x0, x1), Math.max(x0, x1));
         }
       }
-      int last = Math.min(top + bands.size() - 2, (int) Math.floor(y1 - SLACK));
-      for (int row = first; row <= Math.max(first, last) && row - top < bands.size() - 1; row++) {
+      int last = Math.min(top + count - 1, (int) Math.floor(y1 - SLACK));
+      for (int row = first; row <= Math.max(first, last) && row - top < count; row++) {
         double from = at(x0, y0, x1, y1, Math.max(y0, row));
         double to = at(x0, y0, x1, y1, Math.min(y1, row + 1));
-        bands.get(row - top).add(new double[] {Math.min(from, to), Math.max(from, to)});
+        bands.add(row - top, Math.min(from, to), Math.max(from, to));
       }
       for (int line = Math.max(top, (int) Math.ceil(y0)); line < y1; line++) {
-        if (line >= y0 && line - top < crossings.size()) {
-          crossings.get(line - top).add(at(x0, y0, x1, y1, line));
+        if (line - top <= count) {
+          crossings.add(line - top, at(x0, y0, x1, y1, line));
         }
       }
     }
@@ -122,30 +138,34 @@ record Raster(int top, int[][] rows) {
     return y1 - y0 < 1e-12 ? x0 : x0 + (x1 - x0) * (y - y0) / (y1 - y0);
   }
 
-  private static void addInside(List<Double> crossings, List<double[]> spans) {
-    double[] xs = crossings.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    for (int i = 0; i + 1 < xs.length; i += 2) {
-      spans.add(new double[] {xs[i], xs[i + 1]});
-    }
-  }
-
-  private static int[] merge(List<double[]> spans) {
-    int[][] cells =
-        spans.stream()
-            .map(span -> new int[] {floor(span[0]), Math.max(floor(span[0]) + 1, ceil(span[1]))})
-            .sorted((a, b) -> a[0] != b[0] ? Integer.compare(a[0], b[0]) : a[1] - b[1])
-            .toArray(int[][]::new);
-    int[] runs = new int[2 * cells.length];
+  /** The cells of spans, which come as starts and ends in turn. */
+  private static int[] merge(double[] spans, int size) {
+    int[] runs = new int[size];
     int count = 0;
-    for (int[] cell : cells) {
-      if (count > 0 && cell[0] <= runs[count - 1]) {
-        runs[count - 1] = Math.max(runs[count - 1], cell[1]);
+    for (int i = 0; i < size; i += 2) {
+      int from = floor(spans[i]);
+      int to = Math.max(from + 1, ceil(spans[i + 1]));
+      // Few spans a row: each is put where it belongs among those before it.
+      int at = count;
+      while (at > 0 && runs[at - 2] > from) {
+        runs[at] = runs[at - 2];
+        runs[at + 1] = runs[at - 1];
+        at -= 2;
+      }
+      runs[at] = from;
+      runs[at + 1] = to;
+      count += 2;
+    }
+    int merged = 0;
+    for (int i = 0; i < count; i += 2) {
+      if (merged > 0 && runs[i] <= runs[merged - 1]) {
+        runs[merged - 1] = Math.max(runs[merged - 1], runs[i + 1]);
       } else {
-        runs[count++] = cell[0];
-        runs[count++] = cell[1];
+        runs[merged++] = runs[i];
+        runs[merged++] = runs[i + 1];
       }
     }
-    return Arrays.copyOf(runs, count);
+    return Arrays.copyOf(runs, merged);
   }
 
   private static int floor(double value) {

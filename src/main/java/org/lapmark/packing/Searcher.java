@@ -1,8 +1,8 @@
 package org.lapmark.packing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 
 /** Finds free places on boards, and counts the work this takes. */
 final class Searcher {
@@ -12,25 +12,29 @@ final class Searcher {
    */
   private static final double ON_LINE = 0.15;
 
+  /** How far what must lie in one tile keeps from where tiles meet, in cells. */
+  private static final int OFF_LINE = 2;
+
   /** All turns of all shapes in a row. */
   private final List<Turned> turns = new ArrayList<>();
 
   /** Where a shape's turns begin; one more than there are shapes. */
   private final int[] first;
 
-  private final boolean[] inFirstTile;
+  private final boolean[] inOneTile;
   private final List<List<Place>> alone = new ArrayList<>();
   private final Board empty;
   private long work;
   private long[] blocked = new long[8];
+  private int[] narrow = new int[512];
 
   Searcher(List<Shape> shapes, List<List<Turned>> turned, TileGrid grid) {
     first = new int[shapes.size() + 1];
-    inFirstTile = new boolean[shapes.size()];
+    inOneTile = new boolean[shapes.size()];
     for (int i = 0; i < shapes.size(); i++) {
       turns.addAll(turned.get(i));
       first[i + 1] = turns.size();
-      inFirstTile[i] = shapes.get(i).inFirstTile();
+      inOneTile[i] = shapes.get(i).inOneTile();
     }
     empty = new Board(grid, turns.size());
     for (int i = 0; i < shapes.size(); i++) {
@@ -77,12 +81,12 @@ final class Searcher {
       if (columns > Packer.maxSide() || rows > Packer.maxSide()) {
         continue;
       }
-      if (inFirstTile[shape] && !inFirst(turn, 0, 0)) {
+      if (inOneTile[shape] && !fitsOneTile(turn)) {
         continue;
       }
       int slackX = empty.cellsAcross(columns) - turn.width();
       int slackY = empty.cellsDown(rows) - turn.height();
-      int steps = columns * rows > 1 && !inFirstTile[shape] ? 4 : 0;
+      int steps = columns * rows > 1 && !inOneTile[shape] ? 4 : 0;
       for (int i = 0; i <= steps; i++) {
         for (int k = 0; k <= steps; k++) {
           int x = steps == 0 ? 0 : slackX * i / steps;
@@ -104,9 +108,10 @@ final class Searcher {
     return best;
   }
 
-  private boolean inFirst(Turned turn, int x, int y) {
-    return x + turn.width() <= empty.firstCellOfColumn(1) - 1
-        && y + turn.height() <= empty.firstCellOfRow(1) - 1;
+  /** Whether a shape fits in the core of a tile, whatever neighbours that tile has. */
+  private boolean fitsOneTile(Turned turn) {
+    return turn.width() <= empty.firstCellOfColumn(2) - empty.firstCellOfColumn(1) - 2 * OFF_LINE
+        && turn.height() <= empty.firstCellOfRow(2) - empty.firstCellOfRow(1) - 2 * OFF_LINE;
   }
 
   /** The best place for one turn of a shape on a board as large as it is. */
@@ -148,8 +153,8 @@ final class Searcher {
 
   private Place find(Board board, int shape, int turn, int columns, int rows, Place limit) {
     Turned turned = turns.get(turn);
-    boolean pinned = inFirstTile[shape];
-    if (pinned && !inFirst(turned, 0, 0)) {
+    boolean pinned = inOneTile[shape];
+    if (pinned && !fitsOneTile(turned)) {
       return Place.NONE;
     }
     // A place beyond all others is as good as any farther on.
@@ -161,31 +166,28 @@ final class Searcher {
         Math.min(
             board.cellsDown(rows) - turned.height(),
             Math.max(board.lastRow(), board.firstCellOfRow(board.tileRows())));
-    if (pinned) {
-      across = Math.min(across, board.firstCellOfColumn(1) - 1 - turned.width());
-      down = Math.min(down, board.firstCellOfRow(1) - 1 - turned.height());
-    }
     if (across < 0 || down < 0) {
       return Place.NONE;
     }
-    List<Area> areas = new ArrayList<>();
-    for (int[] vertical : stretches(down, turned.height(), rows, board, false)) {
-      for (int[] sideways : stretches(across, turned.width(), columns, board, true)) {
-        Place cost = weigh(board, turned, turn, sideways[0], vertical[0]);
-        if (limit.turn() >= 0 && cost.compareCost(limit) > 0) {
-          continue;
-        }
-        if (board.roomIn(sideways[2], sideways[3], vertical[2], vertical[3]) < turned.cells()) {
-          continue;
-        }
-        areas.add(new Area(cost, sideways[0], sideways[1], vertical[0], vertical[1]));
-      }
+    boolean growing = columns > board.columns() || rows > board.tileRows();
+    Place hint = growing ? null : board.hint(turn);
+    if (hint != null && free(board, turned, hint.x(), hint.y())) {
+      return hint;
     }
-    areas.sort((a, b) -> a.cost().compareCost(b.cost()));
+    // On one tile all places cost the same, and none before the hint was free.
+    int from = hint != null && columns * rows == 1 ? hint.y() : 0;
+    List<Area> areas = areas(board, shape, turn, across, down, columns, rows, limit);
+    if (areas.isEmpty()) {
+      return Place.NONE;
+    }
+    if (!growing) {
+      tooNarrow(board, turned, down);
+    }
     int[] order = turned.order().clone();
     for (Area area : areas) {
-      for (int y = area.top(); y <= area.bottom(); y++) {
-        if (open(board, turned, order, y, area.left(), area.right() - area.left())) {
+      for (int y = Math.max(from, area.top()); y <= area.bottom(); y++) {
+        if ((growing || narrow[y] == 0)
+            && open(board, turned, order, y, area.left(), area.right() - area.left())) {
           Place cost = area.cost();
           int x = area.left() + nextFree(area.right() - area.left());
           return new Place(cost.newTiles(), cost.newJoins(), cost.needless(), x, y, turn);
@@ -198,33 +200,134 @@ final class Searcher {
   /** Places that cost the same: from the left to the right cell, from the top to the bottom row. */
   private record Area(Place cost, int left, int right, int top, int bottom) {}
 
+  private List<Area> areas(
+      Board board, int shape, int turn, int across, int down, int columns, int rows, Place limit) {
+    Turned turned = turns.get(turn);
+    List<Area> areas = new ArrayList<>();
+    List<int[]> sideways = stretches(across, turned.width(), columns, board, true);
+    work += 4L * sideways.size() * Math.min(rows, 8);
+    for (int[] v : stretches(down, turned.height(), rows, board, false)) {
+      for (int[] h : sideways) {
+        Place cost = weigh(board, turned, turn, h[0], v[0], limit);
+        if (cost == null || (limit.turn() >= 0 && cost.compareCost(limit) > 0)) {
+          continue;
+        }
+        if (board.roomIn(h[2], h[3], v[2], v[3]) < turned.cells()) {
+          continue;
+        }
+        Area area = new Area(cost, h[0], h[1], v[0], v[1]);
+        if (inOneTile[shape]) {
+          area = h[2] == h[3] && v[2] == v[3] ? offLines(area, board, turned, h[2], v[2]) : null;
+        }
+        if (area != null) {
+          areas.add(area);
+        }
+      }
+    }
+    areas.sort((a, b) -> a.cost().compareCost(b.cost()));
+    return areas;
+  }
+
+  /** The places of an area in a tile that keep away from where it meets others; null for none. */
+  private static Area offLines(Area area, Board board, Turned turned, int column, int row) {
+    int left = column == 0 ? 0 : board.firstCellOfColumn(column) + OFF_LINE;
+    int top = row == 0 ? 0 : board.firstCellOfRow(row) + OFF_LINE;
+    // Further tiles may come to lie right and below.
+    int right = board.firstCellOfColumn(column + 1) - OFF_LINE - turned.width();
+    int bottom = board.firstCellOfRow(row + 1) - OFF_LINE - turned.height();
+    Area inner =
+        new Area(
+            area.cost(),
+            Math.max(area.left(), left),
+            Math.min(area.right(), right),
+            Math.max(area.top(), top),
+            Math.min(area.bottom(), bottom));
+    return inner.left() <= inner.right() && inner.top() <= inner.bottom() ? inner : null;
+  }
+
+  private boolean free(Board board, Turned turned, int x, int y) {
+    int[][] body = turned.body().rows();
+    int top = y + turned.body().top();
+    work += body.length / 2;
+    for (int i = 0; i < body.length; i++) {
+      int[] taken = board.row(top + i);
+      int[] own = body[i];
+      int a = 0;
+      for (int k = 0; k < own.length; k += 2) {
+        while (a < taken.length && taken[a + 1] <= own[k] + x) {
+          a += 2;
+        }
+        if (a < taken.length && taken[a] < own[k + 1] + x) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  /**
+   * Marks at which rows a shape can't begin because a row of the board lacks a free stretch as long
+   * as the shape needs there: counts of reasons that begin and end.
+   */
+  private void tooNarrow(Board board, Turned turned, int down) {
+    if (narrow.length < down + 2) {
+      narrow = new int[down + 64];
+    }
+    Arrays.fill(narrow, 0, down + 2, 0);
+    int top = turned.body().top();
+    int end = Math.min(board.lastRow(), down + top + turned.body().height());
+    for (int row = 0; row < end; row++) {
+      int gap = board.gap(row);
+      if (gap < turned.wide()) {
+        int[] rows = turned.wideRows()[(gap + Turned.STEP - 1) / Turned.STEP];
+        int from = Math.max(0, row - top - rows[1]);
+        int to = Math.min(down, row - top - rows[0]);
+        if (from <= to) {
+          narrow[from]++;
+          narrow[to + 1]--;
+        }
+      }
+    }
+    for (int y = 1; y <= down; y++) {
+      narrow[y] += narrow[y - 1];
+    }
+    work += (end + down) / 4;
+  }
+
   /**
    * Divides the places at which a shape can begin into stretches with the same first and last tile.
    * Each is the first place, the last place, the first tile and the last tile.
    */
   private static List<int[]> stretches(
       int last, int size, int tiles, Board board, boolean sideways) {
-    TreeSet<Integer> starts = new TreeSet<>();
-    starts.add(0);
+    int[] starts = new int[3 * tiles];
+    int count = 1;
     for (int tile = 1; tile < tiles; tile++) {
       double line =
           sideways
               ? board.grid().seamX(tile) - board.grid().edge()
               : (board.grid().seamY(tile) - board.grid().edge()) / Turned.ROW;
-      starts.add((int) Math.ceil(line - 1e-6));
-      starts.add((int) Math.ceil(line + 1e-6) - size);
+      starts[count++] = (int) Math.ceil(line - 1e-6);
+      starts[count++] = (int) Math.ceil(line + 1e-6) - size;
       // An island becomes larger only when its last window is passed.
-      starts.add((sideways ? board.cellsAcross(tile) : board.cellsDown(tile)) - size + 1);
+      starts[count++] = (sideways ? board.cellsAcross(tile) : board.cellsDown(tile)) - size + 1;
     }
-    List<int[]> stretches = new ArrayList<>();
-    for (int at : starts.subSet(0, last + 1)) {
+    Arrays.sort(starts, 0, count);
+    List<int[]> stretches = new ArrayList<>(count);
+    int[] previous = null;
+    for (int i = 0; i < count; i++) {
+      int at = starts[i];
+      if (at < 0 || at > last || (previous != null && previous[0] == at)) {
+        continue;
+      }
       double end = at + size - 1e-6;
       int from = sideways ? board.column(at + 1e-6, tiles) : board.tileRow(at + 1e-6, tiles);
       int to = sideways ? board.column(end, tiles) : board.tileRow(end, tiles);
-      if (!stretches.isEmpty()) {
-        stretches.get(stretches.size() - 1)[1] = at - 1;
+      if (previous != null) {
+        previous[1] = at - 1;
       }
-      stretches.add(new int[] {at, last, from, to});
+      previous = new int[] {at, last, from, to};
+      stretches.add(previous);
     }
     for (int tile = 1; tile < tiles; tile++) {
       double line =
@@ -326,7 +429,8 @@ final class Searcher {
     }
   }
 
-  private Place weigh(Board board, Turned turned, int turn, int x, int y) {
+  /** What a place costs; null when it takes more new tiles than a limit. */
+  private Place weigh(Board board, Turned turned, int turn, int x, int y, Place limit) {
     int columns = Math.max(board.columns(), board.columnsFor(x + turned.width()));
     int rows = Math.max(board.tileRows(), board.rowsFor(y + turned.height()));
     int left = board.column(x + 1e-6, columns);
@@ -344,6 +448,9 @@ final class Searcher {
     int newJoins = 0;
     Board.Tally tally = board.current();
     for (int r = top; r <= bottom; r++) {
+      if (newTiles > limit.newTiles()) {
+        return null;
+      }
       for (int c = left; c <= right; c++) {
         boolean known = r < board.tileRows() && c < board.columns();
         newTiles += known && tally.carries(r, c) ? 0 : 1;

@@ -8,9 +8,9 @@ import org.locationtech.jts.geom.Polygon;
  *
  * @param outline the shape in millimetres, x right and y down; must not be changed afterwards
  * @param angles the turns that are allowed, in degrees clockwise on paper, the preferred one first
- * @param inFirstTile whether it must lie whole in the first tile of its island
+ * @param inOneTile whether it must lie whole in one tile, away from the lines on which tiles meet
  */
-public record Shape(Polygon outline, List<Double> angles, boolean inFirstTile) {
+public record Shape(Polygon outline, List<Double> angles, boolean inOneTile) {
   /** Copies the list and checks that there is something to place. */
   public Shape {
     angles = List.copyOf(angles);

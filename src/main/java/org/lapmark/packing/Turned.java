@@ -18,6 +18,9 @@ import org.locationtech.jts.geom.util.AffineTransformation;
  * @param height the bottom end of the body, in rows
  * @param cells how many cells the body has
  * @param order the body's rows in the order in which they are best compared
+ * @param wide the body's longest run of a row, in cells
+ * @param wideRows by a free stretch's length in steps of {@link #STEP} cells, rounded up: the first
+ *     and the last of the most rows below each other that all have a longer run
  */
 record Turned(
     Affine turn,
@@ -28,9 +31,13 @@ record Turned(
     int width,
     int height,
     long cells,
-    int[] order) {
+    int[] order,
+    int wide,
+    int[][] wideRows) {
   /** The height of a row in millimetres. */
   static final double ROW = 2;
+
+  static final int STEP = 4;
 
   static Turned of(Polygon outline, double angle, double gap) {
     Affine turn = Affine.rotation(angle);
@@ -52,7 +59,47 @@ record Turned(
         body.width(),
         body.top() + body.height(),
         body.cells(),
-        order(body));
+        order(body),
+        wide(widest(body)),
+        wideRows(widest(body)));
+  }
+
+  private static int[] widest(Raster body) {
+    int[] widest = new int[body.height()];
+    for (int i = 0; i < widest.length; i++) {
+      int[] runs = body.rows()[i];
+      for (int k = 0; k < runs.length; k += 2) {
+        widest[i] = Math.max(widest[i], runs[k + 1] - runs[k]);
+      }
+    }
+    return widest;
+  }
+
+  private static int wide(int[] widest) {
+    int most = 0;
+    for (int wide : widest) {
+      most = Math.max(most, wide);
+    }
+    return most;
+  }
+
+  private static int[][] wideRows(int[] widest) {
+    int[][] rows = new int[wide(widest) / STEP + 2][];
+    for (int step = 0; step < rows.length; step++) {
+      int first = 0;
+      int last = -1;
+      int from = 0;
+      for (int i = 0; i < widest.length; i++) {
+        if (widest[i] <= step * STEP) {
+          from = i + 1;
+        } else if (i - from > last - first) {
+          first = from;
+          last = i;
+        }
+      }
+      rows[step] = new int[] {first, last};
+    }
+    return rows;
   }
 
   private static Raster raster(Geometry geometry, double minX, double minY) {

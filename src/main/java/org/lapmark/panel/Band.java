@@ -77,10 +77,29 @@ final class Band {
         && parts.get(end).curve().end().distance(last.path().end()) < ON_OUTLINE) {
       parts.remove(end);
     }
-    if (parts.isEmpty()) {
+    if (parts.isEmpty() || !keepsItsDistance(parts, first, last)) {
       throw tooWide(first);
     }
     return edges(parts, first, last);
+  }
+
+  /** Whether no part but the ways to the run's own ends is nearer to the run than it should be. */
+  private boolean keepsItsDistance(List<Offset.Part> parts, Edge first, Edge last) {
+    Point begin = first.path().start();
+    Point finish = last.path().end();
+    int size = panel.edges().size();
+    for (Offset.Part part : parts) {
+      Curve curve = part.curve();
+      boolean end =
+          curve.start().distance(begin) < ON_OUTLINE || curve.end().distance(finish) < ON_OUTLINE;
+      for (int i = 0; i < count && !end; i++) {
+        Path path = panel.edges().get((start + i) % size).path();
+        if (path.distance(curve.at(0.5)) < width - 0.05) {
+          return false;
+        }
+      }
+    }
+    return true;
   }
 
   private PanelException tooWide(Edge first) {

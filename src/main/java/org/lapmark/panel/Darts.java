@@ -2,6 +2,7 @@ package org.lapmark.panel;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Line;
@@ -212,6 +213,24 @@ public final class Darts {
         .filter(mark -> mark instanceof Mark.Intake)
         .map(mark -> (Mark.Intake) mark)
         .toList();
+  }
+
+  /**
+   * The darts of an edge.
+   *
+   * @param panel the panel
+   * @param edge the edge's name
+   * @return its darts, clockwise
+   */
+  public static List<Mark.Dart> on(Panel panel, String edge) {
+    List<Mark.Dart> darts = new ArrayList<>();
+    for (Mark mark : panel.marks()) {
+      if (mark instanceof Mark.Dart dart && dart.edge().equals(edge)) {
+        darts.add(dart);
+      }
+    }
+    darts.sort(Comparator.comparingDouble(Mark.Dart::from));
+    return Collections.unmodifiableList(darts);
   }
 
   private static Mark.Dart checked(Panel panel, Mark.Dart dart) {

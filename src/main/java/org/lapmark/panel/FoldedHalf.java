@@ -202,10 +202,28 @@ public record FoldedHalf(
         double low = Math.max(start, before) - before;
         double high = Math.min(end, before + own) - before;
         if (high - low > ON_FOLD && shape.allowances().getOrDefault(edge.name(), 0.0) > 0) {
-          parts.add(edge.path().part(low, high));
+          for (double[] part : sewn(shape.panel(), edge, low, high)) {
+            parts.add(edge.path().part(part[0], part[1]));
+          }
         }
         before += own;
       }
+    }
+    return parts;
+  }
+
+  /** What of a stretch of an edge isn't taken up by darts. */
+  private static List<double[]> sewn(Panel panel, Edge edge, double low, double high) {
+    List<double[]> parts = new ArrayList<>();
+    double at = low;
+    for (Mark.Dart dart : Darts.on(panel, edge.name())) {
+      if (Math.min(high, dart.from()) - at > ON_FOLD) {
+        parts.add(new double[] {at, Math.min(high, dart.from())});
+      }
+      at = Math.max(at, dart.to());
+    }
+    if (high - at > ON_FOLD) {
+      parts.add(new double[] {at, high});
     }
     return parts;
   }
@@ -219,10 +237,20 @@ public record FoldedHalf(
         throw alone(shape.panel(), "notch", notch.start());
       }
       if (aside(inner(notch), from, along) >= -ON_FOLD) {
-        kept.add(notch);
+        kept.add(inHalf(notch, from, along));
       }
     }
     return kept;
+  }
+
+  /** A wedge on the fold is cut by it. */
+  private static Path inHalf(Path notch, Point from, Point along) {
+    if (notch.curves().size() == 1) {
+      return notch;
+    }
+    boolean first = aside(notch.start(), from, along) >= -ON_FOLD;
+    boolean last = aside(notch.end(), from, along) >= -ON_FOLD;
+    return first && last ? notch : new Path(List.of(notch.curves().get(first ? 0 : 1)));
   }
 
   /** The inner end of a slit, the tip of a wedge: the same seen from both sides. */

@@ -61,21 +61,27 @@ final class Following {
         : new Mark.FoldLine(((Mark.FoldLine) mark).name(), path);
   }
 
-  /** The same notch elsewhere. */
-  static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
-    return new Mark.Notch(edge, at, notch.count());
+  /** Whether a mark stands by itself, on no edge. */
+  static boolean isPoint(Mark mark) {
+    return mark instanceof Mark.Buttonhole || mark instanceof Mark.MatchPoint;
   }
 
-  /** Every mark but notches under a map that keeps lengths; notches are left out. */
+  /** The same notch elsewhere. */
+  static Mark.Notch withPlace(Mark.Notch notch, String edge, double at) {
+    return new Mark.Notch(edge, at, notch.set());
+  }
+
+  /** Whether a mark's place is stated along an edge. */
+  static boolean isOnEdge(Mark mark) {
+    return mark instanceof Mark.Notch || mark instanceof Mark.Dart || mark instanceof Mark.Pleat;
+  }
+
+  /** Every mark that isn't stated along an edge, under a map that keeps lengths. */
   static List<Mark> moved(List<Mark> marks, Affine map) {
     List<Mark> moved = new ArrayList<>();
     for (Mark mark : marks) {
-      if (mark instanceof Mark.Grainline grain) {
-        moved.add(new Mark.Grainline(map.apply(grain.from()), map.apply(grain.to())));
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        moved.add(new Mark.DrillPoint(drill.name(), map.apply(drill.point())));
-      } else if (line(mark) != null) {
-        moved.add(withLine(mark, line(mark).transformed(map)));
+      if (!isOnEdge(mark)) {
+        moved.add(mark.transformed(map, edge -> 0));
       }
     }
     return moved;
@@ -221,6 +227,14 @@ final class Following {
       if (inside.has(drill.point())) {
         kept.add(mark);
       }
+    } else if (mark instanceof Mark.MatchPoint match) {
+      if (inside.has(match.point())) {
+        kept.add(mark);
+      }
+    } else if (mark instanceof Mark.Buttonhole hole) {
+      if (inside.has(hole.from()) && inside.has(hole.to())) {
+        kept.add(mark);
+      }
     } else if (mark instanceof Mark.Grainline grain) {
       kept.add(grain);
     } else if (line(mark) != null) {
@@ -248,11 +262,10 @@ final class Following {
    * or one where there is more room.
    */
   static Mark.Grainline grainline(Mark.Grainline grain, Path outline) {
-    Inside inside = new Inside(outline, MARGIN);
-    Path whole = new Path(List.of(new Line(grain.from(), grain.to())));
-    Path own = longest(inside, whole);
-    double length = whole.length();
-    if (own != null && own.length() >= length - MARGIN) {
+    Inside inside = new Inside(outline, 0);
+    Line own = inside.longest(grain.from(), grain.to()).orElse(null);
+    double length = grain.from().distance(grain.to());
+    if (own != null && own.length() >= length - 2 * MARGIN || isAlong(outline, grain)) {
       return grain;
     }
     if (own != null && own.length() >= Math.min(SHORT_GRAIN, length / 2)) {
@@ -263,14 +276,13 @@ final class Following {
     Box box = outline.bounds();
     Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
     double reach = box.width() + box.height();
-    Path best = null;
+    Line best = null;
     for (int i = 0; i < RAYS; i++) {
       // From the middle outwards, so that the middle is taken where several are alike.
       int step = (i + 1) / 2 * (i % 2 == 0 ? 1 : -1);
-      Point at = middle.plus(aside.times(reach * step / (RAYS + 1)));
-      Path ray =
-          new Path(List.of(new Line(at.minus(along.times(reach)), at.plus(along.times(reach)))));
-      Path here = longest(inside, ray);
+      Point at = middle.plus(aside.times(reach / 2 * step / (RAYS / 2 + 1)));
+      Line here =
+          inside.longest(at.minus(along.times(reach)), at.plus(along.times(reach))).orElse(null);
       if (here != null && (best == null || here.length() > 1.02 * best.length())) {
         best = here;
       }
@@ -278,20 +290,16 @@ final class Following {
     return best == null ? grain : between(best, 0.15);
   }
 
-  private static Mark.Grainline between(Path line, double margin) {
-    return new Mark.Grainline(
-        line.start().towards(line.end(), margin), line.end().towards(line.start(), margin));
+  /** Whether a grainline lies on the outline, as one on a fold does. */
+  private static boolean isAlong(Path outline, Mark.Grainline grain) {
+    return outline.distance(grain.from()) <= MARGIN
+        && outline.distance(grain.to()) <= MARGIN
+        && outline.distance(grain.from().towards(grain.to(), 0.5)) <= MARGIN;
   }
 
-  private static Path longest(Inside inside, Path line) {
-    Path longest = null;
-    for (Inside.Stretch stretch : inside.stretches(line)) {
-      Path part = stretch.of(line);
-      if (part != null && (longest == null || part.length() > longest.length())) {
-        longest = part;
-      }
-    }
-    return longest;
+  private static Mark.Grainline between(Line line, double margin) {
+    return new Mark.Grainline(
+        line.start().towards(line.end(), margin), line.end().towards(line.start(), margin));
   }
 
   static Path outline(List<Edge> edges) {

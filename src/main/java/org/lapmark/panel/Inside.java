@@ -1,8 +1,11 @@
 package org.lapmark.panel;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -64,7 +67,7 @@ final class Inside {
         double x = a.x() + (b.x() - a.x()) * (point.y() - a.y()) / (b.y() - a.y());
         inside ^= x > point.x();
       }
-      if (margin > 0) {
+      if (margin > 0 && isNear(a, b, point)) {
         Point along = b.minus(a);
         double square = along.dot(along);
         double t = square == 0 ? 0 : point.minus(a).dot(along) / square;
@@ -73,6 +76,13 @@ final class Inside {
       a = b;
     }
     return inside || nearest <= margin;
+  }
+
+  private boolean isNear(Point a, Point b, Point point) {
+    return point.x() >= Math.min(a.x(), b.x()) - margin
+        && point.x() <= Math.max(a.x(), b.x()) + margin
+        && point.y() >= Math.min(a.y(), b.y()) - margin
+        && point.y() <= Math.max(a.y(), b.y()) + margin;
   }
 
   /** The stretches of a line that lie inside, in order. */
@@ -127,6 +137,38 @@ final class Inside {
       }
     }
     return (low + high) / 2;
+  }
+
+  /**
+   * The longest stretch of a straight line that lies inside, within 0.002 mm.
+   *
+   * @param from where the line begins
+   * @param to where it ends
+   * @return the stretch's ends, or nothing
+   */
+  Optional<Line> longest(Point from, Point to) {
+    Point along = to.minus(from);
+    List<Double> crossings = new ArrayList<>();
+    double before = along.cross(chords.get(0).minus(from));
+    for (int i = 1; i < chords.size(); i++) {
+      double here = along.cross(chords.get(i).minus(from));
+      if (before > 0 != here > 0) {
+        Point at = chords.get(i - 1).towards(chords.get(i), before / (before - here));
+        crossings.add(at.minus(from).dot(along) / along.dot(along));
+      }
+      before = here;
+    }
+    Collections.sort(crossings);
+    Line longest = null;
+    for (int i = 1; i < crossings.size(); i += 2) {
+      double start = Math.max(0, crossings.get(i - 1));
+      double end = Math.min(1, crossings.get(i));
+      if (end > start) {
+        Line stretch = new Line(from.towards(to, start), from.towards(to, end));
+        longest = longest == null || stretch.length() > longest.length() ? stretch : longest;
+      }
+    }
+    return Optional.ofNullable(longest);
   }
 
   /** The part of a line between two of its places; null where nothing lies between them. */

@@ -177,6 +177,15 @@ public sealed interface Mark {
     }
 
     /**
+     * The same mark at another place of an edge.
+     *
+     * @param name the edge's name
+     * @param shift how much farther from the edge's start, in millimetres
+     * @return the mark
+     */
+    Intake on(String name, double shift);
+
+    /**
      * The map that brings the stretch's end to its beginning, and what lies beyond with it.
      *
      * @param first where the stretch begins
@@ -211,6 +220,11 @@ public sealed interface Mark {
     @Override
     public Affine closing(Point first, Point last) {
       return Darts.turn(apex, last, first);
+    }
+
+    @Override
+    public Dart on(String other, double shift) {
+      return new Dart(name, other, from + shift, to + shift, apex, press);
     }
 
     @Override
@@ -264,6 +278,11 @@ public sealed interface Mark {
     /** Copies the list. */
     public Pleat {
       lines = List.copyOf(lines);
+    }
+
+    @Override
+    public Pleat on(String other, double shift) {
+      return new Pleat(name, other, from + shift, to + shift, kind, onwards, lines);
     }
 
     @Override

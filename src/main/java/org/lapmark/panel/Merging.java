@@ -203,7 +203,11 @@ final class Merging {
   private List<Mark> marks(List<Edge> edges, Map<String, Double> shifts) {
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : first.marks()) {
-      if (!(mark instanceof Mark.Notch notch)) {
+      if (mark instanceof Mark.Intake intake) {
+        if (!intake.edge().equals(first.edges().get(firstAt).name())) {
+          marks.add(intake.on(intake.edge(), shifts.getOrDefault("+" + intake.edge(), 0.0)));
+        }
+      } else if (!(mark instanceof Mark.Notch notch)) {
         marks.add(mark);
       } else if (!notch.edge().equals(first.edges().get(firstAt).name())) {
         double shift = shifts.getOrDefault("+" + notch.edge(), 0.0);
@@ -217,6 +221,11 @@ final class Merging {
       }
     }
     for (Mark mark : second.marks()) {
+      if (mark instanceof Mark.Intake intake && edgeNames.containsKey(intake.edge())) {
+        String edge = edgeNames.get(intake.edge());
+        Mark.Intake moved = (Mark.Intake) intake.transformed(move, name -> 0);
+        marks.add(moved.on(edge, shifts.getOrDefault(edge, 0.0)));
+      }
       if (mark instanceof Mark.Notch notch && edgeNames.containsKey(notch.edge())) {
         String edge = edgeNames.get(notch.edge());
         double shift = shifts.getOrDefault(edge, 0.0);

@@ -226,12 +226,9 @@ public final class PanelDerivation {
               members.forEach(member -> backwards.add(0, member));
               chains.put(chain, backwards);
             });
-    List<Mark> marks = new ArrayList<>(Following.moved(panel.marks(), map));
+    List<Mark> marks = new ArrayList<>();
     for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        double length = Ring.edge(panel, notch.edge()).path().length();
-        marks.add(Following.withPlace(notch, notch.edge(), length - notch.at()));
-      }
+      marks.add(mark.transformed(map, edge -> Ring.edge(panel, edge).path().length()));
     }
     return new Panel(name, edges, chains, marks);
   }

@@ -279,13 +279,48 @@ final class Unfolding {
         if (image.distance(drill.point()) > 2 * ON_FOLD) {
           marks.add(new Mark.DrillPoint(drill.name(), image));
         }
+      } else if (Following.isPoint(mark)) {
+        marks.add(mark);
+        Mark image = mark.transformed(mirror, edge -> 0);
+        if (!isOnFold(mark)) {
+          marks.add(image);
+        }
+      } else if (mark instanceof Mark.Intake intake) {
+        intake(intake, edges, marks);
       } else if (Following.line(mark) != null) {
         line(mark, marks);
-      } else {
+      } else if (mark instanceof Mark.Grainline) {
         marks.add(mark);
+      } else if (!Following.isOnEdge(mark)) {
+        marks.add(mark);
+        marks.add(mark.transformed(mirror, edge -> 0));
       }
     }
     return marks;
+  }
+
+  private boolean isOnFold(Mark mark) {
+    Point at =
+        mark instanceof Mark.Buttonhole hole
+            ? hole.from().towards(hole.to(), 0.5)
+            : ((Mark.MatchPoint) mark).point();
+    return at.distance(mirror.apply(at)) <= 2 * ON_FOLD;
+  }
+
+  private void intake(Mark.Intake mark, List<Edge> edges, List<Mark> marks) {
+    if (mark.edge().equals(fold.name())) {
+      return;
+    }
+    int index = 0;
+    while (!own.get(index).name().equals(mark.edge())) {
+      index++;
+    }
+    Edge edge = own.get(index);
+    double length = edge.path().length();
+    boolean imageFirst = index == 0 && isWhole(edge) && own.size() > 1;
+    marks.add(mark.on(edge.name(), imageFirst ? length : 0));
+    Mark.Intake image = (Mark.Intake) mark.transformed(mirror, name -> length);
+    marks.add(image.on(images.get(index), isWhole(edge) && !imageFirst ? length : 0));
   }
 
   private void notch(Mark.Notch notch, List<Edge> edges, List<Mark> marks) {
@@ -306,7 +341,7 @@ final class Unfolding {
     double whole = 2 * length;
     double between = Math.abs(at - image);
     if (!same || Math.min(between, own.size() == 1 ? whole - between : between) > 2 * ON_FOLD) {
-      marks.add(Following.withPlace(notch, images.get(index), image));
+      marks.add(new Mark.Notch(images.get(index), image, notch.set().reversed()));
     }
   }
 

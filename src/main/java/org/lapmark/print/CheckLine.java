@@ -1,16 +1,12 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.GeometryFactory;
-import org.locationtech.jts.geom.LineString;
 
 /**
  * A line right through a run of joined tiles, as long as whole millimetres allow: measured when
@@ -40,40 +36,19 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     return new Path(List.of(new Line(from, to)));
   }
 
-  /** The longest run of every island, if it has more than one tile; where two are, the upper. */
+  /** A line through every run of joined tiles, from the upper or left run on. */
   static List<CheckLine> of(SheetLayout layout, boolean sideways) {
-    Map<Integer, List<Cell>> longest = new TreeMap<>();
-    List<Cell> cells = layout.cells();
-    int[] group = groups(layout);
-    for (int i = 0; i < cells.size(); i++) {
-      List<Cell> run = run(layout, cells.get(i), sideways);
-      if (run.size() > longest.getOrDefault(group[i], List.of()).size()) {
-        longest.put(group[i], run);
-      }
-    }
     List<CheckLine> lines = new ArrayList<>();
-    for (List<Cell> run : longest.values()) {
+    for (Cell cell : layout.cells()) {
+      boolean first =
+          layout.joins().stream()
+              .noneMatch(join -> join.sideways() == sideways && join.second() == cell);
+      List<Cell> run = first ? run(layout, cell, sideways) : List.of();
       if (run.size() > 1) {
         lines.add(through(run, layout, sideways));
       }
     }
     return lines;
-  }
-
-  private static int[] groups(SheetLayout layout) {
-    List<Cell> cells = layout.cells();
-    int[] group = new int[cells.size()];
-    for (int i = 0; i < group.length; i++) {
-      group[i] = i;
-    }
-    for (Join join : layout.joins()) {
-      int a = group[cells.indexOf(join.first())];
-      int b = group[cells.indexOf(join.second())];
-      for (int i = 0; i < group.length; i++) {
-        group[i] = group[i] == Math.max(a, b) ? Math.min(a, b) : group[i];
-      }
-    }
-    return group;
   }
 
   private static List<Cell> run(SheetLayout layout, Cell start, boolean sideways) {
@@ -120,22 +95,92 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
 
   /** How much of the line lies on pieces, in millimetres, and much more on the test square. */
   private double covered(SheetLayout layout) {
-    LineString line =
-        new GeometryFactory()
-            .createLineString(
-                new Coordinate[] {
-                  new Coordinate(from.x(), from.y()), new Coordinate(to.x(), to.y())
-                });
     double sum = 0;
     Box bounds = line().bounds();
     for (PieceArt art : layout.art()) {
-      if (bounds.expanded(1).overlaps(art.bounds())) {
-        sum += art.polygon().intersection(line).getLength();
+      if (bounds.expanded(NEAR).overlaps(art.bounds())) {
+        sum += within(art.outline());
         // A line that runs along an outline can't be told from it, whichever side it is on.
-        sum +=
-            BESIDE * art.polygon().getExteriorRing().buffer(NEAR, 2).intersection(line).getLength();
+        sum += BESIDE * beside(art.outline());
       }
     }
     return layout.square().expanded(2).overlaps(bounds.expanded(0.1)) ? sum + 1e6 : sum;
+  }
+
+  private double along(Point point) {
+    return sideways ? point.x() : point.y();
+  }
+
+  private double across(Point point) {
+    return sideways ? point.y() - from.y() : point.x() - from.x();
+  }
+
+  /** How much of the line an outline encloses. */
+  private double within(List<Point> outline) {
+    double[] crossings = new double[outline.size()];
+    int count = 0;
+    for (int i = 1; i < outline.size(); i++) {
+      Point a = outline.get(i - 1);
+      Point b = outline.get(i);
+      if ((across(a) <= 0) != (across(b) <= 0)) {
+        crossings[count++] = along(a.towards(b, across(a) / (across(a) - across(b))));
+      }
+    }
+    Arrays.sort(crossings, 0, count);
+    double sum = 0;
+    for (int i = 0; i + 1 < count; i += 2) {
+      sum +=
+          Math.max(0, Math.min(crossings[i + 1], along(to)) - Math.max(crossings[i], along(from)));
+    }
+    return sum;
+  }
+
+  /** How much of the line lies near an outline: near one of its sides, each a stretch. */
+  private double beside(List<Point> outline) {
+    List<double[]> stretches = new ArrayList<>();
+    for (int i = 1; i < outline.size(); i++) {
+      Point a = outline.get(i - 1);
+      Point b = outline.get(i);
+      if (Math.min(across(a), across(b)) < NEAR && Math.max(across(a), across(b)) > -NEAR) {
+        double[] stretch = {Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        round(a, stretch);
+        round(b, stretch);
+        // Between the ends, where the side's two parallels cross the line.
+        Point off = b.minus(a).unit().quarterTurn().times(NEAR);
+        for (Point move : List.of(off, off.times(-1))) {
+          double start = across(a.plus(move));
+          double end = across(b.plus(move));
+          if ((start <= 0) != (end <= 0)) {
+            reach(along(a.plus(move).towards(b.plus(move), start / (start - end))), stretch);
+          }
+        }
+        if (stretch[0] < stretch[1]) {
+          stretches.add(stretch);
+        }
+      }
+    }
+    stretches.sort((a, b) -> Double.compare(a[0], b[0]));
+    double sum = 0;
+    double done = along(from);
+    for (double[] stretch : stretches) {
+      double end = Math.min(stretch[1], along(to));
+      sum += Math.max(0, end - Math.max(done, stretch[0]));
+      done = Math.max(done, end);
+    }
+    return sum;
+  }
+
+  /** Widens a stretch to where the line passes a point. */
+  private void round(Point point, double[] stretch) {
+    double rest = NEAR * NEAR - across(point) * across(point);
+    if (rest > 0) {
+      reach(along(point) - Math.sqrt(rest), stretch);
+      reach(along(point) + Math.sqrt(rest), stretch);
+    }
+  }
+
+  private static void reach(double at, double[] stretch) {
+    stretch[0] = Math.min(stretch[0], at);
+    stretch[1] = Math.max(stretch[1], at);
   }
 }

@@ -102,23 +102,38 @@ final class FreeSpace {
    */
   Finder finder(boolean[] mask, boolean wanted) {
     int[] sums = new int[(width + 1) * (height + 1)];
+    int[] longest = new int[height];
     for (int y = 0; y < height; y++) {
       int row = 0;
+      int run = 0;
+      int most = 0;
+      int at = y * width;
+      int above = y * (width + 1) + 1;
+      int here = above + width + 1;
       for (int x = 0; x < width; x++) {
-        boolean blocked = taken[y * width + x] || (mask != null && mask[y * width + x] != wanted);
-        row += blocked ? 1 : 0;
-        sums[(y + 1) * (width + 1) + x + 1] = sums[y * (width + 1) + x + 1] + row;
+        if (taken[at + x] || (mask != null && mask[at + x] != wanted)) {
+          row++;
+          run = 0;
+        } else if (++run > most) {
+          most = run;
+        }
+        sums[here + x] = sums[above + x] + row;
       }
+      longest[y] = most;
     }
-    return new Finder(sums);
+    return new Finder(sums, longest);
   }
 
   /** Finds free boxes; knows the state at which it was made. */
   final class Finder {
     private final int[] sums;
 
-    private Finder(int[] sums) {
+    /** Per row how many free cells there are side by side at most. */
+    private final int[] longest;
+
+    private Finder(int[] sums, int[] longest) {
       this.sums = sums;
+      this.longest = longest;
     }
 
     /**
@@ -145,17 +160,41 @@ final class FreeSpace {
       int bestY = -1;
       double nearX = (near.x() - area.minX()) / CELL - w / 2.0;
       double nearY = (near.y() - area.minY()) / CELL - h / 2.0;
-      for (int y = top; y + h <= bottom; y++) {
+      // From the nearest row outwards, and in each row from the nearest cell outwards; of places
+      // equally near the upper one counts, then the left one.
+      int lastTop = bottom - h;
+      int lastLeft = right - w;
+      int below = Math.max(top, (int) Math.ceil(nearY));
+      int above = Math.min(lastTop, below - 1);
+      while (above >= top || below <= lastTop) {
+        boolean up = below > lastTop || (above >= top && nearY - above <= below - nearY);
+        int y = up ? above-- : below++;
         double dy = (y - nearY) * (y - nearY);
-        if (dy >= best) {
+        if (dy > best) {
+          if (up) {
+            above = top - 1;
+          } else {
+            below = lastTop + 1;
+          }
           continue;
         }
-        for (int x = left; x + w <= right; x++) {
-          double distance = dy + (x - nearX) * (x - nearX);
-          if (distance < best && free(x, y, w, h)) {
-            best = distance;
-            bestX = x;
-            bestY = y;
+        if (w > longest[y] || w > longest[y + h / 2] || w > longest[y + h - 1]) {
+          continue;
+        }
+        int start = Math.max(left, (int) Math.ceil(nearX));
+        for (int step = 1; step >= -1; step -= 2) {
+          int x = step > 0 ? start : Math.min(lastLeft, start - 1);
+          for (; x >= left && x <= lastLeft; x += step) {
+            double distance = dy + (x - nearX) * (x - nearX);
+            if (distance > best || (distance == best && y > bestY)) {
+              break;
+            }
+            if (free(x, y, w, h)) {
+              best = distance;
+              bestX = x;
+              bestY = y;
+              break;
+            }
           }
         }
       }
@@ -167,6 +206,15 @@ final class FreeSpace {
                   area.minY() + bestY * CELL + (h * CELL - boxHeight) / 2,
                   boxWidth,
                   boxHeight));
+    }
+
+    /** Whether nothing lies in a box, as far as it is on the map. */
+    boolean isFree(Box box) {
+      int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
+      int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
+      int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
+      int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+      return left >= right || top >= bottom || free(left, top, right - left, bottom - top);
     }
 
     private boolean free(int x, int y, int w, int h) {

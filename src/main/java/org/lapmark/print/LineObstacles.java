@@ -27,7 +27,9 @@ final class LineObstacles {
       Point from = point.minus(centre);
       double along1 = Math.abs(from.dot(along)) - halfLength;
       double across = Math.abs(from.cross(along)) - halfHeight;
-      return along1 > 0 && across > 0 ? StrictMath.hypot(along1, across) : Math.max(along1, across);
+      return along1 > 0 && across > 0
+          ? Math.sqrt(along1 * along1 + across * across)
+          : Math.max(along1, across);
     }
 
     List<Point> corners() {

@@ -6,6 +6,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.panel.Darts;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -27,16 +28,10 @@ final class MarkArt {
 
   /** The stitching line of an edge without what darts take up: it is sewn with them closed. */
   static List<Path> stitching(Panel panel, Edge edge) {
-    List<Mark.Dart> darts = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Dart dart && dart.edge().equals(edge.name())) {
-        darts.add(dart);
-      }
-    }
+    List<Mark.Dart> darts = Darts.on(panel, edge.name());
     if (darts.isEmpty()) {
       return List.of(edge.path());
     }
-    darts.sort(java.util.Comparator.comparingDouble(Mark.Dart::from));
     List<Path> parts = new ArrayList<>();
     double at = 0;
     for (Mark.Dart dart : darts) {

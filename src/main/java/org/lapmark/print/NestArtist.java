@@ -47,6 +47,7 @@ final class NestArtist implements SheetSubject {
   private final Nest nest;
   private final List<String> layers;
   private final Map<Integer, List<Polygon>> outlines = new TreeMap<>();
+  private int count;
 
   NestArtist(SheetPlanner planner, Nest nest) {
     this.planner = planner;
@@ -66,6 +67,21 @@ final class NestArtist implements SheetSubject {
 
   List<String> hidden() {
     return List.of(stitchingLayer());
+  }
+
+  /** Every size's own pieces where a sheet has them. */
+  Map<String, List<PlacedPiece>> placed(SheetPlan sheet) {
+    Map<String, List<PlacedPiece>> bySize = new LinkedHashMap<>();
+    for (int i = 0; i < sheet.pieces().size(); i++) {
+      for (NestedPiece.Member member : nest.pieces().get(i).members()) {
+        bySize
+            .computeIfAbsent(nest.sizes().get(member.size()), unused -> new ArrayList<>())
+            .add(
+                new PlacedPiece(
+                    member.piece(), sheet.pieces().get(i).placement().after(member.stack())));
+      }
+    }
+    return bySize;
   }
 
   private String stitchingLayer() {
@@ -218,7 +234,7 @@ final class NestArtist implements SheetSubject {
         (role, lines) -> {
           for (CommonLines.Shared shared : CommonLines.of(lines)) {
             if (role.equals(CUTTING)) {
-              cutting.add(new NestNames.Cutting(shared.owners(), shared.path()));
+              cutting.add(new NestNames.Cutting(count++, shared.owners(), shared.path()));
               continue;
             }
             boolean stitching = role.equals(STITCHING);

@@ -36,7 +36,12 @@ final class NestNames {
   /** More paper than this around a name is no better. */
   private static final double AMPLE = 2.5;
 
+  /** How far words keep from the lines on which tiles meet, in millimetres. */
   private static final double FROM_JOIN = 1.2;
+
+  /** How far they may stand out where nothing is joined: pieces lie close to the edge there. */
+  private static final double BEYOND = 0.5;
+
   private static final double STEP = 1;
 
   /** Half the height of capitals and figures, in ems. */
@@ -88,32 +93,21 @@ final class NestNames {
   private final Function<List<Integer>, String> phrase;
   private final BiFunction<List<Integer>, String, Layering> layering;
   private final LineObstacles obstacles = new LineObstacles();
-  private final Map<Cutting, List<double[]>> gaps = new LinkedHashMap<>();
-  private final Map<Cutting, List<Point>> flat = new LinkedHashMap<>();
-  private final Map<Cutting, List<Double>> corners = new LinkedHashMap<>();
+  private final Map<Cell, Box> rooms = new LinkedHashMap<>();
+  private final Map<Integer, List<double[]>> gaps = new LinkedHashMap<>();
+  private final Map<Integer, List<Point>> flat = new LinkedHashMap<>();
+  private final Map<Integer, List<Double>> corners = new LinkedHashMap<>();
   private final List<SheetSubject.LineName> items = new ArrayList<>();
   private int nameless;
 
-  /** A stretch of cutting line; two of them are never equal, so that maps needn't compare paths. */
-  static final class Cutting {
-    private final List<Integer> owners;
-    private final Path path;
-
-    Cutting(List<Integer> owners, Path path) {
-      this.owners = List.copyOf(owners);
-      this.path = path;
-    }
-
-    /** The sizes it belongs to. */
-    List<Integer> owners() {
-      return owners;
-    }
-
-    /** Where it runs on the sheet. */
-    Path path() {
-      return path;
-    }
-  }
+  /**
+   * A stretch of cutting line.
+   *
+   * @param number what tells it from all others on the sheet, counted from 0
+   * @param owners the sizes it belongs to
+   * @param path where it runs on the sheet
+   */
+  record Cutting(int number, List<Integer> owners, Path path) {}
 
   /**
    * A mark that isn't the same in all sizes.
@@ -133,7 +127,7 @@ final class NestNames {
    */
   record Nested(List<PieceArt.Stroke> others, List<Mark> marks, List<Cutting> cutting) {}
 
-  private record Window(Cutting line, int number, Cell cell, double from, double to) {}
+  private record Window(Cutting line, Cell cell, double from, double to) {}
 
   NestNames(
       SheetPlanner planner,
@@ -149,6 +143,7 @@ final class NestNames {
     this.sizes = names.size();
     this.phrase = phrase;
     this.layering = layering;
+    layout.cells().forEach(cell -> rooms.put(cell, room(cell, layout.joins())));
   }
 
   List<SheetSubject.LineName> items() {
@@ -161,7 +156,6 @@ final class NestNames {
   }
 
   void place(List<Nested> pieces) {
-    int number = 0;
     obstacles.add(Path.rectangle(layout.square()), LineObstacles.NOTHING);
     layout.endSquare().ifPresent(box -> obstacles.add(Path.rectangle(box), LineObstacles.NOTHING));
     for (boolean sideways : new boolean[] {true, false}) {
@@ -177,14 +171,13 @@ final class NestNames {
       }
       List<Window> own = new ArrayList<>();
       for (Cutting line : piece.cutting()) {
-        obstacles.add(line.path(), number);
-        flat.put(line, line.path().flattened(0.02));
-        gaps.put(line, new ArrayList<>());
-        corners.put(line, corners(line.path()));
+        obstacles.add(line.path(), line.number());
+        flat.put(line.number(), line.path().flattened(0.02));
+        gaps.put(line.number(), new ArrayList<>());
+        corners.put(line.number(), corners(line.path()));
         if (line.owners().size() < sizes) {
-          own.addAll(windows(line, number));
+          own.addAll(windows(line));
         }
-        number++;
       }
       windows.add(own);
     }
@@ -202,7 +195,7 @@ final class NestNames {
 
   /** A line without its gaps; dashes begin anew at each name. */
   List<Path> parts(Cutting line) {
-    List<double[]> cuts = new ArrayList<>(gaps.get(line));
+    List<double[]> cuts = new ArrayList<>(gaps.get(line.number()));
     if (cuts.isEmpty()) {
       return List.of(line.path());
     }
@@ -229,7 +222,7 @@ final class NestNames {
   }
 
   /** The stretches of a line, each on one tile, that are to have a name each. */
-  private List<Window> windows(Cutting line, int number) {
+  private List<Window> windows(Cutting line) {
     List<Window> windows = new ArrayList<>();
     double length = line.path().length();
     int steps = (int) Math.max(1, Math.ceil(length / STEP));
@@ -244,7 +237,7 @@ final class NestNames {
           int count = (int) Math.max(1, Math.round((to - from) / often));
           for (int k = 0; k < count; k++) {
             double step = (to - from) / count;
-            windows.add(new Window(line, number, cell, from + k * step, from + (k + 1) * step));
+            windows.add(new Window(line, cell, from + k * step, from + (k + 1) * step));
           }
         }
         cell = here;
@@ -256,7 +249,7 @@ final class NestNames {
 
   private Cell cell(Point point) {
     for (Cell cell : layout.cells()) {
-      if (cell.core().expanded(-FROM_JOIN).contains(point)) {
+      if (cell.core().contains(point)) {
         return cell;
       }
     }
@@ -291,7 +284,7 @@ final class NestNames {
         if (score <= bestScore || !amidst(window.line(), at - width / 2, at + width / 2)) {
           continue;
         }
-        LineObstacles.Slot slot = slot(window, at, width, text, style);
+        LineObstacles.Slot slot = slot(window, at, width, text, style, true);
         if (slot == null) {
           continue;
         }
@@ -306,7 +299,7 @@ final class NestNames {
         }
       }
       if (best != null) {
-        gaps.get(window.line()).add(new double[] {bestAt - width / 2, bestAt + width / 2});
+        gaps.get(window.line().number()).add(new double[] {bestAt - width / 2, bestAt + width / 2});
         put(window.cell(), text, best, role, layering.apply(window.line().owners(), ""));
         return true;
       }
@@ -336,18 +329,18 @@ final class NestNames {
   private boolean amidst(Cutting line, double from, double to) {
     return from >= FROM_END
         && to <= line.path().length() - FROM_END
-        && corners.get(line).stream()
+        && corners.get(line.number()).stream()
             .noneMatch(corner -> corner > from - FROM_CORNER && corner < to + FROM_CORNER);
   }
 
   private double clearance(LineObstacles.Slot slot, Window window, double at) {
     Path path = window.line().path();
     return obstacles.clearance(
-        slot, AMPLE, window.number(), at, path.isClosed() ? path.length() : 0);
+        slot, AMPLE, window.line().number(), at, path.isClosed() ? path.length() : 0);
   }
 
-  private static LineObstacles.Slot slot(
-      Window window, double at, double width, String text, Style style) {
+  private LineObstacles.Slot slot(
+      Window window, double at, double width, String text, Style style, boolean whole) {
     Path path = window.line().path();
     Point first = path.atLength(at - width / 2);
     Point last = path.atLength(at + width / 2);
@@ -362,8 +355,7 @@ final class NestNames {
             upright(last.minus(first).unit()),
             width / 2,
             halfHeight(text, style));
-    Box core = window.cell().core().expanded(-FROM_JOIN);
-    return slot.corners().stream().allMatch(core::contains) ? slot : null;
+    return !whole || inside(slot, window.cell()) ? slot : null;
   }
 
   /** The direction, or its opposite, in which words aren't upside down; upwards if steep. */
@@ -386,6 +378,64 @@ final class NestNames {
     obstacles.add(slot);
   }
 
+  /** Writes a name beside a line that runs too close to the paper's edge, on its inside at best. */
+  private boolean writtenBeside(Window window) {
+    String text = phrase.apply(window.line().owners());
+    String role = ROLES.get(1);
+    Style style = style(role);
+    double width = planner.lettering().width(text, style);
+    double middle = (window.from() + window.to()) / 2;
+    double reach = (window.to() - window.from() - width) / 2;
+    for (double away = 0; away <= reach; away += STEP) {
+      for (double at :
+          away == 0 ? new double[] {middle} : new double[] {middle - away, middle + away}) {
+        LineObstacles.Slot on = slot(window, at, width, text, style, false);
+        if (on == null) {
+          continue;
+        }
+        for (int side : new int[] {1, -1}) {
+          // Cutting lines run clockwise, so that their right is the inside.
+          Point inwards = window.line().path().tangentAtLength(at).quarterTurn();
+          LineObstacles.Slot slot =
+              new LineObstacles.Slot(
+                  on.centre().plus(inwards.times(side * (on.halfHeight() + 0.7))),
+                  on.along(),
+                  on.halfLength(),
+                  on.halfHeight());
+          if (inside(slot, window.cell()) && free(slot) >= LEAST) {
+            put(window.cell(), text, slot, role, layering.apply(window.line().owners(), ""));
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Whether words keep from the joins of a tile, and don't stand out of its other sides. */
+  private boolean inside(LineObstacles.Slot slot, Cell cell) {
+    return slot.corners().stream().allMatch(rooms.get(cell)::contains);
+  }
+
+  private static Box room(Cell cell, List<Join> joins) {
+    double left = BEYOND;
+    double top = BEYOND;
+    double right = BEYOND;
+    double bottom = BEYOND;
+    for (Join join : joins) {
+      if (join.first() == cell) {
+        right = join.sideways() ? -FROM_JOIN : right;
+        bottom = join.sideways() ? bottom : -FROM_JOIN;
+      } else if (join.second() == cell) {
+        left = join.sideways() ? -FROM_JOIN : left;
+        top = join.sideways() ? top : -FROM_JOIN;
+      }
+    }
+    Box core = cell.core();
+    return new Box(
+        core.minX() - left, core.minY() - top, core.maxX() + right, core.maxY() + bottom);
+  }
+
   /** A line crossed by a hairline. */
   private record Crossing(double offset, Cutting line) {}
 
@@ -396,7 +446,7 @@ final class NestNames {
     List<Window> longestFirst = new ArrayList<>(left);
     longestFirst.sort(
         Comparator.<Window>comparingDouble(window -> window.from() - window.to())
-            .thenComparingInt(Window::number));
+            .thenComparingInt(window -> window.line().number()));
     for (Window window : longestFirst) {
       double length = window.to() - window.from();
       Point centre = window.line().path().atLength((window.from() + window.to()) / 2);
@@ -422,7 +472,7 @@ final class NestNames {
       }
       if (made != null) {
         told.add(made);
-      } else {
+      } else if (!writtenBeside(window)) {
         nameless++;
       }
     }
@@ -460,10 +510,7 @@ final class NestNames {
             along,
             (HAIR_OUTSIDE - 0.6) / 2,
             0.2);
-    Box core = window.cell().core().expanded(-FROM_JOIN);
-    if (!words.corners().stream().allMatch(core::contains)
-        || free(words) < LEAST
-        || free(hair) < 0.2) {
+    if (!inside(words, window.cell()) || free(words) < LEAST || free(hair) < 0.2) {
       return null;
     }
     Path line =
@@ -507,7 +554,7 @@ final class NestNames {
     List<Crossing> crossings = new ArrayList<>();
     Box near = new Box(point.x(), point.y(), point.x(), point.y()).expanded(REACH);
     for (Cutting line : piece.cutting()) {
-      List<Point> points = flat.get(line);
+      List<Point> points = flat.get(line.number());
       for (int i = 1; i < points.size(); i++) {
         Point a = points.get(i - 1).minus(point);
         Point b = points.get(i).minus(point);
@@ -603,9 +650,7 @@ final class NestNames {
       Cell cell = cell(place);
       LineObstacles.Slot slot =
           new LineObstacles.Slot(place, new Point(1, 0), halfLength, halfHeight);
-      if (cell != null
-          && slot.corners().stream().allMatch(cell.core().expanded(-FROM_JOIN)::contains)
-          && free(slot) >= LEAST) {
+      if (cell != null && inside(slot, cell) && free(slot) >= LEAST) {
         put(cell, text, slot, role, layering.apply(mark.owners(), ""));
         return;
       }

@@ -51,11 +51,10 @@ record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubj
 
   @Override
   public String part(PieceArt art, Cell cell) {
-    boolean whole = cell.shown().contains(art.bounds());
     return planner
         .wording()
         .text(
-            whole ? "tile.alternative.whole" : "tile.alternative.part",
+            "tile.alternative." + PiecePart.of(art, cell).key(),
             Map.of("number", Integer.toString(art.piece().number()), "name", art.piece().name()));
   }
 

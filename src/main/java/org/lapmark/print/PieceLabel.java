@@ -134,6 +134,13 @@ class PieceLabel {
         "piece.title", Map.of("number", Integer.toString(piece.number()), "name", piece.name()));
   }
 
+  /** A line for each cut, then one for the allowances. */
+  List<String> cutsAndAllowance(Piece piece) {
+    List<String> lines = new ArrayList<>(cuts(piece));
+    lines.add(allowance(piece));
+    return lines;
+  }
+
   private List<String> rest(Piece piece) {
     List<String> lines = new ArrayList<>(cuts(piece));
     lines.addAll(paper(piece));

@@ -13,9 +13,11 @@ import org.locationtech.jts.geom.Polygon;
  *     the net window, which is what a page adds to its neighbours, the overlap counted once
  * @param forcedPages the pages that the most demanding single piece needs by its length and width,
  *     in the best of its turns
+ * @param savedPages how many more pages there would be if the rectangles and strips that are ruled
+ *     onto the cloth were on paper too, put where these pages have room or onto further ones
  */
-public record PlanQuality(int pages, int joins, int areaPages, int forcedPages) {
-  static final PlanQuality NOTHING = new PlanQuality(0, 0, 0, 0);
+public record PlanQuality(int pages, int joins, int areaPages, int forcedPages, int savedPages) {
+  static final PlanQuality NOTHING = new PlanQuality(0, 0, 0, 0, 0);
 
   /**
    * The number of pages that the plan is held to.
@@ -38,6 +40,10 @@ public record PlanQuality(int pages, int joins, int areaPages, int forcedPages) 
       forced = Math.max(forced, least);
     }
     int filled = (int) Math.ceil(area / (grid.stepX() * grid.stepY()) - 1e-9);
-    return new PlanQuality(pages, joins, filled, forced);
+    return new PlanQuality(pages, joins, filled, forced, 0);
+  }
+
+  PlanQuality saving(int more) {
+    return new PlanQuality(pages, joins, areaPages, forcedPages, more);
   }
 }

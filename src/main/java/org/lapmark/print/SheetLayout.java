@@ -34,7 +34,8 @@ import org.locationtech.jts.geom.Polygon;
  * @param art what is drawn of each, in the same order
  * @param square the test square
  * @param endSquare a second one at the other end of a large sheet
- * @param cells the tiles that carry something, in reading order
+ * @param cells the tiles that carry something, the one with the test square first, then in reading
+ *     order
  * @param joins where tiles are joined, in reading order of the first tile
  * @param columns how many columns the codes count
  * @param rows how many rows they count
@@ -79,7 +80,7 @@ record SheetLayout(
     TileGrid grid = tiling.grid(paper);
     List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
     List<Shape> shapes = new ArrayList<>();
-    shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), true));
+    shapes.add(new Shape(squareShape(), List.of(0.0), true));
     for (Piece piece : sorted) {
       Polygon shape = PieceArt.shape(piece);
       shapes.add(new Shape(shape, Turns.of(shape, grid), false));
@@ -90,16 +91,24 @@ record SheetLayout(
                 ? Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap())
                 : Collections.nCopies(shapes.size(), Optional.empty()));
     List<Island> islands = earlier.map(Arranged::islands).orElse(List.of());
+    boolean large = paper.kind() != Paper.Kind.PAGE;
+    if (large && islands.isEmpty()) {
+      // The squares of a large sheet stand at its ends.
+      islands = List.of(new Island(1, 1));
+      pins.set(0, Optional.of(new Placement(0, Affine.translation(grid.edge(), grid.edge()))));
+    }
     if (squareAtEnd) {
-      shapes.add(new Shape(box(new Box(0, 0, SQUARE, SQUARE)), List.of(0.0), false));
+      shapes.add(new Shape(squareShape(), List.of(0.0), false));
       double x = grid.width() - grid.edge() - SQUARE;
       double y = grid.height() - grid.edge() - SQUARE;
       pins.add(Optional.of(new Placement(0, Affine.translation(x, y))));
-      islands = islands.isEmpty() ? List.of(new Island(1, 1)) : islands;
     }
     Arrangement arrangement = Packer.pack(shapes, grid, search, pins, islands);
     if (earlier.isEmpty()) {
       arrangement = inOrder(arrangement, sorted);
+      if (!large) {
+        arrangement = squareFirst(arrangement, grid);
+      }
     }
     return new Laying(grid, tiling, paper, sorted, arrangement).lay();
   }
@@ -119,6 +128,11 @@ record SheetLayout(
         joins.size(),
         pieces.stream().map(placed -> PieceArt.shape(placed.piece())).toList(),
         tiling.grid(paper));
+  }
+
+  /** The test square as a shape, its corner at the origin. */
+  static Polygon squareShape() {
+    return box(new Box(0, 0, SQUARE, SQUARE));
   }
 
   private static Polygon box(Box box) {
@@ -150,6 +164,35 @@ record SheetLayout(
         order.stream().map(arrangement.islands()::get).toList(),
         arrangement.tiles(),
         arrangement.joins());
+  }
+
+  /**
+   * Turns the first island by 180 degrees when that brings the test square nearer its first tile.
+   */
+  private static Arrangement squareFirst(Arrangement arrangement, TileGrid grid) {
+    Island island = arrangement.islands().get(0);
+    Point square = arrangement.placements().get(0).map().apply(new Point(0, 0));
+    int column = grid.column(square.x() + SQUARE / 2, island.columns());
+    int row = grid.row(square.y() + SQUARE / 2, island.rows());
+    int before = row * island.columns() + column;
+    if (2 * before < island.columns() * island.rows()) {
+      return arrangement;
+    }
+    double width = (island.columns() - 1) * grid.stepX() + grid.width();
+    double height = (island.rows() - 1) * grid.stepY() + grid.height();
+    Affine turn = Affine.translation(width, height).after(Affine.scaling(-1, -1));
+    List<Placement> placements = new ArrayList<>();
+    for (Placement placement : arrangement.placements()) {
+      boolean first = placements.isEmpty();
+      // The square itself stays upright.
+      Affine map =
+          first
+              ? Affine.translation(width - square.x() - SQUARE, height - square.y() - SQUARE)
+              : turn.after(placement.map());
+      placements.add(placement.island() == 0 ? new Placement(0, map) : placement);
+    }
+    return new Arrangement(
+        placements, arrangement.islands(), arrangement.tiles(), arrangement.joins());
   }
 
   /** An island with its place on the sheet. */
@@ -196,6 +239,8 @@ record SheetLayout(
           rows = Math.max(rows, cell.row() + 1);
         }
       }
+      // The page with the test square is the first one to print.
+      ordered.sort(Comparator.comparing(cell -> !cell.core().contains(square.centre())));
       return new SheetLayout(
           placed, art, square, endSquare, ordered, numbered(joins), columns, rows, arranged());
     }

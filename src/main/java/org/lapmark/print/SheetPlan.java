@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param columns how many tiles lie side by side
  * @param rows how many lie below each other
  * @param pieces the pieces at their places, by number
- * @param tiles in reading order; empty ones left out
+ * @param tiles the one with the test square first, then in reading order; empty ones left out
  * @param quality how many pages and joins there are, and the bound they were held to
  * @param arranged where everything lies, to be kept by later editions; empty without tiles
  */
@@ -35,7 +35,7 @@ public record SheetPlan(
    * @param columns how many tiles lie side by side
    * @param rows how many lie below each other
    * @param pieces the pieces at their places, by number
-   * @param tiles in reading order; empty ones left out
+   * @param tiles the one with the test square first, then in reading order; empty ones left out
    */
   public SheetPlan(Paper paper, int columns, int rows, List<PlacedPiece> pieces, List<Tile> tiles) {
     this(paper, columns, rows, pieces, tiles, PlanQuality.NOTHING, Optional.empty());

@@ -11,6 +11,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.wording.Wording;
 
@@ -70,8 +71,9 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
    */
   public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
     NestArtist artist = new NestArtist(this, Nest.of(patterns));
+    SheetPlan sheet = plan(artist, paper, Optional.empty());
     return new NestedPlan(
-        plan(artist, paper, Optional.empty()), artist.size(), artist.layers(), artist.hidden());
+        sheet, artist.size(), artist.layers(), artist.hidden(), artist.placed(sheet));
   }
 
   private SheetPlan plan(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
@@ -143,8 +145,19 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         layout.rows(),
         layout.pieces(),
         tiles,
-        layout.quality(paper, tiling),
+        layout.quality(paper, tiling).saving(saved(subject, paper, tiling, layout)),
         Optional.of(layout.arranged()));
+  }
+
+  /** What leaving rectangles off the pages saves. */
+  private static int saved(SheetSubject subject, Paper paper, Tiling tiling, SheetLayout layout) {
+    List<Piece> left =
+        subject.pattern().pieces().stream()
+            .filter(piece -> piece.statedSize().isPresent())
+            .toList();
+    return left.isEmpty() || paper.kind() != Paper.Kind.PAGE
+        ? 0
+        : Savings.pages(left, subject.pieces(), layout.arranged(), tiling.grid(paper));
   }
 
   /** A roll is cut off below what lies on it, and a second test square. */
@@ -208,6 +221,30 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
       }
     }
     return new Drawing(all.width(), all.height(), items);
+  }
+
+  /**
+   * One piece at full size for a machine that cuts or plots it, in the panel's own direction, whole
+   * also where paper shows a half: a group for each kind of line, named as {@link CutGroup} says,
+   * with 5 mm around.
+   *
+   * @param pattern the pattern in one variant
+   * @param piece one of its pieces
+   * @return the drawing
+   */
+  public Drawing cutSheet(GradedPattern pattern, Piece piece) {
+    return new CutSheet(this, pattern, piece).draw();
+  }
+
+  /**
+   * What a piece's lettering says of its cuts and of its allowances.
+   *
+   * @param pattern the pattern in one variant
+   * @param piece one of its pieces
+   * @return a line for each cut, then one for the allowances
+   */
+  public List<String> cutsAndAllowance(GradedPattern pattern, Piece piece) {
+    return new PieceLabel(wording, styles, lettering, pattern).cutsAndAllowance(piece);
   }
 
   /**

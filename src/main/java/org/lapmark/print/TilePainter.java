@@ -15,14 +15,11 @@ import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Box;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.source.JoinStyle;
 import org.lapmark.wording.Wording;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -32,22 +29,10 @@ import org.locationtech.jts.geom.GeometryFactory;
 /** Draws the tiles of one sheet. Used once. */
 final class TilePainter {
   /** The paper kept free around lines and lettering, in millimetres. */
-  private static final double CLEAR = 1.2;
+  static final double CLEAR = 1.2;
 
   /** How far lettering keeps from the lines on which tiles meet, in millimetres. */
   private static final double FROM_EDGE = 1.5;
-
-  /** A join this long, in millimetres, has two marks instead of one. */
-  private static final double LONG_JOIN = 110;
-
-  /** The radius of the half discs across a join, in millimetres. */
-  private static final double MARK = 6;
-
-  /** The radius of the circle where four tiles meet, in millimetres. */
-  private static final double CORNER = 4;
-
-  /** Half the length of the stroke at either end of a check line, in millimetres. */
-  private static final double CHECK_END = 3;
 
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
@@ -60,6 +45,7 @@ final class TilePainter {
   /** How far a leader reaches into a piece, in millimetres. */
   private static final double LEADER_REACH = 2;
 
+  private final SheetPlanner planner;
   private final Wording wording;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
@@ -80,6 +66,7 @@ final class TilePainter {
       Paper paper,
       Tiling tiling,
       SheetSubject.Drawn drawn) {
+    this.planner = planner;
     this.wording = planner.wording();
     this.styles = planner.styles();
     this.lettering = planner.lettering();
@@ -101,12 +88,11 @@ final class TilePainter {
     }
     square(layout.cells().get(0), layout.square());
     layout.endSquare().ifPresent(this::endSquare);
-    layout.joins().forEach(this::join);
-    corners();
-    checkLines();
+    JoinPainter joins = new JoinPainter(planner, tiling, layout, items, spaces);
+    joins.paint();
     labels();
     markLabels();
-    layout.joins().forEach(this::notes);
+    joins.notes();
     List<Tile> tiles = new ArrayList<>();
     for (Cell cell : layout.cells()) {
       code(cell);
@@ -169,7 +155,9 @@ final class TilePainter {
     texts.add(
         new TextBlock.Text(
             wording.text(
-                layout.joins().isEmpty() ? "tile.square.apart" : "tile.square.join." + way()),
+                layout.joins().isEmpty()
+                    ? "tile.square.apart"
+                    : "tile.square.join." + JoinPainter.way(tiling.joins())),
             "test-square-text"));
     double y = box.minY() + SQUARE_MARGIN;
     for (TextBlock.Text text : texts) {
@@ -184,253 +172,6 @@ final class TilePainter {
           subject.legend(
               new Box(box.minX() + SQUARE_MARGIN, y, box.maxX() - SQUARE_MARGIN, box.maxY() - 4)));
     }
-  }
-
-  /** The way of joining, as the words' keys have it. */
-  private String way() {
-    return switch (tiling.joins()) {
-      case OVERLAP -> "overlap";
-      case BUTT -> "butt";
-      case NO_TRIM -> "fold";
-    };
-  }
-
-  /**
-   * The line on which two tiles meet, and the half discs across it. They stand off the middle, so
-   * that they don't meet when one tile is turned over or end for end.
-   */
-  private void join(Join join) {
-    boolean butt = tiling.joins() == JoinStyle.BUTT;
-    boolean folded = tiling.joins() == JoinStyle.NO_TRIM;
-    items.get(join.first()).add(across(join, join.first(), folded ? "fold-back" : "trim-line"));
-    items.get(join.second()).add(across(join, join.second(), butt ? "trim-line" : "meet-line"));
-    double[] places = join.length() > LONG_JOIN ? new double[] {0.22, 0.72} : new double[] {0.38};
-    for (double place : places) {
-      Point centre = clearPlace(join, place, MARK);
-      half(join, centre, MARK, true);
-      half(join, centre, MARK, false);
-      Box box = new Box(centre.x(), centre.y(), centre.x(), centre.y()).expanded(MARK + CLEAR);
-      spaces.get(join.first()).takeBox(box);
-      spaces.get(join.second()).takeBox(box);
-    }
-  }
-
-  /** Quarter circles where four tiles meet: joined well, they make a whole circle. */
-  private void corners() {
-    for (Join upper : layout.joins()) {
-      if (!upper.sideways()) {
-        continue;
-      }
-      Optional<Cell> lowerLeft = below(upper.first());
-      Optional<Cell> lowerRight = below(upper.second());
-      boolean closed =
-          lowerLeft.isPresent()
-              && lowerRight.isPresent()
-              && layout.joins().stream()
-                  .anyMatch(
-                      join -> join.first() == lowerLeft.get() && join.second() == lowerRight.get());
-      if (closed) {
-        Point corner = new Point(upper.to().x(), lowerLeft.get().core().minY());
-        List<Cell> around =
-            List.of(lowerRight.get(), lowerLeft.get(), upper.first(), upper.second());
-        for (int i = 0; i < around.size(); i++) {
-          Arc arc = Arc.ofCircle(corner, CORNER, i * Math.PI / 2, Math.PI / 2);
-          items
-              .get(around.get(i))
-              .add(new Item.Shape(List.of(new Path(List.of(arc))), "corner-mark"));
-          spaces
-              .get(around.get(i))
-              .takeBox(
-                  new Box(corner.x(), corner.y(), corner.x(), corner.y()).expanded(CORNER + CLEAR));
-        }
-      }
-    }
-  }
-
-  private Optional<Cell> below(Cell cell) {
-    return layout.joins().stream()
-        .filter(join -> !join.sideways() && join.first() == cell)
-        .map(Join::second)
-        .findFirst();
-  }
-
-  /** A line across and a line down through each island of joined tiles, with their lengths. */
-  private void checkLines() {
-    for (boolean sideways : new boolean[] {true, false}) {
-      for (CheckLine check : CheckLine.of(layout, sideways)) {
-        for (Cell cell : check.cells()) {
-          items
-              .get(cell)
-              .add(
-                  new Item.Shape(
-                      Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
-                      "check-line"));
-          CurveClip.inside(check.line(), cell.shown())
-              .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), CLEAR));
-        }
-        boolean said = false;
-        for (boolean last : new boolean[] {false, true}) {
-          Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
-          Point end = last ? check.to() : check.from();
-          Point arm = sideways ? new Point(0, CHECK_END) : new Point(CHECK_END, 0);
-          Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
-          items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
-          spaces.get(cell).takeLine(tick.flattened(1), CLEAR);
-          said |= checkText(check, cell, end);
-        }
-        for (int i = 0; i < check.cells().size() && !said; i++) {
-          Cell cell = check.cells().get(i);
-          Point middle = cell.core().centre();
-          said =
-              checkText(
-                  check,
-                  cell,
-                  sideways
-                      ? new Point(middle.x(), check.from().y())
-                      : new Point(check.from().x(), middle.y()));
-        }
-      }
-    }
-  }
-
-  /** Puts the length beside the line near one of its points; false when there is no room. */
-  private boolean checkText(CheckLine check, Cell cell, Point end) {
-    String text =
-        wording.text("tile.check", Map.of("length", Long.toString(Math.round(check.length()))));
-    TextBlock block =
-        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
-    boolean turned = !check.sideways();
-    double reach = 9;
-    Box near =
-        turned
-            ? new Box(end.x() - reach, room(cell).minY(), end.x() + reach, room(cell).maxY())
-            : new Box(room(cell).minX(), end.y() - reach, room(cell).maxX(), end.y() + reach);
-    Optional<Box> found =
-        spaces
-            .get(cell)
-            .finder(null, true)
-            .find(
-                turned ? block.height() : block.width(),
-                turned ? block.width() : block.height(),
-                end,
-                shared(near, room(cell)));
-    found.ifPresent(
-        box -> {
-          items.get(cell).addAll(block.in(box, turned));
-          spaces.get(cell).takeBox(box.expanded(CLEAR));
-        });
-    return found.isPresent();
-  }
-
-  /** The line of a join through all that a tile shows. */
-  private static Item across(Join join, Cell cell, String role) {
-    Box box = cell.shown();
-    Point from = join.from();
-    Line line =
-        join.sideways()
-            ? new Line(new Point(from.x(), box.minY()), new Point(from.x(), box.maxY()))
-            : new Line(new Point(box.minX(), from.y()), new Point(box.maxX(), from.y()));
-    return new Item.Shape(List.of(new Path(List.of(line))), role);
-  }
-
-  /** The place near a stated one at which the mark's disc meets the fewest lines. */
-  private Point clearPlace(Join join, double place, double radius) {
-    Point best = join.from().towards(join.to(), place);
-    double bestClear = clearance(best, radius);
-    double reach = join.length() * 0.2;
-    for (double shift = 2; shift <= reach && bestClear < radius + CLEAR; shift += 2) {
-      for (double sign : new double[] {1, -1}) {
-        // Marks of two lines that meet in a corner must not run into each other.
-        double along = Math.max(2 * radius + 3, join.length() * place + sign * shift);
-        along = Math.min(join.length() - 2 * radius - 3, along);
-        Point point = join.from().towards(join.to(), along / join.length());
-        double clear = clearance(point, radius);
-        if (clear > bestClear + 1e-9) {
-          best = point;
-          bestClear = clear;
-        }
-      }
-    }
-    return best;
-  }
-
-  private double clearance(Point point, double radius) {
-    double least = radius + CLEAR;
-    for (PieceArt art : layout.art()) {
-      if (!art.bounds().expanded(2 * radius).contains(point)) {
-        continue;
-      }
-      for (PieceArt.Stroke stroke : art.strokes()) {
-        if (stroke.path().bounds().expanded(2 * radius).contains(point)) {
-          least = Math.min(least, stroke.path().distance(point));
-        }
-      }
-    }
-    return least;
-  }
-
-  private void half(Join join, Point centre, double radius, boolean first) {
-    // The first tile's half bulges left or up, the second's right or down.
-    double start = join.sideways() ? Math.PI / 2 : Math.PI;
-    Arc arc = Arc.ofCircle(centre, radius, first ? start : start + Math.PI, Math.PI);
-    Cell cell = first ? join.first() : join.second();
-    items.get(cell).add(new Item.Shape(List.of(new Path(List.of(arc))), "join-mark"));
-    Style style = styles.style("join-number");
-    double side = first ? -1 : 1;
-    double away = 0.45 * radius;
-    double x = centre.x() + (join.sideways() ? side * away : 0);
-    double y = centre.y() + (join.sideways() ? 0 : side * away);
-    items
-        .get(cell)
-        .add(
-            new Item.Lettering(
-                Integer.toString(join.number()),
-                new Point(x, y + (lettering.ascent(style) - lettering.descent(style)) / 2),
-                Alignment.MIDDLE,
-                0,
-                "join-number"));
-  }
-
-  private void notes(Join join) {
-    String first = wording.text("tile.join.first." + way(), Map.of("code", join.second().code()));
-    String second = wording.text("tile.join.second." + way(), Map.of("code", join.first().code()));
-    // Edge to edge, nothing lies beyond the line: the words stand before it.
-    boolean beyond = tiling.joins() != JoinStyle.BUTT;
-    note(join, join.first(), first, beyond ? 1 : -1);
-    note(join, join.second(), second, beyond ? -1 : 1);
-  }
-
-  /** A word beside the line: as far as there is a strip that joining hides, on that. */
-  private void note(Join join, Cell cell, String text, int side) {
-    TextBlock block =
-        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
-    double near = 0.8;
-    double far = MARK;
-    double low = Math.min(side * near, side * far);
-    double high = Math.max(side * near, side * far);
-    Box strip =
-        join.sideways()
-            ? new Box(join.from().x() + low, join.from().y(), join.from().x() + high, join.to().y())
-            : new Box(
-                join.from().x(), join.from().y() + low, join.to().x(), join.from().y() + high);
-    boolean turned = join.sideways();
-    Point middle =
-        join.from()
-            .towards(join.to(), 0.47)
-            .plus(turned ? new Point(side * 2.4, 0) : new Point(0, side * 2.4));
-    spaces
-        .get(cell)
-        .finder(null, true)
-        .find(
-            turned ? block.height() : block.width(),
-            turned ? block.width() : block.height(),
-            middle,
-            strip)
-        .ifPresent(
-            box -> {
-              items.get(cell).addAll(block.in(box, turned));
-              spaces.get(cell).takeBox(box.expanded(CLEAR));
-            });
   }
 
   private void labels() {
@@ -459,6 +200,9 @@ final class TilePainter {
 
   /** Words beside darts, pleats and the like, once on every tile that shows where they stand. */
   private void markLabels() {
+    if (!isOneSize()) {
+      return;
+    }
     MarkLabels labels =
         new MarkLabels(wording, styles, lettering, pattern.source().masthead().form());
     for (int i = 0; i < layout.art().size(); i++) {
@@ -472,12 +216,17 @@ final class TilePainter {
     }
   }
 
+  /** Marks of several sizes stand beside each other; words between them would be in the way. */
+  private boolean isOneSize() {
+    return subject instanceof OneSize;
+  }
+
   private static Point middle(PieceArt art) {
     Coordinate centre = art.polygon().getCentroid().getCoordinate();
     return new Point(centre.x, centre.y);
   }
 
-  private static Box shared(Box a, Box b) {
+  static Box shared(Box a, Box b) {
     return new Box(
         Math.max(a.minX(), b.minX()),
         Math.max(a.minY(), b.minY()),
@@ -485,7 +234,7 @@ final class TilePainter {
         Math.min(a.maxY(), b.maxY()));
   }
 
-  private static Box room(Cell cell) {
+  static Box room(Cell cell) {
     return cell.core().expanded(-FROM_EDGE);
   }
 
@@ -805,7 +554,7 @@ final class TilePainter {
     for (int i : pieceIndexes.get(cell)) {
       PieceArt art = layout.art().get(i);
       String named = subject.part(art, cell);
-      List<String> marks = labels.words(art.piece());
+      List<String> marks = isOneSize() ? labels.words(art.piece()) : List.of();
       content.add(
           marks.isEmpty()
               ? named

@@ -27,6 +27,9 @@ final class FileNames {
   private static final int MOST_BYTES_OF_PART = 40;
   private static final int MOST_BYTES_OF_CHOICES = 60;
 
+  /** Ends the name of a folder of cut files. */
+  static final String CUT_FOLDER = "-cut";
+
   /** Stands in the place of a size; no size is called so. */
   private static final String ALL_SIZES = "all-sizes";
 
@@ -158,6 +161,23 @@ final class FileNames {
     return some.isEmpty()
         ? ALL_SIZES
         : SIZES + chosen(some.stream().map(sizes::get).collect(Collectors.joining("-")));
+  }
+
+  /**
+   * The cut file of a piece, in the folder of its size. The name says the size again: machines show
+   * files without their folders.
+   */
+  String cutFile(String size, String choices, int number, String piece) {
+    return String.format(
+        Locale.ROOT,
+        "%s-%s%s%s/%02d-%s-%s.svg",
+        stem,
+        sizes.get(size),
+        chosen(choices),
+        CUT_FOLDER,
+        number,
+        part(piece, MOST_BYTES_OF_PART),
+        sizes.get(size));
   }
 
   private static String folded(String name) {

@@ -49,13 +49,16 @@ final class Manifest {
   /** The kind of a companion, which is for every size and no paper. */
   static final String COMPANION = "companion";
 
+  /** The kind of a cut file, which is for no paper. */
+  static final String CUT_FILE = "cut-file";
+
   private static final String HEAD = "lapmark-files 1";
   private static final long MOST_BYTES = 1 << 20;
 
   /**
    * A file written.
    *
-   * @param name its name in the folder
+   * @param name its name in the folder; that of a file in a folder inside has a slash
    * @param hash the SHA-256 of its content, in hexadecimal
    * @param size the size it is for; empty for all
    * @param paper the id of the paper it is for; empty for none
@@ -101,7 +104,7 @@ final class Manifest {
     for (int i = 1; i < lines.length - 1; i++) {
       String[] fields = lines[i].split("\t", -1);
       int last = fields.length - 1;
-      if (last != 4 && last != 5 || !isName(fields[last])) {
+      if (last != 4 && last != 5 || !isPlace(fields[last])) {
         return new Manifest(List.of());
       }
       entries.add(
@@ -116,6 +119,12 @@ final class Manifest {
     return new Manifest(entries);
   }
 
+  /** Whether it names a file in the folder, or one in a folder inside. */
+  private static boolean isPlace(String name) {
+    int slash = name.indexOf('/');
+    return isName(name.substring(slash + 1)) && (slash < 0 || isName(name.substring(0, slash)));
+  }
+
   private static boolean isName(String name) {
     return !name.isEmpty()
         && !name.startsWith(".")
@@ -126,10 +135,22 @@ final class Manifest {
     return List.copyOf(entries.values());
   }
 
-  /** Whether a file in that folder is as the program wrote it. */
-  boolean owns(Path file) throws IOException {
-    Entry entry = entries.get(file.getFileName().toString());
+  /** Whether files are in a folder of that name inside. */
+  boolean hasFolder(String name) {
+    return entries.keySet().stream().anyMatch(each -> each.startsWith(name + "/"));
+  }
+
+  /**
+   * Whether a file is as the program wrote it.
+   *
+   * @param folder the pattern's output folder
+   * @param name the file's name in it
+   */
+  boolean owns(Path folder, String name) throws IOException {
+    Entry entry = entries.get(name);
+    Path file = folder.resolve(name);
     return entry != null
+        && Files.isDirectory(file.getParent(), LinkOption.NOFOLLOW_LINKS)
         && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
         && entry.hash().equals(hash(file));
   }

@@ -81,6 +81,7 @@ final class OutputFolder {
         String name, String size, String paper, String kind, String choices, byte[] content)
         throws IOException {
       checkpoint.before("write " + name);
+      Files.createDirectories(fresh.resolve(name).getParent());
       Files.write(fresh.resolve(name), content, StandardOpenOption.CREATE_NEW);
       return new Manifest.Entry(name, Manifest.hash(content), size, paper, kind, choices);
     }
@@ -101,7 +102,9 @@ final class OutputFolder {
         refuseForeign(names, before);
         for (Manifest.Entry entry : before.entries()) {
           Path file = target.resolve(entry.name());
-          if (!names.contains(entry.name()) && !replaced.test(entry) && before.owns(file)) {
+          if (!names.contains(entry.name())
+              && !replaced.test(entry)
+              && before.owns(target, entry.name())) {
             checkpoint.before("carry " + entry.name());
             carry(file, fresh.resolve(entry.name()));
             all.add(entry);
@@ -128,9 +131,11 @@ final class OutputFolder {
   private void refuseForeign(Set<String> names, Manifest before) throws IOException {
     for (String name : names) {
       Path file = target.resolve(name);
-      if (exists(file) && !before.owns(file)) {
+      Path folder = file.getParent();
+      boolean blocked = exists(folder) && !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS);
+      if (blocked || exists(file) && !before.owns(target, name)) {
         throw new FileSystemException(
-            file.toString(),
+            (blocked ? folder : file).toString(),
             null,
             "it was changed or put there by somebody else; move it away and publish again");
       }
@@ -138,6 +143,7 @@ final class OutputFolder {
   }
 
   private static void carry(Path from, Path to) throws IOException {
+    Files.createDirectories(to.getParent());
     try {
       Files.createLink(to, from);
     } catch (UnsupportedOperationException | FileSystemException e) {
@@ -175,20 +181,25 @@ final class OutputFolder {
   /** Moves what isn't ours from the old folder to the new one, then deletes the old one. */
   private void clear() throws IOException {
     Manifest before = Manifest.of(old);
-    for (Path file : children(old)) {
-      String name = file.getFileName().toString();
+    for (Path child : children(old)) {
+      String name = child.getFileName().toString();
       if (name.equals(Manifest.NAME)) {
         continue;
       }
-      checkpoint.before("clear " + name);
-      if (before.owns(file)) {
-        Files.delete(file);
-      } else if (exists(target.resolve(name))) {
-        throw new FileSystemException(
-            file.toString(), null, "it isn't Lapmark's; move it away and publish again");
-      } else {
-        Files.move(file, target.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+      // Folders are ours as far as their files are; a foreign one moves as a whole.
+      boolean shared =
+          Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)
+              && (before.hasFolder(name)
+                  || Files.isDirectory(target.resolve(name), LinkOption.NOFOLLOW_LINKS));
+      if (!shared) {
+        clear(name, before);
+        continue;
       }
+      for (Path file : children(child)) {
+        clear(name + "/" + file.getFileName(), before);
+      }
+      checkpoint.before("clear folder " + name);
+      Files.delete(child);
     }
     checkpoint.before("clear list");
     Files.deleteIfExists(old.resolve(Manifest.NAME));
@@ -196,14 +207,42 @@ final class OutputFolder {
     Files.delete(old);
   }
 
+  private void clear(String name, Manifest before) throws IOException {
+    checkpoint.before("clear " + name);
+    Path file = old.resolve(name);
+    if (before.owns(old, name)) {
+      Files.delete(file);
+    } else if (exists(target.resolve(name))) {
+      throw new FileSystemException(
+          file.toString(), null, "it isn't Lapmark's; move it away and publish again");
+    } else {
+      Files.createDirectories(target.resolve(name).getParent());
+      Files.move(file, target.resolve(name), StandardCopyOption.ATOMIC_MOVE);
+    }
+  }
+
   /** Deletes a draft: a folder that has its mark, or its list, or nothing in it. */
   private void discard() throws IOException {
-    List<Path> files = children(fresh);
+    List<Path> files = new ArrayList<>();
+    List<Path> folders = new ArrayList<>();
+    for (Path child : children(fresh)) {
+      String name = child.getFileName().toString();
+      if (name.endsWith(FileNames.CUT_FOLDER)
+          && Files.isDirectory(child, LinkOption.NOFOLLOW_LINKS)) {
+        folders.add(child);
+        files.addAll(children(child));
+      } else {
+        files.add(child);
+      }
+    }
     boolean ours =
         files.isEmpty() || exists(fresh.resolve(MARK)) || exists(fresh.resolve(Manifest.NAME));
     for (Path file : files) {
       String name = file.getFileName().toString();
-      boolean draft = isDocument(name) || name.equals(Manifest.NAME) || name.equals(MARK);
+      boolean draft =
+          isDocument(name)
+              || file.getParent().equals(fresh)
+                  && (name.equals(Manifest.NAME) || name.equals(MARK));
       if (!ours || !draft || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
         throw new FileSystemException(
             file.toString(), null, "it isn't Lapmark's; move it away and publish again");
@@ -215,13 +254,16 @@ final class OutputFolder {
         Files.delete(file);
       }
     }
+    for (Path folder : folders) {
+      Files.delete(folder);
+    }
     Files.deleteIfExists(fresh.resolve(Manifest.NAME));
     Files.deleteIfExists(fresh.resolve(MARK));
     Files.delete(fresh);
   }
 
   private static boolean isDocument(String name) {
-    return name.endsWith(".pdf") || name.endsWith(".html");
+    return name.endsWith(".pdf") || name.endsWith(".html") || name.endsWith(".svg");
   }
 
   private static List<Path> children(Path folder) throws IOException {

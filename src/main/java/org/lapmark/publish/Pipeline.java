@@ -17,6 +17,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -29,9 +30,11 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -78,7 +81,7 @@ final class Pipeline {
                 () -> {
                   List<Variant> variants = variants(one, request);
                   listener.begun(one.folder, variants.size(), papers.size());
-                  return write(one, variants, papers, request, pool, lock);
+                  return write(one, variants, papers, request, pool, lock, listener);
                 }));
       }
     } finally {
@@ -229,7 +232,8 @@ final class Pipeline {
       List<Paper> papers,
       Request request,
       ExecutorService pool,
-      OutputLock lock)
+      OutputLock lock,
+      Listener listener)
       throws IOException {
     ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
@@ -252,10 +256,14 @@ final class Pipeline {
     if (one.findings.hasErrors()) {
       return List.of();
     }
+    if (request.extras().contains(Extra.WALK)) {
+      manuals = manuals.stream().map(Manuals::walked).toList();
+    }
     FileNames names = FileNames.of(pattern, one.source);
     Variants known = new Variants(one.source, one.findings);
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
+    Map<String, PlanQuality> qualities = new ConcurrentHashMap<>();
     try (OutputFolder.Draft draft = output.draft()) {
       List<DeskWork> beside = new ArrayList<>();
       if (request.extras().contains(Extra.NESTED)) {
@@ -263,6 +271,11 @@ final class Pipeline {
       }
       if (pieces.isEverything()) {
         beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
+        // Machines that cut need no paper: a run for some papers leaves their files as they are.
+        if (request.papers().isEmpty()) {
+          graded.forEach(
+              each -> beside.add(cutFiles(each, names, chosen.get(each.variant()), draft)));
+        }
       } else {
         beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
       }
@@ -273,8 +286,16 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft),
+              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft, qualities),
               beside);
+      for (GradedPattern each : graded) {
+        for (Paper paper : papers) {
+          PlanQuality quality = qualities.get(key(each.variant(), paper));
+          if (quality != null) {
+            listener.arranged(one.folder, each.variant().size(), paper.id(), quality);
+          }
+        }
+      }
       if (one.findings.hasErrors()) {
         return List.of();
       }
@@ -365,13 +386,18 @@ final class Pipeline {
     return works;
   }
 
+  private static String key(Variant variant, Paper paper) {
+    return paper.id() + ' ' + variant;
+  }
+
   private static List<Manifest.Entry> documents(
       Stages.Desk desk,
       Manuals made,
       Paper paper,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft)
+      OutputFolder.Draft draft,
+      Map<String, PlanQuality> qualities)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
     String size = pattern.variant().size();
@@ -379,6 +405,7 @@ final class Pipeline {
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
     if (paper.kind() == Paper.Kind.PAGE) {
+      qualities.put(key(pattern.variant(), paper), plan.quality());
       texts(desk, made, plan, names, choices, draft, files);
     }
     if (!plan.tiles().isEmpty()) {
@@ -392,6 +419,27 @@ final class Pipeline {
               desk.tiles(pattern, plan)));
     }
     return files;
+  }
+
+  private static DeskWork cutFiles(
+      GradedPattern pattern, FileNames names, String choices, OutputFolder.Draft draft) {
+    String size = pattern.variant().size();
+    return (desk, findings) -> {
+      List<Manifest.Entry> files = new ArrayList<>();
+      for (Piece piece : pattern.pieces()) {
+        if (!piece.cuts().isEmpty()) {
+          files.add(
+              draft.write(
+                  names.cutFile(size, choices, piece.number(), piece.name()),
+                  size,
+                  "",
+                  Manifest.CUT_FILE,
+                  choices,
+                  desk.cutFile(pattern, piece)));
+        }
+      }
+      return files;
+    };
   }
 
   /** What is read, on pages that can be read. */
@@ -441,7 +489,12 @@ final class Pipeline {
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */
-  private record Manuals(Manual standard, Optional<Manual> large) {}
+  private record Manuals(Manual standard, Optional<Manual> large) {
+    /** With the walk of seams, whose tables are too wide for large print. */
+    Manuals walked() {
+      return new Manuals(standard.withWalk(), large);
+    }
+  }
 
   private List<Manuals> manuals(
       Opened one,

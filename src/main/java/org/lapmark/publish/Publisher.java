@@ -14,6 +14,7 @@ import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
+import org.lapmark.print.PlanQuality;
 
 /**
  * Publishes pattern folders.
@@ -176,6 +177,16 @@ public record Publisher(Templates templates) {
      * @param papers on how many papers
      */
     default void begun(Path folder, int sizes, int papers) {}
+
+    /**
+     * The pieces of one size have been arranged on pages; told in the order of sizes and papers.
+     *
+     * @param folder the pattern folder, absolute
+     * @param size the size
+     * @param paper the paper's name in commands
+     * @param quality pages, joins and what they are held to
+     */
+    default void arranged(Path folder, String size, String paper, PlanQuality quality) {}
 
     /**
      * Work on a folder has ended.

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.document.CompanionWriter;
+import org.lapmark.document.CutFileWriter;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Look;
 import org.lapmark.document.Manual;
@@ -15,6 +16,7 @@ import org.lapmark.document.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
@@ -37,7 +39,7 @@ final class RealStages implements Stages {
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
-      PatternChecks.run(source, findings);
+      PatternChecks.run(source, words::lackingWords, findings);
     }
     return source;
   }
@@ -115,6 +117,11 @@ final class RealStages implements Stages {
     @Override
     public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
       return writer.tiles(pattern, plan, planner);
+    }
+
+    @Override
+    public byte[] cutFile(GradedPattern pattern, Piece piece) {
+      return new CutFileWriter(planner).write(pattern, piece);
     }
 
     @Override

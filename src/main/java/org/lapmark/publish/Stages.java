@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -55,6 +56,9 @@ interface Stages {
 
     /** The tiles alone. */
     byte[] tiles(GradedPattern pattern, SheetPlan plan);
+
+    /** The cut file of one piece. */
+    byte[] cutFile(GradedPattern pattern, Piece piece);
 
     /** The tiles of all sizes stacked, each size a layer; empty when no piece needs paper. */
     Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper);

@@ -1,81 +1,35 @@
 package org.lapmark.check;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Stream;
-import org.junit.jupiter.api.DynamicTest;
-import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.finding.Finding;
-import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
+import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 
-class TranslationFaultsTest {
-  private static final Path RESOURCES =
-      Path.of("src", "test", "resources", "org", "lapmark", "check", "translation");
-
+class TranslationFaultsTest extends LabelledFaults {
   private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
 
-  @TempDir Path folder;
-
-  @TestFactory
-  Stream<DynamicTest> everyFaultGivesItsFindings() throws IOException {
-    return FaultCase.all(RESOURCES).stream()
-        .map(fault -> DynamicTest.dynamicTest(fault.name(), () -> check(fault)));
+  TranslationFaultsTest() {
+    super(
+        Path.of("src", "test", "resources", "org", "lapmark", "check", "translation"),
+        Arrays.stream(CheckCode.values())
+            .map(CheckCode::id)
+            .filter(id -> id.startsWith("translation-")));
   }
 
-  private void check(FaultCase fault) throws IOException {
+  @Override
+  protected Findings found(FaultCase fault, Path parent) throws IOException {
     Findings findings = new Findings();
-    PatternSource source = fault.read(Files.createTempDirectory(folder, "case"), findings);
-    PatternChecks.run(source, findings);
+    PatternSource source = fault.read(parent, findings);
+    PatternChecks.run(source, locale -> List.of(), findings);
     for (String size : source.sizes().sizes()) {
       PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
     }
-    assertEquals(
-        String.join("\n", fault.expected()),
-        String.join("\n", findings.sorted().stream().map(FaultCase::written).toList()));
-    for (Finding finding : findings.sorted()) {
-      for (String text : List.of(FindingText.message(finding), FindingText.hint(finding))) {
-        assertFalse(text.isBlank());
-        assertFalse(text.contains("{"), text);
-      }
-    }
-  }
-
-  @Test
-  void everyCodeHasATriggerAndANearMiss() throws IOException {
-    Set<String> triggered = new TreeSet<>();
-    Set<String> missed = new TreeSet<>();
-    for (FaultCase fault : FaultCase.all(RESOURCES)) {
-      fault.expected().forEach(line -> triggered.add(line.substring(0, line.indexOf(' '))));
-      if (!fault.near().isEmpty()) {
-        assertFalse(
-            fault.expected().stream().anyMatch(line -> line.startsWith(fault.near() + " ")),
-            fault.name());
-        missed.add(fault.near());
-      }
-    }
-    Set<String> codes =
-        new TreeSet<>(
-            Arrays.stream(CheckCode.values())
-                .map(CheckCode::id)
-                .filter(id -> id.startsWith("translation-"))
-                .toList());
-    assertEquals(codes, missed);
-    codes.removeAll(triggered);
-    assertEquals(new TreeSet<>(), codes, "no fault gives these");
+    return findings;
   }
 }

@@ -1,6 +1,7 @@
 package org.lapmark.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Extra;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
@@ -169,6 +171,9 @@ class CommandsTest {
     assertEquals(List.of("S", "M"), request.sizes());
     assertEquals(List.of(Paper.A4, Paper.SHARED), request.papers());
     assertEquals("o/../p/a/größe.pdf\n", result());
+    assertFalse(request.extras().contains(Extra.WALK));
+    assertEquals(0, run("publish", "a", "--with-walk"));
+    assertTrue(request.extras().contains(Extra.WALK));
   }
 
   @Test

@@ -32,6 +32,7 @@ class SameBytesTest {
   void documentsDependOnNothingButTheirSource() throws Exception {
     Map<String, String> first = here("first");
     assertEquals(30, first.keySet().stream().filter(name -> name.endsWith(".pdf")).count());
+    assertEquals(33, first.keySet().stream().filter(name -> name.endsWith(".svg")).count());
     assertEquals(first, here("second"));
     List<String> elsewhere =
         List.of(
@@ -124,9 +125,10 @@ class SameBytesTest {
 
   private static Map<String, String> hashes(Path output) throws IOException {
     Map<String, String> hashes = new TreeMap<>();
-    try (Stream<Path> files = Files.list(output.resolve(DEMO))) {
-      for (Path file : files.toList()) {
-        hashes.put(file.getFileName().toString(), hash(Files.readAllBytes(file)));
+    Path folder = output.resolve(DEMO);
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        hashes.put(folder.relativize(file).toString(), hash(Files.readAllBytes(file)));
       }
     }
     return hashes;

@@ -86,6 +86,22 @@ class ConformanceTest {
     conforms(file, PDFAFlavour.PDFA_3_A);
   }
 
+  @Test
+  void sizesStackedAsLayersConform() throws Exception {
+    List<GradedPattern> sizes =
+        List.of("S", "M", "L").stream()
+            .map(size -> Demo.of(size, Look.STANDARD).manual().pattern())
+            .toList();
+    DocumentWriter writer = new DocumentWriter(Specimen.templates());
+    SheetPlanner planner =
+        new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
+    for (Paper paper : List.of(Paper.A4, Paper.PROJECTOR)) {
+      byte[] file = writer.nested(sizes.get(0), planner.nested(sizes, paper), planner);
+      conforms(file, PDFAFlavour.PDFUA_1);
+      conforms(file, PDFAFlavour.PDFA_3_A);
+    }
+  }
+
   private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {
     try (PDFAParser parser =
             Foundries.defaultInstance().createParser(new ByteArrayInputStream(file), flavour);

@@ -1,5 +1,6 @@
 package org.lapmark.document;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.lapmark.wording.Wording;
@@ -44,6 +46,23 @@ class WordsTest {
     assertEquals(
         writer.wording(Locale.UK).messages().keySet(),
         writer.wording(Locale.US).messages().keySet());
+  }
+
+  @Test
+  void saysWhichWordsALanguageHasInEnglishOnly() {
+    assertEquals(List.of(), writer.lackingWords(Locale.UK));
+    assertEquals(List.of(), writer.lackingWords(Locale.forLanguageTag("en-NZ")));
+    assertEquals(
+        List.copyOf(new TreeSet<>(writer.wording(Locale.ENGLISH).messages().keySet())),
+        writer.lackingWords(Locale.FRENCH));
+    Map<String, byte[]> files = new TreeMap<>(Specimen.templates().files());
+    files.put("words/fr.properties", "page.number = Page {page}".getBytes(UTF_8));
+    files.put("words/walk/fr-CA.properties", "walk.title = Coutures".getBytes(UTF_8));
+    DocumentWriter french = new DocumentWriter(new Templates(files));
+    assertFalse(french.lackingWords(Locale.FRANCE).contains("page.number"));
+    assertTrue(french.lackingWords(Locale.FRANCE).contains("walk.title"));
+    assertFalse(french.lackingWords(Locale.CANADA_FRENCH).contains("walk.title"));
+    assertTrue(french.lackingWords(Locale.CANADA_FRENCH).contains("walk.lead"));
   }
 
   @Test

@@ -311,6 +311,41 @@ class DartsTest {
                 allowances(10)));
   }
 
+  @Test
+  void unfoldingGivesBothHalvesTheirMarks() {
+    Panel bare = block(0, 0, List.of());
+    NotchSet set = new NotchSet(3, List.of(5.0, 9.0), NotchSet.Cut.SLIT);
+    Panel half =
+        with(
+            bare,
+            Darts.stated(bare, "w", "a-b", 100, 20, 90, Mark.Press.ONWARDS),
+            new Mark.Notch("b-c", 60, set),
+            new Mark.Buttonhole("h", p(30, 30), p(50, 30)));
+    Panel whole = PanelDerivation.unfolded("whole", half, "d-a", List.of(), notice -> {});
+    List<Mark.Dart> darts = new ArrayList<>();
+    List<NotchSet> sets = new ArrayList<>();
+    for (Mark mark : whole.marks()) {
+      if (mark instanceof Mark.Dart dart) {
+        darts.add(dart);
+        // The feet lie on the edge, equally far from the apex.
+        Path edge = whole.line(dart.edge());
+        assertEquals(
+            dart.apex().distance(edge.atLength(dart.from())),
+            dart.apex().distance(edge.atLength(dart.to())),
+            1e-6);
+        assertEquals(20, dart.width(), 1e-9);
+      } else if (mark instanceof Mark.Notch notch) {
+        sets.add(notch.set());
+      }
+    }
+    assertEquals(2, darts.size());
+    assertEquals(0, darts.get(0).apex().x() + darts.get(1).apex().x(), 1e-6);
+    assertTrue(darts.get(0).press() != darts.get(1).press());
+    assertEquals(2, sets.size());
+    assertTrue(sets.get(0).agrees(sets.get(1).reversed()));
+    assertEquals(2, whole.marks().stream().filter(Mark.Buttonhole.class::isInstance).count());
+  }
+
   private static void refused(PanelCode code, Runnable action) {
     PanelException problem = assertThrows(PanelException.class, action::run);
     assertEquals(code, problem.code(), problem.getMessage());

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -17,11 +18,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
-import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.grade.StatedSize;
 
 class SheetPlannerTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
@@ -223,12 +225,11 @@ class SheetPlannerTest {
   void halvesOfAMarkMeetAndCarryTheSameNumber(String name, GradedPattern pattern, SheetPlan plan) {
     // By the mark's middle on the sheet: which tiles draw a half, and which number is in it.
     Map<String, List<String>> halves = new TreeMap<>();
-    Map<String, List<Double>> starts = new TreeMap<>();
+    Map<String, List<Point>> bulges = new TreeMap<>();
     for (Tile tile : plan.tiles()) {
       Point shift = toSheet(tile, plan.paper());
       for (Path path : paths(tile.page(), "join-mark")) {
-        Arc arc = (Arc) path.curves().get(0);
-        Point centre = arc.centre().plus(shift);
+        Point centre = path.start().towards(path.end(), 0.5).plus(shift);
         String key = Math.round(centre.x() * 1e6) + " " + Math.round(centre.y() * 1e6);
         Box half = path.bounds();
         List<String> numbers =
@@ -239,15 +240,18 @@ class SheetPlannerTest {
                 .toList();
         assertEquals(1, numbers.size(), tile.code());
         halves.computeIfAbsent(key, k -> new ArrayList<>()).add(numbers.get(0));
-        starts.computeIfAbsent(key, k -> new ArrayList<>()).add(arc.startAngle());
+        bulges
+            .computeIfAbsent(key, k -> new ArrayList<>())
+            .add(path.bounds().centre().plus(shift).minus(centre));
       }
     }
     halves.forEach(
         (key, numbers) -> {
           assertEquals(2, numbers.size(), key);
           assertEquals(numbers.get(0), numbers.get(1));
-          double turn = Math.abs(starts.get(key).get(0) - starts.get(key).get(1));
-          assertEquals(Math.PI, turn, 1e-9);
+          Point apart = bulges.get(key).get(0).plus(bulges.get(key).get(1));
+          assertEquals(0, apart.distance(new Point(0, 0)), 1e-9);
+          assertTrue(bulges.get(key).get(0).distance(new Point(0, 0)) > 2);
         });
     // A number belongs to one pair of tiles alone.
     Map<String, List<String>> tilesOf = new LinkedHashMap<>();
@@ -320,12 +324,109 @@ class SheetPlannerTest {
   void aTileSaysInWordsWhatIsOnIt() {
     SheetPlan plan = PLANNER.plan(SamplePatterns.all().get("thin"), Paper.A4);
     assertEquals(
-        "Tile B1 of size One size: part of piece 1 (Facing strip). Joins A1 above and C1 below.",
+        "Tile B1 of size One size: middle part of piece 1 (Facing strip). Joins A1 above and C1 below.",
         plan.tiles().get(1).alternative());
     SheetPlan bag = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
     assertEquals(
         "Tile A1 of size M: piece 1 (End) and a test square of 10 cm. Stands alone.",
         bag.tiles().get(0).alternative());
+  }
+
+  @Test
+  void aTileSaysWhichPartsOfItsPiecesItShows() {
+    SheetPlan plan =
+        PLANNER.plan(
+            SamplePatterns.pattern("M", List.of(SamplePatterns.rectangle(1, "Back", 450, 500))),
+            Paper.A4);
+    Map<String, String> parts = new TreeMap<>();
+    plan.tiles().forEach(tile -> parts.put(tile.code(), tile.alternative()));
+    List<String> all = List.copyOf(parts.values());
+    for (String part :
+        List.of("upper left part", "upper right part", "lower left part", "lower right part")) {
+      assertEquals(
+          1, all.stream().filter(text -> text.contains(part + " of piece 1 (Back)")).count(), part);
+    }
+  }
+
+  /** A part is said to lie where its points lie. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void partsReachWhereTheirWordsSay(String name, GradedPattern pattern, SheetPlan plan) {
+    for (Tile tile : plan.tiles()) {
+      for (PlacedPiece placed : plan.pieces()) {
+        if (!tile.pieces().contains(placed.piece().number())) {
+          continue;
+        }
+        Box all = PieceArt.of(placed).bounds();
+        List<Point> shown =
+            placed
+                .piece()
+                .shape()
+                .cuttingLine()
+                .path()
+                .transformed(placed.placement())
+                .flattened(0.05)
+                .stream()
+                .filter(tile.core()::contains)
+                .toList();
+        boolean top = shown.stream().anyMatch(point -> point.y() < all.minY() + 0.1);
+        boolean bottom = shown.stream().anyMatch(point -> point.y() > all.maxY() - 0.1);
+        String words =
+            tile.alternative()
+                .replaceAll(".*?([a-z ,]*)piece " + placed.piece().number() + " \\(.*", "$1");
+        if (top && !bottom && all.height() > 600) {
+          assertTrue(words.contains("upper"), tile.alternative());
+        }
+        if (bottom && !top && all.height() > 600) {
+          assertTrue(words.contains("lower"), tile.alternative());
+        }
+      }
+    }
+  }
+
+  @Test
+  void aPageMoreForEveryPageThatRuledRectanglesWouldTake() {
+    List<Piece> printed = List.of(SamplePatterns.rectangle(1, "Back", 170, 250));
+    List<Piece> ruled = new ArrayList<>(printed);
+    ruled.add(ruled(2, "Gusset", 60, 100));
+    ruled.add(ruled(3, "Lining", 150, 240));
+    ruled.add(ruled(4, "Band", 40, 700));
+    SheetPlan plan = PLANNER.plan(SamplePatterns.pattern("M", ruled), Paper.A4);
+    SheetPlan without = PLANNER.plan(SamplePatterns.pattern("M", printed), Paper.A4);
+    assertEquals(0, without.quality().savedPages());
+    assertEquals(without.tiles().size(), plan.tiles().size());
+    // The gusset goes beside the square, the lining takes a page, the band three.
+    assertEquals(4, plan.quality().savedPages());
+  }
+
+  private static Piece ruled(int number, String name, double width, double height) {
+    Piece piece = SamplePatterns.rectangle(number, name, width, height);
+    return new Piece(
+        number,
+        name,
+        piece.shape(),
+        piece.cuts(),
+        Optional.of(new StatedSize(width, height, false)));
+  }
+
+  /** Every visible stretch of a cutting line is drawn once on a tile. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void noStretchOfALineIsDrawnTwiceOnATile(String name, GradedPattern pattern, SheetPlan plan) {
+    for (Tile tile : plan.tiles()) {
+      Point shift = toSheet(tile, plan.paper());
+      List<Path> drawn = paths(tile.page(), "cutting-line");
+      double length = drawn.stream().mapToDouble(Path::length).sum();
+      Box shown = drawn.stream().map(Path::bounds).reduce(Box::union).orElse(new Box(0, 0, 0, 0));
+      double expected = 0;
+      for (PlacedPiece placed : plan.pieces()) {
+        Path line = placed.piece().shape().cuttingLine().path().transformed(placed.placement());
+        for (Path part : CurveClip.inside(line, shown.moved(shift))) {
+          expected += part.length();
+        }
+      }
+      assertTrue(length <= expected + 0.01, tile.code() + " " + length + " of " + expected);
+    }
   }
 
   @Test

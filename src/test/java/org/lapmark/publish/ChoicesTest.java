@@ -30,6 +30,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradeCode;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
@@ -120,6 +121,11 @@ class ChoicesTest {
               .map(one -> one.pattern().variant().toString())
               .collect(Collectors.joining(", "))
               .getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] cutFile(GradedPattern pattern, Piece piece) {
+          return piece.name().getBytes(StandardCharsets.UTF_8);
         }
 
         @Override

@@ -55,6 +55,14 @@ class FileNamesTest {
   }
 
   @Test
+  void cutFilesHaveAFolderASize() {
+    FileNames names = FileNames.of("tote", "1", List.of("S", "s"));
+    assertEquals("tote-1-S-cut/03-Flap-front-S.svg", names.cutFile("S", "", 3, "Flap: front"));
+    assertEquals("tote-1-s-2-cut/120-_-s-2.svg", names.cutFile("s", "", 120, "../"));
+    assertEquals("tote-1-S--trim-no-cut/01-Flap-S.svg", names.cutFile("S", "trim-no", 1, "Flap"));
+  }
+
+  @Test
   void composesLetters() {
     assertEquals(
         "caf\u00e9-M-a4.pdf", FileNames.of("cafe\u0301", "", List.of("M")).complete("M", Paper.A4));

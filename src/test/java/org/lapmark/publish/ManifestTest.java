@@ -34,15 +34,15 @@ class ManifestTest {
             List.of(
                 new Manifest.Entry("a.pdf", Manifest.hash(new byte[] {1}), "S", "a4", "complete")));
     Path file = folder.resolve("a.pdf");
-    assertFalse(manifest.owns(file));
+    assertFalse(manifest.owns(file.getParent(), file.getFileName().toString()));
     Files.write(file, new byte[] {1});
-    assertTrue(manifest.owns(file));
+    assertTrue(manifest.owns(file.getParent(), file.getFileName().toString()));
     Files.write(file, new byte[] {2});
-    assertFalse(manifest.owns(file));
+    assertFalse(manifest.owns(file.getParent(), file.getFileName().toString()));
     Files.delete(file);
     Files.write(folder.resolve("b.pdf"), new byte[] {1});
     Files.createSymbolicLink(file, folder.resolve("b.pdf"));
-    assertFalse(manifest.owns(file));
+    assertFalse(manifest.owns(file.getParent(), file.getFileName().toString()));
   }
 
   @ParameterizedTest
@@ -53,6 +53,10 @@ class ManifestTest {
         "lapmark-files 2\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\t../a.pdf\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\t.hidden\n",
+        "lapmark-files 1\n00\tS\ta4\tcomplete\ta/.hidden\n",
+        "lapmark-files 1\n00\tS\ta4\tcomplete\t/a.pdf\n",
+        "lapmark-files 1\n00\tS\ta4\tcomplete\ta/\n",
+        "lapmark-files 1\n00\tS\ta4\tcomplete\ta/b/c.pdf\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\ta\\b\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\ta.pdf"

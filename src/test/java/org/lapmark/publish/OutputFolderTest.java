@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -22,6 +23,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 class OutputFolderTest {
   private static final Predicate<Manifest.Entry> ALL = entry -> true;
+
+  private static final Map<String, String> NEW =
+      Map.of("a.pdf", "new", "b.pdf", "new", "M-cut/1.svg", "new", "S-cut/1.svg", "new");
 
   @TempDir Path output;
 
@@ -108,6 +112,36 @@ class OutputFolderTest {
   }
 
   @Test
+  void carriesOverFoldersAndLeavesForeignFilesInThem() throws IOException {
+    publish(Map.of("M-cut/1.svg", "1", "L-cut/1.svg", "1"), ALL, step -> {});
+    Files.writeString(target().resolve("M-cut/mine.svg"), "mine");
+    publish(Map.of("M-cut/2.svg", "2"), entry -> entry.name().startsWith("M-cut"), step -> {});
+    assertEquals(Map.of("M-cut/2.svg", "2", "M-cut/mine.svg", "mine", "L-cut/1.svg", "1"), files());
+    // A folder of somebody else's is shared.
+    Files.createDirectories(target().resolve("S-cut"));
+    Files.writeString(target().resolve("S-cut/mine.svg"), "mine");
+    publish(Map.of("S-cut/1.svg", "3"), ALL, step -> {});
+    assertEquals(
+        Map.of("M-cut/mine.svg", "mine", "S-cut/mine.svg", "mine", "S-cut/1.svg", "3"), files());
+    assertNothingLeftOver();
+  }
+
+  @Test
+  void neverWritesOrDeletesThroughLinks() throws IOException {
+    publish(Map.of("M-cut/1.svg", "1"), ALL, step -> {});
+    Path elsewhere = output.resolve("elsewhere");
+    Files.move(target().resolve("M-cut"), elsewhere);
+    Files.createSymbolicLink(target().resolve("M-cut"), elsewhere);
+    assertThrows(
+        FileSystemException.class, () -> publish(Map.of("M-cut/1.svg", "2"), ALL, step -> {}));
+    assertEquals("1", Files.readString(elsewhere.resolve("1.svg")));
+    publish(Map.of("a.pdf", "2"), ALL, step -> {});
+    assertEquals("1", Files.readString(elsewhere.resolve("1.svg")));
+    assertTrue(Files.isSymbolicLink(target().resolve("M-cut")));
+    assertNothingLeftOver();
+  }
+
+  @Test
   void aFailureLeavesTheLastGoodOutput() throws IOException {
     publish(Map.of("a.pdf", "1"), ALL, step -> {});
     assertThrows(
@@ -129,12 +163,20 @@ class OutputFolderTest {
   void aRunBrokenOffAnywhereIsRepaired() throws IOException {
     List<String> steps = new ArrayList<>();
     prepare();
-    publish(Map.of("a.pdf", "new", "b.pdf", "new"), this::replaced, steps::add);
+    publish(NEW, this::replaced, steps::add);
     assertTrue(
         steps.containsAll(List.of("retire", "replace", "clear", "remove")), steps.toString());
     Map<String, String> after = files();
     assertEquals(
-        Map.of("a.pdf", "new", "b.pdf", "new", "kept.pdf", "old", "notes.txt", "mine"), after);
+        Map.of(
+            "a.pdf", "new",
+            "b.pdf", "new",
+            "kept.pdf", "old",
+            "notes.txt", "mine",
+            "M-cut/1.svg", "new",
+            "M-cut/notes.txt", "mine",
+            "S-cut/1.svg", "new"),
+        after);
     clearAway();
     for (String last : steps) {
       prepare();
@@ -143,7 +185,7 @@ class OutputFolderTest {
           Killed.class,
           () ->
               publishUnguarded(
-                  Map.of("a.pdf", "new", "b.pdf", "new"),
+                  NEW,
                   step -> {
                     if (step.equals(last)) {
                       throw new Killed();
@@ -154,7 +196,7 @@ class OutputFolderTest {
       boolean swapped = steps.indexOf(last) > steps.indexOf("replace");
       assertEquals(swapped ? after : before, repaired, "broken off before " + last);
       assertNothingLeftOver();
-      publish(Map.of("a.pdf", "new", "b.pdf", "new"), this::replaced, step -> {});
+      publish(NEW, this::replaced, step -> {});
       assertEquals(after, files(), "again after being broken off before " + last);
       assertNothingLeftOver();
       clearAway();
@@ -166,8 +208,14 @@ class OutputFolderTest {
   }
 
   private void prepare() throws IOException {
-    publish(Map.of("a.pdf", "old", "gone.pdf", "old", "kept.pdf", "old"), ALL, step -> {});
+    Map<String, String> old = new TreeMap<>();
+    for (String name :
+        List.of("a.pdf", "gone.pdf", "kept.pdf", "M-cut/1.svg", "M-cut/2.svg", "L-cut/1.svg")) {
+      old.put(name, "old");
+    }
+    publish(old, ALL, step -> {});
     Files.writeString(target().resolve("notes.txt"), "mine");
+    Files.writeString(target().resolve("M-cut/notes.txt"), "mine");
   }
 
   private void publish(
@@ -209,9 +257,12 @@ class OutputFolderTest {
 
   private Map<String, String> files() throws IOException {
     Map<String, String> files = new TreeMap<>();
-    for (Path file : list(target())) {
-      if (!file.getFileName().toString().equals(Manifest.NAME)) {
-        files.put(file.getFileName().toString(), Files.readString(file));
+    try (Stream<Path> all = Files.walk(target())) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        if (!file.getFileName().toString().equals(Manifest.NAME)) {
+          String name = target().relativize(file).toString().replace('\\', '/');
+          files.put(name, Files.readString(file));
+        }
       }
     }
     return files;
@@ -230,10 +281,11 @@ class OutputFolderTest {
   }
 
   private void clearAway() throws IOException {
-    for (Path file : list(target())) {
-      Files.delete(file);
+    try (Stream<Path> all = Files.walk(target())) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
     }
-    Files.delete(target());
     assertFalse(Files.exists(target(), LinkOption.NOFOLLOW_LINKS));
   }
 }

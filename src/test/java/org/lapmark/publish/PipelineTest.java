@@ -35,6 +35,7 @@ import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
@@ -159,6 +160,11 @@ class PipelineTest {
         @Override
         public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
           return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
+        }
+
+        @Override
+        public byte[] cutFile(GradedPattern pattern, Piece piece) {
+          return piece.name().getBytes(StandardCharsets.UTF_8);
         }
 
         @Override

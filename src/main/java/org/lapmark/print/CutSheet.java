@@ -1,0 +1,119 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.panel.PieceShape;
+import org.locationtech.jts.geom.Coordinate;
+
+/**
+ * Draws one piece for a machine that cuts or plots it: whole, also where paper shows a half for the
+ * fold, since a machine cuts flat single layers.
+ *
+ * <p>Each kind of line is a group of its own, so that a machine can cut one, draw another and leave
+ * out a third. What is cut comes last: a piece that is cut free may move.
+ */
+final class CutSheet {
+  /** Paper around the piece, in millimetres. */
+  static final double MARGIN = 5;
+
+  /** How far from other lines lettering keeps. */
+  private static final double CLEAR = 1.2;
+
+  /** Lettering looks for room in so large a part of a piece. */
+  private static final double MOST_SEARCHED = 400;
+
+  private final SheetPlanner planner;
+  private final GradedPattern pattern;
+  private final Piece piece;
+
+  CutSheet(SheetPlanner planner, GradedPattern pattern, Piece piece) {
+    this.planner = planner;
+    this.pattern = pattern;
+    this.piece =
+        new Piece(piece.number(), piece.name(), piece.shape(), piece.cuts(), piece.statedSize());
+  }
+
+  Drawing draw() {
+    PieceShape shape = piece.shape();
+    Box box = shape.bounds();
+    for (PieceArt.Stroke stroke : PieceArt.of(new PlacedPiece(piece, Affine.IDENTITY)).strokes()) {
+      box = box.union(stroke.path().bounds());
+    }
+    Affine map = Affine.translation(MARGIN - box.minX(), MARGIN - box.minY());
+    PieceArt art = PieceArt.of(new PlacedPiece(piece, map));
+    Map<CutGroup, List<Item>> groups = new LinkedHashMap<>();
+    for (CutGroup group : CutGroup.values()) {
+      groups.put(group, new ArrayList<>());
+    }
+    groups.get(CutGroup.TEXT).addAll(label(art));
+    // One line all round, also along edges that have no allowance: it is what is sewn.
+    if (shape.allowances().values().stream().anyMatch(allowance -> allowance > 0)) {
+      add(groups, shape.panel().outline().transformed(map), "stitching-line");
+    }
+    for (PieceArt.Stroke stroke : art.strokes()) {
+      if (CutGroup.of(stroke.role()) != CutGroup.STITCHING_LINE) {
+        add(groups, stroke.path(), stroke.role());
+      }
+    }
+    List<Item> items = new ArrayList<>();
+    groups.forEach(
+        (group, lines) -> {
+          if (!lines.isEmpty()) {
+            items.add(new Item.Group(null, Affine.IDENTITY, group.id(), lines));
+          }
+        });
+    return new Drawing(box.width() + 2 * MARGIN, box.height() + 2 * MARGIN, items);
+  }
+
+  private static void add(Map<CutGroup, List<Item>> groups, Path path, String role) {
+    groups.get(CutGroup.of(role)).add(new Item.Shape(List.of(path), role));
+  }
+
+  /** As much as fits inside, clear of all lines; nothing where not even the number has room. */
+  private List<Item> label(PieceArt art) {
+    Coordinate inner = art.polygon().getInteriorPoint().getCoordinate();
+    Coordinate centre = art.polygon().getCentroid().getCoordinate();
+    Box searched = around(inner, art.bounds());
+    FreeSpace space = new FreeSpace(searched);
+    for (PieceArt.Stroke stroke : art.strokes()) {
+      if (stroke.path().bounds().expanded(CLEAR).overlaps(searched)) {
+        space.takeLine(stroke.path().flattened(0.2), CLEAR);
+      }
+    }
+    FreeSpace.Finder finder = space.finder(space.inside(art.outline()), true);
+    PieceLabel label =
+        new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern);
+    List<Supplier<PieceLabel.Form>> forms = new ArrayList<>(label.full(piece));
+    forms.addAll(label.brief(piece));
+    forms.addAll(label.number(piece));
+    for (Supplier<PieceLabel.Form> each : forms) {
+      PieceLabel.Form form = each.get();
+      Optional<Box> place = finder.find(form.width(), form.height(), new Point(centre.x, centre.y));
+      if (place.isPresent()) {
+        return form.block().in(place.get(), form.turned());
+      }
+    }
+    return List.of();
+  }
+
+  private static Box around(Coordinate inner, Box bounds) {
+    double reach = MOST_SEARCHED / 2;
+    return new Box(
+        Math.max(bounds.minX(), inner.x - reach),
+        Math.max(bounds.minY(), inner.y - reach),
+        Math.min(bounds.maxX(), inner.x + reach),
+        Math.min(bounds.maxY(), inner.y + reach));
+  }
+}

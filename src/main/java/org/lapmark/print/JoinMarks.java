@@ -1,0 +1,205 @@
+package org.lapmark.print;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.DoubleStream;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * Where the marks of all joins stand and how they look. Both follow from the lines that cross a
+ * join: the marks stand in the widest stretches that no line crosses, off their middles, and their
+ * outline is one of three by the number of cutting lines. Where the marks of two joins would meet
+ * when a page is put to a wrong one, upright or turned end for end, those of the later join move
+ * on.
+ */
+final class JoinMarks {
+  /** A join this long, in millimetres, has two marks instead of one. */
+  private static final double LONG = 110;
+
+  /** Where in a free stretch a mark stands best, as a share of it. */
+  private static final double OFF_MIDDLE = 0.38;
+
+  /** Marks nearer than this to each other's places, in millimetres, would seem to meet. */
+  static final double APART = 3;
+
+  /** From a mark's middle to an end of its join and to the next mark, in millimetres. */
+  private static final double FROM_END = 15;
+
+  private static final double FROM_NEXT = 32;
+
+  /** How far two marks of a join stand apart where that is possible, as a share of it. */
+  private static final double FAR = 0.4;
+
+  private static final double STEP = 1;
+
+  /** A limit on the pairs of places that are tried. */
+  private static final int MOST = 4000;
+
+  /** How near a line counts as crossing, in millimetres. */
+  private static final double NEAR = 1e-3;
+
+  private final SheetLayout layout;
+  private final Map<Cell, FreeSpace> spaces;
+  private final List<List<JoinMark>> done = new ArrayList<>();
+
+  private JoinMarks(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
+    this.layout = layout;
+    this.spaces = spaces;
+  }
+
+  /** The marks, join by join. */
+  static List<JoinMark> of(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
+    JoinMarks marks = new JoinMarks(layout, spaces);
+    for (Join join : layout.joins()) {
+      marks.done.add(marks.of(join));
+    }
+    return marks.done.stream().flatMap(List::stream).toList();
+  }
+
+  /**
+   * Where lines of a role cross a join.
+   *
+   * @return millimetres from the join's left or upper end, ascending
+   */
+  static List<Double> crossings(SheetLayout layout, Join join, String role) {
+    List<Double> crossings = new ArrayList<>();
+    Box line =
+        new Box(join.from().x(), join.from().y(), join.to().x(), join.to().y()).expanded(NEAR);
+    for (PieceArt art : layout.art()) {
+      if (!art.bounds().overlaps(line)) {
+        continue;
+      }
+      for (PieceArt.Stroke stroke : art.strokes()) {
+        if (role.isEmpty() || stroke.role().equals(role)) {
+          for (Path part : CurveClip.inside(stroke.path(), line)) {
+            Point middle = part.atLength(part.length() / 2);
+            double along =
+                join.sideways() ? middle.y() - join.from().y() : middle.x() - join.from().x();
+            crossings.add(along);
+          }
+        }
+      }
+    }
+    crossings.sort(Comparator.naturalOrder());
+    return crossings;
+  }
+
+  private List<JoinMark> of(Join join) {
+    JoinMark.Form[] forms = JoinMark.Form.values();
+    JoinMark.Form form = forms[crossings(layout, join, "cutting-line").size() % forms.length];
+    List<JoinMark> fewest = null;
+    for (double[] places : places(join)) {
+      List<JoinMark> marks =
+          Arrays.stream(places).mapToObj(along -> new JoinMark(join, along, form)).toList();
+      fewest = fewest == null ? marks : fewest;
+      if (!mistaken(marks, marks, true)
+          && done.stream()
+              .noneMatch(other -> mistaken(marks, other, false) || mistaken(marks, other, true))) {
+        return marks;
+      }
+    }
+    return fewest;
+  }
+
+  /**
+   * Whether the marks of two joins meet when a page of the one is put to a page of the other,
+   * upright or turned end for end.
+   */
+  static boolean mistaken(List<JoinMark> marks, List<JoinMark> others, boolean turned) {
+    double length = marks.get(0).join().length();
+    double otherLength = others.get(0).join().length();
+    boolean alike =
+        marks.size() == others.size()
+            && marks.get(0).form() == others.get(0).form()
+            && Math.abs(length - otherLength) < 2 * APART;
+    if (!alike) {
+      return false;
+    }
+    double[] places = marks.stream().mapToDouble(JoinMark::along).sorted().toArray();
+    double[] put =
+        others.stream()
+            .mapToDouble(mark -> turned ? otherLength - mark.along() : mark.along())
+            .sorted()
+            .toArray();
+    for (int i = 0; i < places.length; i++) {
+      if (Math.abs(places[i] - put[i]) >= APART) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Places for a join's marks, the best first. */
+  private List<double[]> places(Join join) {
+    double[] single = singles(join);
+    List<double[]> places = new ArrayList<>();
+    if (join.length() < LONG) {
+      for (double at : single) {
+        places.add(new double[] {at});
+      }
+      return places;
+    }
+    // The farther apart, the truer the join; the first of a pair stays as long as the second finds
+    // another place.
+    for (double apart : new double[] {FAR * join.length(), FROM_NEXT}) {
+      for (double first : single) {
+        for (double second : single) {
+          if (Math.abs(first - second) >= apart) {
+            places.add(new double[] {Math.min(first, second), Math.max(first, second)});
+            if (places.size() > MOST) {
+              return places;
+            }
+          }
+        }
+      }
+    }
+    return places.isEmpty() ? List.of(new double[] {single[0]}) : places;
+  }
+
+  /** Places for one mark: free of ink on both tiles, those farthest from other lines first. */
+  private double[] singles(Join join) {
+    List<Double> crossings = new ArrayList<>();
+    crossings.add(0.0);
+    crossings.addAll(crossings(layout, join, ""));
+    crossings.add(join.length());
+    List<double[]> stretches = new ArrayList<>();
+    for (int i = 1; i < crossings.size(); i++) {
+      double from = Math.max(FROM_END, crossings.get(i - 1));
+      double to = Math.min(join.length() - FROM_END, crossings.get(i));
+      if (to > from) {
+        stretches.add(new double[] {from, to});
+      }
+    }
+    stretches.sort(Comparator.comparingDouble(stretch -> stretch[0] - stretch[1]));
+    FreeSpace.Finder first = finder(join, join.first());
+    FreeSpace.Finder second = finder(join, join.second());
+    DoubleStream.Builder free = DoubleStream.builder();
+    DoubleStream.Builder taken = DoubleStream.builder();
+    for (double[] stretch : stretches) {
+      double best = stretch[0] + OFF_MIDDLE * (stretch[1] - stretch[0]);
+      for (double shift = 0; shift < stretch[1] - stretch[0]; shift += STEP) {
+        for (double along :
+            shift == 0 ? new double[] {best} : new double[] {best - shift, best + shift}) {
+          if (along >= stretch[0] && along <= stretch[1]) {
+            Box box = new JoinMark(join, along, JoinMark.Form.DISC).box();
+            boolean clear = first.isFree(box) && second.isFree(box);
+            (clear ? free : taken).add(along);
+          }
+        }
+      }
+    }
+    return DoubleStream.concat(free.build(), taken.build()).toArray();
+  }
+
+  private FreeSpace.Finder finder(Join join, Cell cell) {
+    Box strip =
+        new Box(join.from().x(), join.from().y(), join.to().x(), join.to().y())
+            .expanded(JoinMark.RADIUS + 1);
+    return spaces.get(cell).part(strip).finder(null, true);
+  }
+}

@@ -1,0 +1,280 @@
+package org.lapmark.print;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.Item.Alignment;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.Style;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.source.JoinStyle;
+import org.lapmark.wording.Wording;
+
+/** Draws what joining takes: lines, marks, corners, check lines and notes. Used once. */
+final class JoinPainter {
+  /** The radius of the circle where four tiles meet, in millimetres. */
+  private static final double CORNER = 4;
+
+  /** Half the length of the stroke at either end of a check line, in millimetres. */
+  private static final double CHECK_END = 3;
+
+  private final Wording wording;
+  private final StyleSheet styles;
+  private final LetteringMeasure lettering;
+  private final Tiling tiling;
+  private final SheetLayout layout;
+  private final Map<Cell, List<Item>> items;
+  private final Map<Cell, FreeSpace> spaces;
+
+  JoinPainter(
+      SheetPlanner planner,
+      Tiling tiling,
+      SheetLayout layout,
+      Map<Cell, List<Item>> items,
+      Map<Cell, FreeSpace> spaces) {
+    this.wording = planner.wording();
+    this.styles = planner.styles();
+    this.lettering = planner.lettering();
+    this.tiling = tiling;
+    this.layout = layout;
+    this.items = items;
+    this.spaces = spaces;
+  }
+
+  void paint() {
+    layout.joins().forEach(this::lines);
+    corners();
+    for (JoinMark mark : JoinMarks.of(layout, spaces)) {
+      half(mark, true);
+      half(mark, false);
+      spaces.get(mark.join().first()).takeBox(mark.box().expanded(TilePainter.CLEAR));
+      spaces.get(mark.join().second()).takeBox(mark.box().expanded(TilePainter.CLEAR));
+    }
+    checkLines();
+  }
+
+  /** The way of joining, as the words' keys have it. */
+  static String way(JoinStyle joins) {
+    return switch (joins) {
+      case OVERLAP -> "overlap";
+      case BUTT -> "butt";
+      case NO_TRIM -> "fold";
+    };
+  }
+
+  /** The line on which two tiles meet, on both. */
+  private void lines(Join join) {
+    boolean butt = tiling.joins() == JoinStyle.BUTT;
+    boolean folded = tiling.joins() == JoinStyle.NO_TRIM;
+    items.get(join.first()).add(across(join, join.first(), folded ? "fold-back" : "trim-line"));
+    items.get(join.second()).add(across(join, join.second(), butt ? "trim-line" : "meet-line"));
+  }
+
+  /** Quarter circles where four tiles meet: joined well, they make a whole circle. */
+  private void corners() {
+    for (Join upper : layout.joins()) {
+      if (!upper.sideways()) {
+        continue;
+      }
+      Optional<Cell> lowerLeft = below(upper.first());
+      Optional<Cell> lowerRight = below(upper.second());
+      boolean closed =
+          lowerLeft.isPresent()
+              && lowerRight.isPresent()
+              && layout.joins().stream()
+                  .anyMatch(
+                      join -> join.first() == lowerLeft.get() && join.second() == lowerRight.get());
+      if (closed) {
+        Point corner = new Point(upper.to().x(), lowerLeft.get().core().minY());
+        List<Cell> around =
+            List.of(lowerRight.get(), lowerLeft.get(), upper.first(), upper.second());
+        for (int i = 0; i < around.size(); i++) {
+          Arc arc = Arc.ofCircle(corner, CORNER, i * Math.PI / 2, Math.PI / 2);
+          items
+              .get(around.get(i))
+              .add(new Item.Shape(List.of(new Path(List.of(arc))), "corner-mark"));
+          spaces
+              .get(around.get(i))
+              .takeBox(
+                  new Box(corner.x(), corner.y(), corner.x(), corner.y())
+                      .expanded(CORNER + TilePainter.CLEAR));
+        }
+      }
+    }
+  }
+
+  private Optional<Cell> below(Cell cell) {
+    return layout.joins().stream()
+        .filter(join -> !join.sideways() && join.first() == cell)
+        .map(Join::second)
+        .findFirst();
+  }
+
+  /** A line across and a line down through each island of joined tiles, with their lengths. */
+  private void checkLines() {
+    for (boolean sideways : new boolean[] {true, false}) {
+      for (CheckLine check : CheckLine.of(layout, sideways)) {
+        for (Cell cell : check.cells()) {
+          items
+              .get(cell)
+              .add(
+                  new Item.Shape(
+                      Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
+                      "check-line"));
+          CurveClip.inside(check.line(), cell.shown())
+              .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), TilePainter.CLEAR));
+        }
+        boolean said = false;
+        for (boolean last : new boolean[] {false, true}) {
+          Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
+          Point end = last ? check.to() : check.from();
+          Point arm = sideways ? new Point(0, CHECK_END) : new Point(CHECK_END, 0);
+          Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
+          items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
+          spaces.get(cell).takeLine(tick.flattened(1), TilePainter.CLEAR);
+          said |= checkText(check, cell, end);
+        }
+        for (int i = 0; i < check.cells().size() && !said; i++) {
+          Cell cell = check.cells().get(i);
+          Point middle = cell.core().centre();
+          said =
+              checkText(
+                  check,
+                  cell,
+                  sideways
+                      ? new Point(middle.x(), check.from().y())
+                      : new Point(check.from().x(), middle.y()));
+        }
+      }
+    }
+  }
+
+  /** Puts the length beside the line near one of its points; false when there is no room. */
+  private boolean checkText(CheckLine check, Cell cell, Point end) {
+    String text =
+        wording.text("tile.check", Map.of("length", Long.toString(Math.round(check.length()))));
+    TextBlock block =
+        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+    boolean turned = !check.sideways();
+    double reach = 9;
+    Box near =
+        turned
+            ? new Box(
+                end.x() - reach,
+                TilePainter.room(cell).minY(),
+                end.x() + reach,
+                TilePainter.room(cell).maxY())
+            : new Box(
+                TilePainter.room(cell).minX(),
+                end.y() - reach,
+                TilePainter.room(cell).maxX(),
+                end.y() + reach);
+    Optional<Box> found =
+        spaces
+            .get(cell)
+            .part(near)
+            .finder(null, true)
+            .find(
+                turned ? block.height() : block.width(),
+                turned ? block.width() : block.height(),
+                end,
+                TilePainter.shared(near, TilePainter.room(cell)));
+    found.ifPresent(
+        box -> {
+          items.get(cell).addAll(block.in(box, turned));
+          spaces.get(cell).takeBox(box.expanded(TilePainter.CLEAR));
+        });
+    return found.isPresent();
+  }
+
+  /** The line of a join through all that a tile shows. */
+  private static Item across(Join join, Cell cell, String role) {
+    Box box = cell.shown();
+    Point from = join.from();
+    Line line =
+        join.sideways()
+            ? new Line(new Point(from.x(), box.minY()), new Point(from.x(), box.maxY()))
+            : new Line(new Point(box.minX(), from.y()), new Point(box.maxX(), from.y()));
+    return new Item.Shape(List.of(new Path(List.of(line))), role);
+  }
+
+  /** A tile's half of a mark with the join's number in it. */
+  private void half(JoinMark mark, boolean first) {
+    Join join = mark.join();
+    Cell cell = first ? join.first() : join.second();
+    items.get(cell).add(new Item.Shape(List.of(mark.half(first)), "join-mark"));
+    Style style = styles.style("join-number");
+    double side = (first ? -1 : 1) * 0.45 * JoinMark.RADIUS;
+    Point at = mark.at().plus(join.sideways() ? new Point(side, 0) : new Point(0, side));
+    items
+        .get(cell)
+        .add(
+            new Item.Lettering(
+                Integer.toString(join.number()),
+                at.plus(new Point(0, (lettering.ascent(style) - lettering.descent(style)) / 2)),
+                Alignment.MIDDLE,
+                0,
+                "join-number"));
+  }
+
+  /** What to do along each join, where there is room for words. */
+  void notes() {
+    // Edge to edge, nothing lies beyond the line: the words stand before it.
+    boolean beyond = tiling.joins() != JoinStyle.BUTT;
+    for (Join join : layout.joins()) {
+      note(join, join.first(), "tile.join.first.", join.second().code(), beyond ? 1 : -1);
+      note(join, join.second(), "tile.join.second.", join.first().code(), beyond ? -1 : 1);
+    }
+  }
+
+  private void note(Join join, Cell cell, String key, String other, int side) {
+    String text = wording.text(key + way(tiling.joins()), Map.of("code", other));
+    int lines = JoinMarks.crossings(layout, join, "cutting-line").size();
+    String more = wording.text("tile.join.lines", Map.of("note", text, "count", lines));
+    if (lines == 0 || !note(join, cell, more, side)) {
+      note(join, cell, text, side);
+    }
+  }
+
+  /** A word beside the line: as far as there is a strip that joining hides, on that. */
+  private boolean note(Join join, Cell cell, String text, int side) {
+    TextBlock block =
+        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+    double near = 0.8;
+    double far = JoinMark.RADIUS;
+    double low = Math.min(side * near, side * far);
+    double high = Math.max(side * near, side * far);
+    Box strip =
+        join.sideways()
+            ? new Box(join.from().x() + low, join.from().y(), join.from().x() + high, join.to().y())
+            : new Box(
+                join.from().x(), join.from().y() + low, join.to().x(), join.from().y() + high);
+    boolean turned = join.sideways();
+    Point middle =
+        join.from()
+            .towards(join.to(), 0.47)
+            .plus(turned ? new Point(side * 2.4, 0) : new Point(0, side * 2.4));
+    Optional<Box> found =
+        spaces
+            .get(cell)
+            .part(strip)
+            .finder(null, true)
+            .find(
+                turned ? block.height() : block.width(),
+                turned ? block.width() : block.height(),
+                middle,
+                strip);
+    found.ifPresent(
+        box -> {
+          items.get(cell).addAll(block.in(box, turned));
+          spaces.get(cell).takeBox(box.expanded(TilePainter.CLEAR));
+        });
+    return found.isPresent();
+  }
+}
