@@ -87,13 +87,14 @@ public final class Findings {
    * says how many there are beside it.
    *
    * @param argument the argument's name
-   * @param order the values it may have, in the order in which they are to be named; a finding with
-   *     another value stays as it is
+   * @param order the values that are named, in their order; of findings that all have others, such
+   *     as sizes with an option, the first is kept in the same way as of those that differ in
+   *     numbers
    * @return a collector of the findings made one; this one isn't changed
    */
   public Findings joined(String argument, List<String> order) {
     Map<Finding, Set<String>> values = new LinkedHashMap<>();
-    for (Finding finding : firsts(argument)) {
+    for (Finding finding : firsts(argument, order)) {
       Object value = finding.arguments().get(argument);
       boolean known = value instanceof String && order.contains(value);
       Set<String> named =
@@ -117,8 +118,11 @@ public final class Findings {
     return joined;
   }
 
-  /** The findings, with those that differ in an argument and in numbers told by the first. */
-  private List<Finding> firsts(String argument) {
+  /**
+   * The findings, with those told by the first that differ in an argument that isn't listed, or in
+   * numbers.
+   */
+  private List<Finding> firsts(String argument, List<String> order) {
     Map<Finding, List<Finding>> alike = new LinkedHashMap<>();
     for (Finding finding : kept) {
       Map<String, Object> rest = new LinkedHashMap<>(finding.arguments());
@@ -132,12 +136,14 @@ public final class Findings {
     List<Finding> firsts = new ArrayList<>();
     for (List<Finding> group : alike.values()) {
       Finding first = group.get(0);
-      boolean differ = group.stream().map(one -> with(one, argument, "")).distinct().count() > 1;
+      boolean differ =
+          group.stream().map(one -> with(one, argument, "")).distinct().count() > 1
+              || group.stream().noneMatch(one -> isListed(one.arguments().get(argument), order));
       boolean eachItsOwn =
           group.stream().allMatch(one -> one.arguments().get(argument) instanceof String)
               && group.stream().map(one -> one.arguments().get(argument)).distinct().count()
                   == group.size();
-      if (differ && eachItsOwn) {
+      if (differ && eachItsOwn && group.size() > 1) {
         String value = first.arguments().get(argument) + " and " + (group.size() - 1) + " more";
         firsts.add(with(first, argument, value));
       } else {
@@ -145,6 +151,10 @@ public final class Findings {
       }
     }
     return firsts;
+  }
+
+  private static boolean isListed(Object value, List<String> order) {
+    return value instanceof String && order.contains(value);
   }
 
   private static boolean isNumber(Object value) {
