@@ -61,8 +61,13 @@ public record FoldedHalf(
     }
     Point along = to.minus(from).unit();
     Path cutting = shape.cuttingLine().path();
-    double start = crossing(cutting, from, along);
+    double start = crossing(cutting, from, along.times(-1));
     double end = crossing(cutting, to, along);
+    double between = Math.abs(end - start);
+    if (Math.min(between, cutting.length() - between) < ON_FOLD) {
+      double apart = apart(cutting, cutting, mirror(from, along));
+      throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
+    }
     Path half = around(cutting, start, end);
     Path other = around(cutting, end, start);
     Affine mirror = mirror(from, along);
@@ -118,7 +123,10 @@ public record FoldedHalf(
         c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
   }
 
-  /** The arc length at which a closed line crosses the fold, where it is nearest to an end. */
+  /**
+   * The arc length at which a closed line crosses the fold, where it is nearest to an end and not
+   * before it: a wide allowance beyond the fold's other end may be nearer.
+   */
   private static double crossing(Path line, Point end, Point along) {
     double length = line.length();
     int steps = Math.max(64, (int) Math.ceil(length / STEP));
@@ -135,8 +143,9 @@ public record FoldedHalf(
       double value = aside(line.atLength(here), end, along);
       if (valueBefore <= 0 != value <= 0) {
         double root = root(line, before, here, end, along);
-        double far = line.atLength(root).distance(end);
-        if (far < distance) {
+        Point there = line.atLength(root);
+        double far = there.distance(end);
+        if (far < distance && there.minus(end).dot(along) > -ON_FOLD) {
           distance = far;
           best = root;
         }

@@ -64,6 +64,12 @@ class FoldedHalfTest {
   }
 
   @Test
+  void anAllowanceWiderThanThePieceIsFoldedToo() {
+    FoldedHalf half = FoldedHalf.of(trapezium(100, 100, 20, 30, 5, 40), "top", "bottom");
+    assertEquals(20 + 5 + 40, half.fold().start().distance(half.fold().end()), 1e-6);
+  }
+
+  @Test
   void theHalfFollowsTheFirstPlaceClockwise() {
     PieceShape whole = trapezium(100, 160, 80, 0, 10, 10);
     assertEquals(0, FoldedHalf.of(whole, "top", "bottom").outline().bounds().minX(), 1e-6);
