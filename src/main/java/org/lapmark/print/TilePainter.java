@@ -55,6 +55,7 @@ final class TilePainter {
   private final Tiling tiling;
   private final SheetLayout layout;
   private final List<SheetSubject.LineName> names;
+  private final List<CheckLine> checks;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
   private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
@@ -76,6 +77,7 @@ final class TilePainter {
     this.tiling = tiling;
     this.layout = drawn.layout();
     this.names = drawn.names();
+    this.checks = drawn.checks();
   }
 
   List<Tile> paint() {
@@ -88,7 +90,7 @@ final class TilePainter {
     }
     square(layout.cells().get(0), layout.square());
     layout.endSquare().ifPresent(this::endSquare);
-    JoinPainter joins = new JoinPainter(planner, tiling, layout, items, spaces);
+    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, items, spaces);
     joins.paint();
     labels();
     markLabels();
