@@ -296,7 +296,7 @@ final class CompanionLists {
     Optional<StatedSize> size = same(pattern, piece).statedSize();
     if (size.isEmpty()) {
       return wording.text(
-          same(pattern, piece).half().isPresent() ? "companion.printed-half" : "companion.printed");
+          same(pattern, piece).isFolded() ? "companion.printed-half" : "companion.printed");
     }
     PrintForm fine =
         new PrintForm(

@@ -37,6 +37,9 @@ final class NestArtist implements SheetSubject {
   /** What is drawn once, as the smallest size has it, for it says the same in every size. */
   private static final List<String> ONCE = List.of("grainline", "on-fold-sign");
 
+  /** Lines that differ less in length, in millimetres, are alike. */
+  private static final double SAME = 0.01;
+
   private static final String STITCHING = "stitching-line";
   private static final String CUTTING = "cutting-line";
 
@@ -213,7 +216,7 @@ final class NestArtist implements SheetSubject {
         List<PieceArt.Stroke> strokes =
             art.strokes().stream().filter(stroke -> stroke.role().equals(role)).toList();
         if (!strokes.isEmpty()
-            && (!once.containsKey(role) || length(strokes) < length(once.get(role)))) {
+            && (!once.containsKey(role) || length(strokes) < length(once.get(role)) - SAME)) {
           once.put(role, strokes);
         }
       }

@@ -178,7 +178,7 @@ class PieceLabel {
   /** What the paper shows: a half or the whole, with or without allowances. */
   List<String> paper(Piece piece) {
     List<String> lines = new ArrayList<>();
-    if (piece.half().isPresent()) {
+    if (piece.isFolded()) {
       lines.add(wording.text("piece.fold"));
     }
     lines.add(allowance(piece));
