@@ -29,6 +29,10 @@ public record FoldedHalf(
   public static final double TOLERANCE = 0.1;
 
   private static final double STEP = 2;
+
+  /** Halves are compared at places so far from each other, in millimetres. */
+  private static final double COARSE = 6;
+
   private static final double ON_FOLD = 0.01;
 
   /** A grainline beside the fold begins and ends this share of the half's length from its ends. */
@@ -175,13 +179,18 @@ public record FoldedHalf(
         : closed.part(from, length).then(closed.part(0, to));
   }
 
+  /** How far the two halves are from lying on each other, as far as they are looked at. */
   private static double apart(Path half, Path other, Affine mirror) {
     double length = half.length();
-    int steps = Math.max(32, (int) Math.ceil(length / STEP));
+    double across = other.length();
+    int steps = Math.max(32, (int) Math.ceil(length / COARSE));
     double most = 0;
     for (int i = 0; i <= steps; i++) {
       Point point = mirror.apply(half.atLength(length * i / steps));
-      most = Math.max(most, other.distance(point));
+      // The other half is travelled the other way. Where it isn't at the same length, it may still
+      // be there: what is nearest takes longer to find.
+      double apart = other.atLength(across * (steps - i) / steps).distance(point);
+      most = Math.max(most, apart <= TOLERANCE / 2 ? apart : other.distance(point));
     }
     return most;
   }
