@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -29,6 +30,9 @@ public record FoldedHalf(
   public static final double TOLERANCE = 0.1;
 
   private static final double STEP = 2;
+
+  /** How many stretches of a curve are looked at for a crossing of the fold. */
+  private static final int SAMPLES = 12;
 
   /** Halves are compared at places so far from each other, in millimetres. */
   private static final double COARSE = 6;
@@ -124,31 +128,43 @@ public record FoldedHalf(
 
   /** The arc length at which a closed line crosses the fold, where it is nearest to an end. */
   private static double crossing(Path line, Point end, Point along) {
-    double length = line.length();
-    int steps = Math.max(64, (int) Math.ceil(length / STEP));
     double best = line.nearestLength(end);
-    double distance = line.atLength(best).distance(end);
-    if (distance < ON_FOLD) {
+    if (line.atLength(best).distance(end) < ON_FOLD) {
       return best;
     }
-    distance = Double.POSITIVE_INFINITY;
+    double distance = Double.POSITIVE_INFINITY;
     double before = 0;
-    double valueBefore = aside(line.atLength(0), end, along);
-    for (int i = 1; i <= steps; i++) {
-      double here = length * i / steps;
-      double value = aside(line.atLength(here), end, along);
-      if (valueBefore <= 0 != value <= 0) {
-        double root = root(line, before, here, end, along);
-        double far = line.atLength(root).distance(end);
-        if (far < distance) {
-          distance = far;
-          best = root;
+    for (Curve curve : line.curves()) {
+      for (int i = 0; i < SAMPLES; i++) {
+        double low = (double) i / SAMPLES;
+        double high = (i + 1.0) / SAMPLES;
+        if (aside(curve.at(low), end, along) <= 0 != aside(curve.at(high), end, along) <= 0) {
+          double t = root(curve, low, high, end, along);
+          double far = curve.at(t).distance(end);
+          if (far < distance) {
+            distance = far;
+            best = before + curve.lengthTo(t);
+          }
         }
       }
-      before = here;
-      valueBefore = value;
+      before += curve.length();
     }
     return best;
+  }
+
+  private static double root(Curve curve, double low, double high, Point at, Point along) {
+    boolean negative = aside(curve.at(low), at, along) <= 0;
+    double a = low;
+    double b = high;
+    for (int i = 0; i < 60; i++) {
+      double middle = (a + b) / 2;
+      if (aside(curve.at(middle), at, along) <= 0 == negative) {
+        a = middle;
+      } else {
+        b = middle;
+      }
+    }
+    return (a + b) / 2;
   }
 
   private static double root(Path line, double low, double high, Point at, Point along) {
