@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
@@ -139,7 +140,7 @@ public record FoldedHalf(
         double low = (double) i / SAMPLES;
         double high = (i + 1.0) / SAMPLES;
         if (aside(curve.at(low), end, along) <= 0 != aside(curve.at(high), end, along) <= 0) {
-          double t = root(curve, low, high, end, along);
+          double t = root(curve::at, low, high, end, along);
           double far = curve.at(t).distance(end);
           if (far < distance) {
             distance = far;
@@ -152,28 +153,14 @@ public record FoldedHalf(
     return best;
   }
 
-  private static double root(Curve curve, double low, double high, Point at, Point along) {
-    boolean negative = aside(curve.at(low), at, along) <= 0;
+  private static double root(
+      DoubleFunction<Point> line, double low, double high, Point at, Point along) {
+    boolean negative = aside(line.apply(low), at, along) <= 0;
     double a = low;
     double b = high;
     for (int i = 0; i < 60; i++) {
       double middle = (a + b) / 2;
-      if (aside(curve.at(middle), at, along) <= 0 == negative) {
-        a = middle;
-      } else {
-        b = middle;
-      }
-    }
-    return (a + b) / 2;
-  }
-
-  private static double root(Path line, double low, double high, Point at, Point along) {
-    boolean negative = aside(line.atLength(low), at, along) <= 0;
-    double a = low;
-    double b = high;
-    for (int i = 0; i < 60; i++) {
-      double middle = (a + b) / 2;
-      if (aside(line.atLength(middle), at, along) <= 0 == negative) {
+      if (aside(line.apply(middle), at, along) <= 0 == negative) {
         a = middle;
       } else {
         b = middle;
@@ -367,10 +354,10 @@ public record FoldedHalf(
     }
     // Where the line crosses the fold, exactly there.
     if (first > 0) {
-      first = root(path, Math.max(0, first - length / steps), first, from, along);
+      first = root(path::atLength, Math.max(0, first - length / steps), first, from, along);
     }
     if (last < length) {
-      last = root(path, last, Math.min(length, last + length / steps), from, along);
+      last = root(path::atLength, last, Math.min(length, last + length / steps), from, along);
     }
     return Optional.of(withPath(mark, path.part(first, last)));
   }
