@@ -17,6 +17,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  *
  * @param map the pose and that move
  * @param outline the shape
+ * @param area the shape's area, which is asked for too often to be worked out each time
  * @param wide the shape grown by the gap
  * @param body the columns of the shape
  * @param grown the columns of the grown shape
@@ -26,6 +27,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
 record Pose(
     Affine map,
     Polygon outline,
+    double area,
     Geometry wide,
     Columns body,
     Columns grown,
@@ -47,6 +49,7 @@ record Pose(
     return new Pose(
         map,
         outline,
+        outline.getArea(),
         wide,
         Columns.of(outline, column),
         Columns.of(wide, column),

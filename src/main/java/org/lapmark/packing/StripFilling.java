@@ -104,7 +104,7 @@ final class StripFilling {
       take(taken, best);
       puts.add(best);
       length = Math.max(length, bestEnd);
-      spread += bestEnd * best.pose().outline().getArea();
+      spread += bestEnd * best.pose().area();
     }
     return new Filled(puts, length, spread);
   }

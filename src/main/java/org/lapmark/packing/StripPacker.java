@@ -146,8 +146,7 @@ public final class StripPacker {
   }
 
   private static List<int[]> orders(List<List<Pose>> poses) {
-    Comparator<Integer> byArea =
-        Comparator.comparingDouble(i -> -poses.get(i).get(0).outline().getArea());
+    Comparator<Integer> byArea = Comparator.comparingDouble(i -> -poses.get(i).get(0).area());
     Comparator<Integer> byLength = Comparator.comparingDouble(i -> -poses.get(i).get(0).length());
     Comparator<Integer> byHeight = Comparator.comparingDouble(i -> -poses.get(i).get(0).height());
     Comparator<Integer> bySize =
