@@ -244,7 +244,7 @@ final class PublishCommand implements Callable<Integer> {
         units.map(
             name ->
                 Choice.of(
-                    "units",
+                    "unit",
                     name,
                     List.of(PrintForm.Units.values()),
                     each -> each.name().toLowerCase(Locale.ROOT).replace('_', '-'))));

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -18,6 +19,8 @@ import java.util.stream.Collectors;
 public final class Findings {
   /** How many findings of one folder are kept; further ones are only counted. */
   public static final int LIMIT = 500;
+
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9]+([.][0-9]+)?");
 
   private final List<Finding> kept = new ArrayList<>();
   private int leftOut;
@@ -79,16 +82,19 @@ public final class Findings {
 
   /**
    * These findings with those made one that differ in nothing but one argument, such as the size in
-   * which something is wrong: the argument of the one kept names all of theirs.
+   * which something is wrong: the argument of the one kept names all of theirs. Of those that
+   * differ in numbers as well, as lengths do from size to size, the first is kept, and the argument
+   * says how many there are beside it.
    *
    * @param argument the argument's name
-   * @param order the values it may have, in the order in which they are to be named; a finding with
-   *     another value stays as it is
+   * @param order the values that are named, in their order; of findings that all have others, such
+   *     as sizes with an option, the first is kept in the same way as of those that differ in
+   *     numbers
    * @return a collector of the findings made one; this one isn't changed
    */
   public Findings joined(String argument, List<String> order) {
     Map<Finding, Set<String>> values = new LinkedHashMap<>();
-    for (Finding finding : kept) {
+    for (Finding finding : firsts(argument, order)) {
       Object value = finding.arguments().get(argument);
       boolean known = value instanceof String && order.contains(value);
       Set<String> named =
@@ -110,6 +116,50 @@ public final class Findings {
                         order.stream().filter(named::contains).collect(Collectors.joining(", ")))));
     joined.leftOut = leftOut;
     return joined;
+  }
+
+  /**
+   * The findings, with those told by the first that differ in an argument that isn't listed, or in
+   * numbers.
+   */
+  private List<Finding> firsts(String argument, List<String> order) {
+    Map<Finding, List<Finding>> alike = new LinkedHashMap<>();
+    for (Finding finding : kept) {
+      Map<String, Object> rest = new LinkedHashMap<>(finding.arguments());
+      rest.remove(argument);
+      rest.replaceAll((name, value) -> isNumber(value) ? 0 : value);
+      alike
+          .computeIfAbsent(
+              new Finding(finding.code(), finding.position(), rest), key -> new ArrayList<>())
+          .add(finding);
+    }
+    List<Finding> firsts = new ArrayList<>();
+    for (List<Finding> group : alike.values()) {
+      Finding first = group.get(0);
+      boolean differ =
+          group.stream().map(one -> with(one, argument, "")).distinct().count() > 1
+              || group.stream().noneMatch(one -> isListed(one.arguments().get(argument), order));
+      boolean eachItsOwn =
+          group.stream().allMatch(one -> one.arguments().get(argument) instanceof String)
+              && group.stream().map(one -> one.arguments().get(argument)).distinct().count()
+                  == group.size();
+      if (differ && eachItsOwn && group.size() > 1) {
+        String value = first.arguments().get(argument) + " and " + (group.size() - 1) + " more";
+        firsts.add(with(first, argument, value));
+      } else {
+        firsts.addAll(group);
+      }
+    }
+    return firsts;
+  }
+
+  private static boolean isListed(Object value, List<String> order) {
+    return value instanceof String && order.contains(value);
+  }
+
+  private static boolean isNumber(Object value) {
+    return value instanceof Number
+        || value instanceof String text && NUMBER.matcher(text).matches();
   }
 
   private static Finding with(Finding finding, String argument, String value) {

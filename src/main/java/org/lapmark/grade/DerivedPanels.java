@@ -87,11 +87,21 @@ final class DerivedPanels {
     }
     if (how instanceof Folded folded) {
       return PanelDerivation.folded(
-          name, original, folded.from().text(), folded.to().text(), folded.edge());
+          name,
+          original,
+          folded.from().text(),
+          folded.to().text(),
+          folded.edge(),
+          notice -> tell(notice, how));
     }
     if (how instanceof Split split) {
       return PanelDerivation.split(
-          name, original, split.along().text(), split.keep().text(), split.edge());
+          name,
+          original,
+          split.along().text(),
+          split.keep().text(),
+          split.edge(),
+          notice -> tell(notice, how));
     }
     if (how instanceof Merged merged) {
       return PanelDerivation.merged(
@@ -99,7 +109,12 @@ final class DerivedPanels {
     }
     Facing facing = (Facing) how;
     return PanelDerivation.facing(
-        name, original, facing.along().text(), scope.positiveLength(facing.width()), facing.edge());
+        name,
+        original,
+        facing.along().text(),
+        scope.positiveLength(facing.width()),
+        facing.edge(),
+        notice -> tell(notice, how));
   }
 
   private Map<String, Double> distances(Beside beside, Panel original) {

@@ -16,6 +16,8 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.panel.Allowance;
+import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.PanelSource;
@@ -76,7 +78,8 @@ public record GradeReport(
    * @param kind what is measured
    * @param name the edge's or chain's name; empty for the whole panel
    * @param values by size; nothing where a size lacks it
-   * @param allowances of an edge: the allowances that pieces give it over all sizes, ascending
+   * @param allowances of an edge: the allowances that pieces give it over all sizes, ascending;
+   *     both ends of one that changes
    */
   public record Row(
       Kind kind, String name, List<Optional<Double>> values, List<Double> allowances) {
@@ -180,8 +183,8 @@ public record GradeReport(
   }
 
   private static Double length(Panel panel, String line) {
-    Path path = panel.line(line);
-    return path == null ? null : path.length();
+    ClosedLine closed = ClosedLine.of(panel, line);
+    return closed == null ? null : closed.path().length();
   }
 
   private static Box box(Panel panel) {
@@ -202,9 +205,10 @@ public record GradeReport(
     TreeSet<Double> found = new TreeSet<>();
     for (GradedPattern pattern : patterns) {
       for (Piece piece : pattern.pieces()) {
-        Double allowance = piece.shape().allowances().get(edge);
+        Allowance allowance = piece.shape().stated().edges().get(edge);
         if (piece.shape().panel().name().equals(panel) && allowance != null) {
-          found.add(allowance);
+          found.add(allowance.start());
+          found.add(allowance.end());
         }
       }
     }

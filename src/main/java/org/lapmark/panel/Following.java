@@ -3,6 +3,7 @@ package org.lapmark.panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -93,20 +94,43 @@ final class Following {
    * @param panel the panel
    * @param edges the part's edges, which keep the names of those that they are stretches of
    * @param cut the name of the line along which it was cut, which isn't a mark any more
+   * @param notices told of darts and pleats that the line cuts through
    */
-  static List<Mark> onPart(Panel panel, List<Edge> edges, String cut) {
+  static List<Mark> onPart(
+      Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
     List<Mark> kept = new ArrayList<>();
     Path outline = outline(edges);
     Inside inside = new Inside(outline, MARGIN);
+    FollowingIntakes intakes = new FollowingIntakes(edges, 0);
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch) {
         Path old = Ring.edge(panel, notch.edge()).path();
         add(panel.name(), notch, old, old.atLength(notch.at()), MARGIN, edges, kept);
+      } else if (mark instanceof Mark.Intake intake) {
+        Path old = Ring.edge(panel, intake.edge()).path();
+        Optional<Mark.Intake> moved = intakes.moved(intake, old);
+        moved.ifPresent(kept::add);
+        if (moved.isEmpty() && standsOn(edges, intake, old)) {
+          notices.accept(leftOut(panel, intake));
+        }
       } else if (line(mark) == null || !name(mark).equals(cut)) {
         clipped(mark, inside, kept);
       }
     }
     return grained(kept, panel, outline);
+  }
+
+  /** Whether a part has the stretch that a dart or pleat takes up, or some of it. */
+  private static boolean standsOn(List<Edge> edges, Mark.Intake intake, Path old) {
+    for (double at : new double[] {intake.from(), intake.to()}) {
+      Point foot = old.atLength(at);
+      for (Edge edge : edges) {
+        if (FollowingIntakes.isFrom(edge, intake.edge()) && edge.path().distance(foot) <= MARGIN) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   /**
@@ -127,6 +151,8 @@ final class Following {
     List<Mark> kept = new ArrayList<>();
     Path outline = outline(edges);
     Inside inside = new Inside(outline, MARGIN);
+    double farthest = distances.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+    FollowingIntakes intakes = new FollowingIntakes(edges, farthest);
     for (Mark mark : panel.marks()) {
       int before = kept.size();
       if (mark instanceof Mark.Notch notch && all) {
@@ -134,12 +160,10 @@ final class Following {
         Point outwards = path.tangentAtLength(notch.at()).quarterTurn().times(-1);
         Point foot = path.atLength(notch.at()).plus(outwards.times(distances.get(notch.edge())));
         add(panel.name(), notch, path, foot, OFF_EDGE, edges, kept);
+      } else if (mark instanceof Mark.Intake intake && all) {
+        intakes.moved(intake, Ring.edge(panel, intake.edge()).path()).ifPresent(kept::add);
       } else if (mark instanceof Mark.StyleLine style) {
-        double most = 0;
-        for (double distance : distances.values()) {
-          most = Math.max(most, distance);
-        }
-        kept.add(most > 0 ? longer(style, 4 * most) : style);
+        kept.add(farthest > 0 ? longer(style, 4 * farthest) : style);
       } else if (mark instanceof Mark.Grainline || all) {
         clipped(mark, inside, kept);
       }
@@ -151,6 +175,17 @@ final class Following {
   }
 
   private static PanelException leftOut(Panel panel, Mark mark) {
+    if (mark instanceof Mark.Intake intake) {
+      return PanelCode.INTAKE_LEFT_OUT.exception(
+          "panel",
+          panel.name(),
+          "mark",
+          intake.name(),
+          "edge",
+          intake.edge(),
+          "width",
+          intake.width());
+    }
     String kind = "line";
     String name = "";
     if (mark instanceof Mark.Notch notch) {
@@ -159,6 +194,12 @@ final class Following {
     } else if (mark instanceof Mark.DrillPoint drill) {
       kind = "drill";
       name = drill.name();
+    } else if (mark instanceof Mark.Buttonhole hole) {
+      kind = "buttonhole";
+      name = hole.name();
+    } else if (mark instanceof Mark.MatchPoint match) {
+      kind = "match";
+      name = match.name();
     } else if (line(mark) != null) {
       name = name(mark);
     }
@@ -194,10 +235,7 @@ final class Following {
     Edge best = null;
     double least = most;
     for (Edge edge : edges) {
-      boolean own =
-          edge.name().equals(notch.edge())
-              || edge.name().startsWith(notch.edge() + "_2")
-              || edge.name().startsWith(notch.edge() + "-");
+      boolean own = FollowingIntakes.isFrom(edge, notch.edge());
       double distance = own ? edge.path().distance(foot) : Double.POSITIVE_INFINITY;
       if (distance < least) {
         least = distance;

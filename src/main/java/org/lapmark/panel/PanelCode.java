@@ -107,6 +107,8 @@ public enum PanelCode implements FindingCode {
   OUTSET_COVERS_EDGE("outset-covers-edge"),
   /** A mark that doesn't lie on the derived panel. */
   MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
+  /** A dart or pleat that a derived panel can't have, so that its edge stays longer. */
+  INTAKE_LEFT_OUT("intake-left-out", Severity.WARNING),
   /** A fold edge that isn't straight. */
   UNFOLD_NOT_STRAIGHT("unfold-not-straight"),
   /** A half panel that lies on both sides of its fold. */

@@ -262,10 +262,17 @@ public final class PanelDerivation {
    *     corner
    * @param last where it ends, alike
    * @param fold the name of the fold edge
+   * @param notices told of darts and pleats that are left out
    * @return the half
    * @throws PanelException when there is no such place, or the halves differ by more than 0.1 mm
    */
-  public static Panel folded(String name, Panel panel, String first, String last, String fold) {
+  public static Panel folded(
+      String name,
+      Panel panel,
+      String first,
+      String last,
+      String fold,
+      Consumer<PanelException> notices) {
     Point from = FoldedHalf.place(panel, first);
     Point to = FoldedHalf.place(panel, last);
     if (from.distance(to) < 1) {
@@ -280,7 +287,7 @@ public final class PanelDerivation {
     if (apart > HALVES) {
       throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
     }
-    return part(name, panel, parts.first(), fold);
+    return part(name, panel, parts.first(), fold, notices);
   }
 
   private static double apart(Path one, Path other) {
@@ -296,10 +303,14 @@ public final class PanelDerivation {
     return new Edge(name, name + "_start", name + "_end", path);
   }
 
-  private static Panel part(String name, Panel panel, List<Edge> edges, String cut) {
+  private static Panel part(
+      String name, Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
     Ring.check(name, edges);
     return new Panel(
-        name, edges, Ring.chains(panel.chains(), edges), Following.onPart(panel, edges, cut));
+        name,
+        edges,
+        Ring.chains(panel.chains(), edges),
+        Following.onPart(panel, edges, cut, notices));
   }
 
   /**
@@ -312,11 +323,18 @@ public final class PanelDerivation {
    * @param line the line's name
    * @param keep a corner, edge or chain that lies in the part, and not in the other
    * @param edge the new edge's name
+   * @param notices told of darts and pleats that are left out
    * @return the part
    * @throws PanelException when there is no such line, it doesn't part the panel in two, or what is
    *     named lies in neither part alone
    */
-  public static Panel split(String name, Panel panel, String line, String keep, String edge) {
+  public static Panel split(
+      String name,
+      Panel panel,
+      String line,
+      String keep,
+      String edge,
+      Consumer<PanelException> notices) {
     Path path = styleLine(panel, line);
     Edge whole = new Edge(edge, line + "_start", line + "_end", path);
     Splitting.Parts parts = Splitting.split(panel, List.of(whole));
@@ -337,7 +355,7 @@ public final class PanelDerivation {
           "second",
           names(parts.second(), parts.first(), edge));
     }
-    return part(name, panel, inFirst ? parts.first() : parts.second(), line);
+    return part(name, panel, inFirst ? parts.first() : parts.second(), line, notices);
   }
 
   private static Path styleLine(Panel panel, String name) {
@@ -406,10 +424,17 @@ public final class PanelDerivation {
    * @param along the edge's or chain's name
    * @param width millimetres, above 0
    * @param inner the name of the new edge
+   * @param notices told of darts and pleats that are left out
    * @return the band
    * @throws PanelException when the panel has no room for it, or the edge goes all the way round
    */
-  public static Panel facing(String name, Panel panel, String along, double width, String inner) {
+  public static Panel facing(
+      String name,
+      Panel panel,
+      String along,
+      double width,
+      String inner,
+      Consumer<PanelException> notices) {
     List<String> run = Ring.members(panel, along);
     List<Edge> line = new Band(panel, run, width).inner();
     List<Curve> curves = new ArrayList<>();
@@ -422,7 +447,7 @@ public final class PanelDerivation {
       throw PanelCode.BAND_TOO_WIDE.exception("panel", panel.name(), "edge", along, "width", width);
     }
     List<Edge> band = holds(parts.first(), panel.edges(), run) ? parts.first() : parts.second();
-    return part(name, panel, band, inner);
+    return part(name, panel, band, inner, notices);
   }
 
   /**

@@ -27,6 +27,7 @@ final class OptionReader {
   /** Reads options and forbidden combinations; the conditions are those collected by then. */
   OptionsSource read(Map<String, YamlNode> pattern) {
     List<OptionsSource.OptionSource> options = new ArrayList<>();
+    List<SourceText> beyond = new ArrayList<>();
     if (pattern.containsKey("options")) {
       reading.named(
           pattern.get("options"),
@@ -34,11 +35,14 @@ final class OptionReader {
           true,
           (name, node) -> {
             if (options.size() == MOST_OPTIONS) {
-              tooMany(name.position(), "options", MOST_OPTIONS);
-            } else if (options.size() < MOST_OPTIONS) {
+              beyond.add(name);
+            } else {
               option(name, node, options);
             }
           });
+      if (!beyond.isEmpty()) {
+        tooMany(beyond.get(0).position(), "options", MOST_OPTIONS);
+      }
     }
     List<OptionsSource.ForbiddenSource> forbidden = new ArrayList<>();
     if (pattern.containsKey("forbidden")) {

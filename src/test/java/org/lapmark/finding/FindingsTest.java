@@ -37,6 +37,29 @@ class FindingsTest {
   }
 
   @Test
+  void whatDiffersInItsSizeAndInNumbersIsToldByTheFirst() {
+    Findings findings = new Findings();
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "S", "at", 2.5);
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "M", "at", 3.5);
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "M, lined", "at", 3.5);
+    findings.add(Code.FRAYED, PLACE, "edge", "side", "size", "S", "at", 2.5);
+    assertEquals(
+        List.of(
+            Finding.of(Code.FRAYED, PLACE, "edge", "hem", "size", "S and 2 more", "at", 2.5),
+            Finding.of(Code.FRAYED, PLACE, "edge", "side", "size", "S", "at", 2.5)),
+        findings.joined("size", SIZES).sorted());
+  }
+
+  @Test
+  void twoPlacesInOneSizeAreToldApart() {
+    Findings findings = new Findings();
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "S", "at", 2.5);
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "S", "at", 90);
+    findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "M", "at", 3.5);
+    assertEquals(3, findings.joined("size", SIZES).sorted().size());
+  }
+
+  @Test
   void everyOtherDifferenceKeepsFindingsApart() {
     Findings findings = new Findings();
     findings.add(Code.FRAYED, PLACE, "edge", "hem", "size", "S");

@@ -129,7 +129,7 @@ class PanelDerivationTest {
     assertEquals(List.of("side_mirrored", "top", "side"), whole.chains().get("rim"));
     assertEquals(names(whole), whole.chains().get("round"));
     assertEquals(List.of(), notices);
-    Panel again = PanelDerivation.folded("half", whole, "top", "bottom", "fold");
+    Panel again = PanelDerivation.folded("half", whole, "top", "bottom", "fold", notice -> {});
     same(half, again, EXACT);
     assertEquals(4, whole.marks().stream().filter(Mark.Notch.class::isInstance).count());
     assertEquals(2, again.marks().stream().filter(Mark.Notch.class::isInstance).count());
@@ -180,8 +180,8 @@ class PanelDerivationTest {
     List<Mark> marks = new ArrayList<>(panel.marks());
     marks.add(new Mark.StyleLine("yoke", new Path(List.of(line))));
     Panel marked = new Panel("front", panel.edges(), panel.chains(), marks);
-    Panel upper = PanelDerivation.split("upper", marked, "yoke", "top", "yoke");
-    Panel lower = PanelDerivation.split("lower", marked, "yoke", "bottom", "yoke");
+    Panel upper = PanelDerivation.split("upper", marked, "yoke", "top", "yoke", notice -> {});
+    Panel lower = PanelDerivation.split("lower", marked, "yoke", "bottom", "yoke", notice -> {});
     assertEquals(area(panel), area(upper) + area(lower), 1e-6 * area(panel));
     assertEquals(length(upper, "yoke"), length(lower, "yoke"), EXACT);
     assertEquals(length(panel, "side"), length(upper, "side") + length(lower, "side"), EXACT);
@@ -295,7 +295,7 @@ class PanelDerivationTest {
       @ForAll @IntRange(min = -40, max = 40) int c,
       @ForAll @DoubleRange(min = 5, max = 80) double width) {
     Panel panel = quad(new int[] {a, b, c, a, b, c, a, b});
-    Panel band = PanelDerivation.facing("facing", panel, "a-b", width, "inner");
+    Panel band = PanelDerivation.facing("facing", panel, "a-b", width, "inner", notice -> {});
     assertEquals(List.of("a-b", "b-c", "inner", "d-a"), sortedFrom(band, "a-b"));
     assertEquals(length(panel, "a-b"), length(band, "a-b"), 1e-9);
     Path outer = panel.line("a-b");
@@ -315,7 +315,7 @@ class PanelDerivationTest {
   @Test
   void aFacingFollowsACurveAndACorner() {
     Panel half = half(150, 200, 0.2, Affine.IDENTITY);
-    Panel band = PanelDerivation.facing("facing", half, "rim", 30, "inner");
+    Panel band = PanelDerivation.facing("facing", half, "rim", 30, "inner", notice -> {});
     assertEquals(
         new TreeSet<>(List.of("top", "side", "inner", "fold")), new TreeSet<>(names(band)));
     Path rim = half.line("rim");
@@ -326,7 +326,8 @@ class PanelDerivationTest {
       assertEquals(30, rim.distance(inner.atLength(at)), 0.005, "at " + at);
     }
     assertThrows(
-        PanelException.class, () -> PanelDerivation.facing("facing", half, "rim", 250, "inner"));
+        PanelException.class,
+        () -> PanelDerivation.facing("facing", half, "rim", 250, "inner", notice -> {}));
   }
 
   @Test
@@ -346,7 +347,7 @@ class PanelDerivationTest {
   @Test
   void aCircleIsHalvedAndMadeWholeAgain() {
     Panel circle = StatedShape.circle(100).panel("disc", Map.of(), Map.of());
-    Panel half = PanelDerivation.folded("half", circle, "top", "bottom", "fold");
+    Panel half = PanelDerivation.folded("half", circle, "top", "bottom", "fold", notice -> {});
     assertEquals(100, length(half, "fold"), 1e-9);
     assertEquals(List.of("top_right", "right_bottom", "fold"), names(half));
     assertEquals(List.of("top_right", "right_bottom"), half.chains().get("rim"));
