@@ -1,5 +1,7 @@
 package org.lapmark.document;
 
+import com.ibm.icu.lang.UCharacter;
+import com.ibm.icu.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -58,7 +60,12 @@ final class CompanionLists {
     List<Map<String, Object>> facts = new ArrayList<>();
     for (Chosen chosen : Chosen.in(first, wording)) {
       Markup choice = new Markup();
-      choice.text(chosen.choice());
+      choice.text(
+          UCharacter.toTitleCase(
+              wording.locale(),
+              chosen.choice(),
+              BreakIterator.getSentenceInstance(wording.locale()),
+              UCharacter.TITLECASE_NO_LOWERCASE));
       String known = chosen.text() == null ? "" : ". " + sizes.html(chosen.text());
       facts.add(fact(chosen.label(), choice + known));
     }
@@ -296,7 +303,7 @@ final class CompanionLists {
     Optional<StatedSize> size = same(pattern, piece).statedSize();
     if (size.isEmpty()) {
       return wording.text(
-          same(pattern, piece).half().isPresent() ? "companion.printed-half" : "companion.printed");
+          same(pattern, piece).isFolded() ? "companion.printed-half" : "companion.printed");
     }
     PrintForm fine =
         new PrintForm(

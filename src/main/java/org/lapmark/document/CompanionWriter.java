@@ -99,6 +99,14 @@ public final class CompanionWriter {
     model.put("note", sizes.html(masthead.note()));
     model.put("program", Program.name());
     boolean every = sizes.names().size() == source.sizes().sizes().size();
+    if (!every) {
+      String between = sizes.wording().text("list.between");
+      model.put(
+          "onlySizes",
+          sizes
+              .wording()
+              .text("companion.only", Map.of("sizes", String.join(between, sizes.names()))));
+    }
     model.put(
         "memory",
         source.folder()

@@ -3,7 +3,6 @@ package org.lapmark.document;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.lapmark.drawing.Drawing;
@@ -30,7 +29,6 @@ import org.lapmark.text.Markup;
  * which there is room.
  */
 public final class CutFileWriter {
-  private static final double MM_PER_POINT = 25.4 / 72;
   private static final double LINE = 0.25;
   private static final SvgNumbering NUMBERS = new SvgNumbering(5);
 
@@ -129,29 +127,10 @@ public final class CutFileWriter {
 
   private void lettering(Item.Lettering line, Markup out) {
     Style style = planner.styles().style(line.role());
-    String x = NUMBERS.number(line.anchor().x());
-    String y = NUMBERS.number(line.anchor().y());
-    String angle = NUMBERS.number(line.angle());
-    out.open(
-        "text",
-        "x",
-        x,
-        "y",
-        y,
-        "font-size",
-        NUMBERS.number(style.fontSize() * MM_PER_POINT),
-        "font-weight",
-        style.bold() ? "600" : null,
-        "text-anchor",
-        line.alignment() == Item.Alignment.START
-            ? null
-            : line.alignment().name().toLowerCase(Locale.ROOT),
-        "textLength",
-        NUMBERS.number(planner.lettering().width(line.text(), style)),
-        "lengthAdjust",
-        "spacingAndGlyphs",
-        "transform",
-        angle.equals("0") ? null : "rotate(" + angle + " " + x + " " + y + ")");
+    List<String> attributes =
+        SvgLettering.attributes(
+            line, line.anchor(), line.angle(), style, planner.lettering(), NUMBERS);
+    out.open("text", attributes.toArray(String[]::new));
     out.text(line.text()).close();
   }
 

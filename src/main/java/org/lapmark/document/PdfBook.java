@@ -3,6 +3,7 @@ package org.lapmark.document;
 import java.io.ByteArrayOutputStream;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -24,6 +25,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream.AppendMode;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.common.PDStream;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
@@ -136,6 +138,10 @@ final class PdfBook implements Closeable {
       double height = page.getMediaBox().getHeight() / PdfCanvas.POINTS;
       new PdfCanvas(out, styles, fonts, layers).draw(furniture, 0, height);
       out.endMarkedContent();
+    }
+    // What was appended becomes part of the one stream that a page has.
+    try (InputStream contents = page.getContents()) {
+      page.setContents(new PDStream(document, contents, COSName.FLATE_DECODE));
     }
   }
 

@@ -1,5 +1,7 @@
 package org.lapmark.document;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.lapmark.drawing.Drawing;
@@ -21,7 +23,6 @@ import org.lapmark.text.Markup;
  * it has in the documents' own font, so that a label never grows over its neighbour.
  */
 final class SvgWriter {
-  private static final double MM_PER_POINT = 25.4 / 72;
 
   /** Fine enough for what is looked at. */
   private static final SvgNumbering NUMBERS = new SvgNumbering(3);
@@ -140,40 +141,23 @@ final class SvgWriter {
       Point turned = map.applyVector(along);
       double angle = StrictMath.toDegrees(StrictMath.atan2(turned.y(), turned.x()));
       Point anchor = map.apply(line.anchor());
-      String x = NUMBERS.number(anchor.x());
-      String y = NUMBERS.number(anchor.y());
-      String rotation = NUMBERS.number(angle);
-      boolean halo = style.halo() > 0;
-      out.open(
-          "text",
-          "x",
-          x,
-          "y",
-          y,
-          "font-size",
-          NUMBERS.number(style.fontSize() * MM_PER_POINT),
-          "font-weight",
-          style.bold() ? "600" : null,
-          "text-anchor",
-          line.alignment() == Item.Alignment.START
-              ? null
-              : line.alignment().name().toLowerCase(Locale.ROOT),
-          "textLength",
-          NUMBERS.number(lettering.width(line.text(), style)),
-          "lengthAdjust",
-          "spacingAndGlyphs",
-          "transform",
-          rotation.equals("0") ? null : "rotate(" + rotation + " " + x + " " + y + ")",
-          "fill",
-          grey(style.fillGrey() >= 0 ? style.fillGrey() : style.strokeGrey()),
-          "stroke",
-          halo ? "#fff" : null,
-          "stroke-width",
-          halo ? NUMBERS.number(2 * style.halo()) : null,
-          "stroke-linejoin",
-          halo ? "round" : null,
-          "paint-order",
-          halo ? "stroke" : null);
+      List<String> attributes =
+          new ArrayList<>(SvgLettering.attributes(line, anchor, angle, style, lettering, NUMBERS));
+      attributes.add("fill");
+      attributes.add(grey(style.fillGrey() >= 0 ? style.fillGrey() : style.strokeGrey()));
+      if (style.halo() > 0) {
+        attributes.addAll(
+            List.of(
+                "stroke",
+                "#fff",
+                "stroke-width",
+                NUMBERS.number(2 * style.halo()),
+                "stroke-linejoin",
+                "round",
+                "paint-order",
+                "stroke"));
+      }
+      out.open("text", attributes.toArray(String[]::new));
       out.text(line.text()).close();
     }
 

@@ -116,7 +116,7 @@ final class TextPagesBuilder {
             .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
             .toList(),
         piece.statedSize().map(size -> cutSize(piece, size)),
-        piece.half().isPresent());
+        piece.isFolded());
   }
 
   /** How a cut size is printed. */

@@ -26,23 +26,65 @@ final class SelfCrossing {
     if (path.isClosed() && chords > 0) {
       points.set(chords, points.get(0));
     }
-    STRtree tree = new STRtree();
-    for (int i = 0; i < chords; i++) {
-      tree.insert(new Envelope(points.get(i), points.get(i + 1)), i);
+    return new Chords(points, path.isClosed()).firstCrossing();
+  }
+
+  /** Chords in groups of neighbours: few boxes have to be held against each other. */
+  private static final class Chords {
+    private static final int GROUP = 12;
+
+    private final List<Coordinate> points;
+    private final boolean closed;
+    private final Envelope[] boxes;
+    private final Envelope[] groups;
+
+    Chords(List<Coordinate> points, boolean closed) {
+      this.points = points;
+      this.closed = closed;
+      this.boxes = new Envelope[Math.max(0, points.size() - 1)];
+      this.groups = new Envelope[(boxes.length + GROUP - 1) / GROUP];
+      for (int i = 0; i < boxes.length; i++) {
+        boxes[i] = new Envelope(points.get(i), points.get(i + 1));
+        if (i % GROUP == 0) {
+          groups[i / GROUP] = new Envelope();
+        }
+        groups[i / GROUP].expandToInclude(boxes[i]);
+      }
     }
-    for (int i = 0; i < chords; i++) {
-      int least = Integer.MAX_VALUE;
-      for (Object found : tree.query(new Envelope(points.get(i), points.get(i + 1)))) {
-        int j = (Integer) found;
-        if (j > i && j < least && meets(points, i, j, path.isClosed())) {
-          least = j;
+
+    Optional<Point> firstCrossing() {
+      STRtree tree = new STRtree();
+      for (int group = 0; group < groups.length; group++) {
+        tree.insert(groups[group], group);
+      }
+      for (int group = 0; group < groups.length; group++) {
+        List<?> near = tree.query(groups[group]);
+        int end = Math.min(boxes.length, (group + 1) * GROUP);
+        for (int i = group * GROUP; i < end; i++) {
+          int least = Integer.MAX_VALUE;
+          for (Object found : near) {
+            least = Math.min(least, first(i, (Integer) found));
+          }
+          if (least < Integer.MAX_VALUE) {
+            return Optional.of(meeting(points, i, least));
+          }
         }
       }
-      if (least < Integer.MAX_VALUE) {
-        return Optional.of(meeting(points, i, least));
-      }
+      return Optional.empty();
     }
-    return Optional.empty();
+
+    /** The first later chord of a group that meets a chord. */
+    private int first(int i, int group) {
+      if (groups[group].intersects(boxes[i])) {
+        int end = Math.min(boxes.length, (group + 1) * GROUP);
+        for (int j = Math.max(i + 1, group * GROUP); j < end; j++) {
+          if (boxes[j].intersects(boxes[i]) && meets(points, i, j, closed)) {
+            return j;
+          }
+        }
+      }
+      return Integer.MAX_VALUE;
+    }
   }
 
   private static boolean meets(List<Coordinate> points, int i, int j, boolean closed) {

@@ -41,4 +41,14 @@ public record Piece(
       int number, String name, PieceShape shape, List<Cut> cuts, Optional<StatedSize> statedSize) {
     this(number, name, shape, cuts, statedSize, Optional.empty());
   }
+
+  /**
+   * Whether paper shows an edge that is placed on a fold.
+   *
+   * @return true if a half is shown or an edge is stated to lie on a fold
+   */
+  public boolean isFolded() {
+    return half.isPresent()
+        || shape.panel().edges().stream().anyMatch(edge -> shape.isFold(edge.name()));
+  }
 }

@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -29,6 +31,13 @@ public record FoldedHalf(
   public static final double TOLERANCE = 0.1;
 
   private static final double STEP = 2;
+
+  /** How many stretches of a curve are looked at for a crossing of the fold. */
+  private static final int SAMPLES = 12;
+
+  /** Halves are compared at places so far from each other, in millimetres. */
+  private static final double COARSE = 6;
+
   private static final double ON_FOLD = 0.01;
 
   /** A grainline beside the fold begins and ends this share of the half's length from its ends. */
@@ -128,41 +137,39 @@ public record FoldedHalf(
    * before it: a wide allowance beyond the fold's other end may be nearer.
    */
   private static double crossing(Path line, Point end, Point along) {
-    double length = line.length();
-    int steps = Math.max(64, (int) Math.ceil(length / STEP));
     double best = line.nearestLength(end);
-    double distance = line.atLength(best).distance(end);
-    if (distance < ON_FOLD) {
+    if (line.atLength(best).distance(end) < ON_FOLD) {
       return best;
     }
-    distance = Double.POSITIVE_INFINITY;
+    double distance = Double.POSITIVE_INFINITY;
     double before = 0;
-    double valueBefore = aside(line.atLength(0), end, along);
-    for (int i = 1; i <= steps; i++) {
-      double here = length * i / steps;
-      double value = aside(line.atLength(here), end, along);
-      if (valueBefore <= 0 != value <= 0) {
-        double root = root(line, before, here, end, along);
-        Point there = line.atLength(root);
-        double far = there.distance(end);
-        if (far < distance && there.minus(end).dot(along) > -ON_FOLD) {
-          distance = far;
-          best = root;
+    for (Curve curve : line.curves()) {
+      for (int i = 0; i < SAMPLES; i++) {
+        double low = (double) i / SAMPLES;
+        double high = (i + 1.0) / SAMPLES;
+        if (aside(curve.at(low), end, along) <= 0 != aside(curve.at(high), end, along) <= 0) {
+          double t = root(curve::at, low, high, end, along);
+          Point there = curve.at(t);
+          double far = there.distance(end);
+          if (far < distance && there.minus(end).dot(along) > -ON_FOLD) {
+            distance = far;
+            best = before + curve.lengthTo(t);
+          }
         }
       }
-      before = here;
-      valueBefore = value;
+      before += curve.length();
     }
     return best;
   }
 
-  private static double root(Path line, double low, double high, Point at, Point along) {
-    boolean negative = aside(line.atLength(low), at, along) <= 0;
+  private static double root(
+      DoubleFunction<Point> line, double low, double high, Point at, Point along) {
+    boolean negative = aside(line.apply(low), at, along) <= 0;
     double a = low;
     double b = high;
     for (int i = 0; i < 60; i++) {
       double middle = (a + b) / 2;
-      if (aside(line.atLength(middle), at, along) <= 0 == negative) {
+      if (aside(line.apply(middle), at, along) <= 0 == negative) {
         a = middle;
       } else {
         b = middle;
@@ -184,13 +191,18 @@ public record FoldedHalf(
         : closed.part(from, length).then(closed.part(0, to));
   }
 
+  /** How far the two halves are from lying on each other, as far as they are looked at. */
   private static double apart(Path half, Path other, Affine mirror) {
     double length = half.length();
-    int steps = Math.max(32, (int) Math.ceil(length / STEP));
+    double across = other.length();
+    int steps = Math.max(32, (int) Math.ceil(length / COARSE));
     double most = 0;
     for (int i = 0; i <= steps; i++) {
       Point point = mirror.apply(half.atLength(length * i / steps));
-      most = Math.max(most, other.distance(point));
+      // The other half is travelled the other way. Where it isn't at the same length, it may still
+      // be there: what is nearest takes longer to find.
+      double apart = other.atLength(across * (steps - i) / steps).distance(point);
+      most = Math.max(most, apart <= TOLERANCE / 2 ? apart : other.distance(point));
     }
     return most;
   }
@@ -351,10 +363,10 @@ public record FoldedHalf(
     }
     // Where the line crosses the fold, exactly there.
     if (first > 0) {
-      first = root(path, Math.max(0, first - length / steps), first, from, along);
+      first = root(path::atLength, Math.max(0, first - length / steps), first, from, along);
     }
     if (last < length) {
-      last = root(path, last, Math.min(length, last + length / steps), from, along);
+      last = root(path::atLength, last, Math.min(length, last + length / steps), from, along);
     }
     return Optional.of(withPath(mark, path.part(first, last)));
   }

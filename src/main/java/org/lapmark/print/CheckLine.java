@@ -23,10 +23,13 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   /** How far a check line keeps from the ends and sides of its run, in millimetres. */
   private static final double MARGIN = 9;
 
-  /** Nearer than this to an outline, in millimetres, a line may be taken for a part of it. */
+  /** Nearer than this to a piece's line, in millimetres, one may be taken for the other. */
   private static final double NEAR = 5;
 
   private static final double BESIDE = 3;
+
+  /** How closely lines are followed to tell whether one is near, in millimetres. */
+  private static final double CHORD = 0.5;
 
   double length() {
     return from.distance(to);
@@ -34,6 +37,13 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
 
   Path line() {
     return new Path(List.of(new Line(from, to)));
+  }
+
+  /** The lines across, then those down. */
+  static List<CheckLine> of(SheetLayout layout) {
+    List<CheckLine> lines = new ArrayList<>(of(layout, true));
+    lines.addAll(of(layout, false));
+    return lines;
   }
 
   /** A line through every run of joined tiles, from the upper or left run on. */
@@ -68,7 +78,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     return run;
   }
 
-  /** Where the line covers least of the pieces and keeps from the test square. */
+  /** Where the line covers least of the pieces and keeps from their lines and the test square. */
   private static CheckLine through(List<Cell> run, SheetLayout layout, boolean sideways) {
     Box first = run.get(0).core();
     Box last = run.get(run.size() - 1).core();
@@ -77,6 +87,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     double whole = Math.floor(end - begin);
     double low = (sideways ? first.minY() : first.minX()) + MARGIN;
     double high = (sideways ? first.maxY() : first.maxX()) - MARGIN;
+    List<Lines> pieces = layout.art().stream().map(Lines::of).toList();
     CheckLine best = null;
     double least = Double.POSITIVE_INFINITY;
     for (double at = low; at <= high; at += STEP) {
@@ -84,7 +95,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
           sideways
               ? new CheckLine(run, new Point(begin, at), new Point(begin + whole, at), true)
               : new CheckLine(run, new Point(at, begin), new Point(at, begin + whole), false);
-      double covered = line.covered(layout);
+      double covered = line.covered(layout, pieces);
       if (covered < least - 1e-6) {
         least = covered;
         best = line;
@@ -94,17 +105,35 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   }
 
   /** How much of the line lies on pieces, in millimetres, and much more on the test square. */
-  private double covered(SheetLayout layout) {
+  private double covered(SheetLayout layout, List<Lines> pieces) {
     double sum = 0;
     Box bounds = line().bounds();
-    for (PieceArt art : layout.art()) {
-      if (bounds.expanded(NEAR).overlaps(art.bounds())) {
-        sum += within(art.outline());
-        // A line that runs along an outline can't be told from it, whichever side it is on.
-        sum += BESIDE * beside(art.outline());
+    for (Lines piece : pieces) {
+      if (bounds.expanded(NEAR).overlaps(piece.bounds())) {
+        sum += within(piece.outline());
+        // A line that runs along another can't be told from it, whichever side it is on.
+        for (List<Point> drawn : piece.drawn()) {
+          sum += BESIDE * beside(drawn);
+        }
       }
     }
     return layout.square().expanded(2).overlaps(bounds.expanded(0.1)) ? sum + 1e6 : sum;
+  }
+
+  /**
+   * A piece's lines as points.
+   *
+   * @param bounds the box around the piece
+   * @param outline the closed outline
+   * @param drawn all that is drawn, also inside
+   */
+  private record Lines(Box bounds, List<Point> outline, List<List<Point>> drawn) {
+    static Lines of(PieceArt art) {
+      return new Lines(
+          art.bounds(),
+          art.outline(),
+          art.strokes().stream().map(stroke -> stroke.path().flattened(CHORD)).toList());
+    }
   }
 
   private double along(Point point) {
@@ -135,7 +164,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
     return sum;
   }
 
-  /** How much of the line lies near an outline: near one of its sides, each a stretch. */
+  /** How much of the line lies near another: near one of its sides, each a stretch. */
   private double beside(List<Point> outline) {
     List<double[]> stretches = new ArrayList<>();
     for (int i = 1; i < outline.size(); i++) {

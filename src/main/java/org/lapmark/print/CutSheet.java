@@ -48,11 +48,12 @@ final class CutSheet {
   Drawing draw() {
     PieceShape shape = piece.shape();
     Box box = shape.bounds();
-    for (PieceArt.Stroke stroke : PieceArt.of(new PlacedPiece(piece, Affine.IDENTITY)).strokes()) {
+    for (PieceArt.Stroke stroke :
+        PieceArt.whole(new PlacedPiece(piece, Affine.IDENTITY)).strokes()) {
       box = box.union(stroke.path().bounds());
     }
     Affine map = Affine.translation(MARGIN - box.minX(), MARGIN - box.minY());
-    PieceArt art = PieceArt.of(new PlacedPiece(piece, map));
+    PieceArt art = PieceArt.whole(new PlacedPiece(piece, map));
     Map<CutGroup, List<Item>> groups = new LinkedHashMap<>();
     for (CutGroup group : CutGroup.values()) {
       groups.put(group, new ArrayList<>());

@@ -17,6 +17,12 @@ record JoinMark(Join join, double along, Form form) {
   /** Half the width of a mark, in millimetres. */
   static final double RADIUS = 6;
 
+  /** How far from the join a number stands, as a share of the radius. */
+  private static final double NUMBER_AT = 0.45;
+
+  /** Half the room of a number of two digits, in millimetres. */
+  private static final double NUMBER_HALF = 1.8;
+
   /** The outlines that marks have. */
   enum Form {
     DISC,
@@ -30,6 +36,18 @@ record JoinMark(Join join, double along, Form form) {
 
   Box box() {
     return new Box(at().x(), at().y(), at().x(), at().y()).expanded(RADIUS);
+  }
+
+  /** Where the middle of the number in a half stands. */
+  Point numberAt(boolean first) {
+    double side = (first ? -1 : 1) * NUMBER_AT * RADIUS;
+    return at().plus(join.sideways() ? new Point(side, 0) : new Point(0, side));
+  }
+
+  /** The room of the number in a half. */
+  Box number(boolean first) {
+    Point at = numberAt(first);
+    return new Box(at.x(), at.y(), at.x(), at.y()).expanded(NUMBER_HALF);
   }
 
   /** The half on the left or upper tile, or that on the other; it begins and ends on the join. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
@@ -61,12 +62,28 @@ final class JoinMarks {
     return marks.done.stream().flatMap(List::stream).toList();
   }
 
+  /** How many cutting lines cross a join, of whatever size. */
+  static int cuttingLines(SheetLayout layout, Join join) {
+    return crossings(
+            layout,
+            join,
+            role ->
+                role.equals("cutting-line")
+                    || role.equals(NestArtist.COMMON)
+                    || role.startsWith(NestArtist.LINE))
+        .size();
+  }
+
   /**
    * Where lines of a role cross a join.
    *
    * @return millimetres from the join's left or upper end, ascending
    */
   static List<Double> crossings(SheetLayout layout, Join join, String role) {
+    return crossings(layout, join, role::equals);
+  }
+
+  private static List<Double> crossings(SheetLayout layout, Join join, Predicate<String> roles) {
     List<Double> crossings = new ArrayList<>();
     Box line =
         new Box(join.from().x(), join.from().y(), join.to().x(), join.to().y()).expanded(NEAR);
@@ -75,7 +92,7 @@ final class JoinMarks {
         continue;
       }
       for (PieceArt.Stroke stroke : art.strokes()) {
-        if (role.isEmpty() || stroke.role().equals(role)) {
+        if (roles.test(stroke.role())) {
           for (Path part : CurveClip.inside(stroke.path(), line)) {
             Point middle = part.atLength(part.length() / 2);
             double along =
@@ -91,7 +108,7 @@ final class JoinMarks {
 
   private List<JoinMark> of(Join join) {
     JoinMark.Form[] forms = JoinMark.Form.values();
-    JoinMark.Form form = forms[crossings(layout, join, "cutting-line").size() % forms.length];
+    JoinMark.Form form = forms[cuttingLines(layout, join) % forms.length];
     List<JoinMark> fewest = null;
     for (double[] places : places(join)) {
       List<JoinMark> marks =
@@ -134,38 +151,63 @@ final class JoinMarks {
     return true;
   }
 
-  /** Places for a join's marks, the best first. */
+  /**
+   * Places for a join's marks, the best first: clear of all ink where there are such places, else
+   * with clear numbers, else as it comes.
+   */
   private List<double[]> places(Join join) {
-    double[] single = singles(join);
+    List<double[]> ranks = singles(join);
     List<double[]> places = new ArrayList<>();
     if (join.length() < LONG) {
-      for (double at : single) {
-        places.add(new double[] {at});
+      for (double[] rank : ranks) {
+        for (double at : rank) {
+          places.add(new double[] {at});
+        }
       }
       return places;
     }
-    // The farther apart, the truer the join; the first of a pair stays as long as the second finds
-    // another place.
+    for (int worst = 0; worst < ranks.size(); worst++) {
+      for (int other = 0; other <= worst; other++) {
+        pairs(join, ranks.get(other), ranks.get(worst), places);
+      }
+    }
+    if (places.isEmpty()) {
+      ranks.stream()
+          .filter(rank -> rank.length > 0)
+          .findFirst()
+          .ifPresent(rank -> places.add(new double[] {rank[0]}));
+    }
+    return places;
+  }
+
+  /**
+   * Adds pairs of places. The farther apart, the truer the join; the first of a pair stays as long
+   * as the second finds another place.
+   */
+  private static void pairs(Join join, double[] firsts, double[] seconds, List<double[]> places) {
+    int most = places.size() + MOST;
     for (double apart : new double[] {FAR * join.length(), FROM_NEXT}) {
-      for (double first : single) {
-        for (double second : single) {
+      for (double first : firsts) {
+        for (double second : seconds) {
           if (Math.abs(first - second) >= apart) {
             places.add(new double[] {Math.min(first, second), Math.max(first, second)});
-            if (places.size() > MOST) {
-              return places;
+            if (places.size() > most) {
+              return;
             }
           }
         }
       }
     }
-    return places.isEmpty() ? List.of(new double[] {single[0]}) : places;
   }
 
-  /** Places for one mark: free of ink on both tiles, those farthest from other lines first. */
-  private double[] singles(Join join) {
+  /**
+   * Places for one mark in three ranks: free of ink on both tiles, with free numbers, any. In each
+   * rank those farthest from other lines come first.
+   */
+  private List<double[]> singles(Join join) {
     List<Double> crossings = new ArrayList<>();
     crossings.add(0.0);
-    crossings.addAll(crossings(layout, join, ""));
+    crossings.addAll(crossings(layout, join, role -> true));
     crossings.add(join.length());
     List<double[]> stretches = new ArrayList<>();
     for (int i = 1; i < crossings.size(); i++) {
@@ -178,22 +220,23 @@ final class JoinMarks {
     stretches.sort(Comparator.comparingDouble(stretch -> stretch[0] - stretch[1]));
     FreeSpace.Finder first = finder(join, join.first());
     FreeSpace.Finder second = finder(join, join.second());
-    DoubleStream.Builder free = DoubleStream.builder();
-    DoubleStream.Builder taken = DoubleStream.builder();
+    List<DoubleStream.Builder> ranks =
+        List.of(DoubleStream.builder(), DoubleStream.builder(), DoubleStream.builder());
     for (double[] stretch : stretches) {
       double best = stretch[0] + OFF_MIDDLE * (stretch[1] - stretch[0]);
       for (double shift = 0; shift < stretch[1] - stretch[0]; shift += STEP) {
         for (double along :
             shift == 0 ? new double[] {best} : new double[] {best - shift, best + shift}) {
           if (along >= stretch[0] && along <= stretch[1]) {
-            Box box = new JoinMark(join, along, JoinMark.Form.DISC).box();
-            boolean clear = first.isFree(box) && second.isFree(box);
-            (clear ? free : taken).add(along);
+            JoinMark mark = new JoinMark(join, along, JoinMark.Form.DISC);
+            boolean clear = first.isFree(mark.box()) && second.isFree(mark.box());
+            boolean legible = first.isFree(mark.number(true)) && second.isFree(mark.number(false));
+            ranks.get(clear ? 0 : legible ? 1 : 2).add(along);
           }
         }
       }
     }
-    return DoubleStream.concat(free.build(), taken.build()).toArray();
+    return ranks.stream().map(rank -> rank.build().toArray()).toList();
   }
 
   private FreeSpace.Finder finder(Join join, Cell cell) {

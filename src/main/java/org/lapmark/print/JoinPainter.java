@@ -29,6 +29,7 @@ final class JoinPainter {
   private final LetteringMeasure lettering;
   private final Tiling tiling;
   private final SheetLayout layout;
+  private final List<CheckLine> checks;
   private final Map<Cell, List<Item>> items;
   private final Map<Cell, FreeSpace> spaces;
 
@@ -36,6 +37,7 @@ final class JoinPainter {
       SheetPlanner planner,
       Tiling tiling,
       SheetLayout layout,
+      List<CheckLine> checks,
       Map<Cell, List<Item>> items,
       Map<Cell, FreeSpace> spaces) {
     this.wording = planner.wording();
@@ -43,6 +45,7 @@ final class JoinPainter {
     this.lettering = planner.lettering();
     this.tiling = tiling;
     this.layout = layout;
+    this.checks = checks;
     this.items = items;
     this.spaces = spaces;
   }
@@ -50,13 +53,14 @@ final class JoinPainter {
   void paint() {
     layout.joins().forEach(this::lines);
     corners();
+    checks.forEach(this::checkLine);
     for (JoinMark mark : JoinMarks.of(layout, spaces)) {
       half(mark, true);
       half(mark, false);
       spaces.get(mark.join().first()).takeBox(mark.box().expanded(TilePainter.CLEAR));
       spaces.get(mark.join().second()).takeBox(mark.box().expanded(TilePainter.CLEAR));
     }
-    checkLines();
+    checks.forEach(this::checkTexts);
   }
 
   /** The way of joining, as the words' keys have it. */
@@ -116,42 +120,43 @@ final class JoinPainter {
         .findFirst();
   }
 
-  /** A line across and a line down through each island of joined tiles, with their lengths. */
-  private void checkLines() {
-    for (boolean sideways : new boolean[] {true, false}) {
-      for (CheckLine check : CheckLine.of(layout, sideways)) {
-        for (Cell cell : check.cells()) {
-          items
-              .get(cell)
-              .add(
-                  new Item.Shape(
-                      Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
-                      "check-line"));
-          CurveClip.inside(check.line(), cell.shown())
-              .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), TilePainter.CLEAR));
-        }
-        boolean said = false;
-        for (boolean last : new boolean[] {false, true}) {
-          Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
-          Point end = last ? check.to() : check.from();
-          Point arm = sideways ? new Point(0, CHECK_END) : new Point(CHECK_END, 0);
-          Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
-          items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
-          spaces.get(cell).takeLine(tick.flattened(1), TilePainter.CLEAR);
-          said |= checkText(check, cell, end);
-        }
-        for (int i = 0; i < check.cells().size() && !said; i++) {
-          Cell cell = check.cells().get(i);
-          Point middle = cell.core().centre();
-          said =
-              checkText(
-                  check,
-                  cell,
-                  sideways
-                      ? new Point(middle.x(), check.from().y())
-                      : new Point(check.from().x(), middle.y()));
-        }
-      }
+  /** Lines across and down through each island of joined tiles. */
+  private void checkLine(CheckLine check) {
+    for (Cell cell : check.cells()) {
+      items
+          .get(cell)
+          .add(
+              new Item.Shape(
+                  Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
+                  "check-line"));
+      CurveClip.inside(check.line(), cell.shown())
+          .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), TilePainter.CLEAR));
+    }
+    for (boolean last : new boolean[] {false, true}) {
+      Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
+      Point end = last ? check.to() : check.from();
+      Point arm = check.sideways() ? new Point(0, CHECK_END) : new Point(CHECK_END, 0);
+      Path tick = new Path(List.of(new Line(end.minus(arm), end.plus(arm))));
+      items.get(cell).add(new Item.Shape(List.of(tick), "check-end"));
+      spaces.get(cell).takeLine(tick.flattened(1), TilePainter.CLEAR);
+    }
+  }
+
+  /** A check line's length at both ends, or somewhere on its way where neither has room. */
+  private void checkTexts(CheckLine check) {
+    boolean first = checkText(check, check.cells().get(0), check.from());
+    boolean last = checkText(check, check.cells().get(check.cells().size() - 1), check.to());
+    boolean said = first || last;
+    for (int i = 0; i < check.cells().size() && !said; i++) {
+      Cell cell = check.cells().get(i);
+      Point middle = cell.core().centre();
+      said =
+          checkText(
+              check,
+              cell,
+              check.sideways()
+                  ? new Point(middle.x(), check.from().y())
+                  : new Point(check.from().x(), middle.y()));
     }
   }
 
@@ -210,8 +215,7 @@ final class JoinPainter {
     Cell cell = first ? join.first() : join.second();
     items.get(cell).add(new Item.Shape(List.of(mark.half(first)), "join-mark"));
     Style style = styles.style("join-number");
-    double side = (first ? -1 : 1) * 0.45 * JoinMark.RADIUS;
-    Point at = mark.at().plus(join.sideways() ? new Point(side, 0) : new Point(0, side));
+    Point at = mark.numberAt(first);
     items
         .get(cell)
         .add(

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Function;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.geometry.Box;
@@ -35,6 +36,9 @@ final class NestArtist implements SheetSubject {
 
   /** What is drawn once, as the smallest size has it, for it says the same in every size. */
   private static final List<String> ONCE = List.of("grainline", "on-fold-sign");
+
+  /** Lines that differ less in length, in millimetres, are alike. */
+  private static final double SAME = 0.01;
 
   private static final String STITCHING = "stitching-line";
   private static final String CUTTING = "cutting-line";
@@ -156,7 +160,16 @@ final class NestArtist implements SheetSubject {
             projected,
             owners -> NestLabel.sizes(planner.wording(), nest, owners),
             this::layering);
-    names.place(all);
+    List<CheckLine> checks = CheckLine.of(drawn(layout, all, line -> List.of(line.path())));
+    names.place(all, checks);
+    return new Drawn(drawn(layout, all, names::parts), names.items(), checks);
+  }
+
+  /** The layout with all lines of the nest; those to be cut along are broken for names. */
+  private SheetLayout drawn(
+      SheetLayout layout,
+      List<NestNames.Nested> all,
+      Function<NestNames.Cutting, List<Path>> broken) {
     List<PieceArt> art = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       NestedPiece piece = nest.pieces().get(i);
@@ -165,7 +178,7 @@ final class NestArtist implements SheetSubject {
       for (NestNames.Cutting line : all.get(i).cutting()) {
         String role =
             line.owners().size() == 1 ? LINE + (1 + line.owners().get(0) % DASHES) : COMMON;
-        for (Path part : names.parts(line)) {
+        for (Path part : broken.apply(line)) {
           strokes.add(new PieceArt.Stroke(part, role, layering(line.owners(), "")));
         }
       }
@@ -179,18 +192,16 @@ final class NestArtist implements SheetSubject {
       }
       art.add(new PieceArt(extent.piece(), strokes, inner, extent.polygon(), extent.bounds()));
     }
-    return new Drawn(
-        new SheetLayout(
-            layout.pieces(),
-            art,
-            layout.square(),
-            layout.endSquare(),
-            layout.cells(),
-            layout.joins(),
-            layout.columns(),
-            layout.rows(),
-            layout.arranged()),
-        names.items());
+    return new SheetLayout(
+        layout.pieces(),
+        art,
+        layout.square(),
+        layout.endSquare(),
+        layout.cells(),
+        layout.joins(),
+        layout.columns(),
+        layout.rows(),
+        layout.arranged());
   }
 
   private NestNames.Nested nested(NestedPiece piece, PlacedPiece placed) {
@@ -205,7 +216,7 @@ final class NestArtist implements SheetSubject {
         List<PieceArt.Stroke> strokes =
             art.strokes().stream().filter(stroke -> stroke.role().equals(role)).toList();
         if (!strokes.isEmpty()
-            && (!once.containsKey(role) || length(strokes) < length(once.get(role)))) {
+            && (!once.containsKey(role) || length(strokes) < length(once.get(role)) - SAME)) {
           once.put(role, strokes);
         }
       }

@@ -155,13 +155,10 @@ final class NestNames {
     return nameless;
   }
 
-  void place(List<Nested> pieces) {
+  void place(List<Nested> pieces, List<CheckLine> checks) {
     obstacles.add(Path.rectangle(layout.square()), LineObstacles.NOTHING);
     layout.endSquare().ifPresent(box -> obstacles.add(Path.rectangle(box), LineObstacles.NOTHING));
-    for (boolean sideways : new boolean[] {true, false}) {
-      CheckLine.of(layout, sideways)
-          .forEach(check -> obstacles.add(check.line(), LineObstacles.NOTHING));
-    }
+    checks.forEach(check -> obstacles.add(check.line(), LineObstacles.NOTHING));
     List<List<Window>> windows = new ArrayList<>();
     for (Nested piece : pieces) {
       for (PieceArt.Stroke stroke : piece.others()) {

@@ -31,7 +31,7 @@ record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubj
 
   @Override
   public Drawn drawn(SheetLayout layout, boolean projected) {
-    return new Drawn(layout, List.of());
+    return new Drawn(layout, List.of(), CheckLine.of(layout));
   }
 
   @Override

@@ -53,8 +53,12 @@ final class PageMap {
     FreeSpace space = new FreeSpace(new Box(0, 0, drawnWidth, drawnHeight));
     for (PlacedPiece placed : plan.pieces()) {
       PieceArt art = PieceArt.of(placed);
-      Path outline = art.strokes().get(art.strokes().size() - 1).path().transformed(map);
-      items.add(new Item.Shape(List.of(outline), "map-piece"));
+      // The cutting line of a piece with a fold doesn't close.
+      Path outline =
+          placed.piece().isFolded()
+              ? Path.polyline(art.outline())
+              : art.strokes().get(art.strokes().size() - 1).path();
+      items.add(new Item.Shape(List.of(outline.transformed(map)), "map-piece"));
     }
     testSquare(map).ifPresent(square -> items.add(new Item.Shape(List.of(square), "map-square")));
     for (Tile tile : plan.tiles()) {

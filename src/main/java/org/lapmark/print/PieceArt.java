@@ -1,13 +1,16 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
+import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
@@ -54,6 +57,15 @@ record PieceArt(
   }
 
   static PieceArt of(PlacedPiece placed) {
+    return of(placed, true);
+  }
+
+  /** A piece that is cut all round: also along edges that lie on a fold. */
+  static PieceArt whole(PlacedPiece placed) {
+    return of(placed, false);
+  }
+
+  private static PieceArt of(PlacedPiece placed, boolean folded) {
     Affine map = placed.placement();
     if (placed.piece().half().isPresent()) {
       return of(placed.piece(), placed.piece().half().orElseThrow(), map);
@@ -73,9 +85,48 @@ record PieceArt(
     }
     shape.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
     Path cutting = shape.cuttingLine().path().transformed(map);
-    strokes.add(new Stroke(cutting, "cutting-line"));
+    border(shape, folded, map, strokes);
     List<Point> outline = cutting.flattened(CHORD);
     return new PieceArt(placed.piece(), strokes, outline, polygon(outline), cutting.bounds());
+  }
+
+  /** The cutting line, which leaves out edges that lie on a fold. */
+  private static void border(PieceShape shape, boolean folded, Affine map, List<Stroke> strokes) {
+    List<CuttingLine.Span> spans = new ArrayList<>(shape.cuttingLine().spans());
+    if (!folded || spans.stream().noneMatch(span -> shape.isFold(span.edge()))) {
+      strokes.add(new Stroke(shape.cuttingLine().path().transformed(map), "cutting-line"));
+      return;
+    }
+    // Begins where a fold has ended, so that what is cut between folds is one line.
+    for (int i = 0; i < spans.size() && !endsFold(shape, spans); i++) {
+      Collections.rotate(spans, -1);
+    }
+    List<Stroke> cutting = new ArrayList<>();
+    List<Curve> run = new ArrayList<>();
+    for (int i = 0; i < spans.size(); i++) {
+      run.addAll(spans.get(i).path().transformed(map).curves());
+      boolean fold = shape.isFold(spans.get(i).edge());
+      boolean last = i == spans.size() - 1;
+      if (last || fold || shape.isFold(spans.get(i + 1).edge())) {
+        Path path = new Path(run);
+        run = new ArrayList<>();
+        if (!fold) {
+          cutting.add(new Stroke(path, "cutting-line"));
+          continue;
+        }
+        strokes.add(new Stroke(path, "on-fold"));
+        if (path.start().distance(path.end()) > path.length() - CHORD) {
+          // The piece lies on the right of its edges.
+          foldSign(new Line(path.end(), path.start()))
+              .forEach(part -> strokes.add(new Stroke(part, "on-fold-sign")));
+        }
+      }
+    }
+    strokes.addAll(cutting);
+  }
+
+  private static boolean endsFold(PieceShape shape, List<CuttingLine.Span> spans) {
+    return shape.isFold(spans.get(spans.size() - 1).edge()) && !shape.isFold(spans.get(0).edge());
   }
 
   private static PieceArt of(Piece piece, FoldedHalf half, Affine map) {

@@ -178,7 +178,7 @@ class PieceLabel {
   /** What the paper shows: a half or the whole, with or without allowances. */
   List<String> paper(Piece piece) {
     List<String> lines = new ArrayList<>();
-    if (piece.half().isPresent()) {
+    if (piece.isFolded()) {
       lines.add(wording.text("piece.fold"));
     }
     lines.add(allowance(piece));
@@ -200,9 +200,11 @@ class PieceLabel {
     if (values.size() == 1) {
       return wording.text("piece.allowance", Map.of("value", length(values.first())));
     }
-    List<String> texts = values.stream().map(this::length).distinct().toList();
+    boolean everywhere = values.first() > 0;
+    List<String> texts =
+        values.stream().filter(value -> value > 0).map(this::length).distinct().toList();
     return wording.text(
-        "piece.allowance.mixed",
+        everywhere ? "piece.allowance.mixed" : "piece.allowance.some",
         Map.of("values", String.join(NumberWords.of(wording).between(), texts)));
   }
 

@@ -148,10 +148,13 @@ final class ProjectorPainter {
     items.add(last, new Item.Lettering(number, at, Item.Alignment.MIDDLE, 0, role + "number"));
   }
 
-  /** Sizes keep their dashes; all else is either a cutting line or within one. */
+  /** Sizes and folds keep their dashes; all else is either a cutting line or within one. */
   private static String lineRole(String role) {
     if (role.startsWith(NestArtist.LINE)) {
       return role;
+    }
+    if (role.equals("on-fold")) {
+      return "fold";
     }
     return role.equals("cutting-line") || role.equals(NestArtist.COMMON) ? "cutting" : "inner";
   }

@@ -178,12 +178,24 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
       SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
     SheetLayout whole =
         SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, false);
+    SheetSubject.Drawn drawn = subject.drawn(whole, true);
     Paper picture = paper;
     if (whole.cells().size() == 1) {
       double margins = paper.height() - paper.window().height();
-      picture = paper.cut(Math.ceil(whole.bottom() + tiling.edge() + tiling.caption() + margins));
+      double height =
+          whole.bottom() + belowPieces(drawn) + tiling.edge() + tiling.caption() + margins;
+      picture = paper.cut(Math.min(paper.height(), Math.ceil(height)));
     }
-    return new ProjectorPainter(this, subject, picture, tiling, subject.drawn(whole, true)).plan();
+    return new ProjectorPainter(this, subject, picture, tiling, drawn).plan();
+  }
+
+  /** How far names reach beyond the lowest piece, in millimetres. */
+  private static double belowPieces(SheetSubject.Drawn drawn) {
+    double pieces =
+        drawn.layout().art().stream().mapToDouble(art -> art.bounds().maxY()).max().orElse(0);
+    double names =
+        drawn.names().stream().mapToDouble(name -> name.box().maxY()).max().orElse(pieces);
+    return Math.max(0, names - pieces);
   }
 
   /**

@@ -31,11 +31,13 @@ interface SheetSubject {
    *
    * @param layout the layout with its pieces as they are drawn
    * @param names what is written along lines, tile by tile
+   * @param checks the lines that prove joins right
    */
-  record Drawn(SheetLayout layout, List<LineName> names) {
-    /** Copies the list. */
+  record Drawn(SheetLayout layout, List<LineName> names, List<CheckLine> checks) {
+    /** Copies the lists. */
     public Drawn {
       names = List.copyOf(names);
+      checks = List.copyOf(checks);
     }
   }
 

@@ -34,6 +34,9 @@ final class TilePainter {
   /** How far lettering keeps from the lines on which tiles meet, in millimetres. */
   private static final double FROM_EDGE = 1.5;
 
+  /** How far a tile's code keeps from lines and words where there is room, in millimetres. */
+  private static final double CODE_APART = 3;
+
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
   private static final double LEADER_DOT = 0.6;
@@ -55,6 +58,7 @@ final class TilePainter {
   private final Tiling tiling;
   private final SheetLayout layout;
   private final List<SheetSubject.LineName> names;
+  private final List<CheckLine> checks;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
   private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
@@ -76,6 +80,7 @@ final class TilePainter {
     this.tiling = tiling;
     this.layout = drawn.layout();
     this.names = drawn.names();
+    this.checks = drawn.checks();
   }
 
   List<Tile> paint() {
@@ -88,7 +93,7 @@ final class TilePainter {
     }
     square(layout.cells().get(0), layout.square());
     layout.endSquare().ifPresent(this::endSquare);
-    JoinPainter joins = new JoinPainter(planner, tiling, layout, items, spaces);
+    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, items, spaces);
     joins.paint();
     labels();
     markLabels();
@@ -389,15 +394,23 @@ final class TilePainter {
       return;
     }
     FreeSpace.Finder finder = spaces.get(cell).finder(null, true);
-    for (String role : List.of("tile-code", "tile-code-small")) {
-      TextBlock block =
-          TextBlock.of(List.of(new TextBlock.Text(cell.code(), role)), 1000, styles, lettering);
-      Optional<Box> found =
-          finder.find(block.width(), block.height(), cell.core().centre(), room(cell));
-      if (found.isPresent()) {
-        items.get(cell).addAll(block.in(found.get(), false));
-        spaces.get(cell).takeBox(found.get().expanded(CLEAR));
-        return;
+    // Away from other words where there is room, so that it isn't read as one of them.
+    for (double apart : new double[] {CODE_APART, 0}) {
+      for (String role : List.of("tile-code", "tile-code-small")) {
+        TextBlock block =
+            TextBlock.of(List.of(new TextBlock.Text(cell.code(), role)), 1000, styles, lettering);
+        Optional<Box> found =
+            finder.find(
+                block.width() + 2 * apart,
+                block.height() + 2 * apart,
+                cell.core().centre(),
+                room(cell));
+        if (found.isPresent()) {
+          Box box = found.get().expanded(-apart);
+          items.get(cell).addAll(block.in(box, false));
+          spaces.get(cell).takeBox(box.expanded(CLEAR));
+          return;
+        }
       }
     }
   }

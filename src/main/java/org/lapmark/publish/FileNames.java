@@ -33,8 +33,8 @@ final class FileNames {
   /** Stands in the place of a size; no size is called so. */
   private static final String ALL_SIZES = "all-sizes";
 
-  /** Begins the names of several sizes; no size is called so either. */
-  private static final String SIZES = "sizes";
+  /** Begins the names of several sizes, and of no single one. */
+  private static final String SIZES = "sizes-";
 
   private final String stem;
   private final Map<String, String> sizes;
@@ -66,9 +66,11 @@ final class FileNames {
     Map<String, String> parts = new LinkedHashMap<>();
     Set<String> taken = new LinkedHashSet<>();
     taken.add(folded(ALL_SIZES));
-    taken.add(folded(SIZES));
     for (String size : sizes) {
       String plain = part(size, MOST_BYTES_OF_PART);
+      if (folded(plain).startsWith(SIZES)) {
+        plain = "size-" + plain;
+      }
       String free = plain;
       for (int i = 2; !taken.add(folded(free)); i++) {
         free = plain + "-" + i;
@@ -122,11 +124,16 @@ final class FileNames {
 
   /** Two hyphens, which no size has, keep a size and its choices apart from any other size. */
   private static String chosen(String choices) {
-    if (choices.length() <= MOST_BYTES_OF_CHOICES) {
-      return choices.isEmpty() ? "" : "--" + choices;
+    return choices.isEmpty() ? "" : "--" + bounded(choices);
+  }
+
+  /** A long list is cut short and told from others by its hash. */
+  private static String bounded(String list) {
+    if (list.length() <= MOST_BYTES_OF_CHOICES) {
+      return list;
     }
-    String hash = Manifest.hash(choices.getBytes(StandardCharsets.UTF_8)).substring(0, 8);
-    return "--" + choices.substring(0, MOST_BYTES_OF_CHOICES - 9) + "-" + hash;
+    String hash = Manifest.hash(list.getBytes(StandardCharsets.UTF_8)).substring(0, 8);
+    return part(list, MOST_BYTES_OF_CHOICES - 9) + "-" + hash;
   }
 
   /**
@@ -160,7 +167,7 @@ final class FileNames {
   private String ofSizes(List<String> some) {
     return some.isEmpty()
         ? ALL_SIZES
-        : SIZES + chosen(some.stream().map(sizes::get).collect(Collectors.joining("-")));
+        : SIZES + bounded(some.stream().map(sizes::get).collect(Collectors.joining("-")));
   }
 
   /**

@@ -318,6 +318,32 @@ class JoinsTest {
     }
   }
 
+  @ParameterizedTest
+  @EnumSource(JoinStyle.class)
+  void noCheckLineRunsThroughAMarkOrAWord(JoinStyle joins) {
+    int seen = 0;
+    for (Tile tile : plan(joins).tiles()) {
+      List<Path> checks = paths(tile, "check-line");
+      checks.addAll(paths(tile, "check-end"));
+      List<Box> kept = new ArrayList<>();
+      paths(tile, "join-mark").forEach(mark -> kept.add(mark.bounds()));
+      for (Item item : tile.page().items()) {
+        if (item instanceof Item.Lettering words
+            && List.of("join-note", "join-number", "piece-label").contains(words.role())) {
+          Point at = words.anchor().plus(toSheet(tile));
+          kept.add(new Box(at.x(), at.y(), at.x(), at.y()));
+        }
+      }
+      for (Path check : checks) {
+        seen++;
+        for (Box box : kept) {
+          assertFalse(box.expanded(0.3).overlaps(check.bounds()), tile.code() + " " + box);
+        }
+      }
+    }
+    assertTrue(seen > 20);
+  }
+
   @Test
   void onlySidesThatAreTrimmedHaveTrimLines() {
     for (JoinStyle joins : JoinStyle.values()) {

@@ -36,6 +36,7 @@ import org.lapmark.source.PatternSource;
 /** All sizes of a pattern on one sheet. */
 class NestedTest {
   private static final String SMOCK = "src/test/resources/org/lapmark/publish/smock";
+  private static final String HAT = "content/slipway-rain-hat";
   private static final String DEMO = "content/towpath-handlebar-bag";
 
   private final SheetPlanner planner = SamplePatterns.planner();
@@ -49,6 +50,37 @@ class NestedTest {
             .toList();
     assertEquals(List.of(), findings.sorted());
     return patterns;
+  }
+
+  /** A picture for a projector ends below the lowest name, not only below the lowest piece. */
+  @ParameterizedTest
+  @ValueSource(strings = {SMOCK, DEMO, HAT})
+  void aProjectorShowsWholeNames(String folder) throws IOException {
+    SheetPlan plan = planner.nested(graded(folder), Paper.PROJECTOR).sheet();
+    int names = 0;
+    for (Tile tile : plan.tiles()) {
+      double reach = 0;
+      for (Item item : flat(tile.page().items())) {
+        if (item instanceof Item.Lettering words && words.role().contains("size-name")) {
+          reach = Math.max(reach, words.anchor().y());
+          names++;
+        }
+      }
+      assertTrue(reach < tile.page().height(), reach + " of " + tile.page().height());
+    }
+    assertTrue(names > 20, names + " names");
+  }
+
+  private static List<Item> flat(List<Item> items) {
+    List<Item> all = new ArrayList<>();
+    for (Item item : items) {
+      if (item instanceof Item.Group group) {
+        all.addAll(flat(group.items()));
+      } else {
+        all.add(item);
+      }
+    }
+    return all;
   }
 
   @ParameterizedTest

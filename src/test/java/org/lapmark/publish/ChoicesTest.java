@@ -199,8 +199,8 @@ class ChoicesTest {
             "roll-1-M-a4.pdf",
             "roll-1-S-a4-instructions.pdf",
             "roll-1-S-a4.pdf",
-            "roll-1-sizes--M.html",
-            "roll-1-sizes--S.html"),
+            "roll-1-sizes-M.html",
+            "roll-1-sizes-S.html"),
         names(publish(List.of(), Map.of())));
     assertEquals(
         List.of(
@@ -231,7 +231,7 @@ class ChoicesTest {
 
   @Test
   void aCompanionIsOfSizesAsByDefaultThatConsistOfTheSame() throws IOException {
-    Path companion = home.resolve("out").resolve("roll").resolve("roll-1-sizes--S.html");
+    Path companion = home.resolve("out").resolve("roll").resolve("roll-1-sizes-S.html");
     publish(List.of(), Map.of("trim", "yes"));
     assertFalse(Files.exists(companion));
     publish(List.of(), Map.of("trim", "no"));

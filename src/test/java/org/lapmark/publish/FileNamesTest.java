@@ -33,12 +33,12 @@ class FileNamesTest {
 
   @Test
   void someSizesAreNamedUnlikeAnySize() {
-    FileNames names = FileNames.of("tote", "1", List.of("Sizes", "S M", "L"));
+    FileNames names = FileNames.of("tote", "1", List.of("Sizes M", "S M", "L"));
     assertEquals(
-        "tote-1-sizes--S-M-L-a4-instructions.pdf", names.sizes(List.of("S M", "L"), Paper.A4));
-    assertEquals("tote-1-sizes--L.html", names.companion(List.of("L")));
+        "tote-1-sizes-S-M-L-a4-instructions.pdf", names.sizes(List.of("S M", "L"), Paper.A4));
+    assertEquals("tote-1-sizes-L.html", names.companion(List.of("L")));
     assertEquals("tote-1.html", names.companion(List.of()));
-    assertEquals("tote-1-Sizes-2-a4.pdf", names.complete("Sizes", Paper.A4));
+    assertEquals("tote-1-size-Sizes-M-a4.pdf", names.complete("Sizes M", Paper.A4));
   }
 
   @Test

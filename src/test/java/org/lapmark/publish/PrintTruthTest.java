@@ -4,29 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Point2D;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.finding.Findings;
-import org.lapmark.geometry.Cubic;
-import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.FoldedHalf;
 import org.lapmark.print.Paper;
 import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlan;
@@ -38,7 +31,6 @@ import org.lapmark.source.PatternSource;
 /** The tiles, put together again from the numbers in the PDF, are the pieces. */
 class PrintTruthTest {
   private static final double TOLERANCE = 0.002;
-  private static final double POINTS_A_MILLIMETRE = 72 / 25.4;
   private static final double STEP = 1.7;
   private static final double HEAD = 5;
 
@@ -47,6 +39,7 @@ class PrintTruthTest {
     "content/towpath-handlebar-bag, S, a4",
     "content/towpath-handlebar-bag, M, letter",
     "content/towpath-handlebar-bag, L, shared",
+    "content/slipway-rain-hat, 58, a4",
     "src/test/resources/org/lapmark/publish/large, one, a4",
     "src/test/resources/org/lapmark/publish/large, one, letter"
   })
@@ -71,12 +64,19 @@ class PrintTruthTest {
             new Point(
                 tile.window().minX() - paper.window().minX(),
                 tile.window().minY() - paper.window().minY());
-        drawn.add(new Tracer(document.getPage(i), shift).trace());
+        drawn.add(new TileTracer(document.getPage(i), shift).trace());
       }
     }
     int checked = 0;
     for (PlacedPiece placed : plan.pieces()) {
-      Path line = placed.piece().shape().cuttingLine().path().transformed(placed.placement());
+      Path whole = placed.piece().shape().cuttingLine().path();
+      Path line =
+          placed
+              .piece()
+              .half()
+              .map(FoldedHalf::cuttingLine)
+              .orElse(whole)
+              .transformed(placed.placement());
       double length = line.length();
       for (double at = 0; at < length; at += STEP) {
         Point point = line.atLength(at);
@@ -101,8 +101,15 @@ class PrintTruthTest {
     }
     assertTrue(checked > 300, "only " + checked + " points");
     // A shifted tile is told from a true one.
-    Point off = plan.pieces().get(0).piece().shape().cuttingLine().path().start();
-    Point moved = plan.pieces().get(0).placement().apply(off).plus(new Point(0.01, 0.01));
+    PlacedPiece first = plan.pieces().get(0);
+    Point off =
+        first
+            .piece()
+            .half()
+            .map(FoldedHalf::cuttingLine)
+            .orElse(first.piece().shape().cuttingLine().path())
+            .atLength(20);
+    Point moved = first.placement().apply(off).plus(new Point(0.01, 0.01));
     assertFalse(drawn.stream().anyMatch(paths -> distance(moved, paths) <= TOLERANCE));
   }
 
@@ -114,82 +121,5 @@ class PrintTruthTest {
       }
     }
     return least;
-  }
-
-  /** Reads the stroked paths of a page in sheet coordinates. */
-  private static final class Tracer extends PDFGraphicsStreamEngine {
-    private final Point shift;
-    private final double height;
-    private final List<Path> found = new ArrayList<>();
-    private Point at = new Point(0, 0);
-
-    Tracer(PDPage page, Point shift) {
-      super(page);
-      this.shift = shift;
-      this.height = page.getMediaBox().getHeight();
-    }
-
-    List<Path> trace() throws IOException {
-      processPage(getPage());
-      return found;
-    }
-
-    private Point sheet(double x, double y) {
-      return new Point(x / POINTS_A_MILLIMETRE, (height - y) / POINTS_A_MILLIMETRE).plus(shift);
-    }
-
-    private void add(Curve curve) {
-      if (curve.length() > 1e-6) {
-        found.add(new Path(List.of(curve)));
-      }
-      at = curve.end();
-    }
-
-    @Override
-    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {}
-
-    @Override
-    public void drawImage(PDImage image) {}
-
-    @Override
-    public void clip(int windingRule) {}
-
-    @Override
-    public void moveTo(float x, float y) {
-      at = sheet(x, y);
-    }
-
-    @Override
-    public void lineTo(float x, float y) {
-      add(new Line(at, sheet(x, y)));
-    }
-
-    @Override
-    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-      add(new Cubic(at, sheet(x1, y1), sheet(x2, y2), sheet(x3, y3)));
-    }
-
-    @Override
-    public Point2D getCurrentPoint() {
-      return new Point2D.Double(at.x(), at.y());
-    }
-
-    @Override
-    public void closePath() {}
-
-    @Override
-    public void endPath() {}
-
-    @Override
-    public void strokePath() {}
-
-    @Override
-    public void fillPath(int windingRule) {}
-
-    @Override
-    public void fillAndStrokePath(int windingRule) {}
-
-    @Override
-    public void shadingFill(COSName shadingName) {}
   }
 }
