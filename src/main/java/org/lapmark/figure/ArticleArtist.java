@@ -33,6 +33,9 @@ final class ArticleArtist {
   /** How far from above it is seen. */
   private static final double TILT = 24;
 
+  /** Shorter stretches, in millimetres, aren't drawn. */
+  private static final double GRAZING = 1e-3;
+
   private static final double STEP = 2;
   private static final double PIPING = 1.1;
 
@@ -124,7 +127,12 @@ final class ArticleArtist {
         while (faces[(j + 1) % count] && j - i < count) {
           j++;
         }
-        stretches.add(new double[] {turning(rim, i, count), turning(rim, j + 1, count)});
+        double from = turning(rim, i, count);
+        double to = turning(rim, j + 1, count);
+        // An outline that only grazes the line of sight shows nothing there.
+        if (to - from > GRAZING) {
+          stretches.add(new double[] {from, to});
+        }
       }
     }
     return stretches;
@@ -159,6 +167,12 @@ final class ArticleArtist {
     double b = to - shift;
     if (b <= whole) {
       return rim.part(a, b);
+    }
+    if (whole - a < GRAZING) {
+      return rim.part(0, b - whole);
+    }
+    if (b - whole < GRAZING) {
+      return rim.part(a, whole);
     }
     return rim.part(a, whole).then(rim.part(0, b - whole));
   }
