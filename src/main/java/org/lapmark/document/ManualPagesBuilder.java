@@ -115,7 +115,7 @@ final class ManualPagesBuilder {
     boolean folded = false;
     for (Lay lay : plan.lays()) {
       reversed |= lay.placements().stream().anyMatch(Placement::reversed);
-      folded |= lay.placements().stream().anyMatch(one -> one.piece().half().isPresent());
+      folded |= lay.placements().stream().anyMatch(one -> one.piece().isFolded());
       joined |= lay.placements().stream().anyMatch(placement -> placement.parts() > 1);
       layouts.add(
           new ManualPages.Layout(

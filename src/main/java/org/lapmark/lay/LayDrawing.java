@@ -280,17 +280,15 @@ public record LayDrawing(
 
     /** Where a piece is folded whose paper is a half. */
     private void fold(Placement placement, Affine map, List<Item> items) {
-      placement
-          .piece()
-          .half()
-          .ifPresent(
-              half ->
-                  items.add(
-                      new Item.Shape(
-                          List.of(
-                              new Path(
-                                  List.of(half.fold().transformed(map.after(placement.map()))))),
-                          "lay-fold")));
+      Affine place = map.after(placement.map());
+      List<Path> folds =
+          placement
+              .piece()
+              .half()
+              .map(half -> List.of(new Path(List.of(half.fold()))))
+              .orElse(placement.piece().shape().folds());
+      folds.forEach(
+          fold -> items.add(new Item.Shape(List.of(fold.transformed(place)), "lay-fold")));
     }
 
     private void edges(int row, Box cloth) {

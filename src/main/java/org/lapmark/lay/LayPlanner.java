@@ -232,7 +232,7 @@ public final class LayPlanner {
 
   /** The shapes that a piece is cut as; none when its strip can't be joined on this width. */
   private List<Path> parts(Cloth cloth, ClothWidth width, double usable, Piece piece) {
-    Path whole = piece.shape().cuttingLine().path();
+    Path whole = piece.shape().opened();
     if (piece.statedSize().isEmpty()
         || !piece.statedSize().orElseThrow().bias()
         || cloth.noGrain()) {
@@ -273,8 +273,7 @@ public final class LayPlanner {
         shape == null
             ? piece.statedSize().map(size -> size.width() * Math.sqrt(2)).orElse(0.0)
             : shape.poses().stream()
-                .mapToDouble(
-                    pose -> piece.shape().cuttingLine().path().transformed(pose).bounds().height())
+                .mapToDouble(pose -> piece.shape().opened().transformed(pose).bounds().height())
                 .min()
                 .orElseThrow();
     findings.add(

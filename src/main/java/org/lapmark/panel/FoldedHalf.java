@@ -74,12 +74,12 @@ public record FoldedHalf(
     double end = crossing(cutting, to, along);
     double between = Math.abs(end - start);
     if (Math.min(between, cutting.length() - between) < ON_FOLD) {
-      double apart = apart(cutting, cutting, mirror(from, along));
+      double apart = apart(cutting, cutting, Opening.mirror(from, along));
       throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
     }
     Path half = around(cutting, start, end);
     Path other = around(cutting, end, start);
-    Affine mirror = mirror(from, along);
+    Affine mirror = Opening.mirror(from, along);
     double apart = Math.max(apart(half, other, mirror), apart(other, half, mirror));
     if (apart > TOLERANCE) {
       throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
@@ -123,13 +123,6 @@ public record FoldedHalf(
   /** How far a point lies to the side of the fold on which the half lies, clockwise. */
   private static double aside(Point point, Point from, Point along) {
     return point.minus(from).cross(along);
-  }
-
-  private static Affine mirror(Point at, Point along) {
-    double c = along.x() * along.x() - along.y() * along.y();
-    double s = 2 * along.x() * along.y();
-    return new Affine(
-        c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
   }
 
   /**

@@ -99,6 +99,28 @@ public record PieceShape(
   }
 
   /**
+   * Where the cloth is cut when it lies flat: the cutting line, opened out at edges that are stated
+   * to lie on a fold.
+   *
+   * @return a closed path in panel coordinates
+   */
+  public Path opened() {
+    return Opening.of(this);
+  }
+
+  /**
+   * The edges that are stated to lie on a fold.
+   *
+   * @return their parts of the cutting line, in panel coordinates
+   */
+  public List<Path> folds() {
+    return cuttingLine.spans().stream()
+        .filter(span -> isFold(span.edge()))
+        .map(CuttingLine.Span::path)
+        .toList();
+  }
+
+  /**
    * The box around the cutting line.
    *
    * @return the box in panel coordinates

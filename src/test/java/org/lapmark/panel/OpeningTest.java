@@ -1,0 +1,42 @@
+package org.lapmark.panel;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.lapmark.geometry.Path;
+
+class OpeningTest {
+  private static PieceShape rectangle(String... folds) {
+    Panel panel = PanelBuilder.rectangle("front", 100, 60, false);
+    Map<String, Allowance> allowances = new LinkedHashMap<>();
+    panel.edges().forEach(edge -> allowances.put(edge.name(), Allowance.of(10)));
+    for (String fold : folds) {
+      allowances.put(fold, Allowance.FOLD);
+    }
+    return PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+  }
+
+  @Test
+  void aPieceWithoutAFoldStaysAsItIs() {
+    Path cut = rectangle().opened();
+    assertEquals(120 * 80, cut.signedArea(), 1e-6);
+  }
+
+  @Test
+  void aHalfOpensToTheWhole() {
+    Path cut = rectangle("left").opened();
+    assertEquals(2 * 110 * 80, cut.signedArea(), 1e-6);
+    assertEquals(2 * (220 + 80), cut.length(), 1e-6);
+    assertEquals(220, cut.bounds().width(), 1e-6);
+  }
+
+  @Test
+  void aQuarterOpensTwice() {
+    Path cut = rectangle("left", "bottom").opened();
+    assertEquals(4 * 110 * 70, cut.signedArea(), 1e-6);
+    assertEquals(220, cut.bounds().width(), 1e-6);
+    assertEquals(140, cut.bounds().height(), 1e-6);
+  }
+}
