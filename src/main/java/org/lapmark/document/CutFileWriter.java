@@ -158,7 +158,7 @@ public final class CutFileWriter {
     Masthead masthead = pattern.source().masthead();
     List<String> lines = planner.cutsAndAllowance(pattern, piece);
     int last = lines.size() - 1;
-    Box box = piece.shape().bounds();
+    Box box = piece.shape().opened().bounds();
     Map<String, Object> facts = new LinkedHashMap<>();
     facts.put("title", masthead.title().text());
     facts.put("edition", masthead.edition().text());
@@ -167,7 +167,7 @@ public final class CutFileWriter {
     facts.put("height", box.height());
     facts.put("cuts", String.join("; ", lines.subList(0, last)));
     facts.put("allowance", lines.get(last));
-    facts.put("folded", piece.half().isPresent() ? "yes" : "no");
+    facts.put("folded", piece.isFolded() ? "yes" : "no");
     return planner.wording().text("cut-file.description", facts);
   }
 }

@@ -18,9 +18,9 @@ final class Opening {
 
   private Opening() {}
 
-  /** The cutting line of a piece opened out at the edges that are stated to lie on a fold. */
-  static Path of(PieceShape shape) {
-    List<CuttingLine.Span> spans = new ArrayList<>(shape.cuttingLine().spans());
+  /** A closed line of a piece opened out at the edges that are stated to lie on a fold. */
+  static Path of(PieceShape shape, List<CuttingLine.Span> line) {
+    List<CuttingLine.Span> spans = line;
     for (int i = 0; i < MOST_FOLDS; i++) {
       Optional<List<CuttingLine.Span>> opened = opened(shape, spans);
       if (opened.isEmpty()) {
@@ -29,6 +29,17 @@ final class Opening {
       spans = opened.get();
     }
     return new CuttingLine(spans).path();
+  }
+
+  /** The mirror images by which the halves, and then the quarters, are laid beside a piece. */
+  static List<Affine> mirrors(PieceShape shape) {
+    List<Affine> mirrors = new ArrayList<>();
+    for (Path fold : shape.folds()) {
+      if (mirrors.size() < MOST_FOLDS && isStraight(fold)) {
+        mirrors.add(mirror(fold.start(), fold.end().minus(fold.start()).unit()));
+      }
+    }
+    return mirrors;
   }
 
   private static Optional<List<CuttingLine.Span>> opened(

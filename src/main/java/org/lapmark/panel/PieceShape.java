@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 
@@ -105,7 +106,30 @@ public record PieceShape(
    * @return a closed path in panel coordinates
    */
   public Path opened() {
-    return Opening.of(this);
+    return Opening.of(this, cuttingLine.spans());
+  }
+
+  /**
+   * The stitching line of the piece when it lies flat, opened out as {@link #opened()} is.
+   *
+   * @return a closed path in panel coordinates
+   */
+  public Path openedStitching() {
+    return Opening.of(
+        this,
+        panel.edges().stream()
+            .map(edge -> new CuttingLine.Span(edge.name(), edge.path()))
+            .toList());
+  }
+
+  /**
+   * How what lies on the piece lies on the rest of the cloth when it is opened out: everything is
+   * mirrored by the first map, and then everything, images too, by the second.
+   *
+   * @return a map for each fold
+   */
+  public List<Affine> mirrors() {
+    return Opening.mirrors(this);
   }
 
   /**

@@ -46,28 +46,18 @@ final class CutSheet {
   }
 
   Drawing draw() {
-    PieceShape shape = piece.shape();
-    Box box = shape.bounds();
-    for (PieceArt.Stroke stroke :
-        PieceArt.whole(new PlacedPiece(piece, Affine.IDENTITY)).strokes()) {
+    List<PieceArt.Stroke> strokes = strokes();
+    Box box = piece.shape().bounds();
+    for (PieceArt.Stroke stroke : strokes) {
       box = box.union(stroke.path().bounds());
     }
     Affine map = Affine.translation(MARGIN - box.minX(), MARGIN - box.minY());
-    PieceArt art = PieceArt.whole(new PlacedPiece(piece, map));
     Map<CutGroup, List<Item>> groups = new LinkedHashMap<>();
     for (CutGroup group : CutGroup.values()) {
       groups.put(group, new ArrayList<>());
     }
-    groups.get(CutGroup.TEXT).addAll(label(art));
-    // One line all round, also along edges that have no allowance: it is what is sewn.
-    if (shape.allowances().values().stream().anyMatch(allowance -> allowance > 0)) {
-      add(groups, shape.panel().outline().transformed(map), "stitching-line");
-    }
-    for (PieceArt.Stroke stroke : art.strokes()) {
-      if (CutGroup.of(stroke.role()) != CutGroup.STITCHING_LINE) {
-        add(groups, stroke.path(), stroke.role());
-      }
-    }
+    groups.get(CutGroup.TEXT).addAll(label(PieceArt.whole(new PlacedPiece(piece, map))));
+    strokes.forEach(stroke -> add(groups, stroke.path().transformed(map), stroke.role()));
     List<Item> items = new ArrayList<>();
     groups.forEach(
         (group, lines) -> {
@@ -76,6 +66,33 @@ final class CutSheet {
           }
         });
     return new Drawing(box.width() + 2 * MARGIN, box.height() + 2 * MARGIN, items);
+  }
+
+  /** All lines in the panel's coordinates, opened out where an edge lies on a fold. */
+  private List<PieceArt.Stroke> strokes() {
+    PieceShape shape = piece.shape();
+    List<PieceArt.Stroke> strokes = new ArrayList<>();
+    List<PieceArt.Stroke> grain = new ArrayList<>();
+    for (PieceArt.Stroke stroke :
+        PieceArt.whole(new PlacedPiece(piece, Affine.IDENTITY)).strokes()) {
+      switch (CutGroup.of(stroke.role())) {
+        case STITCHING_LINE, CUTTING_LINE -> {}
+        case GRAINLINE -> grain.add(stroke);
+        default -> strokes.add(stroke);
+      }
+    }
+    for (Affine mirror : shape.mirrors()) {
+      for (PieceArt.Stroke stroke : List.copyOf(strokes)) {
+        strokes.add(new PieceArt.Stroke(stroke.path().transformed(mirror), stroke.role()));
+      }
+    }
+    strokes.addAll(grain);
+    // One line all round, also along edges that have no allowance: it is what is sewn.
+    if (shape.allowances().values().stream().anyMatch(allowance -> allowance > 0)) {
+      strokes.add(new PieceArt.Stroke(shape.openedStitching(), "stitching-line"));
+    }
+    strokes.add(new PieceArt.Stroke(shape.opened(), "cutting-line"));
+    return strokes;
   }
 
   private static void add(Map<CutGroup, List<Item>> groups, Path path, String role) {

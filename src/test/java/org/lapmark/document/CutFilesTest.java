@@ -47,6 +47,7 @@ import org.w3c.dom.NodeList;
 /** What is read back from cut files is the piece as it was graded. */
 class CutFilesTest {
   private static final String DEMO = "content/towpath-handlebar-bag";
+  private static final String CORNERS = "src/test/resources/org/lapmark/grade/corners";
   private static final String SHAPES = "src/test/resources/org/lapmark/document/cutting";
 
   /** How far what is read back may lie from the piece, in millimetres. */
@@ -76,14 +77,14 @@ class CutFilesTest {
   }
 
   @ParameterizedTest
-  @CsvSource({DEMO + ",S", DEMO + ",M", DEMO + ",L", SHAPES + ",S", SHAPES + ",L"})
+  @CsvSource({DEMO + ",S", DEMO + ",M", DEMO + ",L", SHAPES + ",S", SHAPES + ",L", CORNERS + ",M"})
   void theProgramsOwnReaderReadsThePieceBack(String folder, String size) throws Exception {
     GradedPattern pattern = graded(folder, size);
     Map<Piece, byte[]> files = files(pattern);
     Map<String, org.lapmark.geometry.Path> read = read(files);
     for (Piece piece : files.keySet()) {
       PieceShape shape = piece.shape();
-      org.lapmark.geometry.Path cutting = shape.cuttingLine().path();
+      org.lapmark.geometry.Path cutting = shape.opened();
       org.lapmark.geometry.Path back = read.get("cut" + piece.number());
       Box meant = cutting.bounds();
       Box got = back.bounds();
@@ -93,7 +94,7 @@ class CutFilesTest {
       boolean sewnApart = shape.allowances().values().stream().anyMatch(each -> each > 0);
       same(
           piece.name(),
-          sewnApart ? shape.panel().outline() : cutting,
+          sewnApart ? shape.openedStitching() : cutting,
           read.get("sewn" + piece.number()).transformed(home));
     }
   }
