@@ -112,7 +112,12 @@ final class CutSheet {
     }
     FreeSpace.Finder finder = space.finder(space.inside(art.outline()), true);
     PieceLabel label =
-        new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern);
+        new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern) {
+          @Override
+          boolean isHalf(Piece shown) {
+            return false;
+          }
+        };
     List<Supplier<PieceLabel.Form>> forms = new ArrayList<>(label.full(piece));
     forms.addAll(label.brief(piece));
     forms.addAll(label.number(piece));

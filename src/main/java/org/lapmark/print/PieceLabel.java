@@ -178,11 +178,16 @@ class PieceLabel {
   /** What the paper shows: a half or the whole, with or without allowances. */
   List<String> paper(Piece piece) {
     List<String> lines = new ArrayList<>();
-    if (piece.isFolded()) {
+    if (isHalf(piece)) {
       lines.add(wording.text("piece.fold"));
     }
     lines.add(allowance(piece));
     return lines;
+  }
+
+  /** Whether what is shown of a piece is a half. */
+  boolean isHalf(Piece piece) {
+    return piece.isFolded();
   }
 
   private String allowance(Piece piece) {
