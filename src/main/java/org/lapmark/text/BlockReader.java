@@ -34,6 +34,13 @@ final class BlockReader {
   private final ManuscriptReader manuscript;
   private final SourceText text;
   private final String masked;
+
+  /** The level of the heading before; 0 before the first. */
+  private int lastHeading;
+
+  /** By how many levels headings stand higher than stated. */
+  private int raisedBy;
+
   private final boolean boxed;
   private final Node document;
   private final Map<String, FootnoteDefinition> definitions = new LinkedHashMap<>();
@@ -197,7 +204,14 @@ final class BlockReader {
               "limit",
               Manuscript.MAX_HEADING);
     }
-    return new Block.Heading(Math.min(level, Manuscript.MAX_HEADING), inlines(heading, depth));
+    // No level is left out on the way down, as those who hear a page find their way by levels.
+    int stated = Math.min(level, Manuscript.MAX_HEADING);
+    if (stated - raisedBy < 1) {
+      raisedBy = 0;
+    }
+    raisedBy = Math.max(raisedBy, stated - lastHeading - 1);
+    lastHeading = stated - raisedBy;
+    return new Block.Heading(lastHeading, inlines(heading, depth));
   }
 
   private Block list(ListBlock list, int depth) {

@@ -112,11 +112,20 @@ class HtmlTextTest {
 
   @Test
   void headingsEndAtTheSixthLevel() {
-    Manuscript manuscript = Samples.read("## a");
+    Manuscript manuscript = Samples.read("# a\n\n## b");
     HtmlText writer =
         new HtmlText(
             Samples.printing(manuscript), new HtmlText.Frame(5, "x", 0), new Samples.Plain());
-    assertEquals("<h6>a</h6>\n", writer.text(manuscript));
+    assertEquals("<h6>a</h6>\n<h6>b</h6>\n", writer.text(manuscript));
+  }
+
+  @Test
+  void noLevelOfHeadingsIsLeftOut() {
+    Manuscript manuscript = Samples.read("## a\n\n## b\n\n# c\n\n## d");
+    HtmlText writer =
+        new HtmlText(
+            Samples.printing(manuscript), new HtmlText.Frame(2, "x", 0), new Samples.Plain());
+    assertEquals("<h3>a</h3>\n<h3>b</h3>\n<h3>c</h3>\n<h4>d</h4>\n", writer.text(manuscript));
   }
 
   @Test
