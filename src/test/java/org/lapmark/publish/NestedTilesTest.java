@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.util.ArrayDeque;
@@ -17,14 +16,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.contentstream.PDFGraphicsStreamEngine;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 import org.apache.pdfbox.pdmodel.graphics.optionalcontent.PDOptionalContentProperties;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -33,9 +30,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.finding.Findings;
-import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
@@ -254,27 +249,22 @@ class NestedTilesTest {
             new Point(
                 tile.window().minX() - paper.window().minX(),
                 tile.window().minY() - paper.window().minY());
-        pages.add(new Tracer(document.getPage(i), shift).trace());
+        pages.add(new Tracer(document.getPage(i), shift).strokes());
       }
     }
     return pages;
   }
 
-  private static final class Tracer extends PDFGraphicsStreamEngine {
-    private final Point shift;
-    private final double height;
+  private static final class Tracer extends TileTracer {
     private final List<Stroke> found = new ArrayList<>();
     private final List<Curve> pending = new ArrayList<>();
     private final Deque<Set<String>> marked = new ArrayDeque<>();
-    private Point at = new Point(0, 0);
 
     Tracer(PDPage page, Point shift) {
-      super(page);
-      this.shift = shift;
-      this.height = page.getMediaBox().getHeight();
+      super(page, shift);
     }
 
-    List<Stroke> trace() throws IOException {
+    List<Stroke> strokes() throws IOException {
       processPage(getPage());
       return found;
     }
@@ -301,30 +291,9 @@ class NestedTilesTest {
       marked.pop();
     }
 
-    private Point sheet(double x, double y) {
-      return new Point(x / MILLIMETRE, (height - y) / MILLIMETRE).plus(shift);
-    }
-
-    private void add(Curve curve) {
-      if (curve.length() > 1e-6) {
-        pending.add(curve);
-      }
-      at = curve.end();
-    }
-
     @Override
-    public void moveTo(float x, float y) {
-      at = sheet(x, y);
-    }
-
-    @Override
-    public void lineTo(float x, float y) {
-      add(new Line(at, sheet(x, y)));
-    }
-
-    @Override
-    public void curveTo(float x1, float y1, float x2, float y2, float x3, float y3) {
-      add(new Cubic(at, sheet(x1, y1), sheet(x2, y2), sheet(x3, y3)));
+    void constructed(Curve curve) {
+      pending.add(curve);
     }
 
     @Override
@@ -334,23 +303,6 @@ class NestedTilesTest {
       pending.forEach(curve -> found.add(new Stroke(new Path(List.of(curve)), width, layers)));
       pending.clear();
     }
-
-    @Override
-    public Point2D getCurrentPoint() {
-      return new Point2D.Double(at.x(), at.y());
-    }
-
-    @Override
-    public void appendRectangle(Point2D p0, Point2D p1, Point2D p2, Point2D p3) {}
-
-    @Override
-    public void drawImage(PDImage image) {}
-
-    @Override
-    public void clip(int windingRule) {}
-
-    @Override
-    public void closePath() {}
 
     @Override
     public void endPath() {
@@ -366,8 +318,5 @@ class NestedTilesTest {
     public void fillAndStrokePath(int windingRule) {
       pending.clear();
     }
-
-    @Override
-    public void shadingFill(COSName shadingName) {}
   }
 }

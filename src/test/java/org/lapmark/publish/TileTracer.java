@@ -14,8 +14,8 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
-/** Reads the stroked paths of a page in sheet coordinates. */
-final class TileTracer extends PDFGraphicsStreamEngine {
+/** Reads the paths of a page in sheet coordinates. */
+class TileTracer extends PDFGraphicsStreamEngine {
   private static final double POINTS_A_MILLIMETRE = 72 / 25.4;
 
   private final Point shift;
@@ -40,9 +40,14 @@ final class TileTracer extends PDFGraphicsStreamEngine {
 
   private void add(Curve curve) {
     if (curve.length() > 1e-6) {
-      found.add(new Path(List.of(curve)));
+      constructed(curve);
     }
     at = curve.end();
+  }
+
+  /** A curve of a path, whatever becomes of the path. */
+  void constructed(Curve curve) {
+    found.add(new Path(List.of(curve)));
   }
 
   @Override
