@@ -30,6 +30,9 @@ final class Notches {
   /** Where the outline turns by less than this, in degrees, one edge goes on as the next. */
   private static final double SMOOTH = 5;
 
+  /** How far beside an edge's end is still its end for a reader; millimetres. */
+  private static final double BESIDE = 0.002;
+
   /**
    * Checks a notch against its edge. Where the outline goes on smoothly, a set may stand on both
    * sides of the edge's end.
@@ -105,7 +108,8 @@ final class Notches {
           double share = Math.max(0, Math.min(1, at / length));
           double allowance = allowances.get(edge.name()).at(share);
           Point foot = foot(panel.edges(), edge, at);
-          drawn.add(one(panel, notch, line, foot, inwards, allowance));
+          double reach = reach(line, edge.path(), at, foot, inwards, allowance);
+          drawn.add(one(panel, notch, line, foot, inwards, allowance, reach));
         }
       }
     }
@@ -118,13 +122,38 @@ final class Notches {
     return path.tangentAtLength(at).quarterTurn();
   }
 
+  /**
+   * How far the cutting line is from a notch's foot. At the very end of an edge that ends on a fold
+   * the way there runs along the line's own end, so it is measured beside it.
+   */
+  private static double reach(
+      Path line, Path edge, double at, Point foot, Point inwards, double allowance) {
+    double reach = Contour.reach(line, foot, inwards.times(-1));
+    double length = edge.length();
+    boolean atEnd = Math.abs(at) <= BESIDE || Math.abs(length - at) <= BESIDE;
+    if (isDrawable(reach, allowance) || !atEnd || length < 4 * BESIDE) {
+      return reach;
+    }
+    double beside = Math.max(BESIDE, Math.min(length - BESIDE, at));
+    return Contour.reach(line, edge.atLength(beside), inwards.times(-1));
+  }
+
+  private static boolean isDrawable(double reach, double allowance) {
+    return reach <= allowance + BEYOND && reach >= allowance / 2;
+  }
+
   private static Path one(
-      Panel panel, Mark.Notch notch, Path line, Point foot, Point inwards, double allowance) {
+      Panel panel,
+      Mark.Notch notch,
+      Path line,
+      Point foot,
+      Point inwards,
+      double allowance,
+      double reach) {
     if (allowance == 0) {
       return segment(foot, foot.plus(inwards.times(INSIDE)));
     }
-    double reach = Contour.reach(line, foot, inwards.times(-1));
-    if (!(reach <= allowance + BEYOND && reach >= allowance / 2)) {
+    if (!isDrawable(reach, allowance)) {
       throw PanelCode.NOTCH_WITHOUT_CUTTING_LINE.exception(
           "panel", panel.name(), "edge", notch.edge(), "at", notch.at());
     }

@@ -3,8 +3,10 @@ package org.lapmark.panel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 
 class OpeningTest {
@@ -16,6 +18,31 @@ class OpeningTest {
       allowances.put(fold, Allowance.FOLD);
     }
     return PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+  }
+
+  @Test
+  void aNotchMayStandWhereAnEdgeMeetsTheFold() {
+    Panel plain = PanelBuilder.rectangle("front", 100, 60, false);
+    Map<String, Allowance> allowances = new LinkedHashMap<>();
+    plain.edges().forEach(edge -> allowances.put(edge.name(), Allowance.of(10)));
+    allowances.put("left", Allowance.FOLD);
+    Panel panel =
+        new Panel(
+            "front",
+            plain.edges(),
+            plain.chains(),
+            List.of(new Mark.Notch("top", 0, 1), new Mark.Notch("bottom", 100, 1)));
+    PieceShape shape =
+        PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+    List<Path> notches = shape.notches();
+    assertEquals(2, notches.size());
+    Box top = notches.get(0).bounds();
+    Box bottom = notches.get(1).bounds();
+    Box outline = panel.outline().bounds();
+    assertEquals(outline.minX(), top.minX(), 1e-6);
+    assertEquals(outline.minY() - 10, top.minY(), 1e-6);
+    assertEquals(outline.minX(), bottom.maxX(), 1e-6);
+    assertEquals(outline.maxY() + 10, bottom.maxY(), 1e-6);
   }
 
   @Test
