@@ -109,7 +109,15 @@ final class Notches {
           double allowance = allowances.get(edge.name()).at(share);
           Point foot = foot(panel.edges(), edge, at);
           double reach = reach(line, edge.path(), at, foot, inwards, allowance);
-          drawn.add(one(panel, notch, line, foot, inwards, allowance, reach));
+          Path whole = one(panel, notch, line, foot, inwards, allowance, reach);
+          double away = awayFromFold(panel.edges(), allowances, edge, at);
+          if (away == 0 || allowance == 0) {
+            drawn.add(whole);
+          } else {
+            Point tip = whole.curves().get(0).end();
+            Point along = inwards.quarterTurn().times(-away);
+            drawn.add(besideFold(line, foot.minus(inwards.times(reach)), tip, along));
+          }
         }
       }
     }
@@ -136,6 +144,34 @@ final class Notches {
     }
     double beside = Math.max(BESIDE, Math.min(length - BESIDE, at));
     return Contour.reach(line, edge.atLength(beside), inwards.times(-1));
+  }
+
+  /**
+   * The direction along an edge away from the fold on which a place lies: 1 where the edge begins
+   * on one, -1 where it ends on one, 0 elsewhere.
+   */
+  private static int awayFromFold(
+      List<Edge> ring, Map<String, Allowance> allowances, Edge edge, double at) {
+    if (Math.abs(at) <= BESIDE && allowances.get(neighbour(ring, edge, -1).name()).fold()) {
+      return 1;
+    }
+    boolean atEnd = Math.abs(edge.path().length() - at) <= BESIDE;
+    return atEnd && allowances.get(neighbour(ring, edge, 1).name()).fold() ? -1 : 0;
+  }
+
+  /**
+   * A notch on a fold. A slit would lie on the fold line and be neither seen nor cut; what is cut
+   * off the folded cloth is half a wedge, of which the slanting side is drawn.
+   *
+   * @param line the cutting line
+   * @param start where the cutting line meets the fold
+   * @param tip how far the notch reaches along the fold
+   * @param away the direction in which the cloth lies
+   * @return the slanting side, from the cutting line to the tip on the fold
+   */
+  static Path besideFold(Path line, Point start, Point tip, Point away) {
+    double aside = WEDGE * start.distance(tip);
+    return segment(line.atLength(line.nearestLength(start.plus(away.times(aside)))), tip);
   }
 
   private static boolean isDrawable(double reach, double allowance) {

@@ -41,8 +41,36 @@ class OpeningTest {
     Box outline = panel.outline().bounds();
     assertEquals(outline.minX(), top.minX(), 1e-6);
     assertEquals(outline.minY() - 10, top.minY(), 1e-6);
-    assertEquals(outline.minX(), bottom.maxX(), 1e-6);
+    assertEquals(outline.minX(), bottom.minX(), 1e-6);
     assertEquals(outline.maxY() + 10, bottom.maxY(), 1e-6);
+    // A slit would be hidden by the fold line: half a wedge stands beside it, 5 mm deep.
+    assertEquals(2, top.width(), 1e-6);
+    assertEquals(5, top.height(), 1e-6);
+    assertEquals(2, bottom.width(), 1e-6);
+  }
+
+  @Test
+  void aSlitInTheMiddleOfAHalvedPieceShowsBesideItsFold() {
+    Panel plain = PanelBuilder.rectangle("front", 100, 60, false);
+    Panel panel =
+        new Panel(
+            "front",
+            plain.edges(),
+            plain.chains(),
+            List.of(new Mark.Notch("top", 50, 1), new Mark.Notch("bottom", 50, 1)));
+    Map<String, Allowance> allowances = new LinkedHashMap<>();
+    plain.edges().forEach(edge -> allowances.put(edge.name(), Allowance.of(10)));
+    PieceShape shape =
+        PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+    Box outline = panel.outline().bounds();
+    double middle = outline.minX() + 50;
+    FoldedHalf half = FoldedHalf.of(shape, "top", "bottom");
+    assertEquals(2, half.notches().size());
+    for (Path notch : half.notches()) {
+      assertEquals(middle, notch.bounds().minX(), 1e-6);
+      assertEquals(middle + 2, notch.bounds().maxX(), 1e-6);
+      assertEquals(5, notch.bounds().height(), 1e-6);
+    }
   }
 
   @Test
