@@ -25,10 +25,12 @@ final class JointFinder {
   }
 
   /** An end of a part: the panel's corner there, by the edges before and after it. */
-  private record End(Panel panel, Edge before, Edge after, String neighbour) {
-    /** The same corner of the same panel: the outline just goes on. */
+  private record End(Panel panel, Edge before, Edge after, String neighbour, boolean clockwise) {
+    /** The same corner of the same copy, sewn on in one direction: the outline just goes on. */
     boolean isSame(End other) {
-      return panel.name().equals(other.panel.name()) && before.equals(other.before);
+      return panel.name().equals(other.panel.name())
+          && before.equals(other.before)
+          && clockwise == other.clockwise;
     }
 
     double angle() {
@@ -83,14 +85,15 @@ final class JointFinder {
       }
       int last = names.indexOf(edges.get(edges.size() - 1));
       Edge next = ring.get((last + 1) % ring.size());
-      return Optional.of(new End(panel, ring.get(last), next, next.name()));
+      return Optional.of(new End(panel, ring.get(last), next, next.name(), stretch.clockwise()));
     }
     if (stretch.from() > Path.JOIN_TOLERANCE) {
       return Optional.empty();
     }
     int first = names.indexOf(edges.get(0));
     Edge previous = ring.get((first + ring.size() - 1) % ring.size());
-    return Optional.of(new End(panel, previous, ring.get(first), previous.name()));
+    return Optional.of(
+        new End(panel, previous, ring.get(first), previous.name(), stretch.clockwise()));
   }
 
   private boolean isJoined(SeamSource seam, End one, End other) {

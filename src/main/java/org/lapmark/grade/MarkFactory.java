@@ -175,7 +175,7 @@ final class MarkFactory {
   }
 
   /**
-   * Adds the marks that are stated beside a panel's shape.
+   * Adds the marks that are stated beside a panel's shape and on which its geometry depends.
    *
    * @param panel the panel with its drawn marks
    * @param source what is stated of it
@@ -183,9 +183,25 @@ final class MarkFactory {
    * @throws FindingException when one can't be made
    */
   Panel stated(Panel panel, PanelSource source) {
+    return stated(panel, source, true);
+  }
+
+  /**
+   * Adds those on which nothing depends.
+   *
+   * @param panel the panel with all other marks
+   * @param source what is stated of it
+   * @return the panel with them
+   * @throws FindingException when one can't be made
+   */
+  Panel placed(Panel panel, PanelSource source) {
+    return stated(panel, source, false);
+  }
+
+  private Panel stated(Panel panel, PanelSource source, boolean geometry) {
     List<Mark> marks = new ArrayList<>(panel.marks());
     for (MarkSource mark : source.marks()) {
-      if (!mark.isDrawn()) {
+      if (!mark.isDrawn() && mark.kind().isGeometry() == geometry) {
         Panel sofar = new Panel(panel.name(), panel.edges(), panel.chains(), marks);
         List<Mark> made = new ArrayList<>();
         placed(

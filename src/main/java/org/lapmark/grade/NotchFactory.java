@@ -191,6 +191,15 @@ final class NotchFactory {
             .ifPresent(notch -> placed.put(notch.edge() + " " + notch.at(), notch));
       }
     }
+    if (!seam.closed()) {
+      // Where the seam begins or ends within an edge, nothing else would show it.
+      for (double end : List.of(0.0, mine.length())) {
+        if (!isMarked(known, end)) {
+          place(own, seam, side, end, panel, edges, NotchSet.of(source.count()).cut(source.cut()))
+              .ifPresent(notch -> placed.put(notch.edge() + " " + notch.at(), notch));
+        }
+      }
+    }
     if (placed.size() > MOST) {
       throw new FindingException(
           Finding.of(

@@ -53,7 +53,8 @@ final class PanelFactory {
    * Builds a panel as far as its drawing goes.
    *
    * @param source the panel as stated
-   * @return the panel with the marks of its drawing, without the notches stated beside it
+   * @return the panel with the marks of its drawing, without the notches and other marks stated
+   *     beside it on which no geometry depends
    * @throws FindingException when it can't be built
    */
   Panel build(PanelSource source) {
@@ -87,6 +88,22 @@ final class PanelFactory {
         PatternScope.corner(panel, source.stackOn());
       }
       return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
+    } catch (PanelException e) {
+      throw inVariant(e, source.name());
+    }
+  }
+
+  /**
+   * Adds the stated marks on which no geometry depends.
+   *
+   * @param panel the panel as far as its geometry goes
+   * @param source the panel as stated
+   * @return the panel with buttonholes, drill points, placement lines and match points
+   * @throws FindingException when one can't be placed
+   */
+  Panel placed(Panel panel, PanelSource source) {
+    try {
+      return marks.placed(panel, source);
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }

@@ -250,8 +250,10 @@ final class PatternScope implements Scope {
             "the marks of panel " + text + (fromSeams ? "" : " without those from seams"),
             name.position(),
             () -> {
-              List<Mark> marks = new ArrayList<>(taken(shape, fromSeams));
-              for (NotchSource notch : presence.of(panels.get(text)).notches()) {
+              PanelSource source = presence.of(panels.get(text));
+              Panel sofar = new Panel(text, shape.edges(), shape.chains(), taken(shape, fromSeams));
+              List<Mark> marks = new ArrayList<>(factory.placed(sofar, source).marks());
+              for (NotchSource notch : source.notches()) {
                 if (fromSeams || !NotchFactory.isFromSeam(notch)) {
                   marks.addAll(stated(shape, notch));
                 }
@@ -281,8 +283,8 @@ final class PatternScope implements Scope {
   }
 
   /**
-   * A panel by its name, without the notches that are stated beside its drawing: all that geometry
-   * depends on.
+   * A panel by its name, without the notches, buttonholes and the like that are stated beside its
+   * drawing: all that geometry depends on.
    *
    * @param name where it is named
    * @return the panel

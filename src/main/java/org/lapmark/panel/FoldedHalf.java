@@ -251,16 +251,23 @@ public record FoldedHalf(
         throw alone(shape.panel(), "notch", notch.start());
       }
       if (aside(inner(notch), from, along) >= -ON_FOLD) {
-        kept.add(inHalf(notch, from, along));
+        kept.add(inHalf(shape, notch, from, along));
       }
     }
     return kept;
   }
 
-  /** A wedge on the fold is cut by it. */
-  private static Path inHalf(Path notch, Point from, Point along) {
+  /** A wedge on the fold is cut by it; a slit on it becomes one. */
+  private static Path inHalf(PieceShape shape, Path notch, Point from, Point along) {
     if (notch.curves().size() == 1) {
-      return notch;
+      boolean onFold =
+          Math.abs(aside(notch.start(), from, along)) <= ON_FOLD
+              && Math.abs(aside(notch.end(), from, along)) <= ON_FOLD;
+      Path line = shape.cuttingLine().path();
+      boolean inAllowance = line.distance(notch.start()) <= ON_FOLD;
+      return onFold && inAllowance
+          ? Notches.besideFold(line, notch.start(), notch.end(), along.quarterTurn().times(-1))
+          : notch;
     }
     boolean first = aside(notch.start(), from, along) >= -ON_FOLD;
     boolean last = aside(notch.end(), from, along) >= -ON_FOLD;

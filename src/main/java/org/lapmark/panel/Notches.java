@@ -30,6 +30,9 @@ final class Notches {
   /** Where the outline turns by less than this, in degrees, one edge goes on as the next. */
   private static final double SMOOTH = 5;
 
+  /** How far beside an edge's end is still its end for a reader; millimetres. */
+  private static final double BESIDE = 0.002;
+
   /**
    * Checks a notch against its edge. Where the outline goes on smoothly, a set may stand on both
    * sides of the edge's end.
@@ -105,7 +108,16 @@ final class Notches {
           double share = Math.max(0, Math.min(1, at / length));
           double allowance = allowances.get(edge.name()).at(share);
           Point foot = foot(panel.edges(), edge, at);
-          drawn.add(one(panel, notch, line, foot, inwards, allowance));
+          double reach = reach(line, edge.path(), at, foot, inwards, allowance);
+          Path whole = one(panel, notch, line, foot, inwards, allowance, reach);
+          double away = awayFromFold(panel.edges(), allowances, edge, at);
+          if (away == 0 || allowance == 0) {
+            drawn.add(whole);
+          } else {
+            Point tip = whole.curves().get(0).end();
+            Point along = inwards.quarterTurn().times(-away);
+            drawn.add(besideFold(line, foot.minus(inwards.times(reach)), tip, along));
+          }
         }
       }
     }
@@ -118,13 +130,66 @@ final class Notches {
     return path.tangentAtLength(at).quarterTurn();
   }
 
+  /**
+   * How far the cutting line is from a notch's foot. At the very end of an edge that ends on a fold
+   * the way there runs along the line's own end, so it is measured beside it.
+   */
+  private static double reach(
+      Path line, Path edge, double at, Point foot, Point inwards, double allowance) {
+    double reach = Contour.reach(line, foot, inwards.times(-1));
+    double length = edge.length();
+    boolean atEnd = Math.abs(at) <= BESIDE || Math.abs(length - at) <= BESIDE;
+    if (isDrawable(reach, allowance) || !atEnd || length < 4 * BESIDE) {
+      return reach;
+    }
+    double beside = Math.max(BESIDE, Math.min(length - BESIDE, at));
+    return Contour.reach(line, edge.atLength(beside), inwards.times(-1));
+  }
+
+  /**
+   * The direction along an edge away from the fold on which a place lies: 1 where the edge begins
+   * on one, -1 where it ends on one, 0 elsewhere.
+   */
+  private static int awayFromFold(
+      List<Edge> ring, Map<String, Allowance> allowances, Edge edge, double at) {
+    if (Math.abs(at) <= BESIDE && allowances.get(neighbour(ring, edge, -1).name()).fold()) {
+      return 1;
+    }
+    boolean atEnd = Math.abs(edge.path().length() - at) <= BESIDE;
+    return atEnd && allowances.get(neighbour(ring, edge, 1).name()).fold() ? -1 : 0;
+  }
+
+  /**
+   * A notch on a fold. A slit would lie on the fold line and be neither seen nor cut; what is cut
+   * off the folded cloth is half a wedge, of which the slanting side is drawn.
+   *
+   * @param line the cutting line
+   * @param start where the cutting line meets the fold
+   * @param tip how far the notch reaches along the fold
+   * @param away the direction in which the cloth lies
+   * @return the slanting side, from the cutting line to the tip on the fold
+   */
+  static Path besideFold(Path line, Point start, Point tip, Point away) {
+    double aside = WEDGE * start.distance(tip);
+    return segment(line.atLength(line.nearestLength(start.plus(away.times(aside)))), tip);
+  }
+
+  private static boolean isDrawable(double reach, double allowance) {
+    return reach <= allowance + BEYOND && reach >= allowance / 2;
+  }
+
   private static Path one(
-      Panel panel, Mark.Notch notch, Path line, Point foot, Point inwards, double allowance) {
+      Panel panel,
+      Mark.Notch notch,
+      Path line,
+      Point foot,
+      Point inwards,
+      double allowance,
+      double reach) {
     if (allowance == 0) {
       return segment(foot, foot.plus(inwards.times(INSIDE)));
     }
-    double reach = Contour.reach(line, foot, inwards.times(-1));
-    if (!(reach <= allowance + BEYOND && reach >= allowance / 2)) {
+    if (!isDrawable(reach, allowance)) {
       throw PanelCode.NOTCH_WITHOUT_CUTTING_LINE.exception(
           "panel", panel.name(), "edge", notch.edge(), "at", notch.at());
     }

@@ -106,6 +106,25 @@ public record NotchMatching(
         pairs, apart(firstLeft, secondLeft, ease), notchesOf(firstLeft), notchesOf(secondLeft));
   }
 
+  /**
+   * The same for an open seam: a notch where the seam begins or ends meets the seam's own end, and
+   * is not without a partner.
+   *
+   * @param firstLength how long the first side is
+   * @param secondLength how long the other side is
+   * @return the matching without such notches among those that are left over
+   */
+  public NotchMatching ofOpenSeam(double firstLength, double secondLength) {
+    return new NotchMatching(
+        pairs, apart, within(first, firstLength), within(second, secondLength));
+  }
+
+  private static List<SeamMark> within(List<SeamMark> marks, double length) {
+    return marks.stream()
+        .filter(mark -> mark.at() > COINCIDE && mark.at() < length - COINCIDE)
+        .toList();
+  }
+
   private static List<SeamMark> notchesOf(List<SeamMark> marks) {
     return marks.stream().filter(mark -> mark.kind() == SeamMark.Kind.NOTCH).toList();
   }

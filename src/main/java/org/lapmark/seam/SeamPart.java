@@ -129,10 +129,14 @@ public record SeamPart(
         "", name, Optional.empty(), true, length, List.of(), List.of(), joinNotches);
   }
 
-  /** Whether the stitching line simply goes on into another part: both are of one panel. */
+  /**
+   * Whether the stitching line simply goes on into another part: both are of one panel, and go
+   * round it in one direction. Where the direction changes, another copy begins.
+   */
   boolean continuesInto(SeamPart next) {
     return path.isPresent()
         && next.path.isPresent()
+        && clockwise == next.clockwise
         && panel.equals(next.panel)
         && lineEnd().distance(next.lineStart()) <= SAME_POINT;
   }

@@ -101,7 +101,8 @@ public record WalkedSeam(
    * @return what coincides and what doesn't
    */
   public NotchMatching matching(int side) {
-    return NotchMatching.of(sides.get(0), sides.get(side), closed);
+    NotchMatching matching = NotchMatching.of(sides.get(0), sides.get(side), closed);
+    return closed ? matching : matching.ofOpenSeam(sides.get(0).length(), sides.get(side).length());
   }
 
   /**

@@ -77,6 +77,16 @@ public enum MarkKind {
     return section;
   }
 
+  /**
+   * Whether lengths and derived shapes may depend on such a mark. Others are placed last, so that
+   * their places may be calculated from the lengths of their own panel.
+   *
+   * @return whether it takes part in the panel's geometry
+   */
+  public boolean isGeometry() {
+    return this == DART || this == PLEAT || this == FOLD;
+  }
+
   /** Whether what is stated of a place is one of the ways in which it can be. */
   boolean isPlaced(List<String> stated) {
     List<String> placing = stated.stream().filter(one -> !always.contains(one)).sorted().toList();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
@@ -146,5 +148,51 @@ class MarksTest {
     assertEquals(20, holes.get(0).from().distance(holes.get(0).to()), 1e-9);
     // A strip with marks has to be printed.
     assertTrue(pattern.pieces().get(4).statedSize().isEmpty());
+  }
+
+  @Test
+  void placesMayComeFromLengthsOfTheirOwnPanel(@TempDir Path folder) throws IOException {
+    Files.writeString(
+        folder.resolve("pattern.yaml"),
+        """
+        format: 1
+        title: Test
+        studio: Reed & Co
+        language: en-GB
+        edition: {name: "1", date: 2026-05-04}
+        materials:
+          main: {name: canvas}
+        panels:
+          back:
+            rectangle: {width: 100 mm, height: 300 mm}
+            darts:
+              waist: {edge: top, at: 0.5, width: 20 mm, length: 80 mm}
+            buttonholes:
+              row: {edge: right, inset: 14 mm, count: 3, from: 20 mm, to: length(back.right) - 40 mm, length: 16 mm}
+            drills:
+              one: {edge: top, inset: 30 mm, at: length(back.top) / 4}
+          other:
+            mirror: {panel: back}
+        pieces:
+          - {number: 1, name: Back, panel: back, cut: [{material: main, count: 1}]}
+          - {number: 2, name: Other back, panel: other, cut: [{material: main, count: 1}]}
+        """);
+    Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S\nheight,mm,80\n");
+    Findings findings = new Findings();
+    GradedPattern pattern =
+        Grader.grade(
+            PatternReader.read(folder, Limits.STANDARD, findings), Variant.ofSize("S"), findings);
+    assertEquals("[]", findings.sorted().toString());
+    for (String name : List.of("back", "other")) {
+      Panel panel = pattern.panels().get(name);
+      List<Mark.Buttonhole> holes = marks(panel, Mark.Buttonhole.class);
+      assertEquals(3, holes.size(), name);
+      assertEquals(240, holes.get(0).from().distance(holes.get(2).from()), 1e-9, name);
+      assertEquals(1, marks(panel, Mark.DrillPoint.class).size(), name);
+    }
+    // A quarter of the top with its dart closed.
+    Point drill = marks(pattern.panels().get("back"), Mark.DrillPoint.class).get(0).point();
+    Point corner = pattern.panels().get("back").line("top").start();
+    assertEquals(20, drill.x() - corner.x(), 1e-9);
   }
 }

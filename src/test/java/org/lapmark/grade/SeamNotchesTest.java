@@ -112,6 +112,59 @@ class SeamNotchesTest {
   }
 
   @Test
+  void standWhereASeamBeginsAndEndsWithinAnEdge() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 200 mm, height: 80 mm}
+                notches:
+                  - {edge: top, from_seam: collar}
+                  - {edge: right, from_seam: side}
+              b:
+                rectangle: {width: 100 mm, height: 80 mm}
+            seams:
+              collar:
+                match_notches: true
+                sides:
+                  - [{edge: a.top, from: 30 mm, to: 130 mm}]
+                  - [b.bottom]
+              side:
+                match_notches: true
+                sides:
+                  - [a.right]
+                  - [b.left]
+            """);
+    assertEquals(List.of("top 30", "top 130"), notches(pattern, "a"));
+    WalkedSeam collar = pattern.seams().get(0);
+    assertEquals(List.of(), collar.matching(1).first());
+    assertEquals(List.of(), collar.matching(1).second());
+  }
+
+  @Test
+  void standWhereAnEdgeMeetsTheSameEdgeOfItsMirroredCopy() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 120 mm, height: 80 mm}
+                notches:
+                  - {edge: top, from_seam: cuff}
+              b:
+                rectangle: {width: 60 mm, height: 80 mm}
+            seams:
+              cuff:
+                closed: true
+                sides:
+                  - [a.top]
+                  - [b.bottom, {edge: b.bottom, reversed: true}]
+            """);
+    assertEquals(List.of("top 60"), notches(pattern, "a"));
+  }
+
+  @Test
   void shareTheEaseBetweenTheNotchesThatAreThere() throws IOException {
     GradedPattern pattern =
         grade(

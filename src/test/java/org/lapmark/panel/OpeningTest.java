@@ -3,8 +3,10 @@ package org.lapmark.panel;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 
 class OpeningTest {
@@ -16,6 +18,59 @@ class OpeningTest {
       allowances.put(fold, Allowance.FOLD);
     }
     return PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+  }
+
+  @Test
+  void aNotchMayStandWhereAnEdgeMeetsTheFold() {
+    Panel plain = PanelBuilder.rectangle("front", 100, 60, false);
+    Map<String, Allowance> allowances = new LinkedHashMap<>();
+    plain.edges().forEach(edge -> allowances.put(edge.name(), Allowance.of(10)));
+    allowances.put("left", Allowance.FOLD);
+    Panel panel =
+        new Panel(
+            "front",
+            plain.edges(),
+            plain.chains(),
+            List.of(new Mark.Notch("top", 0, 1), new Mark.Notch("bottom", 100, 1)));
+    PieceShape shape =
+        PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+    List<Path> notches = shape.notches();
+    assertEquals(2, notches.size());
+    Box top = notches.get(0).bounds();
+    Box bottom = notches.get(1).bounds();
+    Box outline = panel.outline().bounds();
+    assertEquals(outline.minX(), top.minX(), 1e-6);
+    assertEquals(outline.minY() - 10, top.minY(), 1e-6);
+    assertEquals(outline.minX(), bottom.minX(), 1e-6);
+    assertEquals(outline.maxY() + 10, bottom.maxY(), 1e-6);
+    // A slit would be hidden by the fold line: half a wedge stands beside it, 5 mm deep.
+    assertEquals(2, top.width(), 1e-6);
+    assertEquals(5, top.height(), 1e-6);
+    assertEquals(2, bottom.width(), 1e-6);
+  }
+
+  @Test
+  void aSlitInTheMiddleOfAHalvedPieceShowsBesideItsFold() {
+    Panel plain = PanelBuilder.rectangle("front", 100, 60, false);
+    Panel panel =
+        new Panel(
+            "front",
+            plain.edges(),
+            plain.chains(),
+            List.of(new Mark.Notch("top", 50, 1), new Mark.Notch("bottom", 50, 1)));
+    Map<String, Allowance> allowances = new LinkedHashMap<>();
+    plain.edges().forEach(edge -> allowances.put(edge.name(), Allowance.of(10)));
+    PieceShape shape =
+        PieceShape.of(panel, new Allowances(allowances, CornerShape.USUAL, Map.of()));
+    Box outline = panel.outline().bounds();
+    double middle = outline.minX() + 50;
+    FoldedHalf half = FoldedHalf.of(shape, "top", "bottom");
+    assertEquals(2, half.notches().size());
+    for (Path notch : half.notches()) {
+      assertEquals(middle, notch.bounds().minX(), 1e-6);
+      assertEquals(middle + 2, notch.bounds().maxX(), 1e-6);
+      assertEquals(5, notch.bounds().height(), 1e-6);
+    }
   }
 
   @Test
