@@ -51,7 +51,8 @@ final class PublishCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FOLDER",
       arity = "0..*",
-      description = "The pattern folders; without any, every folder in ‘content’.")
+      description =
+          "The pattern folders, or the pattern.yaml in them; without any, every folder in ‘content’.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(
@@ -202,7 +203,7 @@ final class PublishCommand implements Callable<Integer> {
             all.add(checked);
             Talk.about(checked, console);
             for (Path file : outcome.result().written()) {
-              console.result(output.resolve(target.relativize(file)).toString());
+              console.path(output.resolve(target.relativize(file)));
             }
           }
         };
