@@ -34,8 +34,9 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder, "
-          + "which is replaced as a whole, and only if the pattern has no errors.",
+      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder; its "
+          + "files of this edition are replaced all at once, and only if the pattern has no errors. "
+          + "Files of other editions stay.",
       "Prints the paths of the files written on standard output; findings and progress go to "
           + "standard error."
     })
@@ -195,6 +196,11 @@ final class PublishCommand implements Callable<Integer> {
                         ? ""
                         : "; rectangles left off the paper save "
                             + TextReport.counted(quality.savedPages(), "page")));
+          }
+
+          @Override
+          public void omitted(Path folder, String what) {
+            console.say(console.shown(folder) + ": " + what);
           }
 
           @Override
