@@ -28,7 +28,10 @@ final class CheckCommand implements Callable<Integer> {
   private final Console console;
   private final Workshop workshop;
 
-  @Parameters(paramLabel = "FOLDER", arity = "1..*", description = "The pattern folders.")
+  @Parameters(
+      paramLabel = "FOLDER",
+      arity = "1..*",
+      description = "The pattern folders, or the pattern.yaml in them.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(

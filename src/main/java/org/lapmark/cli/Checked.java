@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.nio.file.Path;
 import java.util.List;
 import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
 import org.lapmark.publish.Publisher.Outcome;
@@ -24,8 +25,6 @@ record Checked(
     List<Finding> findings,
     int leftOut,
     String failure) {
-  private static final int LONGEST_LINE = 1000;
-
   static Checked of(Outcome outcome, Console console) {
     Path folder = outcome.folder();
     String parent = console.shown(folder.resolveSibling("x"));
@@ -48,10 +47,9 @@ record Checked(
     return prefix + finding.position().file();
   }
 
-  /** The source line of a finding, or null where there is none or it is too long to repeat. */
-  static String line(Finding finding) {
-    String text = finding.position().lineText();
-    return finding.position().line() == 0 || text.length() > LONGEST_LINE ? null : text;
+  /** What is said about a finding, in the words of findings read so far. */
+  Told told(Finding finding, FindingText words) {
+    return Told.of(finding, file(finding), words);
   }
 
   long count(Severity severity) {

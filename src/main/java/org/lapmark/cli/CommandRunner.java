@@ -2,6 +2,7 @@ package org.lapmark.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.InvalidPathException;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.Nearest;
@@ -22,9 +23,20 @@ final class CommandRunner {
    * @param arguments the command line
    * @param console where results and talk go
    * @param workshop does the work
-   * @return the exit code
+   * @return the exit code; that of a failure when what was to be said couldn't be written
    */
   static int run(String[] arguments, Console console, Workshop workshop) {
+    int code = answer(arguments, console, workshop);
+    if (!console.hasResult()) {
+      console.say(
+          "standard output can't be written: its disk is full, or whoever read it has stopped");
+      return ExitCode.FAILED;
+    }
+    // Findings are results too, even if nobody can be told that they are lost.
+    return console.hasTalk() ? code : ExitCode.FAILED;
+  }
+
+  private static int answer(String[] arguments, Console console, Workshop workshop) {
     CommandLine line =
         new CommandLine(new RootCommand(console))
             .addSubcommand(new PublishCommand(console, workshop))
@@ -55,6 +67,9 @@ final class CommandRunner {
   }
 
   private static int usage(ParameterException problem, Console console) {
+    if (problem.getCause() instanceof InvalidPathException) {
+      return failed(problem.getCause(), console);
+    }
     CommandLine command = problem.getCommandLine();
     String message = problem.getMessage();
     if (problem instanceof UnmatchedArgumentException unmatched

@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
@@ -11,6 +12,7 @@ final class Console {
   private final PrintStream result;
   private final PrintStream report;
   private final PrintStream talk;
+  private final CharsetEncoder encoder;
   private final Path directory;
 
   /**
@@ -25,6 +27,7 @@ final class Console {
     this.result = new PrintStream(out, true, terminal);
     this.report = new PrintStream(out, true, StandardCharsets.UTF_8);
     this.talk = new PrintStream(err, true, terminal);
+    this.encoder = terminal.newEncoder();
     this.directory = directory;
   }
 
@@ -37,6 +40,27 @@ final class Console {
   void result(String line) {
     result.print(line + "\n");
     result.flush();
+  }
+
+  /**
+   * The path of a file written, as one line of the result. A path that would be more than one line,
+   * or would look like another path, is written as a JSON string; so is one that begins with a
+   * quotation mark, so that no plain path can be taken for such a string.
+   */
+  void path(Path path) {
+    String text = path.toString();
+    boolean plain =
+        !text.startsWith("\"") && text.codePoints().allMatch(c -> Visible.is(c) && canPrint(c));
+    result(plain ? text : Json.string(text, this::canPrint));
+  }
+
+  private boolean canPrint(int c) {
+    return encoder.canEncode(Character.toString(c));
+  }
+
+  /** Lines of the result that are meant for people. */
+  void text(String text) {
+    text.lines().map(Visible::text).forEach(this::result);
   }
 
   /** A report in a format of its own, always UTF-8, on standard output. */
@@ -54,6 +78,16 @@ final class Console {
   /** A line for people about the program's own state, on standard error. */
   void say(String line) {
     talk("lapmark: " + Visible.text(line) + "\n");
+  }
+
+  /** Whether everything said on standard output so far has arrived there. */
+  boolean hasResult() {
+    return !result.checkError() && !report.checkError();
+  }
+
+  /** Whether everything said on standard error so far has arrived there. */
+  boolean hasTalk() {
+    return !talk.checkError();
   }
 
   /** A path as people write it from where they are. */

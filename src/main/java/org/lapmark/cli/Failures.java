@@ -2,8 +2,10 @@ package org.lapmark.cli;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryNotEmptyException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
@@ -24,6 +26,9 @@ final class Failures {
   static String describe(Throwable failure, Console console) {
     if (failure instanceof RefusedException) {
       return failure.getMessage();
+    }
+    if (failure instanceof UncheckedIOException || failure instanceof DirectoryIteratorException) {
+      return describe(failure.getCause(), console);
     }
     if (failure instanceof FileSystemException problem) {
       String reason;
@@ -50,7 +55,10 @@ final class Failures {
     if (failure instanceof InvalidPathException problem) {
       return "this system can't name a file ‘"
           + problem.getInput()
-          + "’; a locale with UTF-8, such as LC_ALL=C.UTF-8, may help";
+          + "’"
+          + (NameCoding.isLimited()
+              ? "; set a locale with UTF-8, such as LC_ALL=C.UTF-8, or use plain letters"
+              : "");
     }
     if (failure instanceof InterruptedIOException) {
       return "interrupted";

@@ -15,7 +15,7 @@ final class Folders {
   private Folders() {}
 
   /**
-   * The pattern folders stated.
+   * The pattern folders stated, by themselves or by the {@code pattern.yaml} in them.
    *
    * @param stated as stated
    * @param console says from where they are to be resolved
@@ -26,11 +26,19 @@ final class Folders {
     return stated.stream()
         .map(
             folder -> {
-              Path resolved = one("FOLDER", folder, console);
+              Path resolved = holder(one("FOLDER", folder, console));
               refuseShelf(resolved, console);
               return resolved;
             })
         .toList();
+  }
+
+  /** Whoever names a pattern's file means the folder that it is in. */
+  private static Path holder(Path stated) {
+    Path name = stated.getFileName();
+    return name != null && name.toString().equals(PATTERN) && Files.isRegularFile(stated)
+        ? stated.toAbsolutePath().normalize().getParent()
+        : stated;
   }
 
   /**

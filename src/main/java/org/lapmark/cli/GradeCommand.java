@@ -31,7 +31,10 @@ final class GradeCommand implements Callable<Integer> {
   private final Console console;
   private final Workshop workshop;
 
-  @Parameters(paramLabel = "FOLDER", arity = "1..*", description = "The pattern folders.")
+  @Parameters(
+      paramLabel = "FOLDER",
+      arity = "1..*",
+      description = "The pattern folders, or the pattern.yaml in them.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(names = "--size", paramLabel = "SIZE", split = ",", description = "Only these sizes.")
@@ -84,7 +87,7 @@ final class GradeCommand implements Callable<Integer> {
     switch (wanted) {
       case JSON -> console.report(GradeJson.of(all, chosen));
       case CSV -> console.report(GradeCsv.of(all, chosen));
-      default -> GradeText.of(all, chosen).lines().forEach(console::result);
+      default -> console.text(GradeText.of(all, chosen));
     }
     return Talk.end(all, console);
   }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.IntPredicate;
 
 /**
  * Writes JSON: maps in their own order, lists, strings, booleans, numbers and null. Everything that
@@ -30,6 +31,17 @@ final class Json {
     StringBuilder text = new StringBuilder();
     append(text, value, "\n");
     return text.append('\n').toString();
+  }
+
+  /**
+   * A JSON string on one line.
+   *
+   * @param plain which of the visible characters stand as they are; the others are escaped
+   */
+  static String string(String value, IntPredicate plain) {
+    StringBuilder text = new StringBuilder();
+    quote(text, value, plain);
+    return text.toString();
   }
 
   private static void append(StringBuilder text, Object value, String line) {
@@ -66,6 +78,10 @@ final class Json {
   }
 
   private static void quote(StringBuilder text, String value) {
+    quote(text, value, c -> true);
+  }
+
+  private static void quote(StringBuilder text, String value, IntPredicate plain) {
     text.append('"');
     value
         .codePoints()
@@ -75,7 +91,7 @@ final class Json {
                 text.append('\\').append((char) c);
               } else if (c == '\n' || c == '\t') {
                 text.append(c == '\n' ? "\\n" : "\\t");
-              } else if (Visible.character(c).codePointAt(0) == c) {
+              } else if (Visible.is(c) && plain.test(c)) {
                 text.appendCodePoint(c);
               } else {
                 for (char unit : Character.toChars(c)) {

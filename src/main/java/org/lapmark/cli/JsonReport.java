@@ -25,10 +25,10 @@ import org.lapmark.finding.Severity;
  *     code       the stable name of the kind of problem
  *     severity   error, warning or note
  *     message, hint
- *     arguments  what the message names, by name
+ *     arguments  what the message names, by name; what is long is cut and ends in an ellipsis
  *     file       path of the file, to be read like folder
  *     line, column, length   from 1, in code points; missing if the whole file is meant
- *     text       the source line, unless it is very long
+ *     text       the source line, or of a long one the part around the place
  * }</pre>
  */
 final class JsonReport {
@@ -38,10 +38,11 @@ final class JsonReport {
 
   static String of(List<Checked> all) {
     List<Object> patterns = new ArrayList<>();
+    FindingText words = new FindingText();
     for (Checked checked : all) {
       List<Object> findings = new ArrayList<>();
       for (Finding finding : checked.findings()) {
-        findings.add(finding(checked, finding));
+        findings.add(finding(checked, finding, words));
       }
       patterns.add(
           Json.object(
@@ -72,8 +73,9 @@ final class JsonReport {
             patterns));
   }
 
-  private static Map<String, Object> finding(Checked checked, Finding finding) {
+  private static Map<String, Object> finding(Checked checked, Finding finding, FindingText words) {
     Position position = finding.position();
+    Told told = checked.told(finding, words);
     boolean placed = position.line() > 0;
     return Json.object(
         "code",
@@ -81,13 +83,13 @@ final class JsonReport {
         "severity",
         finding.severity().name().toLowerCase(Locale.ROOT),
         "message",
-        FindingText.message(finding),
+        told.message(),
         "hint",
-        FindingText.hint(finding),
+        told.hint(),
         "arguments",
-        finding.arguments(),
+        told.arguments(),
         "file",
-        checked.file(finding),
+        told.file(),
         "line",
         placed ? position.line() : null,
         "column",
@@ -95,6 +97,6 @@ final class JsonReport {
         "length",
         placed ? position.length() : null,
         "text",
-        Checked.line(finding));
+        told.excerpt());
   }
 }

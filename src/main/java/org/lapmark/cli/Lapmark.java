@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.OptionalInt;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
@@ -19,14 +20,23 @@ public final class Lapmark {
    * @param arguments the command line
    */
   public static void main(String[] arguments) {
+    OptionalInt second = NameCoding.again(arguments);
+    if (second.isPresent()) {
+      end(second.getAsInt());
+      return;
+    }
     System.setProperty("java.awt.headless", "true");
     PrintStream out = System.out;
     PrintStream err = System.err;
     Console console = new Console(out, err, terminalCharset(), Path.of("").toAbsolutePath());
     silenceLibraries();
-    int code = CommandRunner.run(arguments, console, new Workshop.Real());
+    int code = CommandRunner.run(NameCoding.arguments(arguments), console, new Workshop.Real());
     out.flush();
     err.flush();
+    end(code);
+  }
+
+  private static void end(int code) {
     if (code != ExitCode.DONE) {
       System.exit(code);
     }

@@ -34,8 +34,9 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder, "
-          + "which is replaced as a whole, and only if the pattern has no errors.",
+      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder; its "
+          + "files of this edition are replaced all at once, and only if the pattern has no errors. "
+          + "Files of other editions stay.",
       "Prints the paths of the files written on standard output; findings and progress go to "
           + "standard error."
     })
@@ -51,7 +52,8 @@ final class PublishCommand implements Callable<Integer> {
   @Parameters(
       paramLabel = "FOLDER",
       arity = "0..*",
-      description = "The pattern folders; without any, every folder in ‘content’.")
+      description =
+          "The pattern folders, or the pattern.yaml in them; without any, every folder in ‘content’.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(
@@ -197,12 +199,17 @@ final class PublishCommand implements Callable<Integer> {
           }
 
           @Override
+          public void omitted(Path folder, String what) {
+            console.say(console.shown(folder) + ": " + what);
+          }
+
+          @Override
           public void ended(Outcome outcome) {
             Checked checked = Checked.of(outcome, console);
             all.add(checked);
             Talk.about(checked, console);
             for (Path file : outcome.result().written()) {
-              console.result(output.resolve(target.relativize(file)).toString());
+              console.path(output.resolve(target.relativize(file)));
             }
           }
         };

@@ -25,13 +25,14 @@ final class SarifReport {
       checked.findings().forEach(finding -> firstOfCode.putIfAbsent(finding.code().id(), finding));
     }
     List<String> codes = List.copyOf(firstOfCode.keySet());
+    FindingText words = new FindingText();
     List<Object> rules = new ArrayList<>();
-    firstOfCode.values().forEach(finding -> rules.add(rule(finding)));
+    firstOfCode.values().forEach(finding -> rules.add(rule(finding, words)));
     List<Object> results = new ArrayList<>();
     List<Object> failures = new ArrayList<>();
     for (Checked checked : all) {
       for (Finding finding : checked.findings()) {
-        results.add(result(checked, finding, codes.indexOf(finding.code().id())));
+        results.add(result(checked, finding, codes.indexOf(finding.code().id()), words));
       }
       if (checked.failure() != null) {
         failures.add(notification("error", checked.folder() + ": " + checked.failure()));
@@ -77,15 +78,15 @@ final class SarifReport {
     return Json.object("level", level, "message", Json.object("text", text));
   }
 
-  private static Map<String, Object> rule(Finding example) {
-    Finding general = general(example);
+  private static Map<String, Object> rule(Finding example, FindingText words) {
+    Told general = Told.of(general(example), "", words);
     return Json.object(
         "id",
         example.code().id(),
         "shortDescription",
-        Json.object("text", FindingText.message(general)),
+        Json.object("text", general.message()),
         "help",
-        Json.object("text", FindingText.hint(general)),
+        Json.object("text", general.hint()),
         "defaultConfiguration",
         Json.object("level", level(example.severity())));
   }
@@ -107,8 +108,10 @@ final class SarifReport {
     }
   }
 
-  private static Map<String, Object> result(Checked checked, Finding finding, int rule) {
+  private static Map<String, Object> result(
+      Checked checked, Finding finding, int rule, FindingText words) {
     Position position = finding.position();
+    Told told = checked.told(finding, words);
     Map<String, Object> region =
         position.line() == 0
             ? null
@@ -122,7 +125,7 @@ final class SarifReport {
                 "endColumn",
                 position.column() + position.length(),
                 "snippet",
-                Checked.line(finding) == null ? null : Json.object("text", Checked.line(finding)));
+                Json.object("text", told.excerpt()));
     return Json.object(
         "ruleId",
         finding.code().id(),
@@ -131,20 +134,25 @@ final class SarifReport {
         "level",
         level(finding.severity()),
         "message",
-        Json.object("text", FindingText.message(finding) + "\n" + FindingText.hint(finding)),
+        Json.object("text", told.message() + "\n" + told.hint()),
         "locations",
         List.of(
             Json.object(
                 "physicalLocation",
                 Json.object(
-                    "artifactLocation",
-                    Json.object("uri", uri(checked.file(finding))),
-                    "region",
-                    region))));
+                    "artifactLocation", Json.object("uri", uri(told.file())), "region", region))));
   }
 
   private static String level(Severity severity) {
     return severity.name().toLowerCase(Locale.ROOT);
+  }
+
+  /** Whether a character stands for itself in the path of a URI. */
+  static boolean isPlain(char c) {
+    return c >= 'a' && c <= 'z'
+        || c >= 'A' && c <= 'Z'
+        || c >= '0' && c <= '9'
+        || "-._~/".indexOf(c) >= 0;
   }
 
   /** A path as a URI reference (RFC 3986), absolute if the path is. */
@@ -157,12 +165,7 @@ final class SarifReport {
     }
     for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
       char c = (char) (b & 0xFF);
-      boolean plain =
-          c >= 'a' && c <= 'z'
-              || c >= 'A' && c <= 'Z'
-              || c >= '0' && c <= '9'
-              || "-._~/".indexOf(c) >= 0;
-      if (plain) {
+      if (isPlain(c)) {
         uri.append(c);
       } else {
         uri.append(String.format(Locale.ROOT, "%%%02X", (int) c));

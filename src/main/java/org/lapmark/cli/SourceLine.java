@@ -7,6 +7,10 @@ final class SourceLine {
   private static final int TAB = 4;
   private static final int BEFORE = 40;
   private static final int MOST = 100;
+
+  /** Escapes take more room than what they stand for. */
+  private static final int MOST_COLUMNS = 120;
+
   private static final String CUT = "…";
 
   private SourceLine() {}
@@ -23,11 +27,15 @@ final class SourceLine {
     int[] points = position.lineText().codePoints().toArray();
     int from = Math.min(Math.max(position.column() - 1, 0), points.length);
     int to = Math.min(from + Math.max(1, position.length()), Math.max(points.length, from + 1));
-    int first = Math.max(0, from - BEFORE);
+    int first = first(points, from);
     int last = Math.min(points.length, first + MOST);
     StringBuilder line = new StringBuilder(first > 0 ? CUT : "");
     StringBuilder under = new StringBuilder(first > 0 ? " " : "");
     for (int i = first; i < Math.max(last, from + 1); i++) {
+      if (i > from && Visible.width(line.toString()) >= MOST_COLUMNS) {
+        last = i;
+        break;
+      }
       String shown;
       if (i >= points.length) {
         shown = "";
@@ -49,5 +57,20 @@ final class SourceLine {
       line.append(CUT);
     }
     return margin + line.toString().stripTrailing() + "\n" + margin + under + "\n";
+  }
+
+  /** The first code point that is shown. */
+  private static int first(int[] points, int from) {
+    int first = from;
+    int columns = 0;
+    while (first > 0 && from - first < BEFORE) {
+      columns +=
+          points[first - 1] == '\t' ? TAB : Visible.width(Visible.character(points[first - 1]));
+      if (columns > MOST_COLUMNS / 2) {
+        break;
+      }
+      first--;
+    }
+    return first;
   }
 }

@@ -13,8 +13,10 @@ final class TextReport {
   /** The findings of one folder, each with its line underlined and its hint. */
   static String of(Checked checked) {
     StringBuilder text = new StringBuilder();
+    FindingText words = new FindingText();
     for (Finding finding : checked.findings()) {
-      text.append(Visible.text(checked.file(finding)));
+      Told told = checked.told(finding, words);
+      text.append(Visible.text(told.file()));
       if (finding.position().line() > 0) {
         text.append(':').append(finding.position().line());
         text.append(':').append(finding.position().column());
@@ -22,17 +24,17 @@ final class TextReport {
       text.append(": ")
           .append(finding.severity().name().toLowerCase(Locale.ROOT))
           .append(": ")
-          .append(Visible.text(FindingText.message(finding)))
+          .append(Visible.text(told.message()))
           .append(" [")
           .append(finding.code().id())
           .append("]\n");
       if (finding.position().line() > 0) {
         text.append(SourceLine.underlined(finding.position(), "    "));
       }
-      text.append("    hint: ").append(Visible.text(FindingText.hint(finding))).append('\n');
+      text.append("    hint: ").append(Visible.text(told.hint())).append('\n');
     }
     if (checked.leftOut() > 0) {
-      text.append(checked.folder())
+      text.append(Visible.text(checked.folder()))
           .append(": and ")
           .append(counted(checked.leftOut(), "more finding"))
           .append('\n');

@@ -18,23 +18,25 @@ final class Visible {
     return shown.toString();
   }
 
+  /** Whether a code point stands for itself and steers nothing. */
+  static boolean is(int c) {
+    return switch (Character.getType(c)) {
+      case Character.CONTROL,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.SURROGATE ->
+          false;
+      // The joiners shape letters of several scripts and steer nothing.
+      case Character.FORMAT -> c == 0x200C || c == 0x200D;
+      default -> true;
+    };
+  }
+
   /** One code point as shown; a tab is an escape too, see {@link SourceLine} for its other form. */
   static String character(int c) {
-    boolean steers =
-        switch (Character.getType(c)) {
-          case Character.CONTROL,
-              Character.LINE_SEPARATOR,
-              Character.PARAGRAPH_SEPARATOR,
-              Character.SURROGATE ->
-              true;
-          // The joiners shape letters of several scripts and steer nothing.
-          case Character.FORMAT -> c != 0x200C && c != 0x200D;
-          default -> false;
-        };
-    if (!steers) {
-      return Character.toString(c);
-    }
-    return String.format(Locale.ROOT, c > 0xFFFF ? "\\u{%x}" : "\\u%04x", c);
+    return is(c)
+        ? Character.toString(c)
+        : String.format(Locale.ROOT, c > 0xFFFF ? "\\u{%x}" : "\\u%04x", c);
   }
 
   /** How many columns of a terminal a shown text takes. */

@@ -27,7 +27,10 @@ final class WalkCommand implements Callable<Integer> {
   private final Console console;
   private final Workshop workshop;
 
-  @Parameters(paramLabel = "FOLDER", arity = "1..*", description = "The pattern folders.")
+  @Parameters(
+      paramLabel = "FOLDER",
+      arity = "1..*",
+      description = "The pattern folders, or the pattern.yaml in them.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(names = "--size", paramLabel = "SIZE", split = ",", description = "Only these sizes.")
@@ -70,7 +73,7 @@ final class WalkCommand implements Callable<Integer> {
     switch (wanted) {
       case JSON -> console.report(WalkJson.of(all, walks));
       case CSV -> console.report(WalkCsv.of(all, walks));
-      default -> WalkText.of(all, walks).lines().forEach(console::result);
+      default -> console.text(WalkText.of(all, walks));
     }
     return Talk.end(all, console);
   }

@@ -7,6 +7,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -83,7 +84,13 @@ public final class FindingText {
     return patterns
         .computeIfAbsent(
             owner.getName() + ' ' + key, unused -> new MessageFormat(pattern, Locale.ENGLISH))
-        .format(finding.arguments());
+        .format(brief(finding.arguments()));
+  }
+
+  private static Map<String, Object> brief(Map<String, Object> arguments) {
+    Map<String, Object> brief = new LinkedHashMap<>(arguments);
+    brief.replaceAll((name, value) -> value instanceof String text ? Brief.text(text) : value);
+    return brief;
   }
 
   private static Properties read(Class<?> owner) {

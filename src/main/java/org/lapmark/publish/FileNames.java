@@ -37,10 +37,12 @@ final class FileNames {
   private static final String SIZES = "sizes-";
 
   private final String stem;
+  private final String edition;
   private final Map<String, String> sizes;
 
-  private FileNames(String stem, Map<String, String> sizes) {
+  private FileNames(String stem, String edition, Map<String, String> sizes) {
     this.stem = stem;
+    this.edition = edition;
     this.sizes = Collections.unmodifiableMap(sizes);
   }
 
@@ -77,7 +79,22 @@ final class FileNames {
       }
       parts.put(size, free);
     }
-    return new FileNames(String.join("-", stem), parts);
+    return new FileNames(String.join("-", stem), edition, parts);
+  }
+
+  /**
+   * Whether a file is of this edition. Of one written when no edition was noted down, its name
+   * tells.
+   */
+  boolean isOfThisEdition(Manifest.Entry entry) {
+    return entry.edition().isEmpty()
+        ? entry.name().startsWith(stem + "-") || entry.name().startsWith(stem + ".")
+        : entry.edition().equals(edition);
+  }
+
+  /** The edition's name; empty if it has none. */
+  String edition() {
+    return edition;
   }
 
   String complete(String size, Paper paper) {

@@ -52,7 +52,12 @@ final class Manifest {
   /** The kind of a cut file, which is for no paper. */
   static final String CUT_FILE = "cut-file";
 
-  private static final String HEAD = "lapmark-files 1";
+  private static final String HEAD = "lapmark-files 2";
+
+  /** As written before files of several editions stood beside each other. */
+  private static final String OLD_HEAD = "lapmark-files 1";
+
+  private static final int FIELDS = 7;
   private static final long MOST_BYTES = 1 << 20;
 
   /**
@@ -64,11 +69,19 @@ final class Manifest {
    * @param paper the id of the paper it is for; empty for none
    * @param kind what it is
    * @param choices what it chooses other than by default; empty for the default
+   * @param edition the edition that it belongs to; empty if that isn't known
    */
-  record Entry(String name, String hash, String size, String paper, String kind, String choices) {
+  record Entry(
+      String name,
+      String hash,
+      String size,
+      String paper,
+      String kind,
+      String choices,
+      String edition) {
     /** A file of the default. */
     Entry(String name, String hash, String size, String paper, String kind) {
-      this(name, hash, size, paper, kind, "");
+      this(name, hash, size, paper, kind, "", "");
     }
   }
 
@@ -98,13 +111,15 @@ final class Manifest {
     }
     List<Entry> entries = new ArrayList<>();
     String[] lines = text.split("\n", -1);
-    if (!lines[0].equals(HEAD) || !lines[lines.length - 1].isEmpty()) {
+    boolean old = lines[0].equals(OLD_HEAD);
+    if (!old && !lines[0].equals(HEAD) || !lines[lines.length - 1].isEmpty()) {
       return new Manifest(List.of());
     }
     for (int i = 1; i < lines.length - 1; i++) {
       String[] fields = lines[i].split("\t", -1);
       int last = fields.length - 1;
-      if (last != 4 && last != 5 || !isPlace(fields[last])) {
+      boolean complete = old ? last == 4 || last == 5 : fields.length == FIELDS;
+      if (!complete || !isPlace(fields[last])) {
         return new Manifest(List.of());
       }
       entries.add(
@@ -114,7 +129,8 @@ final class Manifest {
               unescaped(fields[1]),
               fields[2],
               fields[3],
-              last == 5 ? fields[4] : ""));
+              last > 4 ? fields[4] : "",
+              old ? "" : unescaped(fields[5])));
     }
     return new Manifest(entries);
   }
@@ -167,30 +183,33 @@ final class Manifest {
           .append(entry.kind())
           .append('\t')
           .append(entry.choices())
-          .append(entry.choices().isEmpty() ? "" : "\t")
+          .append('\t')
+          .append(escaped(entry.edition()))
+          .append('\t')
           .append(entry.name())
           .append('\n');
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
-  private static String escaped(String size) {
-    return size.replace("\\", "\\\\")
+  private static String escaped(String field) {
+    return field
+        .replace("\\", "\\\\")
         .replace("\t", "\\t")
         .replace("\n", "\\n")
         .replace("\r", "\\r");
   }
 
   private static String unescaped(String field) {
-    StringBuilder size = new StringBuilder();
+    StringBuilder text = new StringBuilder();
     for (int i = 0; i < field.length(); i++) {
       char c = field.charAt(i);
       if (c != '\\' || i + 1 == field.length()) {
-        size.append(c);
+        text.append(c);
         continue;
       }
       char escape = field.charAt(++i);
-      size.append(
+      text.append(
           switch (escape) {
             case 't' -> '\t';
             case 'n' -> '\n';
@@ -198,7 +217,7 @@ final class Manifest {
             default -> escape;
           });
     }
-    return size.toString();
+    return text.toString();
   }
 
   static String hash(byte[] content) {

@@ -28,9 +28,19 @@ final class OutputFolder {
   private final Path target;
   private final Path fresh;
   private final Path old;
+  private final String edition;
   private final Checkpoint checkpoint;
 
-  OutputFolder(Path output, String pattern, Checkpoint checkpoint) {
+  /**
+   * The folder of a pattern.
+   *
+   * @param output the folder that it is in
+   * @param pattern its name
+   * @param edition the edition that is written; files of others stay
+   * @param checkpoint stands between the steps
+   */
+  OutputFolder(Path output, String pattern, String edition, Checkpoint checkpoint) {
+    this.edition = edition;
     this.target = output.resolve(pattern);
     this.fresh = output.resolve("." + pattern + ".new");
     this.old = output.resolve("." + pattern + ".old");
@@ -83,7 +93,7 @@ final class OutputFolder {
       checkpoint.before("write " + name);
       Files.createDirectories(fresh.resolve(name).getParent());
       Files.write(fresh.resolve(name), content, StandardOpenOption.CREATE_NEW);
-      return new Manifest.Entry(name, Manifest.hash(content), size, paper, kind, choices);
+      return new Manifest.Entry(name, Manifest.hash(content), size, paper, kind, choices, edition);
     }
 
     /**
@@ -100,6 +110,7 @@ final class OutputFolder {
       if (exists(target)) {
         Manifest before = Manifest.of(target);
         refuseForeign(names, before);
+        refuseOtherEditions(names, before);
         for (Manifest.Entry entry : before.entries()) {
           Path file = target.resolve(entry.name());
           if (!names.contains(entry.name())
@@ -138,6 +149,21 @@ final class OutputFolder {
             (blocked ? folder : file).toString(),
             null,
             "it was changed or put there by somebody else; move it away and publish again");
+      }
+    }
+  }
+
+  /** Of two editions whose files would have the same names, neither may take the other's place. */
+  private void refuseOtherEditions(Set<String> names, Manifest before) throws IOException {
+    for (Manifest.Entry entry : before.entries()) {
+      boolean other = !entry.edition().isEmpty() && !entry.edition().equals(edition);
+      if (other && names.contains(entry.name()) && before.owns(target, entry.name())) {
+        throw new FileSystemException(
+            target.resolve(entry.name()).toString(),
+            null,
+            "it belongs to edition ‘"
+                + entry.edition()
+                + "’; give the edition or the size another name, or move the file away");
       }
     }
   }

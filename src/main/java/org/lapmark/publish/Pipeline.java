@@ -68,7 +68,8 @@ final class Pipeline {
     List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
     opened.values().forEach(one -> refuseUnknownSizes(one, request.sizes()));
     opened.values().forEach(one -> refuseChoices(one, request));
-    refuseNestedOfSome(request);
+    ExtrasWanted.refuseUnfit(request, papers);
+    opened.values().forEach(one -> refuseReportOfSome(one, request));
     opened.values().forEach(one -> chosenPieces(one, request));
     List<Outcome> outcomes = new ArrayList<>();
     ExecutorService pool = pool();
@@ -241,7 +242,8 @@ final class Pipeline {
             + request.presentation().suffix()
             + measuredSuffix(papers)
             + pieces.suffix();
-    OutputFolder output = new OutputFolder(lock.folder(), pattern, checkpoint);
+    FileNames names = FileNames.of(pattern, one.source);
+    OutputFolder output = new OutputFolder(lock.folder(), pattern, names.edition(), checkpoint);
     output.repair();
     List<GradedPattern> graded = grade(one, variants, pool);
     if (one.findings.hasErrors() || graded.isEmpty()) {
@@ -259,15 +261,14 @@ final class Pipeline {
     if (request.extras().contains(Extra.WALK)) {
       manuals = manuals.stream().map(Manuals::walked).toList();
     }
-    FileNames names = FileNames.of(pattern, one.source);
     Variants known = new Variants(one.source, one.findings);
     Map<Variant, String> chosen = new LinkedHashMap<>();
     variants.forEach(made -> chosen.put(made, FileNames.choices(known.unusual(made))));
-    Map<String, PlanQuality> qualities = new ConcurrentHashMap<>();
+    Arrangements arrangements = new Arrangements();
     try (OutputFolder.Draft draft = output.draft()) {
       List<DeskWork> beside = new ArrayList<>();
       if (request.extras().contains(Extra.NESTED)) {
-        beside.addAll(nested(one, printed, papers, names, draft));
+        beside.addAll(nested(one, printed, papers, names, draft, arrangements));
       }
       if (pieces.isEverything()) {
         beside.addAll(forEverySize(one, graded, manuals, papers, request, names, chosen, draft));
@@ -277,7 +278,7 @@ final class Pipeline {
               each -> beside.add(cutFiles(each, names, chosen.get(each.variant()), draft)));
         }
       } else {
-        beside.addAll(tilesAlone(printed, papers, names, chosen, draft));
+        beside.addAll(tilesAlone(printed, papers, names, chosen, draft, arrangements));
       }
       List<Manifest.Entry> entries =
           onEveryPaper(
@@ -286,19 +287,14 @@ final class Pipeline {
               papers,
               desks,
               pool,
-              (desk, made, paper) -> documents(desk, made, paper, names, chosen, draft, qualities),
+              (desk, made, paper) ->
+                  documents(desk, made, paper, names, chosen, draft, arrangements),
               beside);
-      for (GradedPattern each : graded) {
-        for (Paper paper : papers) {
-          PlanQuality quality = qualities.get(key(each.variant(), paper));
-          if (quality != null) {
-            listener.arranged(one.folder, each.variant().size(), paper.id(), quality);
-          }
-        }
-      }
+      arrangements.tell(one.folder, printed, papers, listener);
       if (one.findings.hasErrors()) {
         return List.of();
       }
+      tellOmissions(one, request, listener);
       List<String> sizes = request.sizes();
       List<String> made = entries.stream().map(Manifest.Entry::choices).distinct().toList();
       boolean everything =
@@ -307,11 +303,74 @@ final class Pipeline {
       draft.publish(
           entries,
           old ->
-              (sizes.isEmpty() || sizes.contains(old.size()))
+              names.isOfThisEdition(old)
+                  && (sizes.isEmpty() || sizes.contains(old.size()))
                   && (paperIds.isEmpty() || paperIds.contains(old.paper()))
                   && (everything || made.contains(old.choices())));
       Path folder = request.output().resolve(pattern);
       return entries.stream().map(entry -> folder.resolve(entry.name())).sorted().toList();
+    }
+  }
+
+  /** Extras that a pattern gives nothing for. */
+  private static void tellOmissions(Opened one, Request request, Listener listener) {
+    if (request.extras().contains(Extra.NESTED) && one.source.sizes().sizes().size() < 2) {
+      listener.omitted(
+          one.folder, "no stacked tiles: there is one size, and its tiles are those of all");
+    }
+    if (request.extras().contains(Extra.WALK) && one.source.seams().isEmpty()) {
+      listener.omitted(one.folder, "no walk: the pattern states no seams");
+    }
+  }
+
+  /** How pieces lie on pages, told in a fixed order when all are laid out. */
+  private static final class Arrangements {
+    private final Map<String, PlanQuality> qualities = new ConcurrentHashMap<>();
+    private final Map<String, Boolean> empty = new ConcurrentHashMap<>();
+
+    private static String key(Variant variant, Paper paper) {
+      return paper.id() + ' ' + variant;
+    }
+
+    void add(Variant variant, SheetPlan plan) {
+      if (plan.tiles().isEmpty()) {
+        empty.put(key(variant, plan.paper()), true);
+      } else if (plan.paper().kind() == Paper.Kind.PAGE) {
+        qualities.put(key(variant, plan.paper()), plan.quality());
+      }
+    }
+
+    void addEmptyStack(Paper paper) {
+      empty.put(paper.id(), true);
+    }
+
+    void tell(Path folder, List<GradedPattern> patterns, List<Paper> papers, Listener listener) {
+      for (GradedPattern pattern : patterns) {
+        for (Paper paper : papers) {
+          String size = pattern.variant().size();
+          PlanQuality quality = qualities.get(key(pattern.variant(), paper));
+          if (quality != null) {
+            listener.arranged(folder, size, paper.id(), quality);
+          } else if (empty.containsKey(key(pattern.variant(), paper))) {
+            listener.omitted(folder, nothing(size, paper, pattern.pieces().isEmpty()));
+          }
+        }
+      }
+      for (Paper paper : papers) {
+        if (empty.containsKey(paper.id())) {
+          listener.omitted(folder, nothing("all sizes", paper, false));
+        }
+      }
+    }
+
+    private static String nothing(String sizes, Paper paper, boolean bare) {
+      return "no tiles of "
+          + sizes
+          + " on "
+          + paper.id()
+          + (bare
+              ? ": there is no piece to print"
+              : ": each piece is cut by the measurements in the cutting table");
     }
   }
 
@@ -336,7 +395,8 @@ final class Pipeline {
       List<Paper> papers,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      OutputFolder.Draft draft,
+      Arrangements arrangements) {
     List<DeskWork> works = new ArrayList<>();
     for (GradedPattern pattern : patterns) {
       for (Paper paper : papers) {
@@ -345,6 +405,7 @@ final class Pipeline {
         works.add(
             (desk, findings) -> {
               SheetPlan plan = desk.plan(pattern, paper);
+              arrangements.add(pattern.variant(), plan);
               return plan.tiles().isEmpty()
                   ? List.of()
                   : List.of(
@@ -367,7 +428,8 @@ final class Pipeline {
       List<GradedPattern> patterns,
       List<Paper> papers,
       FileNames names,
-      OutputFolder.Draft draft) {
+      OutputFolder.Draft draft,
+      Arrangements arrangements) {
     List<DeskWork> works = new ArrayList<>();
     if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
       return works;
@@ -376,6 +438,9 @@ final class Pipeline {
       works.add(
           (desk, findings) -> {
             Optional<byte[]> tiles = desk.nested(patterns, paper);
+            if (tiles.isEmpty()) {
+              arrangements.addEmptyStack(paper);
+            }
             return tiles.isEmpty()
                 ? List.of()
                 : List.of(
@@ -386,10 +451,6 @@ final class Pipeline {
     return works;
   }
 
-  private static String key(Variant variant, Paper paper) {
-    return paper.id() + ' ' + variant;
-  }
-
   private static List<Manifest.Entry> documents(
       Stages.Desk desk,
       Manuals made,
@@ -397,15 +458,15 @@ final class Pipeline {
       FileNames names,
       Map<Variant, String> chosen,
       OutputFolder.Draft draft,
-      Map<String, PlanQuality> qualities)
+      Arrangements arrangements)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
     String size = pattern.variant().size();
     String choices = chosen.get(pattern.variant());
     SheetPlan plan = desk.plan(pattern, paper);
     List<Manifest.Entry> files = new ArrayList<>();
+    arrangements.add(pattern.variant(), plan);
     if (paper.kind() == Paper.Kind.PAGE) {
-      qualities.put(key(pattern.variant(), paper), plan.quality());
       texts(desk, made, plan, names, choices, draft, files);
     }
     if (!plan.tiles().isEmpty()) {
@@ -788,12 +849,17 @@ final class Pipeline {
     return variants;
   }
 
-  private static void refuseNestedOfSome(Request request) {
-    if (request.extras().contains(Extra.NESTED)
-        && !(request.sizes().isEmpty() && request.choices().isEmpty())) {
+  /** A grade report compares all sizes; a folder whose table can't be read says so itself. */
+  private static void refuseReportOfSome(Opened one, Request request) {
+    if (request.extras().contains(Extra.GRADE_REPORT)
+        && !request.sizes().isEmpty()
+        && one.source != null
+        && one.source.sizes() != null
+        && !request.sizes().containsAll(one.source.sizes().sizes())) {
       throw new RefusedException(
-          "stacked tiles have every size with everything as by default: leave out --size and"
-              + " --option, or --nested");
+          "a grade report compares every size of ‘"
+              + one.folder.getFileName()
+              + "’: leave out --size or --with-grade-report");
     }
   }
 

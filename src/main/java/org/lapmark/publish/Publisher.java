@@ -189,6 +189,14 @@ public record Publisher(Templates templates) {
     default void arranged(Path folder, String size, String paper, PlanQuality quality) {}
 
     /**
+     * Something was asked for and isn't made, since the pattern gives nothing to make it of.
+     *
+     * @param folder the pattern folder, absolute
+     * @param what what isn't made and why, as a sentence without a full stop
+     */
+    default void omitted(Path folder, String what) {}
+
+    /**
      * Work on a folder has ended.
      *
      * @param outcome what came of it

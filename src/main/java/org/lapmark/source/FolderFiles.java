@@ -8,6 +8,7 @@ import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
@@ -22,11 +23,16 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
+import org.lapmark.finding.Unseen;
 
 /**
  * The only way to a pattern folder's files. The folder is listed once; only plain files found there
@@ -34,11 +40,22 @@ import org.lapmark.finding.SourceText;
  * Symbolic links are reported and never followed. Names are in NFC, with forward slashes.
  */
 final class FolderFiles {
+  /** What has to be a file to be read. */
+  private static final Pattern FILES =
+      Pattern.compile(
+          "pattern\\.yaml|sizes\\.csv|panels/[^/]*\\.svg|translations/[^/]*/texts\\.yaml"
+              + "|(translations/[^/]*/)?(steps|notes)/[^/]*\\.md");
+
+  /** What has to be a folder. */
+  private static final Pattern FOLDERS =
+      Pattern.compile("panels|translations|(translations/[^/]*/)?(steps|notes)");
+
   private final String name;
   private final Path root;
   private final Limits limits;
   private final Findings findings;
   private final Map<String, Path> files = new TreeMap<>(CODE_POINTS);
+  private final Set<String> refused = new TreeSet<>();
   private int seen;
   private long total;
   private boolean tooMuch;
@@ -113,9 +130,17 @@ final class FolderFiles {
     for (Path entry : entries) {
       String raw = entry.getFileName().toString();
       String path = prefix + Normalizer.normalize(raw, Normalizer.Form.NFC);
-      if (raw.codePoints().anyMatch(FolderFiles::isControl)) {
-        String shown = path.replaceAll("\\p{C}", "?");
-        found.add(SourceCode.FILE_NAME_CONTROL, Position.ofFile(display(shown)), "name", shown);
+      OptionalInt unseen = raw.codePoints().filter(FolderFiles::isUnseen).findFirst();
+      if (unseen.isPresent()) {
+        StringBuilder shown = new StringBuilder();
+        path.codePoints().forEach(c -> shown.appendCodePoint(isUnseen(c) ? '?' : c));
+        found.add(
+            SourceCode.FILE_NAME_CONTROL,
+            Position.ofFile(display(shown.toString())),
+            "name",
+            shown.toString(),
+            "code",
+            Unseen.named(unseen.getAsInt()));
         continue;
       }
       BasicFileAttributes attributes;
@@ -124,10 +149,19 @@ final class FolderFiles {
             Files.readAttributes(entry, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
       } catch (NoSuchFileException e) {
         continue;
+      } catch (IOException e) {
+        unreadable(path, e, found);
+        continue;
       }
+      boolean isFolder = attributes.isDirectory();
       if (attributes.isSymbolicLink()) {
         found.add(SourceCode.SYMBOLIC_LINK, Position.ofFile(display(path)), "name", path);
-      } else if (attributes.isDirectory()) {
+        refused.add(path);
+      } else if ((isFolder ? FILES : FOLDERS).matcher(path).matches()) {
+        unreadable(path, isFolder ? "folder" : "file", found);
+      } else if (isFolder && !Files.isReadable(entry)) {
+        unreadable(path, "denied", found);
+      } else if (isFolder) {
         if (depth + 1 > limits.folderDepth()) {
           found.add(
               SourceCode.FOLDER_TOO_DEEP,
@@ -141,14 +175,41 @@ final class FolderFiles {
         }
       } else if (!attributes.isRegularFile()) {
         found.add(SourceCode.SPECIAL_FILE, Position.ofFile(display(path)), "name", path);
+        refused.add(path);
       } else if (files.putIfAbsent(path, entry) != null) {
         found.add(SourceCode.FILE_NAME_TWICE, Position.ofFile(display(path)), "name", path);
       }
     }
   }
 
-  private static boolean isControl(int point) {
-    return Character.isISOControl(point);
+  private static boolean isUnseen(int point) {
+    return point == '\t' || point == '\n' || Unseen.of(point).isPresent();
+  }
+
+  private void unreadable(String path, IOException problem, Findings found) {
+    unreadable(path, reason(problem), found);
+  }
+
+  private void unreadable(String path, String reason, Findings found) {
+    refused.add(path);
+    found.add(
+        SourceCode.FILE_UNREADABLE, Position.ofFile(display(path)), "name", path, "reason", reason);
+  }
+
+  /** Why something can't be read, in the words of the finding. */
+  static String reason(IOException problem) {
+    if (problem instanceof AccessDeniedException) {
+      return "denied";
+    }
+    return problem instanceof NoSuchFileException ? "gone" : "failed";
+  }
+
+  /**
+   * Whether something of this name is there that can't be read, which has been reported: whoever
+   * misses it needn't say so.
+   */
+  boolean isRefused(String path) {
+    return refused.contains(path);
   }
 
   /** Whether a file is there. */
@@ -200,6 +261,9 @@ final class FolderFiles {
     if (has(path)) {
       return path;
     }
+    if (isRefused(path)) {
+      return null;
+    }
     List<String> known =
         in(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
     reading.unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
@@ -226,17 +290,7 @@ final class FolderFiles {
         bytes = stream.readNBytes(limits.fileBytes() + 1);
       }
     } catch (IOException e) {
-      findings.add(
-          SourceCode.FILE_MISSING,
-          Position.ofFile(shown),
-          "name",
-          path,
-          "near",
-          "no",
-          "nearest",
-          "",
-          "known",
-          "none");
+      unreadable(path, e, findings);
       return null;
     }
     if (bytes.length > limits.fileBytes()) {
@@ -282,27 +336,23 @@ final class FolderFiles {
           SourceCode.NOT_UTF_8,
           file.position(before.length(), before.length() + 1),
           "byte",
-          String.format(Locale.ROOT, "%02X", bytes[in.position()] & 0xff));
+          String.format(Locale.ROOT, "%02X", bytes[in.position()] & 0xff),
+          "number",
+          Integer.toString(in.position() + 1),
+          "sixteen",
+          isSixteenBit(bytes) ? "yes" : "no");
       return null;
     }
     SourceFile file = new SourceFile(shown, normalised(out.flip().toString().substring(0, good)));
-    String content = file.content();
-    if (!hasShortLines(file)) {
+    if (!hasShortLines(file) || !UnseenCharacters.check(file, findings)) {
       return null;
     }
-    for (int i = 0; i < content.length(); i++) {
-      char c = content.charAt(i);
-      boolean plain = c == '\n' || c == '\t' || c >= ' ' && c < 0x7f || c > 0x9f;
-      if (!plain || c == '\u2028' || c == '\u2029' || c >= '\ufffe' || c == '\ufeff') {
-        findings.add(
-            SourceCode.CONTROL_CHARACTER,
-            file.position(i, i + 1),
-            "code",
-            String.format(Locale.ROOT, "U+%04X", (int) c));
-        return null;
-      }
-    }
     return file;
+  }
+
+  /** Whether a file begins as text of sixteen bits a character does. */
+  private static boolean isSixteenBit(byte[] bytes) {
+    return bytes.length > 1 && (bytes[0] & bytes[1]) == (byte) 0xfe && bytes[0] != bytes[1];
   }
 
   /** Whether all lines are short enough; the first that isn't is reported without its text. */

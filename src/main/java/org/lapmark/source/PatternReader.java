@@ -60,13 +60,15 @@ public final class PatternReader {
     if (files.has(SIZES)) {
       SourceFile file = files.text(SIZES);
       sizes = file == null ? null : new SizeTableReader(reading, file).read();
-    } else {
+    } else if (!files.isRefused(SIZES)) {
       findings.add(SourceCode.SIZES_MISSING, Position.ofFile(files.display(SIZES)));
     }
     List<StepSource> steps = new StepReader(reading, files).read();
     List<NoteSource> notes = notes(reading, files);
     if (!files.has(PATTERN)) {
-      findings.add(SourceCode.PATTERN_MISSING, Position.ofFile(files.display(PATTERN)));
+      if (!files.isRefused(PATTERN)) {
+        findings.add(SourceCode.PATTERN_MISSING, Position.ofFile(files.display(PATTERN)));
+      }
       return null;
     }
     SourceFile file = files.text(PATTERN);

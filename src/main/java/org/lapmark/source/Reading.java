@@ -5,8 +5,10 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
+import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -47,6 +49,11 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
     String word = name.text();
     if (NAME.matcher(word).matches() && (!free || Names.isFree(word))) {
       return true;
+    }
+    Optional<Finding> unseen = UnseenCharacters.within(name.position());
+    if (unseen.isPresent()) {
+      findings.add(unseen.get());
+      return false;
     }
     findings.add(
         SourceCode.NAME_WRONG,
@@ -367,6 +374,11 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
 
   /** Reports a word that isn't among the known ones, naming the nearest. */
   void unknown(SourceCode code, Position position, String word, Collection<String> known) {
+    Optional<Finding> unseen = UnseenCharacters.within(position);
+    if (unseen.isPresent()) {
+      findings.add(unseen.get());
+      return;
+    }
     String nearest = hints.nearest(word, known);
     findings.add(
         code,

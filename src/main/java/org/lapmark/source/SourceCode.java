@@ -12,6 +12,8 @@ public enum SourceCode implements FindingCode {
   SIZES_MISSING,
   /** A file is named that doesn't exist. */
   FILE_MISSING,
+  /** Something that is there can't be read. */
+  FILE_UNREADABLE,
   /** A file has more bytes than are read. */
   FILE_TOO_LARGE,
   /** All files together have more bytes than are read. */
@@ -20,9 +22,9 @@ public enum SourceCode implements FindingCode {
   LINE_TOO_LONG,
   /** A text file isn't UTF-8. */
   NOT_UTF_8,
-  /** A text file has a control character. */
+  /** A text has a character that nobody sees and that changes what is read or found. */
   CONTROL_CHARACTER,
-  /** A file's name has a control character. */
+  /** A file's name has a character that nobody sees. */
   FILE_NAME_CONTROL,
   /** Two files' names differ only in how accents are coded. */
   FILE_NAME_TWICE,
@@ -225,7 +227,7 @@ public enum SourceCode implements FindingCode {
 
   /** The XML can't be parsed. */
   XML_SYNTAX,
-  /** A document type declaration. */
+  /** A document type declaration that isn't harmless. */
   XML_DOCTYPE,
   /** Elements stand too deep in each other. */
   XML_TOO_DEEP,

@@ -12,11 +12,12 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
+import org.lapmark.finding.Unseen;
 
 /**
- * Reads well-formed XML 1.0 with namespaces, without document types: there is nothing in it that
- * could expand, fetch or run. Unlike a general parser it knows the place of every character of
- * every attribute. Text between elements is passed over.
+ * Reads well-formed XML 1.0 with namespaces. A document type is passed over: nothing in it is
+ * fetched, and one that could expand anything is refused. Unlike a general parser it knows the
+ * place of every character of every attribute. Text between elements is passed over.
  */
 final class XmlParser {
   private static final String XML_NAMESPACE = "http://www.w3.org/XML/1998/namespace";
@@ -68,6 +69,7 @@ final class XmlParser {
 
   private XmlElement document() {
     XmlElement root = null;
+    boolean typed = false;
     if (text.startsWith("<?xml") && text.length() > 5 && isSpace(text.charAt(5))) {
       declaration();
     }
@@ -79,8 +81,12 @@ final class XmlParser {
         comment();
       } else if (text.startsWith("<?", at)) {
         instruction();
-      } else if (text.startsWith("<!DOCTYPE", at)) {
-        throw new FindingException(Finding.of(SourceCode.XML_DOCTYPE, file.position(at, at + 9)));
+      } else if (text.startsWith(DocumentType.START, at)) {
+        if (root != null || typed) {
+          throw DocumentType.fault(file, "place", at, at + DocumentType.START.length());
+        }
+        at = new DocumentType(file, at).end();
+        typed = true;
       } else if (text.startsWith("<![CDATA[", at) && !open.isEmpty()) {
         at = after("]]>", at + 9);
       } else if (text.startsWith("</", at)) {
@@ -301,6 +307,10 @@ final class XmlParser {
         if (!isCharacter(point)) {
           throw fault("entity", start, end + 1);
         }
+        if (Unseen.of(point).isPresent()) {
+          throw new FindingException(
+              UnseenCharacters.finding(point, file.position(start, end + 1), 0));
+        }
         return Character.toString(point);
     }
   }
@@ -445,7 +455,7 @@ final class XmlParser {
     return at > start;
   }
 
-  private static boolean isSpace(char c) {
+  static boolean isSpace(char c) {
     return c == ' ' || c == '\n' || c == '\t' || c == '\r';
   }
 

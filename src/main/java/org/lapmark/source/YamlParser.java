@@ -189,7 +189,9 @@ public final class YamlParser {
     for (int i = 0; i < offsets.length; i++) {
       offsets[i] = places == null ? start : places[i] + from;
     }
-    return new YamlNode.Text(start, end, SourceText.mapped(file, value, offsets), event.isPlain());
+    SourceText text = SourceText.mapped(file, value, offsets);
+    UnseenCharacters.checkEscapes(text, start, end, findings);
+    return new YamlNode.Text(start, end, text, event.isPlain());
   }
 
   private void report(MarkedYamlEngineException e) {

@@ -28,6 +28,8 @@ import org.commonmark.parser.Parser;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.finding.Unseen;
+import org.lapmark.source.UnseenCharacters;
 
 /** Turns one parse of Markdown into blocks. */
 final class BlockReader {
@@ -146,6 +148,19 @@ final class BlockReader {
   /** A node as it was written, for what can't be understood any further. */
   String written(Node node) {
     return text.text().substring(start(node), Math.max(start(node), end(node)));
+  }
+
+  /**
+   * Reports a character that nobody sees and that stands here as a reference, such as &amp;#8203;.
+   */
+  void checkReferences(Node node, String meant) {
+    String written = written(node);
+    meant
+        .codePoints()
+        .filter(point -> Unseen.of(point).isPresent() && written.indexOf(point) < 0)
+        .findFirst()
+        .ifPresent(
+            point -> manuscript.findings().add(UnseenCharacters.finding(point, position(node), 0)));
   }
 
   private List<Block> blocks(Node parent, int depth) {

@@ -32,6 +32,7 @@ final class InlineReader {
     for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
       String text = words(node);
       if (text != null) {
+        reader.checkReferences(node, text);
         words.append(text);
         continue;
       }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -15,10 +16,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Extra;
@@ -30,6 +33,9 @@ import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.RefusedException;
 
 class CommandsTest {
+  private static final String UNWRITABLE =
+      "standard output can't be written: its disk is full, or whoever read it has stopped";
+
   @TempDir Path home;
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
   private final ByteArrayOutputStream err = new ByteArrayOutputStream();
@@ -39,6 +45,7 @@ class CommandsTest {
   private Findings findings = new Findings();
   private Throwable failure;
   private RuntimeException refusal;
+  private boolean full;
 
   /** Does no work, but says what a test wants to hear. */
   private final class IdleWorkshop implements Workshop {
@@ -291,6 +298,85 @@ class CommandsTest {
   }
 
   @Test
+  void whoeverNamesThePatternsFileMeansItsFolder() throws IOException {
+    Path tote = Files.createDirectories(home.resolve("tote"));
+    Files.createFile(tote.resolve("pattern.yaml"));
+    for (String command : List.of("publish", "check", "walk", "grade")) {
+      asked.clear();
+      assertEquals(0, run(command, "tote/pattern.yaml"));
+      assertEquals(List.of(tote), asked);
+    }
+    // A folder of that name is a folder.
+    Files.createDirectories(home.resolve("pattern.yaml"));
+    asked.clear();
+    assertEquals(0, run("check", "pattern.yaml"));
+    assertEquals(List.of(home.resolve("pattern.yaml")), asked);
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "--help",
+        "--version",
+        "check --help",
+        "publish tote",
+        "check tote --format json",
+        "check tote --format sarif",
+        "walk tote --format csv",
+        "walk tote --format json",
+        "grade tote --format csv",
+        "grade tote --format json"
+      })
+  void whatCannotBeWrittenIsAFailure(String line) {
+    assertEquals(0, run(line.split(" ")));
+    full = true;
+    err.reset();
+    assertEquals(3, run(line.split(" ")));
+    assertTrue(talk().endsWith("lapmark: " + UNWRITABLE + "\n"), talk());
+    // An error in a folder isn't all that is wrong then.
+    findings = Samples.findings(Samples.Code.ODD_NAME);
+    assertEquals(line.startsWith("publish") ? 1 : 3, run(line.split(" ")));
+  }
+
+  @Test
+  void findingsThatCannotBeWrittenAreAFailure() {
+    findings = Samples.findings(Samples.Code.TOO_LONG);
+    Console console = new Console(out, new Full(), StandardCharsets.UTF_8, home);
+    String[] line = {"check", "tote"};
+    assertEquals(3, CommandRunner.run(line, console, new IdleWorkshop()));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "o u\\t/größe | o u\\t/größe/a/größe.pdf",
+        "a\"b | a\"b/a/größe.pdf",
+        "\"ab | \"\\\"ab/a/größe.pdf\"",
+        "x«10»y | \"x\\ny/a/größe.pdf\"",
+        "x«9»y | \"x\\ty/a/größe.pdf\"",
+        "x«27»[31m\\ | \"x\\u001b[31m\\\\/a/größe.pdf\"",
+        "x«133»y | \"x\\u0085y/a/größe.pdf\"",
+        "x«8238»y | \"x\\u202ey/a/größe.pdf\""
+      })
+  void writtenPathsAreOneLineEach(String folder, String expected) {
+    String name =
+        Pattern.compile("«([0-9]+)»")
+            .matcher(folder)
+            .replaceAll(match -> Character.toString(Integer.parseInt(match.group(1))));
+    assertEquals(0, run("publish", "a", "--out", name));
+    assertEquals(expected + "\n", result());
+  }
+
+  @Test
+  void pathsBeyondTheTerminalsLettersAreEscaped() {
+    Console console = new Console(out, err, StandardCharsets.ISO_8859_1, home);
+    String[] line = {"publish", "a", "--out", "ł"};
+    assertEquals(0, CommandRunner.run(line, console, new IdleWorkshop()));
+    assertEquals("\"\\u0142/a/größe.pdf\"\n", out.toString(StandardCharsets.ISO_8859_1));
+  }
+
+  @Test
   void helpAndVersionAreResults() {
     assertEquals(0, run("--version"));
     assertTrue(result().matches("Lapmark [0-9]+(\\.[0-9]+)+\n"), result());
@@ -302,7 +388,17 @@ class CommandsTest {
 
   private int run(String... arguments) {
     return CommandRunner.run(
-        arguments, new Console(out, err, StandardCharsets.UTF_8, home), new IdleWorkshop());
+        arguments,
+        new Console(full ? new Full() : out, err, StandardCharsets.UTF_8, home),
+        new IdleWorkshop());
+  }
+
+  /** A disk without room. */
+  private static final class Full extends OutputStream {
+    @Override
+    public void write(int b) throws IOException {
+      throw new IOException("No space left on device");
+    }
   }
 
   private String result() {

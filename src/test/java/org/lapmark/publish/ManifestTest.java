@@ -22,9 +22,21 @@ class ManifestTest {
         List.of(
             new Manifest.Entry("a.pdf", "00", "S\\t\tM\n\r", "a4", Manifest.COMPLETE),
             new Manifest.Entry("größe.pdf", "01", "", "letter", Manifest.TILES),
-            new Manifest.Entry("z.pdf", "02", "M", "a4", Manifest.TILES, "trim-yes"));
+            new Manifest.Entry("z.pdf", "02", "M", "a4", Manifest.TILES, "trim-yes", "2\tb"));
     Files.write(folder.resolve(Manifest.NAME), new Manifest(entries).bytes());
     assertEquals(entries, Manifest.of(folder).entries());
+  }
+
+  @Test
+  void readsWhatWasWrittenBeforeEditionsWereNoted() throws IOException {
+    Files.writeString(
+        folder.resolve(Manifest.NAME),
+        "lapmark-files 1\n00\tS\ta4\tcomplete\ta.pdf\n01\tS\ta4\ttiles\ttrim-yes\tb.pdf\n");
+    assertEquals(
+        List.of(
+            new Manifest.Entry("a.pdf", "00", "S", "a4", "complete"),
+            new Manifest.Entry("b.pdf", "01", "S", "a4", "tiles", "trim-yes", "")),
+        Manifest.of(folder).entries());
   }
 
   @Test
@@ -50,7 +62,8 @@ class ManifestTest {
       strings = {
         "",
         "something else\n",
-        "lapmark-files 2\n",
+        "lapmark-files 2\n00\tS\ta4\tcomplete\t\ta.pdf\n",
+        "lapmark-files 3\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\t../a.pdf\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\t.hidden\n",
         "lapmark-files 1\n00\tS\ta4\tcomplete\ta/.hidden\n",

@@ -191,7 +191,7 @@ class OutputFolderTest {
                       throw new Killed();
                     }
                   }));
-      new OutputFolder(output, "tote", step -> {}).repair();
+      new OutputFolder(output, "tote", "1", step -> {}).repair();
       Map<String, String> repaired = files();
       boolean swapped = steps.indexOf(last) > steps.indexOf("replace");
       assertEquals(swapped ? after : before, repaired, "broken off before " + last);
@@ -221,7 +221,7 @@ class OutputFolderTest {
   private void publish(
       Map<String, String> content, Predicate<Manifest.Entry> replaced, Checkpoint checkpoint)
       throws IOException {
-    OutputFolder folder = new OutputFolder(output, "tote", checkpoint);
+    OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     try (OutputFolder.Draft draft = folder.draft()) {
       draft.publish(write(draft, content), replaced);
@@ -230,7 +230,7 @@ class OutputFolderTest {
 
   private void publishUnguarded(Map<String, String> content, Checkpoint checkpoint)
       throws IOException {
-    OutputFolder folder = new OutputFolder(output, "tote", checkpoint);
+    OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     OutputFolder.Draft draft = folder.draft();
     draft.publish(write(draft, content), this::replaced);

@@ -92,6 +92,11 @@ class PipelineTest {
       return new GradedPattern(source, variant, Map.of(), Map.of(), List.of(), List.of(), null);
     }
 
+    SheetPlan plan(Paper paper) {
+      Tile tile = new Tile("A1", 0, 0, null, null, List.of(), "");
+      return new SheetPlan(paper, 1, 1, List.of(), List.of(tile));
+    }
+
     @Override
     public Desk desk(Locale language) {
       Thread owner = Thread.currentThread();
@@ -99,8 +104,7 @@ class PipelineTest {
         @Override
         public SheetPlan plan(GradedPattern pattern, Paper paper) {
           assertEquals(owner, Thread.currentThread());
-          Tile tile = new Tile("A1", 0, 0, null, null, List.of(), "");
-          return new SheetPlan(paper, 1, 1, List.of(), List.of(tile));
+          return SayingStages.this.plan(paper);
         }
 
         @Override
@@ -182,7 +186,12 @@ class PipelineTest {
     }
 
     static PatternSource source(String folder, List<String> sizes) {
-      SourceText one = SourceText.verbatim(new SourceFile("pattern.yaml", "1"), 0, 1);
+      return source(folder, sizes, "1");
+    }
+
+    static PatternSource source(String folder, List<String> sizes, String edition) {
+      SourceText one =
+          SourceText.verbatim(new SourceFile("pattern.yaml", edition), 0, edition.length());
       Masthead masthead =
           new Masthead(
               one,
@@ -318,6 +327,125 @@ class PipelineTest {
     new Pipeline(fewer, 2, step -> {})
         .publish(List.of(pattern("tote")), request(List.of(), List.of()), quiet());
     assertEquals(9, pdfs("tote").size());
+  }
+
+  private void publishEdition(String edition, List<String> sizes, Request request)
+      throws IOException {
+    Stages stages =
+        new SayingStages((what, findings) -> {}) {
+          @Override
+          public PatternSource read(Path folder, Findings findings) {
+            return source("tote", sizes, edition);
+          }
+        };
+    List<Outcome> outcomes =
+        new Pipeline(stages, 2, step -> {}).publish(List.of(pattern("tote")), request, quiet());
+    if (outcomes.get(0).failure().isPresent()) {
+      throw (IOException) outcomes.get(0).failure().get();
+    }
+  }
+
+  @Test
+  void keepsTheFilesOfOtherEditions() throws IOException {
+    publishEdition("1", List.of("S", "M"), request(List.of(), List.of()));
+    List<Path> first = pdfs("tote");
+    publishEdition("2", List.of("S", "M"), request(List.of(), List.of()));
+    List<Path> both = pdfs("tote");
+    assertTrue(both.containsAll(first));
+    assertEquals(2 * first.size(), both.size());
+    assertTrue(Files.exists(output.resolve("tote/tote-1.html")));
+    assertTrue(Files.exists(output.resolve("tote/tote-2.html")));
+    // What an edition has no longer goes away with the next run of this edition, and no other.
+    publishEdition("2", List.of("M"), request(List.of(), List.of()));
+    List<Path> left = pdfs("tote");
+    assertTrue(left.containsAll(first));
+    assertEquals(first.size() + 9, left.size());
+    publishEdition("1", List.of("M"), request(List.of("M"), List.of(Paper.A4)));
+    assertEquals(left, pdfs("tote"));
+  }
+
+  @Test
+  void keepsTheFilesOfEditionsThatWereNotNoted() throws IOException {
+    publishEdition("1", List.of("M"), request(List.of(), List.of()));
+    List<Path> first = pdfs("tote");
+    Path list = output.resolve("tote").resolve(Manifest.NAME);
+    String noted = Files.readString(list);
+    assertTrue(noted.contains("\t\t1\ttote-1-M-a4.pdf\n"), noted);
+    Files.writeString(
+        list, noted.replace("lapmark-files 2", "lapmark-files 1").replace("\t\t1\t", "\t"));
+    publishEdition("2", List.of("M"), request(List.of(), List.of()));
+    assertTrue(pdfs("tote").containsAll(first));
+    publishEdition("1", List.of("M", "L"), request(List.of(), List.of()));
+    assertTrue(pdfs("tote").containsAll(first));
+  }
+
+  @Test
+  void neverTakesTheNameOfAnotherEditionsFile() throws IOException {
+    publishEdition("1-2", List.of("S"), request(List.of(), List.of(Paper.A4)));
+    FileSystemException taken =
+        assertThrows(
+            FileSystemException.class,
+            () -> publishEdition("1", List.of("2-S"), request(List.of(), List.of(Paper.A4))));
+    assertTrue(taken.getReason().startsWith("it belongs to edition ‘1-2’"), taken.getReason());
+    assertEquals("S a4", Files.readString(output.resolve("tote/tote-1-2-S-a4.pdf")));
+  }
+
+  @Test
+  void refusesExtrasThatWouldBeLeftOut() throws IOException {
+    refusesExtra(request(List.of("M"), List.of()).with(Extra.GRADE_REPORT), "leave out --size");
+    refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.GRADE_REPORT), "add a4");
+    refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.LARGE_PRINT), "--large-print");
+    refusesExtra(request(List.of(), List.of(Paper.PROJECTOR)).with(Extra.WALK), "--with-walk");
+    refusesExtra(
+        request(List.of(), List.of()).ofPieces(List.of("1")).with(Extra.WALK), "leave out --piece");
+    Request every = request(List.of("L", "M", "S"), List.of(Paper.A4, Paper.A0));
+    publish(every.with(Extra.GRADE_REPORT), pattern("tote"));
+    assertTrue(Files.exists(output.resolve("tote/tote-1-all-sizes-a4-grade-report.pdf")));
+  }
+
+  private void refusesExtra(Request request, String message) {
+    RefusedException refused =
+        assertThrows(RefusedException.class, () -> publish(request, pattern("tote")));
+    assertTrue(refused.getMessage().contains(message), refused.getMessage());
+    assertTrue(Files.notExists(output));
+  }
+
+  @Test
+  void saysWhereThereIsNothingToPrint() throws IOException {
+    Stages ruled =
+        new SayingStages((what, findings) -> {}) {
+          @Override
+          public PatternSource read(Path folder, Findings findings) {
+            return source("tote", List.of("M"));
+          }
+
+          @Override
+          SheetPlan plan(Paper paper) {
+            return new SheetPlan(paper, 1, 1, List.of(), List.of());
+          }
+        };
+    List<String> told = new ArrayList<>();
+    Listener listener =
+        new Listener() {
+          @Override
+          public void omitted(Path folder, String what) {
+            told.add(what);
+          }
+        };
+    new Pipeline(ruled, 2, step -> {})
+        .publish(
+            List.of(pattern("tote")),
+            request(List.of(), List.of(Paper.A4, Paper.A0)).with(Extra.NESTED, Extra.WALK),
+            listener);
+    String why = ": there is no piece to print";
+    assertEquals(
+        List.of(
+            "no tiles of M on a4" + why,
+            "no tiles of M on a0" + why,
+            "no stacked tiles: there is one size, and its tiles are those of all",
+            "no walk: the pattern states no seams"),
+        told);
+    assertEquals(2, pdfs("tote").size());
   }
 
   @Test
