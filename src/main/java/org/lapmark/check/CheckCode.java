@@ -8,6 +8,8 @@ import org.lapmark.finding.Severity;
 public enum CheckCode implements FindingCode {
   /** A hazard that there is no caution for. */
   HAZARD_UNKNOWN(Severity.ERROR),
+  /** A tool that no step names: documents leave it out, and its cautions with it. */
+  TOOL_UNUSED(Severity.WARNING),
   /** A text has characters that the embedded fonts lack; in documents a box stands for them. */
   TEXT_GLYPH_MISSING(Severity.WARNING),
   /** A picture made by hand, which documents can't show. */

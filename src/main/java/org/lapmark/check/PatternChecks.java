@@ -26,6 +26,7 @@ public final class PatternChecks {
       PatternSource source, Function<Locale, List<String>> lacking, Findings findings) {
     TranslationCheck.run(source, findings);
     WordsCheck.run(source, lacking, findings);
+    ToolCheck.run(source, findings);
   }
 
   /**

@@ -15,13 +15,20 @@ final class Words {
   private static final String FOLDER = "words/";
   private static final Locale BASE = Locale.ENGLISH;
 
+  /** How the names of words end that are looked for and never printed. */
+  private static final String SOUGHT = ".sought";
+
   private Words() {}
 
   static Wording of(Templates templates, Locale locale) {
-    Map<String, String> messages = new TreeMap<>();
-    for (String name : names(locale)) {
-      messages.putAll(in(templates, name));
+    Map<String, String> messages = in(templates, name(BASE));
+    if (!isBase(locale)) {
+      // What is looked for in an author's text is of use in its own language alone.
+      messages.keySet().removeIf(key -> key.endsWith(SOUGHT));
     }
+    names(locale).stream()
+        .filter(name -> !name.equals(name(BASE)))
+        .forEach(name -> messages.putAll(in(templates, name)));
     return new Wording(locale, messages);
   }
 
@@ -31,7 +38,7 @@ final class Words {
    * @return their names, sorted
    */
   static List<String> lacking(Templates templates, Locale locale) {
-    if (locale.getLanguage().equals(BASE.getLanguage())) {
+    if (isBase(locale)) {
       return List.of();
     }
     Map<String, String> lacking = in(templates, name(BASE));
@@ -41,6 +48,10 @@ final class Words {
       }
     }
     return List.copyOf(lacking.keySet());
+  }
+
+  private static boolean isBase(Locale locale) {
+    return locale.getLanguage().equals(BASE.getLanguage());
   }
 
   private static List<String> names(Locale locale) {

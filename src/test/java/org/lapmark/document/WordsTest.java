@@ -55,6 +55,12 @@ class WordsTest {
     assertEquals(
         List.copyOf(new TreeSet<>(writer.wording(Locale.ENGLISH).messages().keySet())),
         writer.lackingWords(Locale.FRENCH));
+    assertEquals(
+        writer.wording(Locale.FRENCH).messages().keySet().stream().sorted().toList(),
+        writer.wording(Locale.ENGLISH).messages().keySet().stream()
+            .filter(key -> !key.endsWith(".sought"))
+            .sorted()
+            .toList());
     Map<String, byte[]> files = new TreeMap<>(Specimen.templates().files());
     files.put("words/fr.properties", "page.number = Page {page}".getBytes(UTF_8));
     files.put("words/walk/fr-CA.properties", "walk.title = Coutures".getBytes(UTF_8));
@@ -63,6 +69,18 @@ class WordsTest {
     assertTrue(french.lackingWords(Locale.FRANCE).contains("walk.title"));
     assertFalse(french.lackingWords(Locale.CANADA_FRENCH).contains("walk.title"));
     assertTrue(french.lackingWords(Locale.CANADA_FRENCH).contains("walk.lead"));
+  }
+
+  @Test
+  void whatIsLookedForInATextIsInItsOwnLanguage() {
+    String seam = "stitch.seam.sought";
+    assertTrue(writer.wording(Locale.US).messages().containsKey(seam));
+    assertFalse(writer.wording(Locale.GERMAN).messages().containsKey(seam));
+    Map<String, byte[]> files = new TreeMap<>(Specimen.templates().files());
+    files.put("words/de.properties", (seam + " = naht").getBytes(UTF_8));
+    files.put("words/de-AT.properties", "page.number = Seite {page}".getBytes(UTF_8));
+    DocumentWriter german = new DocumentWriter(new Templates(files));
+    assertEquals("naht", german.wording(Locale.forLanguageTag("de-AT")).messages().get(seam));
   }
 
   @Test
