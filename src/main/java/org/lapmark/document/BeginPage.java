@@ -63,32 +63,37 @@ final class BeginPage {
     if (pieces.isEmpty()) {
       return Optional.empty();
     }
-    // Told apart as they are printed, counted by edges.
+    // Told apart as they are printed, counted by the edges of pieces that have any.
     Map<String, Integer> edges = new LinkedHashMap<>();
     for (Piece piece : pieces) {
-      for (double allowance : piece.shape().allowances().values()) {
-        if (allowance > SAME) {
-          edges.merge(computed.length(allowance), 1, Integer::sum);
+      if (!isWithout(piece)) {
+        for (double allowance : piece.shape().allowances().values()) {
+          edges.merge(allowance > SAME ? computed.length(allowance) : "", 1, Integer::sum);
         }
       }
     }
-    Optional<String> usual = Optional.empty();
+    String most = "";
     for (Map.Entry<String, Integer> entry : edges.entrySet()) {
-      if (usual.isEmpty() || entry.getValue() > edges.get(usual.get())) {
-        usual = Optional.of(entry.getKey());
+      if (!edges.containsKey(most) || entry.getValue() > edges.get(most)) {
+        most = entry.getKey();
       }
     }
+    Optional<String> usual = Optional.of(most).filter(text -> !text.isEmpty());
     List<ManualPages.Exception> exceptions = new ArrayList<>();
     List<String> without = new ArrayList<>();
     for (Piece piece : pieces) {
-      if (piece.shape().allowances().values().stream().allMatch(allowance -> allowance <= SAME)) {
+      if (isWithout(piece)) {
         without.add(name(piece));
       } else {
-        exceptions.addAll(exceptions(piece, usual.orElseThrow()));
+        exceptions.addAll(exceptions(piece, most));
       }
     }
     return Optional.of(
         new ManualPages.Allowances(usual, exceptions, usual.isEmpty() ? List.of() : without));
+  }
+
+  private static boolean isWithout(Piece piece) {
+    return piece.shape().allowances().values().stream().allMatch(allowance -> allowance <= SAME);
   }
 
   private String allowance(Allowance allowance) {

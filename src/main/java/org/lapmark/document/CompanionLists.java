@@ -314,7 +314,7 @@ final class CompanionLists {
     return wording.text(
         "companion.ruled",
         Map.of(
-            "across", length(size.get().width(), fine),
+            "across", CutWidth.print(CutWidth.of(pattern, same(pattern, piece), size.get()), fine),
             "along", length(size.get().height(), fine),
             "bias", size.get().bias() ? "yes" : "no"));
   }

@@ -72,7 +72,7 @@ record ManualPages(
   /**
    * Which allowances are included.
    *
-   * @param usual the most frequent one; absent when no piece has any
+   * @param usual the most frequent one; absent when most edges, or all, have none
    * @param exceptions other allowances with the pieces or edges that have them
    * @param without the pieces that have none
    */

@@ -260,7 +260,9 @@ final class SizePagesBuilder {
     exceptions.forEach(
         (where, allowances) ->
             listed.add(new ManualPages.Exception(where, words.text(allowances))));
+    boolean few = all.stream().allMatch(one -> one.usual().isEmpty());
     return Optional.of(
-        new ManualPages.Allowances(Optional.of(words.text(usual)), listed, List.of()));
+        new ManualPages.Allowances(
+            few ? Optional.empty() : Optional.of(words.text(usual)), listed, List.of()));
   }
 }

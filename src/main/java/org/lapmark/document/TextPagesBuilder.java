@@ -128,21 +128,21 @@ final class TextPagesBuilder {
             .findFirst()
             .orElse(Position.ofFile(pattern.source().folder()));
     return new TextPages.CutSize(
-        ruled(size.width(), "cut_width", position),
-        ruled(size.height(), "cut_height", position),
+        ruled(CutWidth.of(pattern, piece, size), "cut_width", position),
+        ruled(Value.Quantity.length(size.height()), "cut_height", position),
         size.bias());
   }
 
   /** A computed length that stands in no text of the author's. */
-  private PrintedValue ruled(double millimetres, String name, Position position) {
+  private PrintedValue ruled(Value length, String name, Position position) {
     PrintForm fine =
         new PrintForm(
             form.units(),
             form.metricStep(),
             Math.max(RULER_DENOMINATOR, form.inchDenominator()),
             form.words());
-    Value.Quantity length = Value.Quantity.length(millimetres);
-    return new PrintedValue(name, pattern.variant(), length, fine.print(length), position);
+    return new PrintedValue(
+        name, pattern.variant(), length, CutWidth.print(length, fine), position);
   }
 
   private TextPages.Totals totals() {

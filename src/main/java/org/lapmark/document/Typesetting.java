@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
@@ -12,6 +13,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
+import org.w3c.dom.Text;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
@@ -19,6 +21,13 @@ import org.xml.sax.SAXException;
 final class Typesetting {
   private static final List<String> INLINE =
       List.of("a", "em", "strong", "sup", "code", "span", "b");
+
+  /** What small print and fixed-width letters end with isn't closed in their own letters. */
+  private static final List<String> ENDING_IN_A_WORD = List.of("a", "em", "strong", "span", "b");
+
+  /** Where such links lead, a number is added when pages are known. */
+  private static final String PAGE_NUMBER = "#page-";
+
   private static final List<String> APART = List.of("style", "title", "bookmarks");
 
   /**
@@ -26,6 +35,10 @@ final class Typesetting {
    */
   private static final Pattern BEFORE_UNIT =
       Pattern.compile("(?<=[0-9½¼¾⅛⅜⅝⅞]) (?=(?:mm|cm|m|ft|yd|kg|g|%)(?![\\p{L}\\p{N}]))");
+
+  /** Marks before which no line may end, and the ending of a word such as ’s. */
+  private static final Pattern CLOSING =
+      Pattern.compile("[.,:;!?…)\\]’”»]+(?:(?<=’)\\p{L}{1,2}(?!\\p{L}))?");
 
   private Typesetting() {}
 
@@ -80,13 +93,44 @@ final class Typesetting {
       } else if (mixed
           && child.getNodeType() == Node.TEXT_NODE
           && !child.getNodeValue().isBlank()) {
-        Element span = element.getOwnerDocument().createElement("span");
-        element.replaceChild(span, child);
-        span.appendChild(child);
+        close((Text) child);
+        if (!child.getNodeValue().isEmpty()) {
+          wrap((Text) child);
+        }
       }
     }
     if (element.getTagName().equals("a") && !element.hasAttribute("title")) {
       element.setAttribute("title", element.getTextContent().strip());
     }
+  }
+
+  /**
+   * Moves the marks that close a word into the element that ends with it: between elements the
+   * renderer breaks lines without looking on, and would begin one with a full stop.
+   */
+  private static void close(Text text) {
+    Matcher closing = CLOSING.matcher(text.getNodeValue());
+    if (text.getPreviousSibling() instanceof Element word
+        && ENDING_IN_A_WORD.contains(word.getTagName())
+        && !word.getAttribute("href").startsWith(PAGE_NUMBER)
+        && word.getLastChild() != null
+        && closing.lookingAt()) {
+      Node last = word.getLastChild();
+      while (last instanceof Element inner
+          && ENDING_IN_A_WORD.contains(inner.getTagName())
+          && inner.getLastChild() != null) {
+        last = inner.getLastChild();
+      }
+      if (last instanceof Text end && !end.getNodeValue().isBlank()) {
+        end.appendData(closing.group());
+        text.deleteData(0, closing.end());
+      }
+    }
+  }
+
+  private static void wrap(Text text) {
+    Element span = text.getOwnerDocument().createElement("span");
+    text.getParentNode().replaceChild(span, text);
+    span.appendChild(text);
   }
 }

@@ -162,7 +162,10 @@ final class FigureParser {
                     frame, "frames", "title", "arrange", "pieces", "layers", "section", "article",
                     "rings")));
       }
-      if (frames.isEmpty() || frames.size() > MAX_FRAMES) {
+      if (frames.isEmpty()) {
+        throw nothing(keys.get("frames").position(), "frames");
+      }
+      if (frames.size() > MAX_FRAMES) {
         throw fault(
             keys.get("frames").position(),
             FigureCode.FIGURE_TOO_MANY,
@@ -674,10 +677,24 @@ final class FigureParser {
 
   private <T> List<T> all(YamlNode block, String what, Function<YamlNode, T> reader) {
     List<YamlNode> items = list(block, what);
-    if (items.isEmpty() || items.size() > MAX_THINGS) {
+    if (items.isEmpty()) {
+      throw nothing(block.position(), what);
+    }
+    if (items.size() > MAX_THINGS) {
       throw fault(block.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", what);
     }
     return items.stream().map(reader).toList();
+  }
+
+  /** A list from which everything was taken out may go as well. */
+  private static FindingException nothing(Position position, String what) {
+    return fault(
+        position,
+        FigureCode.FIGURE_VALUE_KIND,
+        "name",
+        what,
+        "needed",
+        "at least one entry, or else leave it out");
   }
 
   private static List<YamlNode> list(YamlNode block, String what) {

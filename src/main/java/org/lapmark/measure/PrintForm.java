@@ -64,6 +64,16 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
     return new Printer(null, Form.DOCUMENT, this).print(quantity);
   }
 
+  /**
+   * Prints a stock size that stands in no text of the author's.
+   *
+   * @param size the size
+   * @return the two names under which it is sold, or the one in the units wanted
+   */
+  public String print(Value.NominalPair size) {
+    return new Printer(null, Form.DOCUMENT, this).print(size);
+  }
+
   /** Which units are printed. */
   public enum Units {
     /** Metric alone. */

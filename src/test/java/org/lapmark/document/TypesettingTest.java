@@ -12,15 +12,37 @@ class TypesettingTest {
   @Test
   void putsWordsBesideInnerElementsIntoElementsOfTheirOwn() {
     assertEquals(
-        "<p><span>Lay </span><em>this</em><span> on </span><a title=\"that\"/>.</p>"
-            .replace("<a title=\"that\"/>.", "<a title=\"that\">that</a><span>.</span>"),
-        prepared("<p>Lay <em>this</em> on <a href='#x'>that</a>.</p>"));
+        "<p><span>Lay </span><em>this</em><span> on </span><a title=\"that\">that</a><span> one</span></p>",
+        prepared("<p>Lay <em>this</em> on <a href='#x'>that</a> one</p>"));
     assertEquals("<p>Nothing inside.</p>", prepared("<p>Nothing inside.</p>"));
     assertEquals(
         "<p><em>a</em> <em>b</em></p>", prepared("<p><em>a</em> <em>b</em></p>"), "space alone");
     assertEquals(
         "<p><em><span>a </span><strong>b</strong></em></p>",
         prepared("<p><em>a <strong>b</strong></em></p>"));
+  }
+
+  @Test
+  void keepsClosingMarksInTheLineOfTheirWord() {
+    assertEquals("<p><em>a:</em><span> b</span></p>", prepared("<p><em>a</em>: b</p>"));
+    assertEquals("<p><em>a’s</em><span> b</span></p>", prepared("<p><em>a</em>’s b</p>"));
+    assertEquals(
+        "<p><a title=\"a b\"><span>a </span><em>b).</em></a></p>",
+        prepared("<p><a href='#x'>a <em>b</em></a>).</p>"),
+        "at the end of an end");
+  }
+
+  @Test
+  void movesNothingElseIntoTheWordBefore() {
+    assertEquals("<p><em>a</em><span>b: c</span></p>", prepared("<p><em>a</em>b: c</p>"));
+    assertEquals("<p><em>a</em><span> (b)</span></p>", prepared("<p><em>a</em> (b)</p>"));
+    assertEquals("<p><span>: b </span><em>a</em></p>", prepared("<p>: b <em>a</em></p>"));
+    assertEquals("<p><sup>1</sup><span>. b</span></p>", prepared("<p><sup>1</sup>. b</p>"));
+    assertEquals("<p><code>a</code><span>. b</span></p>", prepared("<p><code>a</code>. b</p>"));
+    assertEquals(
+        "<p><a title=\"page\">page</a><span>. b</span></p>",
+        prepared("<p><a href='#page-map'>page</a>. b</p>"),
+        "a page’s number follows the word");
   }
 
   @Test
