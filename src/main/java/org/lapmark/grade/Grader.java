@@ -73,7 +73,7 @@ public final class Grader {
   private List<Piece> pieces() {
     PieceFactory factory =
         new PieceFactory(
-            scope, variant, new PanelFactory(scope, variant, findings), materialNames());
+            scope, variant, new PanelFactory(scope, variant, findings), materialNames(), findings);
     List<Piece> pieces = new ArrayList<>();
     source
         .pieces()

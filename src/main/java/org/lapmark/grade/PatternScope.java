@@ -349,6 +349,11 @@ final class PatternScope implements Scope {
     return panels.containsKey(name);
   }
 
+  /** A material or a piece of hardware, or null. */
+  ThingSource thing(String id) {
+    return things.get(id);
+  }
+
   PanelSource panelSource(String name) {
     return panels.get(name);
   }
