@@ -147,7 +147,8 @@ final class SizePagesBuilder {
         if (differing(line) <= 1) {
           merged.add(words.runs(line));
         } else {
-          words.led(each(line, one -> List.of(SizeWords.plain(one))))
+          words
+              .led(each(line, one -> List.of(SizeWords.plain(one))))
               .forEach(one -> merged.add(List.of(one)));
         }
       }
