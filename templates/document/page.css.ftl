@@ -69,6 +69,7 @@ table.data th.material { width: 38mm; }
 table.data th.count { width: 11mm; }
 table.data th.reversed { width: 13mm; }
 table.data .plain { font-weight: 400; }
+table.data tr.marks td { padding-top: 0; }
 .also { display: block; color: #444; font-weight: 400; }
 table.measures { font-size: ${type.text}pt; }
 table.shopping td { white-space: nowrap; width: 32mm; }
@@ -130,7 +131,7 @@ p.label { font-weight: 700; margin-bottom: 0; page-break-after: avoid; }
 
 /* Labels to cut out */
 .labels .row { page-break-inside: avoid; }
-.labels .label { display: inline-block; vertical-align: top; width: <#if large>164<#else>78.5</#if>mm; height: <#if large>56<#else>27</#if>mm; padding: 3mm; margin: -0.5pt 0 0 -0.5pt;
+.labels .label { display: inline-block; vertical-align: top; width: <#if large>164<#else>78.5</#if>mm; min-height: <#if large>56<#else>27</#if>mm; padding: 3mm; margin: -0.5pt 0 0 -0.5pt;
   border: 0.5pt dashed #000; page-break-inside: avoid; font-size: ${type.small}pt; line-height: 1.3; }
 .labels .label p { margin-bottom: 0.6mm; }
 .labels .label .name { font-size: ${type.lower}pt; font-weight: 700; margin-bottom: 1.4mm; }

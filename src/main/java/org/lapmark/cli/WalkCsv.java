@@ -131,7 +131,9 @@ final class WalkCsv {
           row(
               "clip",
               clip.side(),
-              clip.count() + " x " + mm(clip.depth()) + " every " + mm(clip.spacing()),
+              clip.isCorner()
+                  ? "1 x " + mm(clip.depth()) + " at a corner"
+                  : clip.count() + " x " + mm(clip.depth()) + " every " + mm(clip.spacing()),
               String.join(" + ", clip.parts()),
               mm(clip.from()),
               mm(clip.to() - clip.from()),

@@ -31,7 +31,8 @@ import org.lapmark.seam.WalkedSeam;
  *         tabs         name, width, at
  *       notches      side, first, second (kind, at, count, name), verdict, difference
  *       corners      side, before, after, at, angle, true
- *       clips        side, parts, from, to, radius, allowance, depth, spacing, count
+ *       clips        side, parts, from, to, radius, allowance, depth, spacing, count; at a corner
+ *                    turn, in degrees, and no radius and spacing
  * }</pre>
  *
  * Sides are counted from 1.
@@ -193,13 +194,15 @@ final class WalkJson {
         "to",
         mm(clip.to()),
         "radius",
-        mm(clip.radius()),
+        clip.isCorner() ? null : mm(clip.radius()),
+        "turn",
+        clip.isCorner() ? mm(clip.turn()) : null,
         "allowance",
         mm(clip.allowance()),
         "depth",
         mm(clip.depth()),
         "spacing",
-        mm(clip.spacing()),
+        clip.isCorner() ? null : mm(clip.spacing()),
         "count",
         clip.count());
   }

@@ -75,6 +75,22 @@ final class WalkText {
       line(text, "could be sewn turned end for end");
     }
     for (Clipping clip : seam.clippings()) {
+      if (clip.isCorner()) {
+        line(
+            text,
+            "clip side "
+                + WalkWords.side(seam, clip.side())
+                + " at "
+                + Millimetres.hundredths(clip.from())
+                + " ("
+                + String.join(" + ", clip.parts())
+                + "): 1 clip, "
+                + Millimetres.brief(clip.depth())
+                + " deep, to turn a corner of "
+                + Millimetres.brief(clip.turn())
+                + " degrees");
+        continue;
+      }
       line(
           text,
           "clip side "

@@ -36,6 +36,7 @@ final class WalkWords {
           case JOIN -> "join";
           case TAB -> "tab";
           case DART -> "dart or pleat";
+          case CORNER -> "corner";
         };
     return what + " " + mark.name();
   }

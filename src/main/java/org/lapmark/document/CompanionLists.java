@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.lapmark.finding.Position;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
@@ -54,6 +55,7 @@ final class CompanionLists {
     model.put("materials", materials());
     model.put("hardware", hardware());
     model.put("pieces", pieces());
+    model.put("cuttingLead", cuttingLead());
   }
 
   private List<Map<String, Object>> before() {
@@ -265,6 +267,28 @@ final class CompanionLists {
         .text();
   }
 
+  private String cuttingLead() {
+    List<Piece> ruled =
+        sizes.patterns().stream()
+            .flatMap(pattern -> pattern.pieces().stream())
+            .filter(piece -> piece.statedSize().isPresent())
+            .toList();
+    List<Piece> marked =
+        ruled.stream()
+            .filter(piece -> !piece.statedSize().orElseThrow().marks().isEmpty())
+            .toList();
+    boolean mirrored =
+        marked.stream()
+            .anyMatch(piece -> piece.cuts().stream().anyMatch(cut -> cut.reversed() > 0));
+    boolean grain = ruled.stream().anyMatch(Piece::hasGrain);
+    return wording.text(
+            "companion.cutting.lead",
+            Map.of("ruled", ruled.isEmpty() ? "no" : "yes", "grain", grain ? "yes" : "no"))
+        + (marked.isEmpty()
+            ? ""
+            : " " + wording.text("ruled.explained", Map.of("mirrored", mirrored ? "yes" : "no")));
+  }
+
   private List<Map<String, Object>> pieces() {
     List<Map<String, Object>> pieces = new ArrayList<>();
     for (Piece piece : first.pieces()) {
@@ -279,23 +303,58 @@ final class CompanionLists {
       map.put("size", sizes.html(sizes.sized((pattern, form) -> size(pattern, piece, form))));
       map.put(
           "allowance", sizes.html(sizes.sized((pattern, form) -> allowance(pattern, piece, form))));
+      map.put("marks", marks(piece));
       pieces.add(map);
     }
     return pieces;
+  }
+
+  /** What is marked on a ruled piece; a size may have more lines than another. */
+  private List<String> marks(Piece piece) {
+    int most =
+        sizes.patterns().stream()
+            .mapToInt(
+                pattern ->
+                    same(pattern, piece).statedSize().map(size -> size.marks().size()).orElse(0))
+            .max()
+            .orElse(0);
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < most; i++) {
+      int at = i;
+      lines.add(sizes.html(sizes.sized((pattern, form) -> mark(pattern, piece, form, at))));
+    }
+    return lines;
+  }
+
+  private String mark(GradedPattern pattern, Piece piece, PrintForm form, int line) {
+    return same(pattern, piece)
+        .statedSize()
+        .filter(size -> line < size.marks().size())
+        .map(
+            size ->
+                new RuledMarks(
+                        wording,
+                        fine(form),
+                        pattern.variant(),
+                        Position.ofFile(pattern.source().folder()))
+                    .lines(size))
+        .map(lines -> SizeWords.plain(lines.get(line)))
+        .orElse(null);
+  }
+
+  private static PrintForm fine(PrintForm form) {
+    return new PrintForm(
+        form.units(),
+        form.metricStep(),
+        Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+        form.words());
   }
 
   private String cut(GradedPattern pattern, Piece piece, Cut cut) {
     return same(pattern, piece).cuts().stream()
         .filter(other -> other.material().equals(cut.material()))
         .findFirst()
-        .map(
-            found ->
-                wording.text(
-                    "companion.cut",
-                    Map.of(
-                        "count", found.count(),
-                        "reversed", found.reversed(),
-                        "material", found.materialName())))
+        .map(found -> wording.text("companion.cut", found.words()))
         .orElse(null);
   }
 
@@ -305,12 +364,7 @@ final class CompanionLists {
       return wording.text(
           same(pattern, piece).isFolded() ? "companion.printed-half" : "companion.printed");
     }
-    PrintForm fine =
-        new PrintForm(
-            form.units(),
-            form.metricStep(),
-            Math.max(RULER_DENOMINATOR, form.inchDenominator()),
-            form.words());
+    PrintForm fine = fine(form);
     return wording.text(
         "companion.ruled",
         Map.of(

@@ -515,6 +515,7 @@ public final class DocumentWriter {
         new ManualPagesBuilder(manual, wording, pictures)
             .build(
                 builder::cutSize,
+                builder::marks,
                 styles,
                 lettering(),
                 textWidth,

@@ -2,6 +2,7 @@ package org.lapmark.document;
 
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.grade.Cut;
 
 /**
  * What the text pages of a document say about making the article. Components named {@code html} are
@@ -113,6 +114,7 @@ record ManualPages(
   record ClothLayouts(
       String material,
       boolean oneWay,
+      boolean grain,
       boolean reversed,
       boolean joined,
       boolean folded,
@@ -147,7 +149,14 @@ record ManualPages(
   /** A caution. */
   record Caution(String title, String text) {}
 
-  /** A label to cut out. */
+  /** A label to cut out, with what is to be marked on the piece. */
   record Label(
-      int number, String name, String material, int count, int reversed, TextPages.CutSize size) {}
+      int number,
+      String name,
+      String material,
+      int count,
+      int reversed,
+      Cut.Mirroring mirrored,
+      TextPages.CutSize size,
+      List<List<Object>> marks) {}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -33,6 +34,7 @@ final class ManualPagesBuilder {
    * All that the pages say.
    *
    * @param cutSize how a cut size is printed
+   * @param marks what is said of a ruled piece's marks
    * @param styles the look of layouts
    * @param lettering how wide their words come out
    * @param layoutWidth how wide they are drawn, in millimetres
@@ -41,6 +43,7 @@ final class ManualPagesBuilder {
    */
   ManualPages build(
       BiFunction<Piece, StatedSize, TextPages.CutSize> cutSize,
+      Function<Piece, List<List<Object>>> marks,
       StyleSheet styles,
       LetteringMeasure lettering,
       double layoutWidth,
@@ -52,7 +55,7 @@ final class ManualPagesBuilder {
     ManualPages.Shopping shopping = new ShoppingPage(manual, wording).build();
     // What differs by size as a whole is left to the documents of one size.
     boolean ofSizes = manual.isOfSizes();
-    List<ManualPages.Label> labels = ofSizes ? List.of() : labels(cutSize);
+    List<ManualPages.Label> labels = ofSizes ? List.of() : labels(cutSize, marks);
     LayDrawing drawing = new LayDrawing(wording, styles, lettering, manual.form());
     List<ManualPages.ClothLayouts> layouts = new ArrayList<>();
     for (ClothPlan plan : manual.cloths()) {
@@ -125,10 +128,18 @@ final class ManualPagesBuilder {
                   "layout", drawing.draw(lay, width, height), words.alternative(lay), "")));
     }
     return new ManualPages.ClothLayouts(
-        plan.cloth().name(), plan.cloth().oneWay(), reversed, joined, folded, layouts);
+        plan.cloth().name(),
+        plan.cloth().oneWay(),
+        plan.cloth().hasGrain(),
+        reversed,
+        joined,
+        folded,
+        layouts);
   }
 
-  private List<ManualPages.Label> labels(BiFunction<Piece, StatedSize, TextPages.CutSize> cutSize) {
+  private List<ManualPages.Label> labels(
+      BiFunction<Piece, StatedSize, TextPages.CutSize> cutSize,
+      Function<Piece, List<List<Object>>> marks) {
     List<ManualPages.Label> labels = new ArrayList<>();
     for (Piece piece : manual.pattern().pieces()) {
       Optional<StatedSize> size = piece.statedSize();
@@ -141,7 +152,9 @@ final class ManualPagesBuilder {
                   cut.materialName(),
                   cut.count(),
                   cut.reversed(),
-                  cutSize.apply(piece, size.get())));
+                  cut.mirroring(),
+                  cutSize.apply(piece, size.get()),
+                  marks.apply(piece)));
         }
       }
     }

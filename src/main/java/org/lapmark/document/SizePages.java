@@ -14,6 +14,9 @@ import java.util.Optional;
  * @param sameCuts whether every size has as many cuts
  * @param ruled how many pieces are ruled onto the cloth
  * @param reversed whether any piece is cut reversed
+ * @param marked whether anything is marked on ruled pieces
+ * @param markedMirrored whether on mirrored ones
+ * @param ruledGrain whether any ruled piece has a grain
  * @param pieces the cutting table
  * @param cutSizes the pieces whose cut size differs by size
  * @param materials what cloth to buy
@@ -28,6 +31,9 @@ record SizePages(
     boolean sameCuts,
     int ruled,
     boolean reversed,
+    boolean marked,
+    boolean markedMirrored,
+    boolean ruledGrain,
     List<CutPiece> pieces,
     List<CutSizes> cutSizes,
     List<Material> materials,
@@ -58,6 +64,7 @@ record SizePages(
    * @param cuts how many from which material
    * @param printed whether it is printed in every size
    * @param cutSize the size to rule, where it is the same in every size
+   * @param marks what is marked on it where it is ruled, in every size
    * @param folded whether it is printed as a half
    */
   record CutPiece(
@@ -66,10 +73,11 @@ record SizePages(
       List<MaterialCut> cuts,
       boolean printed,
       Optional<TextPages.CutSize> cutSize,
+      List<List<Object>> marks,
       boolean folded) {}
 
   /** How many of a piece are cut from one material. */
-  record MaterialCut(String material, String count, String reversed) {}
+  record MaterialCut(String material, String count, String mirrored) {}
 
   /** The cut size of a piece in each size; absent in one where the piece is printed. */
   record CutSizes(int number, String name, List<Optional<TextPages.CutSize>> sizes) {}

@@ -59,6 +59,9 @@ final class SizePagesBuilder {
         texts.stream().map(text -> text.totals().cuts()).distinct().count() == 1,
         (int) pieces.stream().filter(piece -> !piece.printed()).count(),
         texts.stream().anyMatch(text -> text.totals().reversed() > 0),
+        texts.stream().anyMatch(text -> text.totals().marked()),
+        texts.stream().anyMatch(text -> text.totals().markedMirrored()),
+        texts.stream().anyMatch(text -> text.totals().ruledGrain()),
         pieces,
         cutSizes,
         materials(),
@@ -112,7 +115,7 @@ final class SizePagesBuilder {
           new SizePages.MaterialCut(
               first.cuts().get(i).material(),
               words.text(each(bySize, piece -> count(piece.cuts().get(at).count()))),
-              words.text(each(bySize, piece -> count(piece.cuts().get(at).reversed())))));
+              words.text(each(bySize, piece -> mirrored(piece.cuts().get(at))))));
     }
     List<Optional<TextPages.CutSize>> sizes = each(bySize, TextPages.CutPiece::cutSize);
     boolean same = sizes.stream().map(SizePagesBuilder::asPrinted).distinct().count() == 1;
@@ -123,10 +126,63 @@ final class SizePagesBuilder {
             cuts,
             sizes.stream().allMatch(Optional::isEmpty),
             same ? sizes.get(0) : Optional.empty(),
+            marks(bySize),
             bySize.stream().anyMatch(TextPages.CutPiece::folded)));
     if (!same) {
       cutSizes.add(new SizePages.CutSizes(first.number(), first.name(), sizes));
     }
+  }
+
+  /**
+   * Line by line: once where it is the same in every size or differs in one value, else size by
+   * size, so that nobody has to pick several values out of lists.
+   */
+  private List<List<Object>> marks(List<TextPages.CutPiece> bySize) {
+    List<List<List<Object>>> all = each(bySize, TextPages.CutPiece::marks);
+    List<List<Object>> merged = new ArrayList<>();
+    if (all.stream().map(List::size).distinct().count() == 1) {
+      for (int i = 0; i < all.get(0).size(); i++) {
+        int at = i;
+        List<List<Object>> line = each(all, lines -> lines.get(at));
+        if (differing(line) <= 1) {
+          merged.add(words.runs(line));
+        } else {
+          words
+              .led(each(line, one -> List.of(SizeWords.plain(one))))
+              .forEach(one -> merged.add(List.of(one)));
+        }
+      }
+      return merged;
+    }
+    for (String line : words.lists(each(all, lines -> each(lines, SizeWords::plain)))) {
+      merged.add(List.of(line));
+    }
+    return merged;
+  }
+
+  /** In how many places a line differs from size to size; many if it isn't the same otherwise. */
+  private static int differing(List<List<Object>> bySize) {
+    int length = bySize.get(0).size();
+    if (bySize.stream().anyMatch(line -> line.size() != length)) {
+      return Integer.MAX_VALUE;
+    }
+    int differing = 0;
+    for (int i = 0; i < length; i++) {
+      int at = i;
+      differing +=
+          bySize.stream().map(line -> SizeWords.plain(List.of(line.get(at)))).distinct().count() > 1
+              ? 1
+              : 0;
+    }
+    return differing;
+  }
+
+  private String mirrored(TextPages.MaterialCut cut) {
+    return cut.reversed() == 0
+        ? NOTHING
+        : wording.text(
+            "cutting.mirrored-count",
+            Map.of("mirrored", cut.mirrored().name(), "reversed", cut.reversed()));
   }
 
   private static String count(int count) {

@@ -80,6 +80,12 @@ record SizeWords(List<String> names, Wording wording) {
       }
       return merged;
     }
+    return led(bySize);
+  }
+
+  /** Texts, each led by the sizes that have it, if not all have. */
+  List<String> led(List<List<String>> bySize) {
+    List<String> merged = new ArrayList<>();
     Map<String, List<String>> having = new LinkedHashMap<>();
     for (int i = 0; i < bySize.size(); i++) {
       for (String text : bySize.get(i)) {

@@ -2,6 +2,7 @@ package org.lapmark.document;
 
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.grade.Cut;
 import org.lapmark.measure.PrintedValue;
 
 /**
@@ -61,18 +62,37 @@ record TextPages(
   /** A row of the finished measurements. */
   record Finished(List<Object> label, List<Object> value) {}
 
-  /** A piece of the cutting table; a folded one is printed as a half. */
+  /**
+   * A piece of the cutting table; a folded one is printed as a half. Of one that is ruled, marks
+   * says line by line what is marked on it where.
+   */
   record CutPiece(
-      int number, String name, List<MaterialCut> cuts, Optional<CutSize> cutSize, boolean folded) {}
+      int number,
+      String name,
+      List<MaterialCut> cuts,
+      Optional<CutSize> cutSize,
+      List<List<Object>> marks,
+      boolean folded) {}
 
   /** How many of a piece are cut from one material. */
-  record MaterialCut(String material, int count, int reversed) {}
+  record MaterialCut(String material, int count, int reversed, Cut.Mirroring mirrored) {}
 
   /** The cut size of a piece that is ruled onto the cloth. */
   record CutSize(PrintedValue across, PrintedValue along, boolean bias) {}
 
-  /** Sums over the cutting table. */
-  record Totals(int pieces, int cuts, int reversed, int materials, int ruled) {}
+  /**
+   * Sums over the cutting table, and of the ruled pieces: whether anything is marked on them, also
+   * on mirrored ones, and whether any has a grain.
+   */
+  record Totals(
+      int pieces,
+      int cuts,
+      int reversed,
+      int materials,
+      int ruled,
+      boolean marked,
+      boolean markedMirrored,
+      boolean ruledGrain) {}
 
   /** Where the tiles are, apart when that is in a file of their own, and how many are saved. */
   record PageMap(

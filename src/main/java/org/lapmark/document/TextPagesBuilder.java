@@ -113,20 +113,36 @@ final class TextPagesBuilder {
         piece.number(),
         piece.name(),
         piece.cuts().stream()
-            .map(cut -> new TextPages.MaterialCut(cut.materialName(), cut.count(), cut.reversed()))
+            .map(
+                cut ->
+                    new TextPages.MaterialCut(
+                        cut.materialName(), cut.count(), cut.reversed(), cut.mirroring()))
             .toList(),
         piece.statedSize().map(size -> cutSize(piece, size)),
+        marks(piece),
         piece.isFolded());
+  }
+
+  private Position position(Piece piece) {
+    return pattern.source().pieces().stream()
+        .filter(stated -> stated.number() == piece.number())
+        .map(PieceSource::position)
+        .findFirst()
+        .orElse(Position.ofFile(pattern.source().folder()));
+  }
+
+  /** What is marked on a piece that is ruled, line by line. */
+  List<List<Object>> marks(Piece piece) {
+    return piece
+        .statedSize()
+        .map(
+            size -> new RuledMarks(wording, fine(), pattern.variant(), position(piece)).lines(size))
+        .orElse(List.of());
   }
 
   /** How a cut size is printed. */
   TextPages.CutSize cutSize(Piece piece, StatedSize size) {
-    Position position =
-        pattern.source().pieces().stream()
-            .filter(stated -> stated.number() == piece.number())
-            .map(PieceSource::position)
-            .findFirst()
-            .orElse(Position.ofFile(pattern.source().folder()));
+    Position position = position(piece);
     return new TextPages.CutSize(
         ruled(CutWidth.of(pattern, piece, size), "cut_width", position),
         ruled(Value.Quantity.length(size.height()), "cut_height", position),
@@ -135,14 +151,16 @@ final class TextPagesBuilder {
 
   /** A computed length that stands in no text of the author's. */
   private PrintedValue ruled(Value length, String name, Position position) {
-    PrintForm fine =
-        new PrintForm(
-            form.units(),
-            form.metricStep(),
-            Math.max(RULER_DENOMINATOR, form.inchDenominator()),
-            form.words());
     return new PrintedValue(
-        name, pattern.variant(), length, CutWidth.print(length, fine), position);
+        name, pattern.variant(), length, CutWidth.print(length, fine()), position);
+  }
+
+  private PrintForm fine() {
+    return new PrintForm(
+        form.units(),
+        form.metricStep(),
+        Math.max(RULER_DENOMINATOR, form.inchDenominator()),
+        form.words());
   }
 
   private TextPages.Totals totals() {
@@ -156,8 +174,22 @@ final class TextPagesBuilder {
         reversed += cut.reversed();
       }
     }
-    int ruled = (int) pattern.pieces().stream().filter(p -> p.statedSize().isPresent()).count();
-    return new TextPages.Totals(pattern.pieces().size(), cuts, reversed, materials.size(), ruled);
+    List<Piece> ruled =
+        pattern.pieces().stream().filter(piece -> piece.statedSize().isPresent()).toList();
+    List<Piece> marked =
+        ruled.stream()
+            .filter(piece -> !piece.statedSize().orElseThrow().marks().isEmpty())
+            .toList();
+    return new TextPages.Totals(
+        pattern.pieces().size(),
+        cuts,
+        reversed,
+        materials.size(),
+        ruled.size(),
+        !marked.isEmpty(),
+        marked.stream()
+            .anyMatch(piece -> piece.cuts().stream().anyMatch(cut -> cut.reversed() > 0)),
+        ruled.stream().anyMatch(Piece::hasGrain));
   }
 
   private TextPages.PageMap pageMap(Drawing drawing, int firstTilePage, boolean apart) {

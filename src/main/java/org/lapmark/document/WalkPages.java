@@ -68,9 +68,16 @@ record WalkPages(String size, List<Seam> seams) {
   /** Two corners on one edge. */
   record Corner(int side, String before, String after, double at, double angle, boolean agrees) {}
 
-  /** Where to clip. */
+  /** Where to clip; at a corner by how many degrees it turns, elsewhere 0. */
   record Clip(
-      int side, double from, double to, double radius, double depth, double spacing, int count) {}
+      int side,
+      double from,
+      double to,
+      double radius,
+      double turn,
+      double depth,
+      double spacing,
+      int count) {}
 
   /**
    * Gathers what the page says.
@@ -155,6 +162,7 @@ record WalkPages(String size, List<Seam> seams) {
         mm(clip.from()),
         mm(clip.to()),
         mm(clip.radius()),
+        mm(clip.turn()),
         mm(clip.depth()),
         mm(clip.spacing()),
         clip.count());

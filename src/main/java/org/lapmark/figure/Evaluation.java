@@ -29,7 +29,16 @@ import org.lapmark.source.ThingSource;
 import org.lapmark.wording.Wording;
 
 /** What the words, references and formulas of a figure stand for in one variant. */
-record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
+record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Finding> notices) {
+  Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
+    this(pattern, form, wording, new LinkedHashSet<>());
+  }
+
+  /** What is drawn all the same and should be known; said once, however often it is drawn. */
+  void notice(Position position, FigureCode code, Object... arguments) {
+    notices.add(Finding.of(code, position, arguments));
+  }
+
   String size() {
     return pattern.variant().size();
   }

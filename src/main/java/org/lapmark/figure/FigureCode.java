@@ -36,6 +36,12 @@ public enum FigureCode implements FindingCode {
   FIGURE_HARDWARE_UNKNOWN,
   /** No seam has the name. */
   FIGURE_SEAM_UNKNOWN,
+  /** No side of the seam has an edge of the panel. */
+  FIGURE_SEAM_ELSEWHERE,
+  /** A seam is said to start where it doesn't. */
+  FIGURE_AROUND_START,
+  /** A zip is longer than the edge that it is laid on. */
+  FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
   FIGURE_DISTANCE_BEYOND,
   /** A line can't be drawn at its distance. */
@@ -54,6 +60,6 @@ public enum FigureCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return this == FIGURE_ZIP_TOO_LONG ? Severity.WARNING : Severity.ERROR;
   }
 }

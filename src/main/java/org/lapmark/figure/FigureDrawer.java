@@ -86,6 +86,7 @@ public final class FigureDrawer {
     Evaluation evaluation = new Evaluation(pattern, form, wording);
     try {
       Drawing drawing = drawing(figure, evaluation);
+      evaluation.notices().forEach(findings::add);
       String caption = figure.caption() == null ? "" : evaluation.text(figure.caption());
       String alternative =
           figure.alternative() == null

@@ -84,7 +84,7 @@ import org.lapmark.source.YamlParser;
  *       lies) with {@code width}; {@code cloth}, {@code side}, {@code name}
  *   <li>clips: {@code edge}, {@code every}, {@code depth}, {@code from}, {@code to}, {@code curves}
  *       (yes: on curves only)
- *   <li>around: {@code seam}, {@code start} (an edge)
+ *   <li>around: {@code seam}, {@code start} (an edge that begins where the seam does; needless)
  *   <li>a section: {@code layers} ({@code cloth} or {@code zip}, {@code up}, {@code line}: a list
  *       of pairs of a distance and a level, {@code name}), {@code cords} ({@code at}: the middle of
  *       the fold that it lies in, {@code name}), {@code stitches} ({@code at}, {@code levels}: a
@@ -374,7 +374,6 @@ final class FigureParser {
   private Around around(YamlNode block) {
     Keys keys = keys(block, "around", "seam", "start");
     keys.need("seam");
-    keys.need("start");
     return new Around(keys.text("seam"), keys.text("start"));
   }
 

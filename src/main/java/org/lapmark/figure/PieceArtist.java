@@ -28,7 +28,6 @@ import org.lapmark.grade.Piece;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.source.SeamSource;
 
 /** Draws pieces laid flat, and layers lying on each other along a seam. */
 final class PieceArtist {
@@ -37,6 +36,12 @@ final class PieceArtist {
 
   /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
   static final double STAGGER = 2.5;
+
+  /** A zip longer than its edge by no more than this, in millimetres, fits it. */
+  private static final double LONGER = 0.5;
+
+  /** No clip comes nearer to the stitching line than this, in millimetres. */
+  private static final double UNCLIPPED = 0.5;
 
   private static final double ROW_GAP = 16;
   private static final double COLUMN_GAP = 11;
@@ -179,6 +184,7 @@ final class PieceArtist {
       int above = frame.views().size() - 1 - laid.size();
       laid.add(view.cutAway() == null ? one : cutAway(one, above));
     }
+    checkZips(laid);
     for (int i = 0; i < laid.size(); i++) {
       base(laid.get(i));
       for (Laid below : laid.subList(0, i)) {
@@ -189,6 +195,30 @@ final class PieceArtist {
     Box shape = canvas.bounds();
     laid.forEach(one -> dimensions(one, shape));
     return canvas;
+  }
+
+  /** A zip that is laid along an edge must not be longer than that. */
+  private void checkZips(List<Laid> laid) {
+    for (Laid zip : laid) {
+      for (Laid piece : laid) {
+        if (zip.lying.zip() != null && piece.lying.piece() != null) {
+          double opening = edge(piece.lying.panel(), seamEdge(piece.lying.view())).length();
+          if (zip.lying.zip().length() > opening + LONGER) {
+            evaluation.notice(
+                zip.lying.view().length().text().position(),
+                FigureCode.FIGURE_ZIP_TOO_LONG,
+                "length",
+                Evaluation.hundredth(zip.lying.zip().length()),
+                "opening",
+                Evaluation.hundredth(opening),
+                "edge",
+                seamEdge(piece.lying.view()).text(),
+                "size",
+                evaluation.size());
+          }
+        }
+      }
+    }
   }
 
   /**
@@ -882,7 +912,7 @@ final class PieceArtist {
     double from = evaluation.along(clips.from(), edge.length(), 0);
     double to = evaluation.along(clips.to(), edge.length(), edge.length());
     double allowance = allowance(lying, evaluation.edges(lying.panel(), clips.edge()).get(0));
-    double depth = evaluation.length(clips.depth(), 0, allowance);
+    double depth = evaluation.length(clips.depth(), 0, Math.max(0, allowance - UNCLIPPED));
     List<Path> cuts = new ArrayList<>();
     List<Point> polygon = laid.outline.flattened(FLATNESS);
     for (double at = from; at <= to + 1e-6; at += every) {
@@ -907,90 +937,22 @@ final class PieceArtist {
     return Math.abs(before.cross(after)) > 0.01;
   }
 
-  /** Bands outside the raw edge, one for each part of the seam's other side. */
+  /** Bands outside the raw edge, one for each part of the seam's other sides. */
   private void around(Laid laid) {
-    FigureSource.Around around = laid.lying.view().around();
-    Panel panel = laid.lying.panel();
-    SeamSource seam = null;
-    List<String> names = new ArrayList<>();
-    for (SeamSource one : evaluation.pattern().source().seams()) {
-      names.add(one.name().text());
-      if (one.name().text().equals(around.seam().text())) {
-        seam = one;
-      }
-    }
-    if (seam == null) {
-      throw evaluation.unknown(FigureCode.FIGURE_SEAM_UNKNOWN, around.seam(), names);
-    }
-    Path start = edge(panel, around.start());
-    Path outline = panel.outline();
-    double at = outline.nearestLength(start.start());
-    double whole = outline.length();
     double allowance = most(laid.lying);
-    for (SeamSource.Side side : seam.sides()) {
-      boolean own =
-          side.members().stream()
-              .anyMatch(member -> member.text().text().startsWith(panel.name() + "."));
-      if (own) {
-        continue;
-      }
-      int index = 0;
-      for (SeamSource.Member member : side.members()) {
-        double length = memberLength(member);
-        band(laid, outline, at, length, whole, allowance, memberName(member), index++);
-        at += length;
-      }
+    for (SeamRing.Band band :
+        SeamRing.bands(evaluation, laid.lying.panel(), laid.lying.view().around())) {
+      band(laid, band, allowance + (1.6 + band.level() * (BAND + 0.8)) / scale);
     }
   }
 
-  private double memberLength(SeamSource.Member member) {
-    String text = member.text().text();
-    int dot = text.indexOf('.');
-    if (dot > 0) {
-      Panel panel = evaluation.pattern().panels().get(text.substring(0, dot));
-      if (panel != null && panel.line(text.substring(dot + 1)) != null) {
-        return panel.line(text.substring(dot + 1)).length();
-      }
-    }
-    return evaluation.length(member.formula());
-  }
-
-  private String memberName(SeamSource.Member member) {
-    String text = member.text().text();
-    int dot = text.indexOf('.');
-    String owner = dot > 0 ? text.substring(0, dot) : text;
-    for (Piece piece : evaluation.pattern().pieces()) {
-      if (piece.shape().panel().name().equals(owner)) {
-        return evaluation.word(
-            "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
-      }
-    }
-    return evaluation.pattern().source().hardware().stream()
-            .anyMatch(thing -> thing.id().text().equals(owner))
-        ? evaluation.word("zip")
-        : text;
-  }
-
-  private void band(
-      Laid laid,
-      Path outline,
-      double from,
-      double length,
-      double whole,
-      double allowance,
-      String name,
-      int index) {
-    double gap = allowance + 1.6 / scale;
+  private void band(Laid laid, SeamRing.Band band, double gap) {
     double far = gap + BAND / scale;
     List<Point> inner = new ArrayList<>();
     List<Point> outer = new ArrayList<>();
-    int steps = (int) Math.max(8, Math.ceil(length / 1.5));
-    for (int i = 0; i <= steps; i++) {
-      double at = from + length * i / steps;
-      at -= whole * Math.floor(at / whole);
-      Point inward = outline.tangentAtLength(at).quarterTurn();
-      inner.add(laid.map.apply(outline.atLength(at).minus(inward.times(gap))));
-      outer.add(laid.map.apply(outline.atLength(at).minus(inward.times(far))));
+    for (SeamRing.Foot foot : band.feet()) {
+      inner.add(laid.map.apply(foot.point().minus(foot.inwards().times(gap))));
+      outer.add(laid.map.apply(foot.point().minus(foot.inwards().times(far))));
     }
     List<Point> ring = new ArrayList<>(inner);
     for (int i = outer.size() - 1; i >= 0; i--) {
@@ -998,14 +960,18 @@ final class PieceArtist {
     }
     ring.add(inner.get(0));
     Path shape = Path.polyline(ring);
-    canvas.cloth(shape, Texture.MAIN, index % 2 == 0 ? Side.RIGHT : Side.WRONG, 0);
+    canvas.cloth(shape, Texture.MAIN, band.index() % 2 == 0 ? Side.RIGHT : Side.WRONG, 0);
     canvas.line(shape, "figure-outline");
+    if (band.name().isEmpty()) {
+      return;
+    }
     List<Point> anchors = new ArrayList<>();
+    int steps = inner.size() - 1;
     for (int tenth : new int[] {5, 4, 6, 3, 7}) {
       int at = tenth * steps / 10;
       anchors.add(inner.get(at).towards(outer.get(at), 0.5));
     }
-    canvas.wish(name, anchors, null);
+    canvas.wish(band.name(), anchors, null);
   }
 
   private void dimensions(Laid laid, Box shape) {

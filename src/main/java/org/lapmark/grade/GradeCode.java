@@ -103,7 +103,21 @@ public enum GradeCode implements FindingCode {
   /** Left and right copies that can be sewn to each other's partners. */
   SEAM_SIDES_SWAPPED(Severity.WARNING),
   /** Several values make the condition true. */
-  SOLVE_SEVERAL(Severity.WARNING);
+  SOLVE_SEVERAL(Severity.WARNING),
+  /** A piece that is to do without paper and can't. */
+  PIECE_NEEDS_PAPER(Severity.WARNING),
+  /** A ruled piece with more marks than notches, which are told by measurements. */
+  PIECE_RULED_WITH_MARKS(Severity.NOTE),
+  /** Pieces cut in pairs all the same way round, though each differs from its mirror image. */
+  PAIR_NOT_MIRRORED(Severity.WARNING),
+  /** A corner for which the side that has to be clipped has no notch. */
+  SEAM_CORNER_WITHOUT_NOTCH(Severity.NOTE),
+  /** A zip that is longer than what it is sewn into. */
+  ZIP_TOO_LONG(Severity.WARNING),
+  /** Something is wider or thicker than what it is to pass through. */
+  HARDWARE_TOO_NARROW(Severity.WARNING),
+  /** What passes through something can't be compared with it. */
+  PASSING_UNKNOWN(Severity.WARNING);
 
   private final Severity severity;
 

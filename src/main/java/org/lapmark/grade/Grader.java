@@ -73,7 +73,7 @@ public final class Grader {
   private List<Piece> pieces() {
     PieceFactory factory =
         new PieceFactory(
-            scope, variant, new PanelFactory(scope, variant, findings), materialNames());
+            scope, variant, new PanelFactory(scope, variant, findings), materialNames(), findings);
     List<Piece> pieces = new ArrayList<>();
     source
         .pieces()
@@ -83,6 +83,7 @@ public final class Grader {
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
     new LiningCheck(scope, findings).check(source.pieces(), pieces);
+    new HardwareCheck(scope, source, findings).check();
     return pieces;
   }
 

@@ -154,7 +154,7 @@ final class NotchFactory {
         panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
     SeamAssembler own =
         new SeamAssembler(
-            scope, variant, (some, lines) -> scope.plainNotches(some, lines), Map.of());
+            scope, variant, (some, lines) -> scope.plainNotches(some, lines), SeamAllowances.NONE);
     int side = sideOf(own, seam, panel, edges);
     if (side < 0) {
       throw new FindingException(
@@ -167,7 +167,8 @@ final class NotchFactory {
               seam.name().text()));
     }
     SeamAssembler all =
-        new SeamAssembler(scope, variant, (some, lines) -> scope.notches(some, lines), Map.of());
+        new SeamAssembler(
+            scope, variant, (some, lines) -> scope.notches(some, lines), SeamAllowances.NONE);
     SeamSide mine = own.side(seam, side);
     List<SeamMark> known = new ArrayList<>(mine.marks(seam.closed()));
     Map<String, Mark.Notch> placed = new LinkedHashMap<>();

@@ -2,10 +2,12 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
@@ -14,7 +16,6 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Allowances;
-import org.lapmark.panel.Edge;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -25,6 +26,7 @@ import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
+import org.lapmark.source.ThingSource;
 
 /** Builds the pieces of one variant. */
 final class PieceFactory {
@@ -35,9 +37,15 @@ final class PieceFactory {
   private final Variant variant;
   private final PanelFactory panels;
   private final Map<String, String> materialNames;
+  private final Findings findings;
 
   PieceFactory(
-      PatternScope scope, Variant variant, PanelFactory panels, Map<String, String> materialNames) {
+      PatternScope scope,
+      Variant variant,
+      PanelFactory panels,
+      Map<String, String> materialNames,
+      Findings findings) {
+    this.findings = findings;
     this.scope = scope;
     this.variant = variant;
     this.panels = panels;
@@ -53,7 +61,19 @@ final class PieceFactory {
    * @throws FindingException when it can't be built
    */
   Piece build(PieceSource source, String name) {
+    List<Cut> cuts = new ArrayList<>();
+    List<CutSource> unsaid = new ArrayList<>();
+    for (CutSource cut : source.cuts()) {
+      Optional<Cut> made = cut(cut);
+      made.ifPresent(cuts::add);
+      if (made.isPresent() && mayNeedMirror(cut, made.get())) {
+        unsaid.add(cut);
+      }
+    }
     Panel panel = scope.panel(source.panel());
+    if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
+      panel = withoutGrainline(panel);
+    }
     Allowances allowances = new AllowanceFactory(scope, variant).of(source, panel);
     PieceShape shape;
     try {
@@ -62,20 +82,23 @@ final class PieceFactory {
       Position corner = AllowanceFactory.place(source, e.arguments().get("corner"));
       throw panels.inVariant(e, corner == null ? source.panel().position() : corner);
     }
-    List<Cut> cuts = new ArrayList<>();
-    for (CutSource cut : source.cuts()) {
-      cut(cut).ifPresent(cuts::add);
-    }
-    Optional<StatedSize> stated =
+    Optional<StatedSize> rectangle =
         isPlain(source, allowances)
-            ? statedSize(panel, shape.allowances())
+            ? rectangle(panel, shape.allowances())
             : Optional.<StatedSize>empty();
+    Optional<StatedSize> stated =
+        source.isPrinted() || !Ruling.canTell(panel) ? Optional.empty() : rectangle;
+    paper(source, rectangle, stated);
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
     Optional<FoldedHalf> half =
         stated.isEmpty() ? source.fold().map(fold -> half(shape, fold)) : Optional.empty();
-    return new Piece(source.number(), name, shape, cuts, stated, half);
+    Piece piece = new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
+    if (!unsaid.isEmpty() && !piece.isFolded()) {
+      unmirrored(piece, unsaid);
+    }
+    return piece;
   }
 
   private FoldedHalf half(PieceShape shape, PieceSource.FoldSource fold) {
@@ -159,37 +182,97 @@ final class PieceFactory {
             .allMatch(allowance -> !allowance.fold() && allowance.start() == allowance.end());
   }
 
-  private Optional<StatedSize> statedSize(Panel panel, Map<String, Double> allowances) {
-    if (panel.marks().stream()
-        .anyMatch(mark -> !(mark instanceof Mark.Notch || mark instanceof Mark.Grainline))) {
-      // Lines and points can't be read off a width and a height: this one needs paper.
-      return Optional.empty();
+  /** Whether pieces come in pairs from what has a wrong side, and nothing is said of mirroring. */
+  private boolean mayNeedMirror(CutSource source, Cut cut) {
+    return source.reversed() == null
+        && cut.count() % 2 == 0
+        && !Traits.holds(scope.thing(cut.material()), "both_sides_alike", scope);
+  }
+
+  private void unmirrored(Piece piece, List<CutSource> cuts) {
+    MirrorImage.Difference difference = MirrorImage.of(piece.shape());
+    if (difference == MirrorImage.Difference.NONE) {
+      return;
     }
+    for (CutSource cut : cuts) {
+      int count = count(cut.count());
+      findings.add(
+          Finding.of(
+              GradeCode.PAIR_NOT_MIRRORED,
+              cut.count().text().position(),
+              "number",
+              piece.number(),
+              "count",
+              count,
+              "half",
+              count / 2,
+              "material",
+              cut.material().text(),
+              "what",
+              difference.name().toLowerCase(Locale.ROOT),
+              "size",
+              variant.size()));
+    }
+  }
+
+  /** What has neither a grain nor a direction lies as one likes. */
+  private boolean hasGrain(Cut cut) {
+    ThingSource material = scope.thing(cut.material());
+    return !Traits.holds(material, "no_grain", scope) || Traits.holds(material, "nap", scope);
+  }
+
+  private static Panel withoutGrainline(Panel panel) {
+    return new Panel(
+        panel.name(),
+        panel.edges(),
+        panel.chains(),
+        panel.marks().stream().filter(mark -> !(mark instanceof Mark.Grainline)).toList());
+  }
+
+  /** Says what an author would not expect of what is printed and what is ruled. */
+  private void paper(
+      PieceSource source, Optional<StatedSize> rectangle, Optional<StatedSize> stated) {
+    if (stated.isEmpty() && source.printed() != null && !source.isPrinted()) {
+      findings.add(
+          Finding.of(
+              GradeCode.PIECE_NEEDS_PAPER,
+              source.printed().position(),
+              "rectangle",
+              rectangle.isPresent() ? "yes" : "no",
+              "size",
+              variant.size()));
+    }
+    if (source.printed() == null
+        && stated.isPresent()
+        && stated.get().marks().stream().anyMatch(mark -> !(mark instanceof RuledMark.Notches))) {
+      findings.add(
+          Finding.of(
+              GradeCode.PIECE_RULED_WITH_MARKS,
+              source.position(),
+              "number",
+              source.number(),
+              "size",
+              variant.size()));
+    }
+  }
+
+  private Optional<StatedSize> rectangle(Panel panel, Map<String, Double> allowances) {
     PanelSource source = scope.panelSource(panel.name());
-    boolean bias = false;
     while (source.shape() instanceof PanelSource.Derived derived
         && staysARectangle(derived.how())) {
       source = scope.panelSource(derived.how().panel().text());
     }
-    if (source.shape() instanceof PanelSource.Strip strip) {
-      bias = strip.bias();
-    } else if (!(source.shape() instanceof PanelSource.Rectangle)) {
+    boolean bias = source.shape() instanceof PanelSource.Strip strip && strip.bias();
+    if (!(source.shape() instanceof PanelSource.Strip
+            || source.shape() instanceof PanelSource.Rectangle)
+        || panel.marks().stream().anyMatch(Mark.Intake.class::isInstance)) {
       return Optional.empty();
     }
     Box box = panel.outline().bounds();
     if (Math.abs(box.width() * box.height() - panel.outline().signedArea()) > 1e-6) {
       return Optional.empty(); // Slashed and spread into another shape.
     }
-    double width = allowances.get("left") + allowances.get("right");
-    double height = allowances.get("top") + allowances.get("bottom");
-    for (Edge edge : panel.edges()) {
-      if (edge.name().equals("top")) {
-        width += edge.path().length();
-      } else if (edge.name().equals("left")) {
-        height += edge.path().length();
-      }
-    }
-    return Optional.of(new StatedSize(width, height, bias));
+    return Ruling.of(panel, allowances, bias);
   }
 
   private static boolean staysARectangle(DerivedSource how) {

@@ -154,7 +154,8 @@ final class Presence {
               kept(piece.edgeAllowances(), edge -> edge.edge().position()),
               piece.corners(),
               cuts,
-              piece.fold()));
+              piece.fold(),
+              piece.printed()));
     }
     return pieces;
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.panel.Allowance;
 
 /**
  * The allowances that are sewn: of each edge of each panel, those that its pieces are cut with. A
@@ -11,24 +12,52 @@ import java.util.Map;
  * line), or its raw edge is its edge (webbing), so 0 isn't among them.
  */
 final class SeamAllowances {
+  /** No pieces. */
+  static final SeamAllowances NONE = new SeamAllowances();
+
+  private final Map<String, Map<String, List<Double>>> widest = new LinkedHashMap<>();
+  private final Map<String, Map<String, Double>> narrowest = new LinkedHashMap<>();
+
   private SeamAllowances() {}
 
-  static Map<String, Map<String, List<Double>>> of(List<Piece> pieces) {
-    Map<String, Map<String, List<Double>>> all = new LinkedHashMap<>();
-    for (Piece piece : pieces) {
-      Map<String, List<Double>> edges =
-          all.computeIfAbsent(piece.shape().panel().name(), panel -> new LinkedHashMap<>());
-      piece
-          .shape()
-          .allowances()
-          .forEach(
-              (edge, allowance) -> {
-                List<Double> known = edges.computeIfAbsent(edge, name -> new ArrayList<>());
-                if (allowance > 0 && !known.contains(allowance)) {
+  static SeamAllowances of(List<Piece> pieces) {
+    SeamAllowances all = new SeamAllowances();
+    pieces.forEach(all::add);
+    return all;
+  }
+
+  private void add(Piece piece) {
+    String panel = piece.shape().panel().name();
+    Map<String, List<Double>> wide = widest.computeIfAbsent(panel, key -> new LinkedHashMap<>());
+    Map<String, Double> narrow = narrowest.computeIfAbsent(panel, key -> new LinkedHashMap<>());
+    piece
+        .shape()
+        .allowances()
+        .forEach(
+            (edge, allowance) -> {
+              List<Double> known = wide.computeIfAbsent(edge, name -> new ArrayList<>());
+              if (allowance > 0) {
+                if (!known.contains(allowance)) {
                   known.add(allowance);
                 }
-              });
-    }
-    return all;
+                Allowance stated = piece.shape().stated().edges().get(edge);
+                narrow.merge(edge, Math.min(stated.start(), stated.end()), Math::min);
+              }
+            });
+  }
+
+  /** The allowances of an edge, the larger where one changes along it. */
+  List<Double> of(String panel, String edge) {
+    return widest.getOrDefault(panel, Map.of()).getOrDefault(edge, List.of());
+  }
+
+  /** Whether a panel is cut at all. */
+  boolean isCut(String panel) {
+    return widest.containsKey(panel);
+  }
+
+  /** The narrowest allowance on an edge; 0 where it is cut without one. */
+  double least(String panel, String edge) {
+    return narrowest.getOrDefault(panel, Map.of()).getOrDefault(edge, 0.0);
   }
 }

@@ -2,7 +2,6 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.lapmark.finding.Finding;
@@ -29,19 +28,19 @@ final class SeamAssembler {
   private final PatternScope scope;
   private final Variant variant;
   private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
-  private final Map<String, Map<String, List<Double>>> allowances;
+  private final SeamAllowances allowances;
 
   /**
    * Prepares the work.
    *
    * @param notches gives the notches on some edges of a panel
-   * @param allowances by panel and edge, as {@link SeamAllowances} gives them
+   * @param allowances those of the pieces
    */
   SeamAssembler(
       PatternScope scope,
       Variant variant,
       BiFunction<Panel, List<String>, List<Mark.Notch>> notches,
-      Map<String, Map<String, List<Double>>> allowances) {
+      SeamAllowances allowances) {
     this.scope = scope;
     this.variant = variant;
     this.notches = notches;
@@ -223,10 +222,9 @@ final class SeamAssembler {
       }
     }
     sewn.sort(java.util.Comparator.comparingDouble(SeamPart.Notch::at));
-    Map<String, List<Double>> own = allowances.getOrDefault(stretch.panel().name(), Map.of());
     List<Double> all =
         edges.stream()
-            .flatMap(edge -> own.getOrDefault(edge, List.of()).stream())
+            .flatMap(edge -> allowances.of(stretch.panel().name(), edge).stream())
             .distinct()
             .sorted()
             .toList();
@@ -239,7 +237,27 @@ final class SeamAssembler {
         all,
         sewn,
         member.notch(),
-        folds(stretch, closed));
+        folds(stretch, closed),
+        margins(stretch, closed));
+  }
+
+  /** How narrow the allowances of its edges get, in the order of sewing. */
+  private List<SeamPart.Margin> margins(Stretch stretch, ClosedLine closed) {
+    String panel = stretch.panel().name();
+    if (!allowances.isCut(panel)) {
+      return List.of();
+    }
+    List<SeamPart.Margin> margins = new ArrayList<>();
+    List<String> edges = stretch.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      String edge = edges.get(stretch.clockwise() ? i : edges.size() - 1 - i);
+      double begin = closed.closed(before(stretch.panel(), edges, edge));
+      double end =
+          closed.closed(before(stretch.panel(), edges, edge) + length(stretch.panel(), edge));
+      double to = stretch.clockwise() ? end - stretch.from() : stretch.to() - begin;
+      margins.add(new SeamPart.Margin(to, allowances.least(panel, edge)));
+    }
+    return margins.stream().filter(margin -> margin.to() > 0).toList();
   }
 
   /** The darts and pleats of a stretch, in the order of sewing. */

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
+import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchMatching;
 import org.lapmark.seam.SeamMark;
@@ -79,6 +80,7 @@ final class SeamWalker {
     }
     allowances(source, seam);
     corners(source, seam);
+    seam.unmarkedCorners().forEach(clip -> unmarked(source, clip));
     return seam;
   }
 
@@ -203,6 +205,24 @@ final class SeamWalker {
             Rounded.hundredth(Math.abs(joint.deviation())));
       }
     }
+  }
+
+  private void unmarked(SeamSource source, Clipping clip) {
+    report(
+        GradeCode.SEAM_CORNER_WITHOUT_NOTCH,
+        source,
+        "other",
+        clip.side() == 0 ? 2 : 1,
+        "turn",
+        Rounded.hundredth(clip.turn()),
+        "at",
+        Rounded.hundredth(clip.from()),
+        "side",
+        clip.side() + 1,
+        "line",
+        String.join(", ", clip.parts()),
+        "seam",
+        source.name().text());
   }
 
   private void report(GradeCode code, SeamSource source, Object... arguments) {

@@ -29,6 +29,15 @@ public record Cloth(
   }
 
   /**
+   * Whether pieces have to lie along it: it has a grain, or a direction.
+   *
+   * @return false where they may be turned as one likes
+   */
+  public boolean hasGrain() {
+    return !noGrain || oneWay;
+  }
+
+  /**
    * What to buy of a length that is used.
    *
    * @param length millimetres

@@ -8,6 +8,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Traits;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
@@ -104,10 +105,10 @@ final class ClothReader {
   /** Formulas have no words for yes and no; as a property they stand alone. */
   private boolean truth(String property) {
     Formula formula = source.properties().get(property);
-    if (formula != null && formula.text().text().equals("true")) {
+    if (formula != null && Traits.isYes(formula)) {
       return true;
     }
-    if (formula == null || formula.text().text().equals("false")) {
+    if (formula == null || Traits.isNo(formula)) {
       return false;
     }
     Value value = value(property);

@@ -33,7 +33,7 @@ final class Grain {
 
   /** The poses of a piece on a cloth; the tops of all pieces lie towards the cut end first. */
   static List<Affine> poses(Panel panel, Cloth cloth, boolean reversed) {
-    Point up = cloth.noGrain() ? new Point(0, -1) : up(panel);
+    Point up = cloth.hasGrain() ? up(panel) : new Point(0, -1);
     // Turns up to (-1, 0) without the rounding of an angle; 0.0 is added to make -0 a 0.
     Affine turn = new Affine(0.0 - up.x(), up.y() + 0.0, 0.0 - up.y(), 0.0 - up.x(), 0, 0);
     Affine first = reversed ? MIRROR.after(turn) : turn;

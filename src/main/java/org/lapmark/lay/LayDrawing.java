@@ -296,7 +296,7 @@ public record LayDrawing(
       Point topRight = new Point(cloth.maxX(), cloth.minY());
       Point bottomLeft = new Point(cloth.minX(), cloth.maxY());
       Point bottomRight = new Point(cloth.maxX(), cloth.maxY());
-      String selvedge = lay.cloth().noGrain() ? "lay-frame" : "lay-selvedge";
+      String selvedge = lay.cloth().hasGrain() ? "lay-selvedge" : "lay-frame";
       String first = row == 0 ? "lay-frame" : "lay-break";
       String last = row == rows() - 1 ? "lay-frame" : "lay-break";
       board.line(topLeft, turned ? topRight : bottomLeft, first);
@@ -458,7 +458,7 @@ public record LayDrawing(
     private void lettering(int row, Box cloth, double above, double below) {
       double topLine = cloth.minY() - above - AIR - text / 2;
       double bottomLine = cloth.maxY() + below + AIR + text / 2;
-      boolean grain = !lay.cloth().noGrain();
+      boolean grain = lay.cloth().hasGrain();
       String selvedge = wording.text("lay.selvedge");
       double half = board.width(selvedge, LABEL) / 2;
       double along = (breaks.get(row + 1) - breaks.get(row));

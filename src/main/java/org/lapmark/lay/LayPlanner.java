@@ -145,7 +145,7 @@ public final class LayPlanner {
         .allMatch(
             one ->
                 one.piece()
-                    .statedSize()
+                    .rectangle()
                     .filter(size -> !size.bias() && isWidth(width, size.width()))
                     .isPresent());
   }
@@ -162,7 +162,7 @@ public final class LayPlanner {
     List<PieceGoods.Length> lengths = new ArrayList<>();
     double total = 0;
     for (Wanted one : wanted) {
-      double each = one.piece().statedSize().orElseThrow().height();
+      double each = one.piece().rectangle().orElseThrow().height();
       lengths.add(new PieceGoods.Length(one.piece(), one.cut().count(), each));
       total += one.cut().count() * each;
     }
@@ -233,12 +233,10 @@ public final class LayPlanner {
   /** The shapes that a piece is cut as; none when its strip can't be joined on this width. */
   private List<Path> parts(Cloth cloth, ClothWidth width, double usable, Piece piece) {
     Path whole = piece.shape().opened();
-    if (piece.statedSize().isEmpty()
-        || !piece.statedSize().orElseThrow().bias()
-        || cloth.noGrain()) {
+    if (piece.rectangle().isEmpty() || !piece.rectangle().orElseThrow().bias() || cloth.noGrain()) {
       return List.of(whole);
     }
-    StatedSize size = piece.statedSize().orElseThrow();
+    StatedSize size = piece.rectangle().orElseThrow();
     BiasStrip strip = BiasStrip.on(usable, size.height(), size.width());
     if (strip.parts() == 1) {
       return List.of(whole);
@@ -271,7 +269,7 @@ public final class LayPlanner {
   private void tooWide(Cloth cloth, double usable, Piece piece, StripShape shape) {
     double needed =
         shape == null
-            ? piece.statedSize().map(size -> size.width() * Math.sqrt(2)).orElse(0.0)
+            ? piece.rectangle().map(size -> size.width() * Math.sqrt(2)).orElse(0.0)
             : shape.poses().stream()
                 .mapToDouble(pose -> piece.shape().opened().transformed(pose).bounds().height())
                 .min()

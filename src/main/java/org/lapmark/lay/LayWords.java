@@ -45,7 +45,9 @@ public record LayWords(Wording wording, PrintForm form) {
    */
   public String note(Lay lay) {
     List<String> sentences = new ArrayList<>();
-    sentences.add(wording.text("lay.one-way-among-others"));
+    sentences.add(
+        wording.text(
+            "lay.one-way-among-others", Map.of("grain", lay.cloth().hasGrain() ? "yes" : "no")));
     sentences.add(wording.text("lay.single-layer"));
     if (lay.cloth().oneWay()) {
       sentences.add(wording.text("lay.nap-note"));

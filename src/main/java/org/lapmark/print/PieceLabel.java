@@ -1,7 +1,6 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -166,11 +165,7 @@ class PieceLabel {
   List<String> cuts(Piece piece) {
     List<String> lines = new ArrayList<>();
     for (Cut cut : piece.cuts()) {
-      Map<String, Object> arguments = new LinkedHashMap<>();
-      arguments.put("count", cut.count());
-      arguments.put("reversed", cut.reversed());
-      arguments.put("material", cut.materialName());
-      lines.add(wording.text("piece.cut", arguments));
+      lines.add(wording.text("piece.cut", cut.words()));
     }
     return lines;
   }

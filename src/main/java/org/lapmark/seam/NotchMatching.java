@@ -14,7 +14,7 @@ import java.util.List;
  * mm. Of all ways to pair them in order the one is taken that gives the most notches a partner, and
  * among those the one whose pairs come nearest to ease spread evenly. Only notches of the same set
  * lie on each other: a single one never pairs with a double one, nor a set with its mirror image. A
- * join, a tab or a closed dart takes any, but nothing else than a notch.
+ * join, a tab, a closed dart or a corner takes any, but nothing else than a notch.
  *
  * @param pairs marks that coincide, in the order of sewing
  * @param apart marks without a partner that nearly meet a notch without one, or the other way

@@ -7,8 +7,8 @@ import org.lapmark.panel.NotchSet;
  *
  * @param kind what is there
  * @param at millimetres along the side from the seam's start, as sewn
- * @param set how many notches, with which gaps in the order of sewing; for a join, a tab or a dart,
- *     what a partner should have there
+ * @param set how many notches, with which gaps in the order of sewing; for all others what a
+ *     partner should have there
  * @param name the line that carries the notch, the part that begins at the join, or the tab
  */
 public record SeamMark(Kind kind, double at, NotchSet set, String name) {
@@ -42,7 +42,9 @@ public record SeamMark(Kind kind, double at, NotchSet set, String name) {
     /** The middle of something caught in the seam. */
     TAB,
     /** Where a dart or a pleat is closed. */
-    DART
+    DART,
+    /** Where the side turns sharply. */
+    CORNER
   }
 
   SeamMark movedTo(double place) {

@@ -3,6 +3,7 @@ package org.lapmark.seam;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.NotchSet;
@@ -21,6 +22,8 @@ import org.lapmark.panel.NotchSet;
  * @param notches its notches in the order of sewing
  * @param joinNotches how many notches a partner should have where this part begins
  * @param folds the darts and pleats that are closed on it; nothing where it has none
+ * @param margins how narrow its allowances get, from its beginning on; empty where they don't
+ *     change
  */
 public record SeamPart(
     String panel,
@@ -31,7 +34,8 @@ public record SeamPart(
     List<Double> allowances,
     List<Notch> notches,
     int joinNotches,
-    Optional<Folds> folds) {
+    Optional<Folds> folds,
+    List<Margin> margins) {
   /** Two ends nearer to each other than this, in millimetres, are the same point. */
   private static final double SAME_POINT = 0.01;
 
@@ -39,7 +43,17 @@ public record SeamPart(
   public SeamPart {
     allowances = List.copyOf(allowances);
     notches = List.copyOf(notches);
+    margins = List.copyOf(margins);
   }
+
+  /**
+   * A stretch with its least allowance: what is cut into the seam allowance there has to stay
+   * within that.
+   *
+   * @param to where the stretch ends, in millimetres from the part's beginning as sewn
+   * @param least millimetres; 0 where nothing is cut with an allowance
+   */
+  public record Margin(double to, double least) {}
 
   /**
    * A part without darts and pleats.
@@ -62,7 +76,17 @@ public record SeamPart(
       List<Double> allowances,
       List<Notch> notches,
       int joinNotches) {
-    this(panel, name, path, clockwise, length, allowances, notches, joinNotches, Optional.empty());
+    this(
+        panel,
+        name,
+        path,
+        clockwise,
+        length,
+        allowances,
+        notches,
+        joinNotches,
+        Optional.empty(),
+        List.of());
   }
 
   /**
@@ -129,6 +153,47 @@ public record SeamPart(
         "", name, Optional.empty(), true, length, List.of(), List.of(), joinNotches);
   }
 
+  /** The least allowance at a place; 0 where nothing is cut with one. */
+  double margin(double at) {
+    for (Margin margin : margins) {
+      if (at <= margin.to()) {
+        return margin.least();
+      }
+    }
+    return allowances.isEmpty() ? 0 : allowances.get(0);
+  }
+
+  /** Where its line turns sharply, in millimetres from its beginning, its ends not included. */
+  List<SeamCorner> corners() {
+    List<SeamCorner> corners = new ArrayList<>();
+    if (path.isEmpty()) {
+      return corners;
+    }
+    List<Curve> curves = path.get().curves();
+    List<Double> closings = folds.map(Folds::at).orElse(List.of());
+    double at = 0;
+    for (int i = 0; i + 1 < curves.size(); i++) {
+      at += curves.get(i).length();
+      double place = at;
+      Point in = curves.get(i).tangent(1);
+      Point out = curves.get(i + 1).tangent(0);
+      SeamCorner corner = new SeamCorner(place, SeamCorner.turn(in, out, clockwise), name);
+      if (corner.isSharp()
+          && closings.stream().noneMatch(one -> Math.abs(one - place) <= SAME_POINT)) {
+        corners.add(corner);
+      }
+    }
+    return corners;
+  }
+
+  /** How sharply the line turns where it goes on into another part. */
+  double turnInto(SeamPart next) {
+    List<Curve> before = path.orElseThrow().curves();
+    Point in = before.get(before.size() - 1).tangent(1);
+    Point out = next.path.orElseThrow().curves().get(0).tangent(0);
+    return SeamCorner.turn(in, out, clockwise);
+  }
+
   /**
    * Whether the stitching line simply goes on into another part: both are of one panel, and go
    * round it in one direction. Where the direction changes, another copy begins.
@@ -164,7 +229,8 @@ public record SeamPart(
         allowances,
         backwards,
         joinNotches,
-        folds.map(one -> one.reversed(length)));
+        folds.map(one -> one.reversed(length)),
+        reversedMargins());
   }
 
   /** The stretch between two places on it. */
@@ -184,6 +250,19 @@ public record SeamPart(
         allowances,
         inside,
         from > 0 ? 1 : joinNotches,
-        folds.map(one -> one.stretch(from, to, length)));
+        folds.map(one -> one.stretch(from, to, length)),
+        margins.stream()
+            .filter(margin -> margin.to() > from)
+            .map(margin -> new Margin(Math.min(margin.to(), to) - from, margin.least()))
+            .toList());
+  }
+
+  private List<Margin> reversedMargins() {
+    List<Margin> backwards = new ArrayList<>();
+    for (int i = margins.size() - 1; i >= 0; i--) {
+      double begin = i > 0 ? margins.get(i - 1).to() : 0;
+      backwards.add(new Margin(length - begin, margins.get(i).least()));
+    }
+    return backwards;
   }
 }

@@ -129,7 +129,8 @@ public record SeamSide(
               part.allowances(),
               part.notches(),
               join,
-              part.folds()));
+              part.folds(),
+              part.margins()));
     }
     List<Tab> turned = new ArrayList<>();
     for (int i = tabs.size() - 1; i >= 0; i--) {
@@ -141,11 +142,38 @@ public record SeamSide(
   }
 
   /**
+   * Where it turns sharply within one panel, in the order of sewing. What turns where two panels
+   * are joined doesn't count: how it lies there is for the join.
+   *
+   * @param closed whether the seam is a ring
+   * @return the corners
+   */
+  public List<SeamCorner> corners(boolean closed) {
+    List<SeamCorner> corners = new ArrayList<>();
+    double at = 0;
+    for (int i = 0; i < parts.size(); i++) {
+      SeamPart part = parts.get(i);
+      SeamPart before = i > 0 ? parts.get(i - 1) : closed ? parts.get(parts.size() - 1) : null;
+      if (before != null && before.continuesInto(part)) {
+        SeamCorner corner = new SeamCorner(at, before.turnInto(part), part.name());
+        if (corner.isSharp()) {
+          corners.add(corner);
+        }
+      }
+      for (SeamCorner corner : part.corners()) {
+        corners.add(new SeamCorner(at + corner.at(), corner.turn(), corner.name()));
+      }
+      at += part.length();
+    }
+    return corners;
+  }
+
+  /**
    * The places by which it is matched, in the order of sewing.
    *
    * @param closed whether the seam is a ring; then a place just before its end counts as one just
    *     before its start, below 0
-   * @return notches, joins of different parts, closed darts and pleats, and tabs
+   * @return notches, joins of different parts, closed darts and pleats, tabs, and sharp corners
    */
   public List<SeamMark> marks(boolean closed) {
     List<SeamMark> marks = new ArrayList<>();
@@ -168,6 +196,9 @@ public record SeamSide(
         marks.add(new SeamMark(SeamMark.Kind.DART, at + closing, 1, part.name()));
       }
       at += part.length();
+    }
+    for (SeamCorner corner : corners(closed)) {
+      marks.add(new SeamMark(SeamMark.Kind.CORNER, corner.at(), 1, corner.name()));
     }
     for (Tab tab : tabs) {
       marks.add(new SeamMark(SeamMark.Kind.TAB, tab.at(), 1, tab.name()));

@@ -169,6 +169,35 @@ public record WalkedSeam(
     return side.marks(closed).stream().filter(mark -> mark.kind() == SeamMark.Kind.NOTCH).toList();
   }
 
+  /** Whether two places of a side are the same; in a ring its end is its start. */
+  boolean isSamePlace(double one, double other, double whole) {
+    double apart = Math.abs(one - other);
+    return apart <= NotchMatching.COINCIDE
+        || closed && Math.abs(apart - whole) <= NotchMatching.COINCIDE;
+  }
+
+  /**
+   * The corners that a side has to be clipped for and that nothing marks on it. Where notches
+   * needn't match, a side without any is meant to be sewn by what its partner shows.
+   *
+   * @return their clips, by side and then in the order of sewing
+   */
+  public List<Clipping> unmarkedCorners() {
+    return clippings().stream()
+        .filter(
+            clip ->
+                clip.isCorner()
+                    && (matchNotches || !notches(sides.get(clip.side())).isEmpty())
+                    && !isMarked(clip))
+        .toList();
+  }
+
+  private boolean isMarked(Clipping clip) {
+    SeamSide side = sides.get(clip.side());
+    return side.marks(closed).stream()
+        .anyMatch(mark -> isSamePlace(mark.at(), clip.from(), side.length()));
+  }
+
   /**
    * Where seam allowances have to be clipped before the seam is sewn.
    *

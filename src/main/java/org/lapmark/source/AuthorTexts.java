@@ -174,7 +174,8 @@ public final class AuthorTexts {
         piece.edgeAllowances(),
         piece.corners(),
         piece.cuts(),
-        piece.fold());
+        piece.fold(),
+        piece.printed());
   }
 
   private static List<ThingSource> things(
@@ -188,7 +189,8 @@ public final class AuthorTexts {
               thing.properties(),
               values(thing.texts(), exchange),
               thing.texture(),
-              thing.hazards()));
+              thing.hazards(),
+              thing.passes()));
     }
     return exchanged;
   }

@@ -89,7 +89,13 @@ final class PieceReader {
         edges,
         corners,
         cuts,
-        fold(values.get("on_fold")));
+        fold(values.get("on_fold")),
+        printed(values.get("printed")));
+  }
+
+  private PieceSource.Printed printed(YamlNode node) {
+    Boolean wanted = node == null ? null : reading.truth(node, "printed");
+    return wanted == null ? null : new PieceSource.Printed(wanted, node.position());
   }
 
   private Optional<PieceSource.FoldSource> fold(YamlNode node) {

@@ -19,6 +19,7 @@ import org.lapmark.measure.TemplateText;
  * @param corners how the corners of the cutting line turn
  * @param cuts how many are cut from what
  * @param fold where its paper is folded, when it shows a half
+ * @param printed whether it is to have paper, as written; null if it isn't said
  */
 public record PieceSource(
     int number,
@@ -29,7 +30,8 @@ public record PieceSource(
     List<EdgeAllowance> edgeAllowances,
     CornerSources corners,
     List<CutSource> cuts,
-    Optional<FoldSource> fold) {
+    Optional<FoldSource> fold,
+    Printed printed) {
   /** Copies the lists. */
   public PieceSource {
     edgeAllowances = List.copyOf(edgeAllowances);
@@ -64,8 +66,26 @@ public record PieceSource(
         edgeAllowances,
         CornerSources.NONE,
         cuts,
-        Optional.empty());
+        Optional.empty(),
+        null);
   }
+
+  /**
+   * Whether the author asks for paper, also where a ruler would do.
+   *
+   * @return true if it is said so
+   */
+  public boolean isPrinted() {
+    return printed != null && printed.wanted();
+  }
+
+  /**
+   * Whether a piece is to have paper.
+   *
+   * @param wanted whether it is
+   * @param position where that stands
+   */
+  public record Printed(boolean wanted, Position position) {}
 
   /**
    * Where a piece is folded: each end is an edge or chain, in its middle, or a corner.

@@ -214,9 +214,9 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
       return null;
     }
     switch (text.text()) {
-      case "true":
+      case "true", "yes":
         return Boolean.TRUE;
-      case "false":
+      case "false", "no":
         return Boolean.FALSE;
       default:
         findings.add(SourceCode.TRUTH_WRONG, text.position(), "text", text.text());

@@ -55,6 +55,7 @@ enum Section {
           "no_grain",
           "no_fray",
           "no_iron",
+          "both_sides_alike",
           "texture",
           "substitute",
           "buying",
@@ -68,11 +69,14 @@ enum Section {
           "tape_width",
           "stock_lengths",
           "inner_width",
+          "inner_height",
           "diameter",
           "width",
           "length",
           "thickness",
           "quantity",
+          "passes",
+          "sewn_into",
           "substitute",
           "buying",
           "hazards",
@@ -197,7 +201,7 @@ enum Section {
   /** A piece. */
   PIECE(
       List.of("number", "name", "panel", "cut"),
-      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "when")),
+      List.of("allowance", "edge_allowances", "corner", "corners", "on_fold", "printed", "when")),
   /** An edge's own allowance with more than its formula: one, or one that changes along it. */
   EDGE_ALLOWANCE(List.of(), List.of("allowance", "start", "end", "when")),
   /** How a corner is cut. */

@@ -32,6 +32,7 @@ final class ThingReader {
     Map<String, Formula> properties = new LinkedHashMap<>();
     Map<String, TemplateText> texts = new LinkedHashMap<>();
     List<SourceText> hazards = List.of();
+    List<ThingSource.Passing> passes = List.of();
     SourceText texture = null;
     TemplateText name = null;
     if (values != null) {
@@ -49,6 +50,8 @@ final class ThingReader {
           reading.condition(values, id.position());
         } else if (entry.getKey().equals("hazards")) {
           hazards = reading.texts(entry.getValue(), "hazards");
+        } else if (entry.getKey().equals("passes")) {
+          passes = passes(entry.getValue());
         } else {
           properties.put(entry.getKey(), property(entry.getKey(), entry.getValue()));
         }
@@ -57,7 +60,28 @@ final class ThingReader {
     if (name == null) {
       name = new TemplateText(id, List.of(new TemplateText.Literal(id.text())));
     }
-    return new ThingSource(id, name, properties, texts, texture, hazards);
+    return new ThingSource(id, name, properties, texts, texture, hazards, passes);
+  }
+
+  /** One thing, or a list of several. */
+  private List<ThingSource.Passing> passes(YamlNode node) {
+    List<SourceText> texts = new ArrayList<>();
+    if (node instanceof YamlNode.Items) {
+      texts.addAll(reading.texts(node, "passes"));
+    } else {
+      SourceText text = reading.text(node, "passes");
+      if (text != null) {
+        texts.add(text);
+      }
+    }
+    List<ThingSource.Passing> passes = new ArrayList<>();
+    for (SourceText text : texts) {
+      Formula formula = reading.formula(text);
+      if (formula != null) {
+        passes.add(new ThingSource.Passing(text, formula));
+      }
+    }
+    return passes;
   }
 
   private SourceText texture(SourceText word) {

@@ -20,6 +20,7 @@ import org.lapmark.measure.TemplateText;
  *     interfacing}, {@code backing}, {@code binding} or {@code webbing}; or null, and the id's own
  *     word decides
  * @param hazards the cautions it calls for
+ * @param passes what goes through it: ids of materials and hardware, or lengths
  */
 public record ThingSource(
     SourceText id,
@@ -27,12 +28,14 @@ public record ThingSource(
     Map<String, Formula> properties,
     Map<String, TemplateText> texts,
     SourceText texture,
-    List<SourceText> hazards) {
+    List<SourceText> hazards,
+    List<Passing> passes) {
   /** Copies the collections, keeping their order. */
   public ThingSource {
     properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     hazards = List.copyOf(hazards);
+    passes = List.copyOf(passes);
   }
 
   /**
@@ -43,6 +46,14 @@ public record ThingSource(
    * @param properties formulas by property name
    */
   public ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
-    this(id, name, properties, Collections.emptyMap(), null, List.of());
+    this(id, name, properties, Collections.emptyMap(), null, List.of(), List.of());
   }
+
+  /**
+   * Something that goes through a ring, a slide or an eyelet.
+   *
+   * @param text as written
+   * @param formula its width, if the text isn't the id of a material or of hardware
+   */
+  public record Passing(SourceText text, Formula formula) {}
 }
