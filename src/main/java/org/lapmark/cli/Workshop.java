@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedMap;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
@@ -54,8 +55,9 @@ interface Workshop {
     }
 
     private static Publisher publisher(Path templates) throws IOException {
-      return new Publisher(
-          templates == null ? TemplateFolder.bundled() : TemplateFolder.replacing(templates));
+      return templates == null
+          ? new Publisher(TemplateFolder.bundled())
+          : new Publisher(TemplateFolder.replacing(templates), Optional.of(templates));
     }
   }
 }

@@ -80,7 +80,9 @@ public final class CompanionWriter {
     model.put("styleHash", hash(style));
     model.put("script", script);
     model.put("scriptHash", hash(script));
-    return engine.fill(PAGE, model, wording).getBytes(StandardCharsets.UTF_8);
+    return new PageSetting(engine, documents.templates())
+        .wellFormed(PAGE, model, wording)
+        .getBytes(StandardCharsets.UTF_8);
   }
 
   private static void masthead(CompanionSizes sizes, Map<String, Object> model) {

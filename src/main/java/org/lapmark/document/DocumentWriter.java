@@ -60,7 +60,7 @@ public final class DocumentWriter {
   private final Templates templates;
   private final FontFiles fonts;
   private final Glyphs glyphs;
-  private final TemplateEngine engine;
+  private final PageSetting setting;
 
   /** How many pages lay before the tiles last time: the best guess for the next document. */
   private int lastFrontPages = USUAL_FRONT_PAGES;
@@ -74,7 +74,7 @@ public final class DocumentWriter {
     this.templates = templates;
     this.fonts = FontFiles.load();
     this.glyphs = new Glyphs(fonts);
-    this.engine = new TemplateEngine(templates);
+    this.setting = new PageSetting(new TemplateEngine(templates), templates);
   }
 
   /**
@@ -359,7 +359,7 @@ public final class DocumentWriter {
     model.put("page", new RecordModel(glyphs).map(new PageSize(paper.width(), paper.height())));
     try (PdfBook book =
         book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
-      HtmlPages.render(book, engine.fill(GRADE_REPORT, model, wording), pictures.drawings(), 0);
+      setting.set(book, GRADE_REPORT, model, wording, pictures.drawings(), 0);
       number(book, paper, wording, index -> true);
       return book.save();
     } catch (IOException e) {
@@ -544,7 +544,7 @@ public final class DocumentWriter {
                 .cover()
                 .map(Figure::alternative)
                 .orElse(wording.text("cover.alternative", Map.of("pieces", pieces)))));
-    HtmlPages.render(book, engine.fill(TEMPLATE, model, wording), drawings, inserted);
+    setting.set(book, TEMPLATE, model, wording, drawings, inserted);
   }
 
   private void appendTiles(PdfBook book, SheetPlan plan, Wording wording) throws IOException {

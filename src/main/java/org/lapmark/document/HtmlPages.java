@@ -68,7 +68,23 @@ final class HtmlPages {
       renderer.createPDFWithoutClosing();
     }
     if (!warnings.isEmpty()) {
-      throw new IllegalStateException("the text pages could not be set: " + warnings);
+      throw new UnsetPages(warnings);
+    }
+  }
+
+  /** Pages of which the renderer couldn't set all as it was told. */
+  static final class UnsetPages extends IllegalStateException {
+    private static final long serialVersionUID = 1L;
+    private final String first;
+
+    UnsetPages(List<String> warnings) {
+      super("the text pages could not be set: " + warnings);
+      this.first = warnings.get(0);
+    }
+
+    /** The first thing that the renderer said. */
+    String first() {
+      return first;
     }
   }
 

@@ -14,10 +14,15 @@ final class Styles {
 
   private Styles() {}
 
+  /** Whether a file has styles in it. */
+  static boolean isIn(String path) {
+    return path.substring(path.lastIndexOf('/') + 1).equals(NAME);
+  }
+
   static StyleSheet of(Templates templates) {
     Map<String, Style> styles = new LinkedHashMap<>();
     for (String path : templates.files().keySet()) {
-      if (path.substring(path.lastIndexOf('/') + 1).equals(NAME)) {
+      if (isIn(path)) {
         StyleSheet.parse(templates.text(path))
             .styles()
             .forEach(

@@ -1,7 +1,9 @@
 package org.lapmark.document;
 
 import freemarker.cache.ByteArrayTemplateLoader;
+import freemarker.cache.StrongCacheStorage;
 import freemarker.core.TemplateClassResolver;
+import freemarker.core._CoreAPI;
 import freemarker.template.Configuration;
 import freemarker.template.SimpleObjectWrapper;
 import freemarker.template.TemplateException;
@@ -14,18 +16,24 @@ import freemarker.template.TemplateNumberModel;
 import freemarker.template.TemplateScalarModel;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import org.lapmark.finding.Finding;
 import org.lapmark.wording.Wording;
 
-/** Fills the document templates. They can reach nothing but the values they are given. */
+/**
+ * Fills the document templates. They can reach nothing but the values they are given, and if they
+ * aren't the program's own, they come to an end.
+ */
 final class TemplateEngine {
   private final Configuration configuration = new Configuration(Configuration.VERSION_2_3_33);
+  private final Templates templates;
 
   TemplateEngine(Templates templates) {
+    this.templates = templates;
     ByteArrayTemplateLoader loader = new ByteArrayTemplateLoader();
     templates.files().forEach(loader::putTemplate);
     configuration.setTemplateLoader(loader);
@@ -41,6 +49,36 @@ final class TemplateEngine {
     configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
     configuration.setLogTemplateExceptions(false);
     configuration.setWrapUncheckedExceptions(true);
+    // Checks that are put into a template stay there.
+    configuration.setCacheStorage(new StrongCacheStorage());
+    configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+    if (!templates.areOwn()) {
+      checked();
+    }
+  }
+
+  /** Parses all templates, and has them ask at each turn whether they may go on. */
+  private void checked() {
+    for (String path : templates.files().keySet()) {
+      if (path.endsWith(".ftl") || path.endsWith(".ftlh")) {
+        try {
+          _CoreAPI.addThreadInterruptedChecks(configuration.getTemplate(path));
+        } catch (IOException e) {
+          // Whoever asks for it is told, and the check of the templates tells everybody.
+          continue;
+        }
+      }
+    }
+  }
+
+  /** What is wrong with the form of a template, if anything. */
+  Optional<Finding> faultIn(String path) {
+    try {
+      configuration.getTemplate(path);
+      return Optional.empty();
+    } catch (IOException e) {
+      return Optional.of(TemplateFaults.filling(e, path, templates));
+    }
   }
 
   /**
@@ -51,18 +89,20 @@ final class TemplateEngine {
    * @param model values by name, made of maps, lists, strings, numbers and truth values
    * @param wording the words
    * @return the text
-   * @throws IllegalStateException when the template fails
+   * @throws TemplateFault when the template fails
    */
   String fill(String path, Map<String, Object> model, Wording wording) {
     Map<String, Object> root = new LinkedHashMap<>(model);
     root.put("say", new Say(wording));
+    if (!templates.areOwn()) {
+      return new BoundedFilling(templates, path)
+          .run(text -> configuration.getTemplate(path).process(root, text));
+    }
     StringWriter text = new StringWriter();
     try {
       configuration.getTemplate(path).process(root, text);
-    } catch (TemplateException e) {
-      throw new IllegalStateException("template " + path + ": " + e.getMessage(), e);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (TemplateException | IOException e) {
+      throw new TemplateFault(TemplateFaults.filling(e, path, templates));
     }
     return text.toString();
   }

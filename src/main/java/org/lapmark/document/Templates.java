@@ -3,17 +3,66 @@ package org.lapmark.document;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
 
 /**
  * The files of the {@code templates/} folder, read beforehand.
  *
  * @param files content by path relative to the folder, with forward slashes
+ * @param folder the name of the folder if they take the place of the program's own; else empty
  */
-public record Templates(Map<String, byte[]> files) {
+public record Templates(Map<String, byte[]> files, String folder) {
+  private static final String OWN = "templates";
+
   /** Copies the map, sorted by path. */
   public Templates {
     files = Collections.unmodifiableMap(new TreeMap<>(files));
+    Objects.requireNonNull(folder);
+  }
+
+  /**
+   * The program's own templates.
+   *
+   * @param files content by path relative to the folder, with forward slashes
+   */
+  public Templates(Map<String, byte[]> files) {
+    this(files, "");
+  }
+
+  /** Whether they are the program's own: what is wrong in them is no user's fault. */
+  boolean areOwn() {
+    return folder.isEmpty();
+  }
+
+  /** A file's path as findings show it. */
+  String display(String path) {
+    return (areOwn() ? OWN : folder) + "/" + path;
+  }
+
+  /** A file with its places. */
+  SourceFile source(String path) {
+    return new SourceFile(display(path), text(path).replace("\r\n", "\n").replace('\r', '\n'));
+  }
+
+  /** A place in a file; the whole file if the line isn't known. */
+  Position position(String path, int line, int column, int length) {
+    if (line <= 0 || !files.containsKey(path)) {
+      return Position.ofFile(display(path));
+    }
+    SourceFile file = source(path);
+    int start = file.offset(line - 1, Math.max(0, column - 1));
+    return file.position(start, start + Math.max(1, length));
+  }
+
+  /** A line of a file. */
+  Position line(String path, int line) {
+    Position start = position(path, line, 1, 1);
+    String text = start.lineText();
+    int blank = text.length() - text.stripLeading().length();
+    return position(path, line, blank + 1, text.strip().length());
   }
 
   /**

@@ -16,6 +16,7 @@ import org.w3c.dom.Node;
 import org.w3c.dom.Text;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
+import org.xml.sax.SAXParseException;
 
 /** Makes a page's markup ready for the renderer. */
 final class Typesetting {
@@ -56,7 +57,12 @@ final class Typesetting {
     return document;
   }
 
-  private static Document parsed(String html) {
+  /**
+   * Parses markup.
+   *
+   * @throws BrokenMarkup when it isn't well-formed
+   */
+  static Document parsed(String html) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setFeature(XMLConstants.FEATURE_SECURE_PROCESSING, true);
@@ -68,7 +74,23 @@ final class Typesetting {
     } catch (ParserConfigurationException | IOException e) {
       throw new IllegalStateException(e);
     } catch (SAXException e) {
-      throw new IllegalStateException("a template isn't well-formed: " + e.getMessage(), e);
+      throw new BrokenMarkup(e);
+    }
+  }
+
+  /** Markup that isn't well-formed. */
+  static final class BrokenMarkup extends IllegalStateException {
+    private static final long serialVersionUID = 1L;
+    private final int line;
+
+    BrokenMarkup(SAXException cause) {
+      super(cause.getMessage(), cause);
+      this.line = cause instanceof SAXParseException parse ? parse.getLineNumber() : 0;
+    }
+
+    /** The line at which that shows, from 1; 0 if it isn't known. */
+    int line() {
+      return line;
     }
   }
 

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.lapmark.finding.Position;
 import org.lapmark.wording.Wording;
 
 /**
@@ -54,6 +55,37 @@ final class Words {
     return locale.getLanguage().equals(BASE.getLanguage());
   }
 
+  /** Where a word stands, or would have to stand. */
+  static Position place(Templates templates, Locale locale, String key) {
+    Position place = Position.ofFile(templates.display(FOLDER + name(BASE)));
+    for (String name : names(locale)) {
+      for (String path : paths(templates, name)) {
+        for (PropertyFile.Entry entry : PropertyFile.entries(templates.text(path))) {
+          if (entry.key().equals(key)) {
+            place = templates.line(path, entry.line());
+          }
+        }
+      }
+    }
+    return place;
+  }
+
+  /** Whether a file has words in it. */
+  static boolean isIn(String path) {
+    return path.startsWith(FOLDER) && path.endsWith(".properties");
+  }
+
+  /** Whether a file's words are those that every language falls back on. */
+  static boolean isBase(String path) {
+    return isIn(path) && path.substring(path.lastIndexOf('/') + 1).equals(name(BASE));
+  }
+
+  private static List<String> paths(Templates templates, String name) {
+    return templates.files().keySet().stream()
+        .filter(path -> isIn(path) && path.substring(path.lastIndexOf('/') + 1).equals(name))
+        .toList();
+  }
+
   private static List<String> names(Locale locale) {
     return Stream.of(
             name(BASE), name(Locale.forLanguageTag(locale.getLanguage())), name(region(locale)))
@@ -64,11 +96,8 @@ final class Words {
   /** The words in every file of a name. */
   private static Map<String, String> in(Templates templates, String name) {
     Map<String, String> messages = new TreeMap<>();
-    for (String path : templates.files().keySet()) {
-      if (path.startsWith(FOLDER) && path.substring(path.lastIndexOf('/') + 1).equals(name)) {
-        messages.putAll(PropertyFile.read(templates.text(path)));
-      }
-    }
+    paths(templates, name)
+        .forEach(path -> messages.putAll(PropertyFile.read(templates.text(path))));
     return messages;
   }
 

@@ -61,6 +61,10 @@ final class Pipeline {
   List<Outcome> publish(List<Path> folders, Request request, Listener listener) throws IOException {
     List<Path> patterns = distinct(folders);
     refuseOverlap(patterns, request.output());
+    TemplateTrial trial = new TemplateTrial(stages);
+    if (!trial.passes()) {
+      return trial.told(listener);
+    }
     Map<Path, Opened> opened = new LinkedHashMap<>();
     for (Path folder : patterns) {
       opened.put(folder, open(folder).presented(request.presentation()));
@@ -78,6 +82,7 @@ final class Pipeline {
         outcomes.add(
             attempt(
                 one,
+                trial,
                 listener,
                 () -> {
                   List<Variant> variants = variants(one, request);
@@ -88,10 +93,15 @@ final class Pipeline {
     } finally {
       end(pool);
     }
+    outcomes.addAll(trial.told(listener));
     return outcomes;
   }
 
   List<Outcome> check(List<Path> folders, Listener listener) {
+    TemplateTrial trial = new TemplateTrial(stages);
+    if (!trial.passes()) {
+      return trial.told(listener);
+    }
     List<Outcome> outcomes = new ArrayList<>();
     ExecutorService pool = pool();
     try {
@@ -100,6 +110,7 @@ final class Pipeline {
         outcomes.add(
             attempt(
                 one,
+                trial,
                 listener,
                 () -> {
                   List<Variant> variants = new Variants(one.source, one.findings).all();
@@ -108,17 +119,20 @@ final class Pipeline {
                   List<GradedPattern> graded = gradeAll(one, variants, pool);
                   if (!one.findings.hasErrors()) {
                     ThreadLocal<Stages.Desk> desks = desks(one);
+                    List<Manuals> manuals = manuals(one, graded, false, desks, pool);
                     onEveryPaper(
                         one,
-                        manuals(one, graded, false, desks, pool),
+                        manuals,
                         Publisher.PAPERS,
                         desks,
                         pool,
-                        (desk, manuals, paper) -> {
-                          desk.plan(manuals.standard.pattern(), paper);
+                        (desk, made, paper) -> {
+                          desk.plan(made.standard.pattern(), paper);
                           return List.of();
                         },
-                        List.of());
+                        trial.isOn() && !manuals.isEmpty() && !one.findings.hasErrors()
+                            ? List.of(documentsOfEachKind(graded, manuals))
+                            : List.of());
                   }
                   return List.of();
                 }));
@@ -126,7 +140,33 @@ final class Pipeline {
     } finally {
       end(pool);
     }
+    outcomes.addAll(trial.told(listener));
     return outcomes;
+  }
+
+  /** Makes one document of each kind: only then templates of the user's own show what they do. */
+  private static DeskWork documentsOfEachKind(List<GradedPattern> graded, List<Manuals> manuals) {
+    return (desk, findings) -> {
+      Map<String, Integer> bySize = new LinkedHashMap<>();
+      for (int i = 0; i < graded.size(); i++) {
+        bySize.putIfAbsent(graded.get(i).variant().size(), i);
+      }
+      List<GradedPattern> sizes = bySize.values().stream().map(graded::get).toList();
+      List<Integer> alike = Makeup.groups(sizes).get(0);
+      Manual manual = manuals.get(0).standard;
+      SheetPlan plan = desk.plan(manual.pattern(), Paper.A4);
+      Findings told = new Findings(); // All of it has been found already.
+      desk.complete(manual.withWalk(), plan);
+      desk.instructions(desk.enlarged(manual, told), plan);
+      desk.gradeReport(sizes, Paper.A4);
+      desk.companion(alike.stream().map(sizes::get).toList(), told);
+      if (alike.size() > 1 && manuals.size() == graded.size()) {
+        List<Integer> first = List.copyOf(bySize.values());
+        desk.allSizes(
+            alike.stream().map(at -> manuals.get(first.get(at)).standard).toList(), Paper.A4, told);
+      }
+      return List.of();
+    };
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
@@ -159,6 +199,7 @@ final class Pipeline {
         Outcome outcome =
             attempt(
                 one,
+                new TemplateTrial(stages),
                 new Listener() {},
                 () -> {
                   graded.addAll(grade(one, variants.apply(one), pool));
@@ -198,7 +239,8 @@ final class Pipeline {
     return new Opened(folder, source, findings, Optional.ofNullable(failure));
   }
 
-  private Outcome attempt(Opened one, Listener listener, Callable<List<Path>> work) {
+  private Outcome attempt(
+      Opened one, TemplateTrial trial, Listener listener, Callable<List<Path>> work) {
     List<Path> written = List.of();
     Throwable failure = one.failure.orElse(null);
     if (failure == null && one.source != null) {
@@ -213,6 +255,9 @@ final class Pipeline {
       } catch (Exception | StackOverflowError | OutOfMemoryError e) {
         failure = e;
       }
+    }
+    if (trial.takes(failure)) {
+      failure = null;
     }
     Outcome outcome =
         new Outcome(one.folder, new Result(written, told(one)), Optional.ofNullable(failure));

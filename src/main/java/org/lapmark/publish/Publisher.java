@@ -20,8 +20,25 @@ import org.lapmark.print.PlanQuality;
  * Publishes pattern folders.
  *
  * @param templates the templates
+ * @param templateFolder the folder that they are from, if they take the place of the program's own;
+ *     what is wrong with them is then told like what is wrong with a pattern folder
  */
-public record Publisher(Templates templates) {
+public record Publisher(Templates templates, Optional<Path> templateFolder) {
+  /** Checks the components. */
+  public Publisher {
+    Objects.requireNonNull(templates);
+    Objects.requireNonNull(templateFolder);
+  }
+
+  /**
+   * A publisher with the program's own templates.
+   *
+   * @param templates the templates
+   */
+  public Publisher(Templates templates) {
+    this(templates, Optional.empty());
+  }
+
   /** The greatest number of threads that work on one folder, whatever the machine has. */
   static final int MOST_THREADS = 4;
 
@@ -136,9 +153,10 @@ public record Publisher(Templates templates) {
   }
 
   /**
-   * What came of one folder among several.
+   * What came of one folder among several. Templates that take the place of the program's own come
+   * last, if anything is wrong with them, or alone, if no document can be made of them.
    *
-   * @param folder the pattern folder, absolute
+   * @param folder the pattern folder, or that of the templates, absolute
    * @param result files and findings; what was found before a failure
    * @param failure why the folder could not be finished for reasons outside its content: an {@link
    *     IOException}, or anything else for a fault of the program's own
@@ -286,7 +304,7 @@ public record Publisher(Templates templates) {
 
   private Pipeline pipeline() {
     int threads = Math.max(1, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
-    return new Pipeline(new RealStages(templates), threads, stage -> {});
+    return new Pipeline(new RealStages(templates, templateFolder), threads, stage -> {});
   }
 
   private static Result only(List<Outcome> outcomes) throws IOException {

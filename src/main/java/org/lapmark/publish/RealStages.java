@@ -1,6 +1,7 @@
 package org.lapmark.publish;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -12,7 +13,10 @@ import org.lapmark.document.CutFileWriter;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Look;
 import org.lapmark.document.Manual;
+import org.lapmark.document.TemplateCheck;
+import org.lapmark.document.TemplateFaults;
 import org.lapmark.document.Templates;
+import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -28,11 +32,32 @@ import org.lapmark.source.PatternSource;
 /** The program's own stages. */
 final class RealStages implements Stages {
   private final Templates templates;
+  private final Optional<Path> templateFolder;
   private final DocumentWriter words;
 
-  RealStages(Templates templates) {
+  RealStages(Templates templates, Optional<Path> templateFolder) {
     this.templates = templates;
+    this.templateFolder = templateFolder;
     this.words = new DocumentWriter(templates);
+  }
+
+  @Override
+  public Optional<Path> templateFolder() {
+    return templateFolder;
+  }
+
+  @Override
+  public void checkTemplates(Findings findings) {
+    try {
+      TemplateCheck.run(templates, TemplateFolder.bundled(), findings);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Override
+  public Optional<Finding> templateFault(Throwable failure) {
+    return templateFolder.flatMap(unused -> TemplateFaults.of(failure, templates));
   }
 
   @Override

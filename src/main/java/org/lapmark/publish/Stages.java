@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.document.Manual;
+import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
@@ -27,6 +28,19 @@ interface Stages {
 
   /** Holds the variants of a pattern against each other. */
   default void across(List<GradedPattern> patterns, Findings findings) {}
+
+  /** The folder of templates that take the place of the program's own, if there is one. */
+  default Optional<Path> templateFolder() {
+    return Optional.empty();
+  }
+
+  /** Checks such templates by themselves. */
+  default void checkTemplates(Findings findings) {}
+
+  /** What is wrong with such templates when something has failed because of them. */
+  default Optional<Finding> templateFault(Throwable failure) {
+    return Optional.empty();
+  }
 
   /** What one thread needs to lay out and write documents in a language. */
   Desk desk(Locale language);

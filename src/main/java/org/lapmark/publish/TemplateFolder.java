@@ -24,7 +24,6 @@ public final class TemplateFolder {
   private static final String INSIDE = "org/lapmark/templates";
   private static final int MOST_FILES = 1000;
   private static final long MOST_BYTES = 32L << 20;
-  private static final int MOST_NAMED = 5;
 
   private TemplateFolder() {}
 
@@ -59,25 +58,20 @@ public final class TemplateFolder {
   }
 
   /**
-   * The templates of a folder, which must have every file that the program's own have.
+   * The templates of a folder that take the place of the program's own. What is wrong with them is
+   * found when they are used.
    *
    * @param folder the folder
    * @return the templates
-   * @throws IOException when it can't be read, is too large or lacks a file
+   * @throws IOException when it can't be read or is too large
    */
   public static Templates replacing(Path folder) throws IOException {
-    Templates templates = read(folder);
-    List<String> missing = new ArrayList<>(bundled().files().keySet());
-    missing.removeAll(templates.files().keySet());
-    if (!missing.isEmpty()) {
-      String named = String.join(", ", missing.subList(0, Math.min(MOST_NAMED, missing.size())));
-      int more = missing.size() - MOST_NAMED;
+    Path name = folder.toAbsolutePath().normalize().getFileName();
+    if (name == null) {
       throw new FileSystemException(
-          folder.toString(),
-          null,
-          "it lacks " + named + (more > 0 ? " and " + more + " more" : ""));
+          folder.toString(), null, "templates need a folder of their own");
     }
-    return templates;
+    return new Templates(read(folder).files(), name.toString());
   }
 
   private static Templates read(Path folder) throws IOException {

@@ -2,12 +2,6 @@ package org.lapmark.source;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.ByteBuffer;
-import java.nio.CharBuffer;
-import java.nio.charset.CharsetDecoder;
-import java.nio.charset.CoderResult;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
@@ -21,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -315,72 +308,6 @@ final class FolderFiles {
       }
       return null;
     }
-    return decode(shown, bytes);
-  }
-
-  private SourceFile decode(String shown, byte[] bytes) {
-    CharsetDecoder decoder =
-        StandardCharsets.UTF_8
-            .newDecoder()
-            .onMalformedInput(CodingErrorAction.REPORT)
-            .onUnmappableCharacter(CodingErrorAction.REPORT);
-    ByteBuffer in = ByteBuffer.wrap(bytes);
-    CharBuffer out = CharBuffer.allocate(bytes.length + 1);
-    CoderResult result = decoder.decode(in, out, true);
-    int good = out.position();
-    if (result.isError()) {
-      String lenient = new String(bytes, StandardCharsets.UTF_8);
-      String before = normalised(out.flip().toString());
-      SourceFile file = new SourceFile(shown, normalised(lenient));
-      findings.add(
-          SourceCode.NOT_UTF_8,
-          file.position(before.length(), before.length() + 1),
-          "byte",
-          String.format(Locale.ROOT, "%02X", bytes[in.position()] & 0xff),
-          "number",
-          Integer.toString(in.position() + 1),
-          "sixteen",
-          isSixteenBit(bytes) ? "yes" : "no");
-      return null;
-    }
-    SourceFile file = new SourceFile(shown, normalised(out.flip().toString().substring(0, good)));
-    if (!hasShortLines(file) || !UnseenCharacters.check(file, findings)) {
-      return null;
-    }
-    return file;
-  }
-
-  /** Whether a file begins as text of sixteen bits a character does. */
-  private static boolean isSixteenBit(byte[] bytes) {
-    return bytes.length > 1 && (bytes[0] & bytes[1]) == (byte) 0xfe && bytes[0] != bytes[1];
-  }
-
-  /** Whether all lines are short enough; the first that isn't is reported without its text. */
-  private boolean hasShortLines(SourceFile file) {
-    String content = file.content();
-    int line = 1;
-    int start = 0;
-    while (start <= content.length()) {
-      int found = content.indexOf('\n', start);
-      int end = found < 0 ? content.length() : found;
-      if (end - start > limits.lineLength()) {
-        findings.add(
-            SourceCode.LINE_TOO_LONG,
-            Position.ofFile(file.name()),
-            "line",
-            Integer.toString(line),
-            "limit",
-            Integer.toString(limits.lineLength()));
-        return false;
-      }
-      start = end + 1;
-      line++;
-    }
-    return true;
-  }
-
-  private static String normalised(String text) {
-    String unmarked = text.startsWith("\ufeff") ? text.substring(1) : text;
-    return unmarked.replace("\r\n", "\n").replace('\r', '\n');
+    return TextFile.read(shown, bytes, limits.lineLength(), findings);
   }
 }

@@ -56,7 +56,8 @@
  * </tr>
  * <tr><td>Scripts, animation, foreign objects, links and pictures elsewhere</td>
  * <td>Ignored, with a warning.</td></tr>
- * <tr><td>Document types and entities of one's own</td><td>Refused.</td></tr>
+ * <tr><td>A document type</td><td>Passed over, unfetched; refused if it declares entities, or gives
+ * an attribute a value.</td></tr>
  * </tbody>
  * </table>
  */

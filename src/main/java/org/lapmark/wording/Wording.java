@@ -23,7 +23,7 @@ public record Wording(Locale locale, Map<String, String> messages) {
    *
    * @param key its key
    * @return the text
-   * @throws IllegalArgumentException when the bundle lacks the key
+   * @throws WordingException when the bundle lacks the key, or the text can't be formed
    */
   public String text(String key) {
     return text(key, Map.of());
@@ -35,13 +35,17 @@ public record Wording(Locale locale, Map<String, String> messages) {
    * @param key its key
    * @param arguments values by name: strings and numbers
    * @return the text
-   * @throws IllegalArgumentException when the bundle lacks the key
+   * @throws WordingException when the bundle lacks the key, or the text can't be formed
    */
   public String text(String key, Map<String, ?> arguments) {
     String pattern = messages.get(key);
     if (pattern == null) {
-      throw new IllegalArgumentException("no wording for " + key);
+      throw new WordingException(locale, key);
     }
-    return new MessageFormat(pattern, locale).format(arguments);
+    try {
+      return new MessageFormat(pattern, locale).format(arguments);
+    } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
+      throw new WordingException(locale, key, e);
+    }
   }
 }

@@ -62,13 +62,12 @@ class TemplateFolderTest {
   }
 
   @Test
-  void wantsEveryFileInAReplacement() throws IOException {
-    Path empty = Files.createDirectory(home.resolve("empty"));
-    FileSystemException lacking =
-        assertThrows(FileSystemException.class, () -> TemplateFolder.replacing(empty));
-    assertTrue(lacking.getReason().startsWith("it lacks "), lacking.getReason());
+  void aReplacementIsAFolder() {
     assertThrows(
         NotDirectoryException.class, () -> TemplateFolder.replacing(home.resolve("nowhere")));
+    FileSystemException nameless =
+        assertThrows(FileSystemException.class, () -> TemplateFolder.replacing(home.getRoot()));
+    assertTrue(nameless.getReason().contains("of their own"), nameless.getReason());
   }
 
   @Test
