@@ -277,7 +277,8 @@ class ChoicesTest {
     assertEquals(
         List.of("roll-1-all-sizes--trim-yes-a4-grade-report.pdf"),
         reports(List.of(), Map.of("trim", "yes")));
-    assertEquals(List.of(), reports(List.of("M"), Map.of()));
+    assertThrows(RefusedException.class, () -> reports(List.of("M"), Map.of()));
+    reports(List.of("S", "M"), Map.of());
     // Both are there, and what a run of one size doesn't make stays.
     assertEquals(2, files().stream().filter(name -> name.endsWith("-grade-report.pdf")).count());
   }
