@@ -96,7 +96,8 @@ public final class UnseenCharacters {
         SourceCode.CONTROL_CHARACTER,
         position,
         "kind",
-        Unseen.of(point).orElse(Unseen.INVISIBLE).id(),
+        // Of what scripts need, only the place is wrong.
+        Unseen.of(point).map(Unseen::id).orElse("misplaced"),
         "code",
         Unseen.named(point),
         "more",

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.finding.Unseen;
 import org.lapmark.measure.TemplateText;
 
 /**
@@ -31,11 +32,15 @@ record Prepared(SourceText text, String masked) {
     int lineStart = 0;
     int strange = 0;
     Position firstStrange = null;
+    String firstCode = "";
     for (int at = 0; at < written.length(); ) {
       int point = written.codePointAt(at);
       int units = Character.charCount(point);
       if (!Letters.isPlain(point)) {
-        firstStrange = firstStrange == null ? source.position(at, at + units) : firstStrange;
+        if (firstStrange == null) {
+          firstStrange = source.position(at, at + units);
+          firstCode = Unseen.named(point);
+        }
         strange++;
       } else {
         int before = text.length();
@@ -56,7 +61,8 @@ record Prepared(SourceText text, String masked) {
       at += units;
     }
     if (strange > 0) {
-      findings.add(TextCode.TEXT_STRANGE_CHARACTER, firstStrange, "count", strange);
+      findings.add(
+          TextCode.TEXT_STRANGE_CHARACTER, firstStrange, "count", strange, "code", firstCode);
     }
     offsets[text.length()] = source.offset(written.length());
     return SourceText.mapped(

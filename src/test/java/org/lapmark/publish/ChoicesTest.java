@@ -277,8 +277,9 @@ class ChoicesTest {
     assertEquals(
         List.of("roll-1-all-sizes--trim-yes-a4-grade-report.pdf"),
         reports(List.of(), Map.of("trim", "yes")));
-    // Of one size there is nothing to compare, which is said rather than passed over.
     assertThrows(RefusedException.class, () -> reports(List.of("M"), Map.of()));
+    reports(List.of("S", "M"), Map.of());
+    // Both are there, and what a run of one size doesn't make stays.
     assertEquals(2, files().stream().filter(name -> name.endsWith("-grade-report.pdf")).count());
   }
 
