@@ -88,7 +88,7 @@ final class PieceFactory {
             : Optional.<StatedSize>empty();
     Optional<StatedSize> stated =
         source.isPrinted() || !Ruling.canTell(panel) ? Optional.empty() : rectangle;
-    paper(source, rectangle, stated);
+    paper(source, panel, rectangle, stated);
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
@@ -231,7 +231,10 @@ final class PieceFactory {
 
   /** Says what an author would not expect of what is printed and what is ruled. */
   private void paper(
-      PieceSource source, Optional<StatedSize> rectangle, Optional<StatedSize> stated) {
+      PieceSource source,
+      Panel panel,
+      Optional<StatedSize> rectangle,
+      Optional<StatedSize> stated) {
     if (stated.isEmpty() && source.printed() != null && !source.isPrinted()) {
       findings.add(
           Finding.of(
@@ -244,7 +247,8 @@ final class PieceFactory {
     }
     if (source.printed() == null
         && stated.isPresent()
-        && stated.get().marks().stream().anyMatch(mark -> !(mark instanceof RuledMark.Notches))) {
+        && panel.marks().stream()
+            .anyMatch(mark -> !(mark instanceof Mark.Notch || mark instanceof Mark.Grainline))) {
       findings.add(
           Finding.of(
               GradeCode.PIECE_RULED_WITH_MARKS,
