@@ -2,6 +2,8 @@ package org.lapmark.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
@@ -11,6 +13,7 @@ import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.EaseSpread;
 import org.lapmark.seam.NotchMatching;
+import org.lapmark.seam.SeamCorner;
 import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.seam.WalkedSeam;
@@ -22,6 +25,14 @@ final class SeamRing {
   private static final double SAME = 1;
 
   private static final double STEP = 1.5;
+
+  /** A corner is looked at from so near on both sides, in millimetres. */
+  private static final double BESIDE = 0.01;
+
+  /** The cosine of an angle that is a corner, and of one that nothing stands off straight. */
+  private static final double SMOOTH = 0.97;
+
+  private static final double REVERSED = -0.8;
 
   private final Evaluation evaluation;
   private final Panel panel;
@@ -39,7 +50,8 @@ final class SeamRing {
    * A place on the panel's stitching line as drawn.
    *
    * @param point the place
-   * @param inwards the direction into the panel
+   * @param inwards the direction into the panel; at a corner longer than 1, so that what stands off
+   *     it by a distance does so from both its edges
    */
   record Foot(Point point, Point inwards) {}
 
@@ -123,9 +135,6 @@ final class SeamRing {
   }
 
   private void bands(SeamSide side, int level, List<Band> bands) {
-    double whole = side.length();
-    EaseSpread spread =
-        new EaseSpread(whole, own.length(), NotchMatching.of(side, own, seam.closed()).pairs());
     List<SeamPart> parts = side.parts();
     // A part in which a ring starts lies on both sides of the start, and is one.
     boolean cut = parts.size() > side.members().size();
@@ -134,20 +143,52 @@ final class SeamRing {
       SeamPart part = parts.get(i);
       double from = i == 0 && cut ? -parts.get(parts.size() - 1).length() : at;
       at += part.length();
-      band(part, level, i, feet(spread, from, at, whole), bands);
+      band(part, level, i, feet(side, from, at), bands);
     }
   }
 
   /** Where a stretch of another side runs along the panel; null where it runs along others. */
-  private List<Foot> feet(EaseSpread spread, double from, double to, double whole) {
-    List<Foot> feet = new ArrayList<>();
+  private List<Foot> feet(SeamSide side, double from, double to) {
+    double whole = side.length();
+    EaseSpread spread =
+        new EaseSpread(whole, own.length(), NotchMatching.of(side, own, seam.closed()).pairs());
+    TreeSet<Double> places = new TreeSet<>();
     int steps = (int) Math.max(8, Math.ceil((to - from) / STEP));
     for (int i = 0; i <= steps; i++) {
-      double there = from + (to - from) * i / steps;
+      places.add(from + (to - from) * i / steps);
+    }
+    EaseSpread back =
+        new EaseSpread(own.length(), whole, NotchMatching.of(own, side, seam.closed()).pairs());
+    for (SeamCorner corner : own.corners(seam.closed())) {
+      for (double place : List.of(back.of(corner.at()), back.of(corner.at()) - whole)) {
+        if (place - BESIDE > from && place + BESIDE < to) {
+          places.add(place - BESIDE);
+          places.add(place + BESIDE);
+        }
+      }
+    }
+    List<Foot> feet = new ArrayList<>();
+    for (double place : places) {
       // A ring's end is its start: from there on, and back from it.
-      feet.add(foot(there < 0 ? spread.of(there + whole) : spread.of(there)));
+      Foot foot = foot(spread.of(place < 0 ? place + whole : place));
+      Foot before = feet.isEmpty() ? null : feet.get(feet.size() - 1);
+      if (foot != null && before != null) {
+        turn(before, foot).ifPresent(feet::add);
+      }
+      feet.add(foot);
     }
     return feet;
+  }
+
+  /** What stands off a corner lies where the lines that stand off its edges meet. */
+  private static Optional<Foot> turn(Foot before, Foot after) {
+    double cos = before.inwards().dot(after.inwards());
+    boolean sharp =
+        before.point().distance(after.point()) <= 3 * BESIDE && cos < SMOOTH && cos > REVERSED;
+    return sharp
+        ? Optional.of(
+            new Foot(before.point(), before.inwards().plus(after.inwards()).times(1 / (1 + cos))))
+        : Optional.empty();
   }
 
   private void band(SeamPart part, int level, int index, List<Foot> feet, List<Band> bands) {

@@ -2,11 +2,13 @@ package org.lapmark.grade;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
-import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
@@ -29,24 +31,32 @@ final class DerivedPanels {
   private final PatternScope scope;
   private final Variant variant;
   private final Function<SourceText, Panel> originals;
-  private final Findings findings;
+  private final Consumer<Notice> notices;
 
   /**
    * Prepares them.
    *
    * @param originals gives the panels that others are derived from
-   * @param findings told what isn't wrong but should be known
+   * @param notices told what isn't wrong but should be known
    */
   DerivedPanels(
       PatternScope scope,
       Variant variant,
       Function<SourceText, Panel> originals,
-      Findings findings) {
+      Consumer<Notice> notices) {
     this.scope = scope;
     this.variant = variant;
     this.originals = originals;
-    this.findings = findings;
+    this.notices = notices;
   }
+
+  /**
+   * Something that isn't wrong but should be known, unless it is put right beside the derivation.
+   *
+   * @param finding what to say
+   * @param place where on the panel it is
+   */
+  record Notice(Finding finding, Optional<Point> place) {}
 
   /**
    * A derived panel with the marks that it takes over.
@@ -147,7 +157,7 @@ final class DerivedPanels {
   }
 
   private void tell(PanelException notice, DerivedSource how) {
-    findings.add(finding(notice, how));
+    notices.accept(new Notice(finding(notice, how), notice.place()));
   }
 
   private Finding finding(PanelException problem, DerivedSource how) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -57,7 +58,7 @@ final class PanelFactory {
    * @throws FindingException when it can't be built
    */
   Panel build(PanelSource source) {
-    return build(source, scope::shape, false);
+    return build(source, scope::shape, notice -> {});
   }
 
   /**
@@ -65,16 +66,19 @@ final class PanelFactory {
    *
    * @param source the panel as stated
    * @param originals the panels that others are derived from, by where they are named
-   * @param telling whether to report what should be known about marks that follow
+   * @param notices told what should be known about marks that follow
    * @return the panel
    * @throws FindingException when it can't be built
    */
-  Panel build(PanelSource source, Function<SourceText, Panel> originals, boolean telling) {
+  Panel build(
+      PanelSource source,
+      Function<SourceText, Panel> originals,
+      Consumer<DerivedPanels.Notice> notices) {
     try {
       Panel panel;
       if (source.shape() instanceof PanelSource.Derived derived) {
         panel =
-            new DerivedPanels(scope, variant, originals, telling ? findings : new Findings())
+            new DerivedPanels(scope, variant, originals, notices)
                 .build(source.name(), derived.how());
         panel = PanelDerivation.named(panel, edges(source), chains(source));
       } else {

@@ -24,6 +24,7 @@ import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
@@ -37,6 +38,12 @@ import org.lapmark.source.ThingSource;
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
   private static final String SIZE = "size";
+
+  /**
+   * A notch that is stated so near, in millimetres, to where one is left out takes its place:
+   * beside a corner it can stand a few millimetres on.
+   */
+  private static final double PUT_BACK = 10;
 
   private final Variant variant;
   private final DemandGraph graph;
@@ -250,34 +257,86 @@ final class PatternScope implements Scope {
             "the marks of panel " + text + (fromSeams ? "" : " without those from seams"),
             name.position(),
             () -> {
-              List<Mark> marks = new ArrayList<>(taken(shape, fromSeams));
+              Taken taken = taken(shape, fromSeams);
+              List<Mark> marks = new ArrayList<>(taken.marks());
               for (NotchSource notch : presence.of(panels.get(text)).notches()) {
                 if (fromSeams || !NotchFactory.isFromSeam(notch)) {
                   marks.addAll(stated(shape, notch));
                 }
               }
-              return new Panel(text, shape.edges(), shape.chains(), marks);
+              Panel panel = new Panel(text, shape.edges(), shape.chains(), marks);
+              if (fromSeams) {
+                tell(panel, taken.notices());
+              }
+              return panel;
             });
   }
 
+  /** Marks that are taken over, and what is to be said of those that aren't. */
+  private record Taken(List<Mark> marks, List<DerivedPanels.Notice> notices) {
+    Taken {
+      marks = List.copyOf(marks);
+      notices = List.copyOf(notices);
+    }
+  }
+
+  /** What the panel's own statements put back isn't left out. */
+  private void tell(Panel panel, List<DerivedPanels.Notice> notices) {
+    for (DerivedPanels.Notice notice : notices) {
+      if (panel.marks().stream().noneMatch(mark -> isPutBack(panel, mark, notice))) {
+        findings.add(notice.finding());
+      }
+    }
+  }
+
+  private static boolean isPutBack(Panel panel, Mark mark, DerivedPanels.Notice notice) {
+    if (notice.finding().code() != PanelCode.MARK_LEFT_OUT) {
+      return false;
+    }
+    if (mark instanceof Mark.Notch notch) {
+      Point foot = panel.line(notch.edge()).atLength(notch.at());
+      return notice.place().isPresent() && foot.distance(notice.place().get()) <= PUT_BACK;
+    }
+    return notice.place().isEmpty()
+        && nameOf(mark).equals(notice.finding().arguments().get("name"));
+  }
+
+  private static String nameOf(Mark mark) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      return drill.name();
+    }
+    if (mark instanceof Mark.Buttonhole hole) {
+      return hole.name();
+    }
+    if (mark instanceof Mark.MatchPoint match) {
+      return match.name();
+    }
+    if (mark instanceof Mark.Placement placement) {
+      return placement.name();
+    }
+    return mark instanceof Mark.FoldLine fold ? fold.name() : "";
+  }
+
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
-  @SuppressWarnings("unchecked")
-  private List<Mark> taken(Panel shape, boolean fromSeams) {
+  private Taken taken(Panel shape, boolean fromSeams) {
     PanelSource source = panels.get(shape.name());
     if (!(source.shape() instanceof PanelSource.Derived)) {
-      return shape.marks();
+      return new Taken(shape.marks(), List.of());
     }
-    return (List<Mark>)
+    return (Taken)
         graph.demand(
             "the marks that panel "
                 + shape.name()
                 + " takes over"
                 + (fromSeams ? "" : " without those from seams"),
             source.name().position(),
-            () ->
-                factory
-                    .build(presence.of(source), panel -> marked(panel, fromSeams), fromSeams)
-                    .marks());
+            () -> {
+              List<DerivedPanels.Notice> notices = new ArrayList<>();
+              Panel built =
+                  factory.build(
+                      presence.of(source), panel -> marked(panel, fromSeams), notices::add);
+              return new Taken(built.marks(), notices);
+            });
   }
 
   /**
@@ -313,7 +372,7 @@ final class PatternScope implements Scope {
 
   private List<Mark.Notch> notches(Panel shape, List<String> edges, boolean fromSeams) {
     List<Mark.Notch> found = new ArrayList<>();
-    for (Mark mark : taken(shape, fromSeams)) {
+    for (Mark mark : taken(shape, fromSeams).marks()) {
       if (mark instanceof Mark.Notch notch) {
         found.add(notch);
       }

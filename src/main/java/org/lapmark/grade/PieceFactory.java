@@ -2,6 +2,7 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
@@ -61,8 +62,13 @@ final class PieceFactory {
    */
   Piece build(PieceSource source, String name) {
     List<Cut> cuts = new ArrayList<>();
+    List<CutSource> unsaid = new ArrayList<>();
     for (CutSource cut : source.cuts()) {
-      cut(cut).ifPresent(cuts::add);
+      Optional<Cut> made = cut(cut);
+      made.ifPresent(cuts::add);
+      if (made.isPresent() && mayNeedMirror(cut, made.get())) {
+        unsaid.add(cut);
+      }
     }
     Panel panel = scope.panel(source.panel());
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
@@ -82,13 +88,17 @@ final class PieceFactory {
             : Optional.<StatedSize>empty();
     Optional<StatedSize> stated =
         source.isPrinted() || !Ruling.canTell(panel) ? Optional.empty() : rectangle;
-    paper(source, rectangle, stated);
+    paper(source, panel, rectangle, stated);
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
     Optional<FoldedHalf> half =
         stated.isEmpty() ? source.fold().map(fold -> half(shape, fold)) : Optional.empty();
-    return new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
+    Piece piece = new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
+    if (!unsaid.isEmpty() && !piece.isFolded()) {
+      unmirrored(piece, unsaid);
+    }
+    return piece;
   }
 
   private FoldedHalf half(PieceShape shape, PieceSource.FoldSource fold) {
@@ -172,6 +182,39 @@ final class PieceFactory {
             .allMatch(allowance -> !allowance.fold() && allowance.start() == allowance.end());
   }
 
+  /** Whether pieces come in pairs from what has a wrong side, and nothing is said of mirroring. */
+  private boolean mayNeedMirror(CutSource source, Cut cut) {
+    return source.reversed() == null
+        && cut.count() % 2 == 0
+        && !Traits.holds(scope.thing(cut.material()), "both_sides_alike", scope);
+  }
+
+  private void unmirrored(Piece piece, List<CutSource> cuts) {
+    MirrorImage.Difference difference = MirrorImage.of(piece.shape());
+    if (difference == MirrorImage.Difference.NONE) {
+      return;
+    }
+    for (CutSource cut : cuts) {
+      int count = count(cut.count());
+      findings.add(
+          Finding.of(
+              GradeCode.PAIR_NOT_MIRRORED,
+              cut.count().text().position(),
+              "number",
+              piece.number(),
+              "count",
+              count,
+              "half",
+              count / 2,
+              "material",
+              cut.material().text(),
+              "what",
+              difference.name().toLowerCase(Locale.ROOT),
+              "size",
+              variant.size()));
+    }
+  }
+
   /** What has neither a grain nor a direction lies as one likes. */
   private boolean hasGrain(Cut cut) {
     ThingSource material = scope.thing(cut.material());
@@ -188,7 +231,10 @@ final class PieceFactory {
 
   /** Says what an author would not expect of what is printed and what is ruled. */
   private void paper(
-      PieceSource source, Optional<StatedSize> rectangle, Optional<StatedSize> stated) {
+      PieceSource source,
+      Panel panel,
+      Optional<StatedSize> rectangle,
+      Optional<StatedSize> stated) {
     if (stated.isEmpty() && source.printed() != null && !source.isPrinted()) {
       findings.add(
           Finding.of(
@@ -201,7 +247,8 @@ final class PieceFactory {
     }
     if (source.printed() == null
         && stated.isPresent()
-        && stated.get().marks().stream().anyMatch(mark -> !(mark instanceof RuledMark.Notches))) {
+        && panel.marks().stream()
+            .anyMatch(mark -> !(mark instanceof Mark.Notch || mark instanceof Mark.Grainline))) {
       findings.add(
           Finding.of(
               GradeCode.PIECE_RULED_WITH_MARKS,

@@ -155,11 +155,13 @@ final class Following {
     FollowingIntakes intakes = new FollowingIntakes(edges, farthest);
     for (Mark mark : panel.marks()) {
       int before = kept.size();
+      Point place = null;
       if (mark instanceof Mark.Notch notch && all) {
         Path path = Ring.edge(panel, notch.edge()).path();
         Point outwards = path.tangentAtLength(notch.at()).quarterTurn().times(-1);
         Point foot = path.atLength(notch.at()).plus(outwards.times(distances.get(notch.edge())));
         add(panel.name(), notch, path, foot, OFF_EDGE, edges, kept);
+        place = foot;
       } else if (mark instanceof Mark.Intake intake && all) {
         intakes.moved(intake, Ring.edge(panel, intake.edge()).path()).ifPresent(kept::add);
       } else if (mark instanceof Mark.StyleLine style) {
@@ -168,7 +170,8 @@ final class Following {
         clipped(mark, inside, kept);
       }
       if (all && kept.size() == before && !(mark instanceof Mark.Grainline)) {
-        notices.accept(leftOut(panel, mark));
+        PanelException notice = leftOut(panel, mark);
+        notices.accept(place == null ? notice : notice.at(place));
       }
     }
     return grained(kept, panel, outline);

@@ -3,7 +3,9 @@ package org.lapmark.panel;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.finding.FindingCode;
+import org.lapmark.geometry.Point;
 
 /**
  * A panel operation that cannot be carried out on the shape it was given. Whoever knows where the
@@ -13,6 +15,7 @@ public final class PanelException extends RuntimeException {
   private static final long serialVersionUID = 1L;
   private final transient FindingCode code;
   private final transient Map<String, Object> arguments;
+  private final transient Point place;
 
   /**
    * States what went wrong.
@@ -21,9 +24,33 @@ public final class PanelException extends RuntimeException {
    * @param arguments what the code's message names
    */
   public PanelException(FindingCode code, Map<String, ?> arguments) {
+    this(code, arguments, null);
+  }
+
+  private PanelException(FindingCode code, Map<String, ?> arguments, Point place) {
     super(code.id() + " " + arguments);
     this.code = code;
     this.arguments = Collections.unmodifiableMap(new LinkedHashMap<>(arguments));
+    this.place = place;
+  }
+
+  /**
+   * The same problem at a place.
+   *
+   * @param at where on the panel it is
+   * @return the problem
+   */
+  PanelException at(Point at) {
+    return new PanelException(code, arguments, at);
+  }
+
+  /**
+   * Where on the panel it is.
+   *
+   * @return the place, if it is at one
+   */
+  public Optional<Point> place() {
+    return Optional.ofNullable(place);
   }
 
   /**

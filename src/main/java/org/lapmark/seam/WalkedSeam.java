@@ -176,12 +176,19 @@ public record WalkedSeam(
   }
 
   /**
-   * The corners that a side has to be clipped for and that nothing marks on it.
+   * The corners that a side has to be clipped for and that nothing marks on it. Where notches
+   * needn't match, a side without any is meant to be sewn by what its partner shows.
    *
    * @return their clips, by side and then in the order of sewing
    */
   public List<Clipping> unmarkedCorners() {
-    return clippings().stream().filter(clip -> clip.isCorner() && !isMarked(clip)).toList();
+    return clippings().stream()
+        .filter(
+            clip ->
+                clip.isCorner()
+                    && (matchNotches || !notches(sides.get(clip.side())).isEmpty())
+                    && !isMarked(clip))
+        .toList();
   }
 
   private boolean isMarked(Clipping clip) {

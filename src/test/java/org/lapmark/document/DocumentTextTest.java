@@ -36,7 +36,7 @@ class DocumentTextTest {
             "Height, flap up 315 mm (12⅜ in)",
             "What to cut",
             "3 pieces, 8 cuts in all, from 2 materials.",
-            "1 Body waxed cotton 2 1 printed piece",
+            "1 Body waxed cotton 2 a pair printed piece",
             "ticking 1 –",
             "4 Pocket waxed cotton 3 –",
             "7 Binding ticking 2 – 35 mm (1⅜ in) × 900 mm (35 7/16 in)",

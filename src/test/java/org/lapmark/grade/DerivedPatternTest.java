@@ -4,8 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.finding.Findings;
@@ -83,5 +86,55 @@ class DerivedPatternTest {
     assertEquals(area(lining), 2 * area(liningHalf), 1);
     assertTrue(names(liningHalf).contains("fold"));
     assertEquals(2, pattern.seams().size());
+  }
+
+  private static final String LINED =
+      """
+      format: 1
+      title: Test
+      studio: Reed & Co
+      language: en-GB
+      edition: {name: "1", date: 2026-05-04}
+      materials:
+        main: {name: canvas}
+      pieces:
+        - {number: 1, name: A, panel: outer, printed: yes, cut: [{material: main, count: 1}]}
+      panels:
+        outer:
+          rectangle: {width: 200 mm, height: 100 mm}
+          notches:
+            - {edge: right, at: 2 mm}
+          drills:
+            stud: {edge: top, at: 1 mm, inset: 1 mm}
+        inner:
+          inset: {panel: outer, distance: 5 mm, marks: true}
+      """;
+
+  private List<String> found(String more, Path home) throws IOException {
+    Path folder = Files.createDirectory(home.resolve("test"));
+    Files.writeString(folder.resolve("pattern.yaml"), LINED + more.indent(4));
+    Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S\nheight,mm,80\n");
+    Findings findings = new Findings();
+    Grader.grade(PatternReader.read(folder, findings), Variant.ofSize("S"), findings);
+    return findings.sorted().stream()
+        .map(finding -> finding.code().id() + " " + finding.arguments().get("kind"))
+        .toList();
+  }
+
+  @Test
+  void whatIsLeftOutIsSaid(@TempDir Path home) throws IOException {
+    assertEquals(List.of("mark-left-out drill", "mark-left-out notch"), found("", home));
+  }
+
+  @Test
+  void whatThePanelPutsBackIsNotLeftOut(@TempDir Path home) throws IOException {
+    assertEquals(
+        List.of(),
+        found(
+            """
+            notches: [{edge: right, at: 0.02}]
+            drills: {stud: {edge: top, at: 5 mm, inset: 5 mm}}
+            """,
+            home));
   }
 }

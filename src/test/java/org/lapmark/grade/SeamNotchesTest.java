@@ -112,6 +112,43 @@ class SeamNotchesTest {
   }
 
   @Test
+  void comeFromSharpCornersUnlessThereIsACornerAlready() throws IOException {
+    GradedPattern pattern =
+        grade(
+            """
+            panels:
+              a:
+                rectangle: {width: 100 mm, height: 80 mm}
+              b:
+                rectangle: {width: 260 mm, height: 40 mm}
+                notches:
+                  - {edge: bottom, from_seam: round}
+              c:
+                rectangle: {width: 100 mm, height: 80 mm}
+                notches:
+                  - {edge: right, from_seam: lined}
+                  - {edge: bottom, from_seam: lined}
+                  - {edge: left, from_seam: lined}
+            seams:
+              round:
+                match_notches: true
+                sides:
+                  - [a.right, a.bottom, a.left]
+                  - [b.bottom]
+              lined:
+                sides:
+                  - [a.right, a.bottom, a.left]
+                  - [c.left, c.bottom, c.right]
+            """);
+    assertEquals(List.of("bottom 180", "bottom 80"), notches(pattern, "b"));
+    assertEquals(List.of(), notches(pattern, "c"));
+    WalkedSeam seam = pattern.seams().get(0);
+    assertTrue(
+        seam.notchLines().stream().allMatch(line -> line.verdict() == NotchLine.Verdict.COINCIDES),
+        seam.notchLines().toString());
+  }
+
+  @Test
   void shareTheEaseBetweenTheNotchesThatAreThere() throws IOException {
     GradedPattern pattern =
         grade(

@@ -191,7 +191,7 @@ class LayDrawingTest {
             + " 130\u00a0mm (5⅛\u00a0in) of its length, in one layer. From the cut end on:"
             + " 1 End stiffener; 1 End stiffener.",
         words.alternative(LAYS.get("foam")));
-    assertTrue(words.alternative(LAYS.get("bag")).contains("1 R End"));
+    assertTrue(words.alternative(LAYS.get("bag")).contains("1 M End"));
     assertEquals(
         "Buy 3.4\u00a0m (3⅝\u00a0yd). The layout uses 3004\u00a0mm (118¼\u00a0in); 10% is added.",
         words.purchase(LAYS.get("long")));
