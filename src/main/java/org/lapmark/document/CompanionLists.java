@@ -22,7 +22,6 @@ import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.MakingSource;
@@ -239,7 +238,7 @@ final class CompanionLists {
               && quantity.dimension() == Dimension.LENGTH) {
             return new LayWords(wording, form).amount(Purchase.of(quantity.amount(), 0, 0));
           }
-          return text(formula, pattern, form);
+          return Computed.printed(formula, pattern, form);
         });
   }
 
@@ -247,7 +246,7 @@ final class CompanionLists {
   private SizedText stitch(Formula length) {
     return sizes.sized(
         (pattern, form) ->
-            text(
+            Computed.printed(
                 length,
                 pattern,
                 new PrintForm(
@@ -258,13 +257,7 @@ final class CompanionLists {
   }
 
   private SizedText printed(Formula formula) {
-    return sizes.sized((pattern, form) -> text(formula, pattern, form));
-  }
-
-  private static String text(Formula formula, GradedPattern pattern, PrintForm form) {
-    return new TemplateText.Placeholder(formula, null)
-        .print(pattern.scope(), pattern.variant(), form)
-        .text();
+    return sizes.sized((pattern, form) -> Computed.printed(formula, pattern, form));
   }
 
   private String cuttingLead() {

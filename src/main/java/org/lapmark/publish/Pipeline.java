@@ -118,21 +118,7 @@ final class Pipeline {
                   listener.begun(folder, sizes, Publisher.PAPERS.size());
                   List<GradedPattern> graded = gradeAll(one, variants, pool);
                   if (!one.findings.hasErrors()) {
-                    ThreadLocal<Stages.Desk> desks = desks(one);
-                    List<Manuals> manuals = manuals(one, graded, false, desks, pool);
-                    onEveryPaper(
-                        one,
-                        manuals,
-                        Publisher.PAPERS,
-                        desks,
-                        pool,
-                        (desk, made, paper) -> {
-                          desk.plan(made.standard.pattern(), paper);
-                          return List.of();
-                        },
-                        trial.isOn() && !manuals.isEmpty() && !one.findings.hasErrors()
-                            ? List.of(documentsOfEachKind(graded, manuals))
-                            : List.of());
+                    makeUp(one, graded, trial.isOn(), pool);
                   }
                   return List.of();
                 }));
@@ -167,6 +153,60 @@ final class Pipeline {
       }
       return List.of();
     };
+  }
+
+  /**
+   * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
+   * published is found. Of what differs by paper alone, words are set on the first paper and pieces
+   * arranged on all.
+   */
+  private void makeUp(
+      Opened one, List<GradedPattern> graded, boolean everyKind, ExecutorService pool)
+      throws IOException {
+    ThreadLocal<Stages.Desk> desks = desks(one);
+    List<Manuals> manuals = manuals(one, graded, false, desks, pool);
+    if (one.findings.hasErrors()) {
+      return;
+    }
+    FileNames names = FileNames.of(one.folder.getFileName().toString(), one.source);
+    Variants known = new Variants(one.source, one.findings);
+    List<GradedPattern> usual = new ArrayList<>();
+    List<Manuals> ofUsual = new ArrayList<>();
+    Map<Variant, String> chosen = new LinkedHashMap<>();
+    for (int i = 0; i < graded.size(); i++) {
+      Map<String, String> unusual = known.unusual(graded.get(i).variant());
+      chosen.put(graded.get(i).variant(), FileNames.choices(unusual));
+      if (unusual.isEmpty()) {
+        usual.add(graded.get(i));
+        ofUsual.add(manuals.get(i));
+      }
+    }
+    Receiver nobody =
+        (name, size, paper, kind, choices, content) ->
+            new Manifest.Entry(name, "", size, paper, kind, choices, "");
+    Paper first = Publisher.PAPERS.get(0);
+    Request request = new Request(List.of(), List.of(), Path.of("")); // Nothing is written.
+    List<DeskWork> beside =
+        new ArrayList<>(
+            forEverySize(one, usual, ofUsual, List.of(first), request, names, chosen, nobody));
+    graded.forEach(each -> beside.add(cutFiles(each, names, chosen.get(each.variant()), nobody)));
+    if (everyKind && !manuals.isEmpty()) {
+      beside.add(documentsOfEachKind(graded, manuals));
+    }
+    onEveryPaper(
+        one,
+        manuals,
+        Publisher.PAPERS,
+        desks,
+        pool,
+        (desk, made, paper) -> {
+          SheetPlan plan = desk.plan(made.standard.pattern(), paper);
+          if (paper == first) {
+            desk.complete(made.standard, plan);
+          }
+          return List.of();
+        },
+        beside);
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
@@ -440,7 +480,7 @@ final class Pipeline {
       List<Paper> papers,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft,
+      Receiver draft,
       Arrangements arrangements) {
     List<DeskWork> works = new ArrayList<>();
     for (GradedPattern pattern : patterns) {
@@ -473,7 +513,7 @@ final class Pipeline {
       List<GradedPattern> patterns,
       List<Paper> papers,
       FileNames names,
-      OutputFolder.Draft draft,
+      Receiver draft,
       Arrangements arrangements) {
     List<DeskWork> works = new ArrayList<>();
     if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
@@ -502,7 +542,7 @@ final class Pipeline {
       Paper paper,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft,
+      Receiver draft,
       Arrangements arrangements)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
@@ -528,7 +568,7 @@ final class Pipeline {
   }
 
   private static DeskWork cutFiles(
-      GradedPattern pattern, FileNames names, String choices, OutputFolder.Draft draft) {
+      GradedPattern pattern, FileNames names, String choices, Receiver draft) {
     String size = pattern.variant().size();
     return (desk, findings) -> {
       List<Manifest.Entry> files = new ArrayList<>();
@@ -555,7 +595,7 @@ final class Pipeline {
       SheetPlan plan,
       FileNames names,
       String choices,
-      OutputFolder.Draft draft,
+      Receiver draft,
       List<Manifest.Entry> files)
       throws IOException {
     Paper paper = plan.paper();
@@ -649,7 +689,7 @@ final class Pipeline {
       Request request,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     int sizes = one.source.sizes().sizes().size();
     List<DeskWork> works =
         new ArrayList<>(
@@ -687,8 +727,7 @@ final class Pipeline {
     return works;
   }
 
-  private static DeskWork ofSizes(
-      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+  private static DeskWork ofSizes(List<Manual> manuals, Paper paper, String name, Receiver draft) {
     return (desk, findings) -> {
       byte[] pages = desk.allSizes(manuals, paper, findings);
       return findings.hasErrors()
@@ -703,7 +742,7 @@ final class Pipeline {
       List<Paper> papers,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     String choices =
         graded.stream()
             .map(made -> chosen.get(made.variant()))
