@@ -286,6 +286,9 @@ final class ArticleArtist {
     double from = evaluation.along(zip.from(), rim.length(), 0);
     double to = evaluation.along(zip.to(), rim.length(), 0);
     double stops = evaluation.length(zip.length(), 1, length);
+    if (Math.abs(to - from) < GRAZING) {
+      throw evaluation.empty(zip.to(), "zip");
+    }
     if (facing(rim.tangentAtLength((from + to) / 2)) <= 0) {
       return;
     }

@@ -302,6 +302,10 @@ final class PieceArtist {
 
   /** Where a layer lies so that its edge meets the lowest layer's. */
   private Affine onto(Laid base, Lying layer) {
+    if (base.lying.zip() != null) {
+      throw Evaluation.fault(
+          base.lying.view().zip().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
+    }
     Path seam = edge(base.lying.panel(), seamEdge(base.lying.view()));
     Point inward = base.map.applyVector(inward(seam)).unit();
     double allowance =

@@ -19,18 +19,17 @@ public record Path(List<Curve> curves) {
   /**
    * Copies the list and checks that the curves meet.
    *
-   * @throws IllegalArgumentException when there is no curve or two of them don't meet
+   * @throws BrokenPathException when there is no curve or two of them don't meet
    */
   public Path {
     curves = List.copyOf(curves);
     if (curves.isEmpty()) {
-      throw new IllegalArgumentException("a path has at least one curve");
+      throw new BrokenPathException("a path has at least one curve");
     }
     for (int i = 1; i < curves.size(); i++) {
       double gap = curves.get(i - 1).end().distance(curves.get(i).start());
       if (!(gap <= JOIN_TOLERANCE)) {
-        throw new IllegalArgumentException(
-            "curve " + i + " starts " + gap + " mm off the one before");
+        throw new BrokenPathException("curve " + i + " starts " + gap + " mm off the one before");
       }
     }
   }
@@ -171,7 +170,7 @@ public record Path(List<Curve> curves) {
    * @param from millimetres from the start
    * @param to millimetres from the start, above {@code from}
    * @return the part
-   * @throws IllegalArgumentException when nothing lies between them
+   * @throws BrokenPathException when nothing lies between them
    */
   public Path part(double from, double to) {
     Place first = place(from);
@@ -188,7 +187,7 @@ public record Path(List<Curve> curves) {
       }
     }
     if (parts.isEmpty()) {
-      throw new IllegalArgumentException("a part ends after its start");
+      throw new BrokenPathException("a part ends after its start");
     }
     return new Path(parts);
   }
@@ -302,7 +301,7 @@ public record Path(List<Curve> curves) {
    *
    * @param next the other
    * @return both as one path
-   * @throws IllegalArgumentException when they don't meet
+   * @throws BrokenPathException when they don't meet
    */
   public Path then(Path next) {
     List<Curve> both = new ArrayList<>(curves);

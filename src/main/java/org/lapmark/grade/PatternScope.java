@@ -24,6 +24,7 @@ import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.source.Limits;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
@@ -37,6 +38,9 @@ import org.lapmark.source.ThingSource;
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
   private static final String SIZE = "size";
+
+  /** In millimetres, as in drawings: what is longer costs work and memory without end. */
+  private static final double LONGEST = Limits.STANDARD.largest();
 
   private final Variant variant;
   private final DemandGraph graph;
@@ -466,9 +470,26 @@ final class PatternScope implements Scope {
    *
    * @param formula the formula
    * @return millimetres
-   * @throws FindingException when it isn't a length
+   * @throws FindingException when it isn't a length, or longer than anything is drawn
    */
   double length(Formula formula) {
+    double length = anyLength(formula);
+    if (!(Math.abs(length) <= LONGEST)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.LENGTH_TOO_LARGE,
+              formula.text().position(),
+              "value",
+              Rounded.metres(length),
+              "limit",
+              Rounded.metres(LONGEST),
+              "size",
+              variant.size()));
+    }
+    return length;
+  }
+
+  private double anyLength(Formula formula) {
     Value value = formula.evaluate(this);
     if (value instanceof Value.NominalPair pair) {
       return pair.metric();
