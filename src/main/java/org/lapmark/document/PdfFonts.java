@@ -12,8 +12,8 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /**
- * The fonts of one document: one subset a face, whoever sets text in it. The face for code is read
- * when text in it comes up, as most documents have none.
+ * The fonts of one document: one subset a face, whoever sets text in it. Those for code are
+ * read when text in them comes up, as most documents have none.
  */
 final class PdfFonts {
   private final Map<Typeface, PDFont> fonts = new EnumMap<>(Typeface.class);

@@ -2,7 +2,7 @@ package org.lapmark.document;
 
 import java.util.List;
 
-/** The faces that documents are set in: three of the family of all text, and one for code. */
+/** The faces that documents are set in: three of the family of all text, and two for code. */
 enum Typeface {
   /** Large titles. */
   LIGHT("fonts/ttf/SourceSansPro/SourceSansPro-Light", 300),
@@ -13,12 +13,14 @@ enum Typeface {
   /**
    * What an author marks as code: a key or a setting of a machine, lines that keep their columns.
    */
-  CODE("liberation/LiberationMono-Regular", 400);
+  CODE("liberation/LiberationMono-Regular", 400),
+  /** Code that is to stand out; a renderer would smear the other one. */
+  BOLD_CODE("liberation/LiberationMono-Bold", 700);
 
   /** The name of the family of all text in style sheets. */
   static final String FAMILY = "Source Sans Pro";
 
-  /** That of the face for code. */
+  /** That of the faces for code. */
   static final String CODE_FAMILY = "Liberation Mono";
 
   /** The faces of the family of all text. */
@@ -47,7 +49,7 @@ enum Typeface {
    * renderer's own style sheet uses for some elements.
    */
   List<String> families() {
-    return this == CODE
+    return !TEXT.contains(this)
         ? List.of(CODE_FAMILY, "monospace")
         : List.of(FAMILY, "sans-serif", "serif");
   }

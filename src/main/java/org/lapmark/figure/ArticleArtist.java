@@ -270,7 +270,7 @@ final class ArticleArtist {
         List.of(
             new org.lapmark.geometry.Offset.Side(
                 near.signedArea() < 0 ? near.reversed() : near, -distance));
-    List<List<org.lapmark.geometry.Offset.Part>> loops = org.lapmark.geometry.Offset.loops(sides);
+    List<List<org.lapmark.geometry.Offset.Part>> loops = Lines.loops(sides);
     if (!loops.isEmpty()) {
       canvas.line(
           new Path(loops.get(0).stream().map(org.lapmark.geometry.Offset.Part::curve).toList()),
@@ -365,7 +365,8 @@ final class ArticleArtist {
     for (double place : places) {
       double from = place - width / 2;
       double to = place + width / 2;
-      if (diameter > 0) {
+      // Straps may lie side by side, or over each other.
+      if (diameter > 0 && from - done > GRAZING) {
         surface(bar, done, from, Texture.MAIN, Side.WRONG);
         barLines(bar, done, from, first);
         first = false;

@@ -42,8 +42,6 @@ public enum FigureCode implements FindingCode {
   FIGURE_STRETCH_EMPTY,
   /** Something that only a piece can show is stated of a zip. */
   FIGURE_NEEDS_PIECE,
-  /** A shape of the figure comes to nothing, or runs into itself. */
-  FIGURE_UNDRAWABLE,
   /** A line can't be drawn at its distance. */
   FIGURE_LINE_IMPOSSIBLE,
   /** A dimension stands where its two ends lie on each other. */

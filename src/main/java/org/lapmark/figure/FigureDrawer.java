@@ -11,9 +11,6 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
-import org.lapmark.geometry.BrokenPathException;
-import org.lapmark.geometry.IntricateOutlineException;
-import org.lapmark.geometry.JointException;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
@@ -97,10 +94,6 @@ public final class FigureDrawer {
       return Optional.of(new Figure(drawing, alternative, caption));
     } catch (FindingException e) {
       findings.add(e.finding());
-      return Optional.empty();
-    } catch (BrokenPathException | IntricateOutlineException | JointException e) {
-      findings.add(
-          FigureCode.FIGURE_UNDRAWABLE, figure.position(), "size", pattern.variant().size());
       return Optional.empty();
     }
   }

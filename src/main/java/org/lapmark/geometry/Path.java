@@ -19,17 +19,18 @@ public record Path(List<Curve> curves) {
   /**
    * Copies the list and checks that the curves meet.
    *
-   * @throws BrokenPathException when there is no curve or two of them don't meet
+   * @throws IllegalArgumentException when there is no curve or two of them don't meet
    */
   public Path {
     curves = List.copyOf(curves);
     if (curves.isEmpty()) {
-      throw new BrokenPathException("a path has at least one curve");
+      throw new IllegalArgumentException("a path has at least one curve");
     }
     for (int i = 1; i < curves.size(); i++) {
       double gap = curves.get(i - 1).end().distance(curves.get(i).start());
       if (!(gap <= JOIN_TOLERANCE)) {
-        throw new BrokenPathException("curve " + i + " starts " + gap + " mm off the one before");
+        throw new IllegalArgumentException(
+            "curve " + i + " starts " + gap + " mm off the one before");
       }
     }
   }
@@ -170,7 +171,7 @@ public record Path(List<Curve> curves) {
    * @param from millimetres from the start
    * @param to millimetres from the start, above {@code from}
    * @return the part
-   * @throws BrokenPathException when nothing lies between them
+   * @throws IllegalArgumentException when nothing lies between them
    */
   public Path part(double from, double to) {
     Place first = place(from);
@@ -187,7 +188,7 @@ public record Path(List<Curve> curves) {
       }
     }
     if (parts.isEmpty()) {
-      throw new BrokenPathException("a part ends after its start");
+      throw new IllegalArgumentException("a part ends after its start");
     }
     return new Path(parts);
   }
@@ -301,7 +302,7 @@ public record Path(List<Curve> curves) {
    *
    * @param next the other
    * @return both as one path
-   * @throws BrokenPathException when they don't meet
+   * @throws IllegalArgumentException when they don't meet
    */
   public Path then(Path next) {
     List<Curve> both = new ArrayList<>(curves);

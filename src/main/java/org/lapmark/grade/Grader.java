@@ -66,6 +66,9 @@ public final class Grader {
             panel ->
                 attempt(() -> scope.panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
+    ThingCheck things = new ThingCheck(scope, variant.size());
+    ThingCheck.all(source).forEach(stated -> attempt(() -> things.check(stated)));
+    source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);

@@ -40,7 +40,7 @@ final class PatternScope implements Scope {
   private static final String SIZE = "size";
 
   /** In millimetres, as in drawings: what is longer costs work and memory without end. */
-  private static final double LONGEST = Limits.STANDARD.largest();
+  static final double LONGEST = Limits.STANDARD.largest();
 
   private final Variant variant;
   private final DemandGraph graph;
@@ -225,6 +225,15 @@ final class PatternScope implements Scope {
           property);
     }
     return compute(name.text(), name.position(), source.properties().get(property));
+  }
+
+  /** A property of a material or of hardware. */
+  Value property(ThingSource thing, String property) {
+    Formula formula = thing.properties().get(property);
+    if (formula == null) {
+      throw new DemandGraph.Unavailable();
+    }
+    return compute(thing.id().text() + "." + property, formula.text().position(), formula);
   }
 
   private Value compute(String node, Position asked, Formula formula) {
@@ -474,7 +483,17 @@ final class PatternScope implements Scope {
    */
   double length(Formula formula) {
     double length = anyLength(formula);
-    if (!(Math.abs(length) <= LONGEST)) {
+    checkReach(formula, length, LONGEST);
+    return length;
+  }
+
+  /**
+   * Refuses a length beyond a limit.
+   *
+   * @throws FindingException when it is
+   */
+  void checkReach(Formula formula, double length, double limit) {
+    if (!(Math.abs(length) <= limit)) {
       throw new FindingException(
           Finding.of(
               GradeCode.LENGTH_TOO_LARGE,
@@ -482,14 +501,14 @@ final class PatternScope implements Scope {
               "value",
               Rounded.metres(length),
               "limit",
-              Rounded.metres(LONGEST),
+              Rounded.metres(limit),
               "size",
               variant.size()));
     }
-    return length;
   }
 
-  private double anyLength(Formula formula) {
+  /** The same, for whoever states a limit of its own. */
+  double anyLength(Formula formula) {
     Value value = formula.evaluate(this);
     if (value instanceof Value.NominalPair pair) {
       return pair.metric();

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -38,24 +37,19 @@ public final class MutantReport {
     Path home = Files.createTempDirectory("mutants");
     try {
       Mutants cold = new Mutants(Files.createDirectory(home.resolve("cold")), Double.MAX_VALUE);
-      for (int number = 0; number < Math.min(COLD, MUTANTS); number++) {
-        cold.work(FIRST - 1 - number, number % 10 == 0, null);
-      }
+      cold.run(FIRST - COLD, COLD, COLD / 20, done -> {});
+      cold.failures().forEach(System.out::println);
       Mutants mutants = new Mutants(Files.createDirectory(home.resolve("warm")), MOST_SECONDS);
-      int told = 0;
-      for (int number = 0; number < MUTANTS; number++) {
-        // As many as are wanted, whatever share of the mutants can be published.
-        boolean publishing = (long) mutants.published() * MUTANTS < (long) PUBLISHED * (number + 1);
-        mutants.work(FIRST + number, publishing, null);
-        List<String> failures = mutants.failures();
-        for (; told < failures.size(); told++) {
-          System.out.println(failures.get(told));
-        }
-        if ((number + 1) % TOLD == 0) {
-          System.out.println((number + 1) + " mutants: " + mutants.cost());
-        }
-      }
-      System.out.println(MUTANTS + " mutants: " + mutants.cost());
+      mutants.run(
+          FIRST,
+          MUTANTS,
+          PUBLISHED,
+          done -> {
+            mutants.untold().forEach(System.out::println);
+            if (done % TOLD == 0 || done == MUTANTS) {
+              System.out.println(done + " mutants: " + mutants.cost());
+            }
+          });
     } finally {
       try (Stream<Path> files = Files.walk(home)) {
         files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());

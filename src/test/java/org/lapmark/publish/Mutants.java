@@ -8,13 +8,13 @@ import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import org.lapmark.document.Manual;
 import org.lapmark.finding.Finding;
@@ -26,7 +26,6 @@ import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -56,6 +55,8 @@ final class Mutants {
   private static final int FRAMES = 14;
 
   private final Stages stages;
+  private final Pipeline pipeline;
+  private final Path output;
   private final List<Subject> subjects = new ArrayList<>();
   private final Map<Locale, Stages.Desk> desks = new LinkedHashMap<>();
   private final FindingText texts = new FindingText();
@@ -63,6 +64,7 @@ final class Mutants {
   private final Map<String, Integer> codes = new TreeMap<>();
   private final List<String> failures = new ArrayList<>();
   private final double mostSeconds;
+  private int told;
   private int withFindings;
   private int drawn;
   private int published;
@@ -81,6 +83,8 @@ final class Mutants {
    */
   Mutants(Path home, double mostSeconds) throws IOException {
     this.stages = new RealStages(TemplateFolder.bundled());
+    this.pipeline = new Pipeline(stages, 1, stage -> {});
+    this.output = home.resolve("published");
     this.mostSeconds = mostSeconds;
     List<Path> patterns = new ArrayList<>(PATTERNS);
     if (Files.isDirectory(SHELF)) {
@@ -113,6 +117,13 @@ final class Mutants {
     return failures;
   }
 
+  /** The failures since the last call. */
+  List<String> untold() {
+    List<String> fresh = List.copyOf(failures.subList(told, failures.size()));
+    told = failures.size();
+    return fresh;
+  }
+
   int withFindings() {
     return withFindings;
   }
@@ -128,8 +139,8 @@ final class Mutants {
   String cost() {
     return String.format(
         Locale.ROOT,
-        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time,"
-            + " the longest check %.2f s for %s",
+        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time for checks,"
+            + " the longest %.2f s for %s",
         withFindings,
         codes.size(),
         drawn,
@@ -138,6 +149,23 @@ final class Mutants {
         all,
         longest,
         longestOf);
+  }
+
+  /**
+   * Works on mutants one after another.
+   *
+   * @param first the number of the first
+   * @param count how many
+   * @param publish how many of them to publish, where so many can be, spread over all
+   * @param told is told of each when it is done
+   */
+  void run(int first, int count, int publish, IntConsumer told) throws IOException {
+    int before = published;
+    for (int i = 0; i < count; i++) {
+      boolean publishing = (long) (published - before) * count < (long) publish * (i + 1);
+      work(first + i, publishing, null);
+      told.accept(i + 1);
+    }
   }
 
   /**
@@ -184,9 +212,10 @@ final class Mutants {
     Findings findings = new Findings();
     boolean drawing = publishing || random.nextInt(4) == 0;
     long before = clock.getCurrentThreadCpuTime();
-    Checked checked = null;
+    Variant sound = null;
+    Paper paper = Publisher.PAPERS.get(random.nextInt(Publisher.PAPERS.size()));
     try {
-      checked = check(folder, random, drawing, findings);
+      sound = check(folder, random, drawing, publishing, paper, findings);
     } catch (FindingException e) {
       findings.add(e.finding());
     }
@@ -199,15 +228,8 @@ final class Mutants {
     if (seconds > mostSeconds) {
       failures.add(String.format(Locale.ROOT, "mutant %s took %.2f s", name, seconds));
     }
-    if (checked != null && publishing && !findings.hasErrors()) {
-      before = clock.getCurrentThreadCpuTime();
-      publish(checked, findings);
-      all += (clock.getCurrentThreadCpuTime() - before) / 1e9;
-      if (findings.hasErrors()) {
-        throw new AssertionError(
-            "passed, but not published: " + texts.messageOf(findings.sorted().get(0)));
-      }
-      published++;
+    if (sound != null && publishing) {
+      publish(folder, sound, paper);
     }
     List<Finding> sorted = findings.sorted();
     for (Finding finding : sorted) {
@@ -219,23 +241,27 @@ final class Mutants {
     withFindings += sorted.isEmpty() ? 0 : 1;
   }
 
-  /** What checking leaves for publishing. */
-  private record Checked(Stages.Desk desk, GradedPattern pattern, Manual manual, SheetPlan plan) {}
-
-  /** Null when it isn't to be drawn, or can't be. */
-  private Checked check(Path folder, Random random, boolean drawing, Findings findings)
+  /**
+   * What {@code check} does, for one variant on one paper.
+   *
+   * @return the variant if it was drawn and nothing is wrong with it, or null
+   */
+  private Variant check(
+      Path folder, Random random, boolean drawing, boolean standard, Paper paper, Findings findings)
       throws IOException {
     PatternSource source = stages.read(folder, findings);
     if (source == null || source.sizes() == null || source.sizes().sizes().isEmpty()) {
       return null;
     }
-    List<Variant> variants = new Variants(source, findings).all();
+    Variants known = new Variants(source, findings);
+    List<Variant> variants = known.all();
+    if (standard) {
+      variants = variants.stream().filter(one -> known.unusual(one).isEmpty()).toList();
+    }
     if (variants.isEmpty()) {
       return null;
     }
     Variant variant = variants.get(random.nextInt(variants.size()));
-    List<Paper> papers = Arrays.asList(Paper.A4, Paper.LETTER, Paper.SHARED);
-    Paper paper = papers.get(random.nextInt(papers.size()));
     GradedPattern pattern = stages.grade(source, variant, findings);
     stages.across(List.of(pattern), findings);
     if (!drawing || findings.hasErrors()) {
@@ -246,20 +272,30 @@ final class Mutants {
     if (findings.hasErrors()) {
       return null;
     }
+    desk.complete(manual, desk.plan(pattern, paper));
+    for (Piece piece : pattern.pieces()) {
+      desk.cutFile(pattern, piece);
+    }
+    desk.companion(List.of(pattern), findings);
     drawn++;
-    return new Checked(desk, pattern, manual, desk.plan(pattern, paper));
+    return findings.hasErrors() ? null : variant;
   }
 
-  private static void publish(Checked checked, Findings findings) {
-    Stages.Desk desk = checked.desk();
-    desk.complete(checked.manual(), checked.plan());
-    if (!checked.plan().tiles().isEmpty()) {
-      desk.tiles(checked.pattern(), checked.plan());
+  /** What passes is published. */
+  private void publish(Path folder, Variant variant, Paper paper) throws IOException {
+    Publisher.Request request =
+        new Publisher.Request(List.of(variant.size()), List.of(paper), output);
+    Publisher.Outcome outcome =
+        pipeline.publish(List.of(folder), request, new Publisher.Listener() {}).get(0);
+    if (outcome.failure().isPresent()) {
+      throw new AssertionError("passed, but not published", outcome.failure().get());
     }
-    for (Piece piece : checked.pattern().pieces()) {
-      desk.cutFile(checked.pattern(), piece);
+    if (outcome.result().written().isEmpty()) {
+      throw new AssertionError(
+          "passed, but not published: "
+              + outcome.result().findings().sorted().stream().map(texts::messageOf).toList());
     }
-    desk.companion(List.of(checked.pattern()), findings);
+    published++;
   }
 
   private static String told(String name, Throwable failure) {
