@@ -103,7 +103,13 @@ public enum GradeCode implements FindingCode {
   /** Left and right copies that can be sewn to each other's partners. */
   SEAM_SIDES_SWAPPED(Severity.WARNING),
   /** Several values make the condition true. */
-  SOLVE_SEVERAL(Severity.WARNING);
+  SOLVE_SEVERAL(Severity.WARNING),
+  /** A drawing scaled by one of its measures, and in proportion by the other. */
+  SCALED_IN_PROPORTION(Severity.NOTE),
+  /** A drawn panel without grainline, cut from cloth that has a grain. */
+  GRAINLINE_MISSING(Severity.WARNING),
+  /** A grainline that leaves its panel. */
+  GRAINLINE_OUTSIDE(Severity.WARNING);
 
   private final Severity severity;
 

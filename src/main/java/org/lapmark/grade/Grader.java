@@ -83,6 +83,7 @@ public final class Grader {
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
     new LiningCheck(scope, findings).check(source.pieces(), pieces);
+    new GrainCheck(scope, source.materials(), findings).check(pieces);
     return pieces;
   }
 

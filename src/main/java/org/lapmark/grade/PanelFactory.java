@@ -136,7 +136,7 @@ final class PanelFactory {
       if (drawing == null || drawing.drawing().isComputed()) {
         throw new DemandGraph.Unavailable();
       }
-      return drawn(name, source, new Drawn(drawing.drawing(), null, null));
+      return drawn(name, source, new Drawn(drawing.drawing()));
     }
     return drawn(name, source, (Drawn) source.shape());
   }
@@ -213,6 +213,24 @@ final class PanelFactory {
   private Affine scaling(Drawn drawn, Box bounds) {
     double x = drawn.width() == null ? 1 : scope.positiveLength(drawn.width()) / bounds.width();
     double y = drawn.height() == null ? 1 : scope.positiveLength(drawn.height()) / bounds.height();
+    if (drawn.isScaledByOne() && !Boolean.TRUE.equals(drawn.stretch())) {
+      boolean across = drawn.width() != null;
+      double factor = across ? x : y;
+      if (drawn.stretch() == null && factor != 1) {
+        findings.add(
+            GradeCode.SCALED_IN_PROPORTION,
+            (across ? drawn.width() : drawn.height()).text().position(),
+            "key",
+            across ? "width" : "height",
+            "from",
+            Rounded.hundredth(across ? bounds.height() : bounds.width()),
+            "to",
+            Rounded.hundredth(factor * (across ? bounds.height() : bounds.width())),
+            "size",
+            variant.size());
+      }
+      return factor == 1 ? Affine.IDENTITY : Affine.scaling(factor, factor);
+    }
     return x == 1 && y == 1 ? Affine.IDENTITY : Affine.scaling(x, y);
   }
 

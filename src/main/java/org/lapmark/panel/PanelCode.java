@@ -105,6 +105,10 @@ public enum PanelCode implements FindingCode {
   OUTSET_MEETS_ITSELF("outset-meets-itself"),
   /** An edge that others cover when they are moved outwards. */
   OUTSET_COVERS_EDGE("outset-covers-edge"),
+  /** An edge or chain of which something else has taken the middle. */
+  EDGE_IN_PARTS("edge-in-parts"),
+  /** Marks that don't follow to a derived panel, of which nothing is said. */
+  MARKS_NOT_STATED("marks-not-stated", Severity.NOTE),
   /** A mark that doesn't lie on the derived panel. */
   MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
   /** A dart or pleat that a derived panel can't have, so that its edge stays longer. */

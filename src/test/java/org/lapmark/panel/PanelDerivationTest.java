@@ -216,11 +216,22 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 0.5, max = 20) double distance,
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel panel = rounded(width, height, radius, placed(turn, width));
-    Panel outer = PanelDerivation.outset("outer", panel, all(panel, distance), true, notices::add);
-    same(panel, PanelDerivation.inset("b", outer, all(outer, distance), true, notices::add), 0.005);
-    Panel inner = PanelDerivation.inset("inner", panel, all(panel, distance), true, notices::add);
+    Panel outer =
+        PanelDerivation.outset(
+            "outer", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
     same(
-        panel, PanelDerivation.outset("b", inner, all(inner, distance), true, notices::add), 0.005);
+        panel,
+        PanelDerivation.inset(
+            "b", outer, all(outer, distance), PanelDerivation.Marks.ALL, notices::add),
+        0.005);
+    Panel inner =
+        PanelDerivation.inset(
+            "inner", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
+    same(
+        panel,
+        PanelDerivation.outset(
+            "b", inner, all(inner, distance), PanelDerivation.Marks.ALL, notices::add),
+        0.005);
     double expected =
         area(panel) + distance * panel.outline().length() + Math.PI * distance * distance;
     assertEquals(expected, area(outer), 1e-6 * expected);
@@ -271,7 +282,8 @@ class PanelDerivationTest {
     Map<String, Double> distances = all(panel, 3);
     distances.put("a-b", first);
     distances.put("b-c", second);
-    Panel inner = PanelDerivation.inset("inner", panel, distances, false, notices::add);
+    Panel inner =
+        PanelDerivation.inset("inner", panel, distances, PanelDerivation.Marks.NONE, notices::add);
     assertEquals(names(panel), names(inner));
     for (Edge edge : inner.edges()) {
       Path old = panel.line(edge.name());
