@@ -46,7 +46,7 @@ final class PanelFactory {
     this.variant = variant;
     this.findings = findings;
     this.marks = new MarkFactory(scope, variant, this);
-    this.slashes = new SlashFactory(scope, variant, this);
+    this.slashes = new SlashFactory(scope, variant, this, findings);
   }
 
   /**
@@ -113,18 +113,22 @@ final class PanelFactory {
       throw new DemandGraph.Unavailable();
     }
     if (source.shape() instanceof Rectangle rectangle) {
-      return PanelBuilder.rectangle(
-          name,
-          scope.positiveLength(rectangle.width()),
-          scope.positiveLength(rectangle.height()),
-          false);
+      Panel panel =
+          PanelBuilder.rectangle(
+              name,
+              scope.positiveLength(rectangle.width()),
+              scope.positiveLength(rectangle.height()),
+              false);
+      return PanelDerivation.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Strip strip) {
-      return PanelBuilder.rectangle(
-          name,
-          scope.positiveLength(strip.width()),
-          scope.positiveLength(strip.length()),
-          strip.bias());
+      Panel panel =
+          PanelBuilder.rectangle(
+              name,
+              scope.positiveLength(strip.width()),
+              scope.positiveLength(strip.length()),
+              strip.bias());
+      return PanelDerivation.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Stated stated) {
       return new StatedPanels(scope, variant)

@@ -91,6 +91,8 @@ public enum PanelCode implements FindingCode {
   SLASH_AT_CORNER("slash-at-corner"),
   /** A hinged slash that opens by more than its length. */
   SLASH_TOO_WIDE("slash-too-wide"),
+  /** An edge that bends to one side and back across an opening. */
+  SLASH_BENDS_BACK("slash-bends-back", Severity.WARNING),
   /** An opening that no smooth line crosses. */
   SLASH_NOT_SMOOTH("slash-not-smooth"),
   /** An overlap that turns an edge inside out. */
