@@ -148,17 +148,20 @@ final class Following {
       Map<String, Double> distances,
       PanelDerivation.Marks which,
       Consumer<PanelException> notices) {
+    boolean still = distances.values().stream().allMatch(distance -> distance == 0);
+    if (still && which != PanelDerivation.Marks.NONE) {
+      return panel.marks();
+    }
     List<Mark> kept = new ArrayList<>();
     Path outline = outline(edges);
     Inside inside = new Inside(outline, MARGIN);
     double farthest = distances.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     FollowingIntakes intakes = new FollowingIntakes(edges, farthest);
-    boolean still = distances.values().stream().allMatch(distance -> distance == 0);
     int left = 0;
     int followed = 0;
     for (Mark mark : panel.marks()) {
       int before = kept.size();
-      boolean unmoved = isOnEdge(mark) ? distances.get(edge(mark)) == 0 : still;
+      boolean unmoved = isOnEdge(mark) && distances.get(edge(mark)) == 0;
       boolean all =
           which == PanelDerivation.Marks.ALL
               || which == PanelDerivation.Marks.OF_UNMOVED_EDGES && unmoved;

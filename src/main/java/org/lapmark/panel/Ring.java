@@ -1,6 +1,7 @@
 package org.lapmark.panel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -64,7 +65,7 @@ final class Ring {
 
   /**
    * Edges of which several have one name, as parts of one edge that was left in parts: they are
-   * numbered, {@code side_1} and {@code side_2}.
+   * numbered along it, {@code side_1} and {@code side_2}.
    *
    * @param edges the edges of a derived panel
    * @param old the panel that it is derived from
@@ -74,12 +75,16 @@ final class Ring {
     edges.forEach(edge -> counts.merge(edge.name(), 1, Integer::sum));
     Set<String> taken = new LinkedHashSet<>(old.chains().keySet());
     old.edges().forEach(edge -> taken.add(edge.name()));
-    Map<String, Integer> seen = new LinkedHashMap<>();
     List<Edge> numbered = new ArrayList<>();
     for (Edge edge : edges) {
       String name = edge.name();
       if (counts.get(name) > 1) {
-        String number = "_" + seen.merge(name, 1, Integer::sum);
+        double own = along(edge, old);
+        long before =
+            edges.stream()
+                .filter(other -> other.name().equals(edge.name()) && along(other, old) < own)
+                .count();
+        String number = "_" + (before + 1);
         while (taken.contains(name + number)) {
           number = "_" + number;
         }
@@ -88,6 +93,12 @@ final class Ring {
       numbered.add(new Edge(name, edge.from(), edge.to(), edge.path()));
     }
     return numbered;
+  }
+
+  /** How far along the edge of which it is a part an edge lies. */
+  private static double along(Edge part, Panel old) {
+    Point middle = part.path().atLength(part.path().length() / 2);
+    return edge(old, part.name()).path().nearestLength(middle);
   }
 
   /** Whether a name is that of a numbered part of an edge. */
@@ -108,7 +119,10 @@ final class Ring {
       if (!ring.contains(edge)) {
         parts.put(
             edge,
-            ring.stream().filter(name -> isPart(name, edge) && !before.contains(name)).toList());
+            ring.stream()
+                .filter(name -> isPart(name, edge) && !before.contains(name))
+                .sorted(Comparator.comparingInt(String::length).thenComparing(name -> name))
+                .toList());
       }
     }
     Map<String, List<String>> all = new LinkedHashMap<>();
