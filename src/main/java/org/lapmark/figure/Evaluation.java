@@ -24,6 +24,7 @@ import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
 import org.lapmark.source.ThingSource;
 import org.lapmark.wording.Wording;
 
@@ -193,6 +194,18 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
       throw unknown(FigureCode.FIGURE_PANEL_UNKNOWN, name, pattern.panels().keySet());
     }
     return panel;
+  }
+
+  /** The edges that a reference names, which follow one another. */
+  List<String> line(Panel panel, SourceText reference) {
+    List<String> edges = edges(panel, reference);
+    String name = reference.text().substring(reference.text().indexOf('.') + 1);
+    if (!panel.isOneLine(name)) {
+      throw new FindingException(
+          new Finding(
+              PanelCode.EDGE_IN_PARTS, reference.position(), panel.inParts(name).arguments()));
+    }
+    return edges;
   }
 
   /** The edges that a reference names: one, those of a chain, or all. */

@@ -311,7 +311,7 @@ final class PieceArtist {
   }
 
   private Path edge(Panel panel, SourceText reference) {
-    List<String> names = evaluation.edges(panel, reference);
+    List<String> names = evaluation.line(panel, reference);
     Path path = null;
     for (String name : names) {
       Path next = panel.line(name);

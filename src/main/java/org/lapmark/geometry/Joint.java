@@ -5,6 +5,9 @@ package org.lapmark.geometry;
  * opens. Where it closes, they end where they cross.
  */
 public sealed interface Joint {
+  /** Lines that go on as they run until they meet. */
+  Joint MET = new Met(10);
+
   /** What is drawn where nothing is stated: mitred up to {@link Offset#MITRE_LIMIT}. */
   Joint USUAL = new Mitred(Offset.MITRE_LIMIT);
 
@@ -19,6 +22,22 @@ public sealed interface Joint {
     public Mitred {
       if (!(limit >= 1)) {
         throw new IllegalArgumentException("a mitre's limit is 1 or more");
+      }
+    }
+  }
+
+  /**
+   * Both lines go on as they run, a straight one straight and an arc as an arc, until they meet, or
+   * end where they meet, at corners that open and at corners that close. Where they don't meet
+   * within the limit, they are joined as usual.
+   *
+   * @param limit how far from the corner they may meet, in times the larger distance
+   */
+  record Met(double limit) implements Joint {
+    /** Checks the limit. */
+    public Met {
+      if (!(limit >= 1)) {
+        throw new IllegalArgumentException("a limit is 1 or more");
       }
     }
   }

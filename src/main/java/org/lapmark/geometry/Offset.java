@@ -227,9 +227,15 @@ public final class Offset {
     for (int i = 0; i < count; i++) {
       meeting[i] = strips.get(i).meets(strips.get((i + 1) % count));
     }
+    List<Meeting> met = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      boolean asked = trims && !meeting[i] && joint(strips, i) instanceof Joint.Met;
+      met.add(asked ? Meeting.of(strips, meeting, i, ((Joint.Met) joint(strips, i)), sign) : null);
+      trimmed |= met.get(i) != null && met.get(i).cuts();
+    }
     Point[] cuts = new Point[count];
     for (int i = 0; i < count && trims; i++) {
-      if (!meeting[i] && !isShaped(strips, i)) {
+      if (!meeting[i] && met.get(i) == null && !isShaped(strips, i)) {
         cuts[i] = trimmed(strips, i, meeting);
         trimmed |= cuts[i] != null;
       }
@@ -245,7 +251,11 @@ public final class Offset {
       for (Curve curve : strip.curves()) {
         raw.add(new Part(strip.side, curve, raw.size()));
       }
-      if (shaped.get(i) != null) {
+      if (met.get(i) != null) {
+        for (Part part : met.get(i).parts(strip.side, next.side)) {
+          raw.add(new Part(part.side(), part.curve(), raw.size()));
+        }
+      } else if (shaped.get(i) != null) {
         for (Part part : shaped.get(i)) {
           raw.add(new Part(part.side(), part.curve(), raw.size()));
         }
@@ -253,21 +263,32 @@ public final class Offset {
         line(raw, strip.side, strip.end(), cuts[i]);
         line(raw, next.side, cuts[i], next.start());
       } else if (!meeting[i]) {
-        join(strip, next, ((Joint.Mitred) joint(strips, i)).limit(), raw);
+        join(strip, next, limit(joint(strips, i)), raw);
       }
     }
     return raw;
   }
 
-  /** How a strip is joined to the next; curves of one side are joined as usual. */
+  private static double limit(Joint joint) {
+    return joint instanceof Joint.Mitred mitred ? mitred.limit() : MITRE_LIMIT;
+  }
+
+  /**
+   * How a strip is joined to the next; curves of one side are joined as usual, unless lines are to
+   * meet wherever they turn.
+   */
   private Joint joint(List<Strip> strips, int index) {
     Strip strip = strips.get(index);
+    if (sides.get(strip.side).joint() instanceof Joint.Met met) {
+      return met;
+    }
     boolean last = index == strips.size() - 1 || strips.get(index + 1).side != strip.side;
     return last && sign > 0 ? sides.get(strip.side).joint() : Joint.USUAL;
   }
 
   private boolean isShaped(List<Strip> strips, int index) {
-    return !(joint(strips, index) instanceof Joint.Mitred);
+    return joint(strips, index) instanceof Joint.Square
+        || joint(strips, index) instanceof Joint.Turned;
   }
 
   private List<Part> shaped(List<Strip> strips, int index, boolean[] meeting) {

@@ -14,6 +14,12 @@ import java.util.List;
 final class Strip {
   private static final int SAMPLES = 32;
 
+  /** A line that bends by less than this, in radians, goes on straight. */
+  private static final double FLAT = 1e-9;
+
+  /** A line that goes on as a circle doesn't turn farther than a right angle. */
+  private static final double MOST_SWEEP = Math.PI / 2;
+
   final int side;
   final boolean fold;
   final double distanceIn;
@@ -34,6 +40,7 @@ final class Strip {
 
   private final boolean spikedIn;
   private final boolean spikedOut;
+  private final Curve curve;
   private final Point centreIn;
   private final Point centreOut;
   private List<Curve> curves;
@@ -43,6 +50,7 @@ final class Strip {
 
   Strip(int side, boolean fold, double distanceIn, double distanceOut, Curve curve) {
     this.side = side;
+    this.curve = curve;
     this.fold = fold;
     this.distanceIn = distanceIn;
     this.distanceOut = distanceOut;
@@ -198,6 +206,63 @@ final class Strip {
       run.get(0).end = cut;
     }
     return cut;
+  }
+
+  /** How the curve bends where it begins: above 0 to the right. */
+  double bendIn() {
+    return bend(0);
+  }
+
+  /** How the curve bends where it ends. */
+  double bendOut() {
+    return bend(1);
+  }
+
+  private double bend(double t) {
+    double bend = curve.curvature(t);
+    return Double.isFinite(bend) ? bend : 0;
+  }
+
+  /**
+   * How the line would go on beyond one of its ends: straight beside a straight end, else as the
+   * circle that has its bend there.
+   *
+   * @param beyondEnd whether beyond its end, travelled onwards; else beyond its start, backwards
+   * @param length how far
+   * @return a curve that begins at the line's end; null where the line ends at a centre
+   */
+  Curve beyond(boolean beyondEnd, double length) {
+    if (beyondEnd ? spikedOut : spikedIn) {
+      return null;
+    }
+    Point from = beyondEnd ? end : start;
+    Point along = beyondEnd ? directionOut : directionIn.times(-1);
+    double own = bend(beyondEnd ? 1 : 0);
+    double distance = beyondEnd ? distanceOut : distanceIn;
+    // To the left of travel a curve that turns to the right gets wider.
+    double bend = own / (1 + own * distance);
+    bend = beyondEnd ? bend : -bend;
+    if (!(Math.abs(bend) * length > FLAT)) {
+      return new Line(from, from.plus(along.times(length)));
+    }
+    double radius = 1 / Math.abs(bend);
+    Point centre = from.plus(along.quarterTurn().times(Math.signum(bend) * radius));
+    Point out = from.minus(centre);
+    double sweep = Math.min(length / radius, MOST_SWEEP) * Math.signum(bend);
+    return Arc.ofCircle(centre, radius, StrictMath.atan2(out.y(), out.x()), sweep);
+  }
+
+  /**
+   * Takes away that end of a run of strips which lies before a place.
+   *
+   * @param run strips that meet, from the end in question inwards
+   * @param fromStart whether that end is the run's start in the direction of travel
+   * @param strip the index of the strip in the run
+   * @param curve the index of the curve in that strip's line
+   * @param t the place on the curve
+   */
+  static void cut(List<Strip> run, boolean fromStart, int strip, int curve, double t) {
+    cutAt(run.subList(0, strip + 1), fromStart, curve, t);
   }
 
   /** The parameter at which a curve first meets a ray, seen from one of its ends; NaN if never. */

@@ -39,7 +39,7 @@ final class AllowanceFactory {
     Map<String, Allowance> edges = new LinkedHashMap<>();
     panel.edges().forEach(edge -> edges.put(edge.name(), Allowance.of(general)));
     for (PieceSource.EdgeAllowance stated : source.edgeAllowances()) {
-      PatternScope.edge(panel, stated.edge());
+      PatternScope.requireEdge(panel, stated.edge());
       String name = stated.edge().text();
       List<String> members = panel.chains().getOrDefault(name, List.of(name));
       if (stated.start() == null) {

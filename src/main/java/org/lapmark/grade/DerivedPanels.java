@@ -14,6 +14,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelDerivation;
+import org.lapmark.panel.PanelDerivation.Marks;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.DerivedSource.Beside;
@@ -78,11 +79,13 @@ final class DerivedPanels {
   private Panel derived(String name, DerivedSource how, Panel original, Panel second) {
     if (how instanceof Beside beside) {
       Map<String, Double> distances = distances(beside, original);
+      Marks marks = Marks.OF_UNMOVED_EDGES;
+      if (beside.marks() != null) {
+        marks = beside.marks() ? Marks.ALL : Marks.NONE;
+      }
       return beside.way() == Way.OUTSET
-          ? PanelDerivation.outset(
-              name, original, distances, beside.marks(), notice -> tell(notice, how))
-          : PanelDerivation.inset(
-              name, original, distances, beside.marks(), notice -> tell(notice, how));
+          ? PanelDerivation.outset(name, original, distances, marks, notice -> tell(notice, how))
+          : PanelDerivation.inset(name, original, distances, marks, notice -> tell(notice, how));
     }
     if (how instanceof Mirrored) {
       return PanelDerivation.mirrored(name, original);

@@ -123,7 +123,13 @@ public enum GradeCode implements FindingCode {
   /** Something is wider or thicker than what it is to pass through. */
   HARDWARE_TOO_NARROW(Severity.WARNING),
   /** What passes through something can't be compared with it. */
-  PASSING_UNKNOWN(Severity.WARNING);
+  PASSING_UNKNOWN(Severity.WARNING),
+  /** A drawing scaled by one of its measures, and in proportion by the other. */
+  SCALED_IN_PROPORTION(Severity.NOTE),
+  /** A drawn panel without grainline, cut from cloth that has a grain. */
+  GRAINLINE_MISSING(Severity.WARNING),
+  /** A grainline that leaves its panel. */
+  GRAINLINE_OUTSIDE(Severity.WARNING);
 
   private final Severity severity;
 

@@ -141,7 +141,7 @@ public record GradeReport(
       panel.ifPresent(
           one -> {
             one.edges().forEach(edge -> edges.add(edge.name()));
-            chains.addAll(one.chains().keySet());
+            one.chains().keySet().stream().filter(one::isOneLine).forEach(chains::add);
           });
     }
     List<Row> rows = new ArrayList<>();

@@ -97,6 +97,7 @@ public final class Grader {
                     .ifPresent(pieces::add));
     new LiningCheck(scope, findings).check(source.pieces(), pieces);
     new HardwareCheck(scope, source, findings).check();
+    new GrainCheck(scope, source.materials(), findings).check(pieces);
     return pieces;
   }
 

@@ -47,7 +47,7 @@ final class PanelFactory {
     this.variant = variant;
     this.findings = findings;
     this.marks = new MarkFactory(scope, variant, this);
-    this.slashes = new SlashFactory(scope, variant, this);
+    this.slashes = new SlashFactory(scope, variant, this, findings);
   }
 
   /**
@@ -134,18 +134,22 @@ final class PanelFactory {
       throw new DemandGraph.Unavailable();
     }
     if (source.shape() instanceof Rectangle rectangle) {
-      return PanelBuilder.rectangle(
-          name,
-          scope.positiveLength(rectangle.width()),
-          scope.positiveLength(rectangle.height()),
-          false);
+      Panel panel =
+          PanelBuilder.rectangle(
+              name,
+              scope.positiveLength(rectangle.width()),
+              scope.positiveLength(rectangle.height()),
+              false);
+      return PanelDerivation.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Strip strip) {
-      return PanelBuilder.rectangle(
-          name,
-          scope.positiveLength(strip.width()),
-          scope.positiveLength(strip.length()),
-          strip.bias());
+      Panel panel =
+          PanelBuilder.rectangle(
+              name,
+              scope.positiveLength(strip.width()),
+              scope.positiveLength(strip.length()),
+              strip.bias());
+      return PanelDerivation.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Stated stated) {
       return new StatedPanels(scope, variant)
@@ -157,7 +161,7 @@ final class PanelFactory {
       if (drawing == null || drawing.drawing().isComputed()) {
         throw new DemandGraph.Unavailable();
       }
-      return drawn(name, source, new Drawn(drawing.drawing(), null, null));
+      return drawn(name, source, new Drawn(drawing.drawing()));
     }
     return drawn(name, source, (Drawn) source.shape());
   }
@@ -234,6 +238,24 @@ final class PanelFactory {
   private Affine scaling(Drawn drawn, Box bounds) {
     double x = drawn.width() == null ? 1 : scope.positiveLength(drawn.width()) / bounds.width();
     double y = drawn.height() == null ? 1 : scope.positiveLength(drawn.height()) / bounds.height();
+    if (drawn.isScaledByOne() && !Boolean.TRUE.equals(drawn.stretch())) {
+      boolean across = drawn.width() != null;
+      double factor = across ? x : y;
+      if (drawn.stretch() == null && factor != 1) {
+        findings.add(
+            GradeCode.SCALED_IN_PROPORTION,
+            (across ? drawn.width() : drawn.height()).text().position(),
+            "key",
+            across ? "width" : "height",
+            "from",
+            Rounded.hundredth(across ? bounds.height() : bounds.width()),
+            "to",
+            Rounded.hundredth(factor * (across ? bounds.height() : bounds.width())),
+            "size",
+            variant.size());
+      }
+      return factor == 1 ? Affine.IDENTITY : Affine.scaling(factor, factor);
+    }
     return x == 1 && y == 1 ? Affine.IDENTITY : Affine.scaling(x, y);
   }
 

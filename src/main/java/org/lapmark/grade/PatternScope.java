@@ -439,7 +439,23 @@ final class PatternScope implements Scope {
     return MarkFactory.closed(panel, reference.part(dot + 1, reference.text().length()));
   }
 
+  /** Refuses a name that isn't an edge's or a chain's of a panel. */
+  static void requireEdge(Panel panel, SourceText name) {
+    boolean known =
+        panel.chains().containsKey(name.text())
+            || panel.edges().stream().anyMatch(edge -> edge.name().equals(name.text()));
+    if (!known) {
+      edge(panel, name);
+    }
+  }
+
+  /** The one line that a name stands for. */
   static Path edge(Panel panel, SourceText name) {
+    if (!panel.isOneLine(name.text())) {
+      throw new FindingException(
+          new Finding(
+              PanelCode.EDGE_IN_PARTS, name.position(), panel.inParts(name.text()).arguments()));
+    }
     Path line = panel.line(name.text());
     if (line == null) {
       Set<String> known = new LinkedHashSet<>(panel.chains().keySet());

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -26,8 +27,10 @@ final class SlashFactory {
   private final PatternScope scope;
   private final Variant variant;
   private final PanelFactory factory;
+  private final Findings findings;
 
-  SlashFactory(PatternScope scope, Variant variant, PanelFactory factory) {
+  SlashFactory(PatternScope scope, Variant variant, PanelFactory factory, Findings findings) {
+    this.findings = findings;
     this.scope = scope;
     this.variant = variant;
     this.factory = factory;
@@ -51,15 +54,21 @@ final class SlashFactory {
               slash.name().text(), line(panel, slash, drawn), open(slash.open()), slash.hinge()));
     }
     try {
-      return Spreading.spread(panel, slashes);
+      return Spreading.spread(
+          panel, slashes, notice -> findings.add(placed(notice, source).finding()));
     } catch (PanelException e) {
-      for (SlashSource slash : source.slashes()) {
-        if (slash.name().text().equals(e.arguments().get("slash"))) {
-          throw factory.inVariant(e, slash.name());
-        }
-      }
-      throw e;
+      throw placed(e, source);
     }
+  }
+
+  /** A problem at the line that it names. */
+  private FindingException placed(PanelException problem, PanelSource source) {
+    for (SlashSource slash : source.slashes()) {
+      if (slash.name().text().equals(problem.arguments().get("slash"))) {
+        return factory.inVariant(problem, slash.name());
+      }
+    }
+    return factory.inVariant(problem, source.name());
   }
 
   private double open(Formula formula) {

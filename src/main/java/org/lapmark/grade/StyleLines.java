@@ -72,7 +72,10 @@ final class StyleLines {
   }
 
   private Point place(Panel panel, LinePlace place) {
-    Path line = panel.line(place.name().text());
+    Path line =
+        panel.isOneLine(place.name().text())
+            ? panel.line(place.name().text())
+            : PatternScope.edge(panel, place.name());
     if (place.at() == null) {
       return line == null
           ? PatternScope.corner(panel, place.name())

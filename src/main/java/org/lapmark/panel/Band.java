@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.IntricateOutlineException;
+import org.lapmark.geometry.Joint;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
@@ -11,7 +12,7 @@ import org.lapmark.geometry.Point;
 
 /**
  * A line inside a panel that follows a run of its edges at a distance, from outline to outline. At
- * a run's end it goes on straight until it meets the neighbouring edge; where the outline turns
+ * a run's end it goes on as it runs until it meets the neighbouring edge; where the outline turns
  * inwards there, or hardly turns, it ends across at the corner.
  */
 final class Band {
@@ -54,7 +55,10 @@ final class Band {
     List<Offset.Side> sides = new ArrayList<>();
     for (int i = 0; i < size; i++) {
       Edge edge = panel.edges().get((start + i) % size);
-      sides.add(new Offset.Side(edge.path(), i < count ? -width : 0));
+      boolean met = i == size - 1 && meets(start) || i == count - 1 && meets(start + count);
+      double distance = i < count ? -width : 0;
+      Joint joint = met ? Joint.MET : Joint.USUAL;
+      sides.add(new Offset.Side(edge.path(), distance, distance, false, joint));
     }
     List<List<Offset.Part>> loops;
     try {

@@ -1,7 +1,7 @@
 package org.lapmark.panel;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -195,15 +195,27 @@ final class Contour {
     return runs;
   }
 
-  /** The edges of a panel at a distance inside it; those that come in several runs get a number. */
-  static List<Edge> insetEdges(Panel panel, double distance) {
-    List<Offset.Side> sides = new ArrayList<>();
-    for (Edge edge : panel.edges()) {
-      sides.add(new Offset.Side(edge.path(), -distance));
+  /**
+   * The edges of a panel moved inwards, each by its own distance, until it meets its neighbours;
+   * those that come in several runs get a number.
+   */
+  static List<Edge> insetEdges(Panel panel, Map<String, Double> distances) {
+    List<Offset.Side> sides = sides(panel, distances, -1);
+    if (sides.stream().allMatch(side -> side.distance() == 0)) {
+      return panel.edges();
     }
+    Edge widest =
+        panel.edges().stream()
+            .max(Comparator.comparingDouble(edge -> distances.get(edge.name())))
+            .orElseThrow();
+    double distance = distances.get(widest.name());
     List<List<Offset.Part>> loops = loops(panel, sides);
     if (loops.isEmpty()) {
-      throw PanelCode.INSET_NOTHING_LEFT.exception("panel", panel.name(), "distance", distance);
+      boolean even = distances.values().stream().allMatch(one -> one == distance);
+      throw even
+          ? PanelCode.INSET_NOTHING_LEFT.exception("panel", panel.name(), "distance", distance)
+          : PanelCode.INSET_EDGE_MISSES.exception(
+              "panel", panel.name(), "edge", widest.name(), "distance", distance);
     }
     if (loops.size() > 1) {
       throw PanelCode.INSET_FALLS_APART.exception(
@@ -212,12 +224,21 @@ final class Contour {
     return edges(panel, loops.get(0));
   }
 
-  /** The edges of a panel moved outwards, each by its own distance. */
-  static List<Edge> outsetEdges(Panel panel, Map<String, Double> distances) {
+  private static List<Offset.Side> sides(Panel panel, Map<String, Double> distances, double sign) {
     List<Offset.Side> sides = new ArrayList<>();
     for (Edge edge : panel.edges()) {
-      sides.add(new Offset.Side(edge.path(), distances.get(edge.name())));
+      // 0 is added to make -0 a 0.
+      double distance = sign * distances.get(edge.name()) + 0.0;
+      sides.add(new Offset.Side(edge.path(), distance, distance, false, Joint.MET));
     }
+    return sides;
+  }
+
+  /**
+   * The edges of a panel moved outwards, each by its own distance, until it meets its neighbours.
+   */
+  static List<Edge> outsetEdges(Panel panel, Map<String, Double> distances) {
+    List<Offset.Side> sides = sides(panel, distances, 1);
     if (sides.stream().allMatch(side -> side.distance() == 0)) {
       return panel.edges();
     }
@@ -236,32 +257,17 @@ final class Contour {
 
   private static List<Edge> edges(Panel panel, List<Offset.Part> loop) {
     List<Run> runs = runs(loop);
-    Map<String, Integer> seen = new LinkedHashMap<>();
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i < runs.size(); i++) {
       Edge old = panel.edges().get(runs.get(i).side);
       Edge next = panel.edges().get(runs.get((i + 1) % runs.size()).side);
-      int time = seen.merge(old.name(), 1, Integer::sum);
-      String name = time == 1 ? old.name() : free(old.name(), time, panel);
-      edges.add(new Edge(name, old.from(), next.from(), new Path(runs.get(i).curves)));
+      edges.add(new Edge(old.name(), old.from(), next.from(), new Path(runs.get(i).curves)));
     }
+    edges = Ring.numbered(edges, panel);
     List<Curve> curves = new ArrayList<>();
     edges.forEach(edge -> curves.addAll(edge.path().curves()));
     checkCrossing(panel, new Path(curves));
     return edges;
-  }
-
-  private static String free(String name, int time, Panel panel) {
-    String numbered = name + "-" + time;
-    while (isTaken(numbered, panel)) {
-      numbered += "-" + time;
-    }
-    return numbered;
-  }
-
-  private static boolean isTaken(String name, Panel panel) {
-    return panel.chains().containsKey(name)
-        || panel.edges().stream().anyMatch(edge -> edge.name().equals(name));
   }
 
   /**

@@ -104,6 +104,9 @@ public record FoldedHalf(
 
   /** The middle of an edge or chain, or the corner with which an edge begins. */
   static Point place(Panel panel, String name) {
+    if (!panel.isOneLine(name)) {
+      throw panel.inParts(name);
+    }
     Path line = panel.line(name);
     if (line != null) {
       return line.atLength(line.length() / 2);

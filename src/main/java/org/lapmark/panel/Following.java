@@ -139,23 +139,33 @@ final class Following {
    * @param panel the panel
    * @param edges the other's edges
    * @param distances how far each edge has moved outwards, in millimetres
-   * @param all whether more than the grainline follows
+   * @param which which marks follow besides the grainline and style lines
    * @param notices told what is left out
    */
   static List<Mark> beside(
       Panel panel,
       List<Edge> edges,
       Map<String, Double> distances,
-      boolean all,
+      PanelDerivation.Marks which,
       Consumer<PanelException> notices) {
+    boolean still = distances.values().stream().allMatch(distance -> distance == 0);
+    if (still && which != PanelDerivation.Marks.NONE) {
+      return panel.marks();
+    }
     List<Mark> kept = new ArrayList<>();
     Path outline = outline(edges);
     Inside inside = new Inside(outline, MARGIN);
     double farthest = distances.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
     FollowingIntakes intakes = new FollowingIntakes(edges, farthest);
+    int left = 0;
+    int followed = 0;
     for (Mark mark : panel.marks()) {
       int before = kept.size();
       Point place = null;
+      boolean unmoved = isOnEdge(mark) && distances.get(edge(mark)) == 0;
+      boolean all =
+          which == PanelDerivation.Marks.ALL
+              || which == PanelDerivation.Marks.OF_UNMOVED_EDGES && unmoved;
       if (mark instanceof Mark.Notch notch && all) {
         Path path = Ring.edge(panel, notch.edge()).path();
         Point outwards = path.tangentAtLength(notch.at()).quarterTurn().times(-1);
@@ -169,12 +179,28 @@ final class Following {
       } else if (mark instanceof Mark.Grainline || all) {
         clipped(mark, inside, kept);
       }
-      if (all && kept.size() == before && !(mark instanceof Mark.Grainline)) {
+      if (mark instanceof Mark.Grainline || mark instanceof Mark.StyleLine) {
+        continue;
+      }
+      if (!all) {
+        left++;
+      } else if (kept.size() == before) {
         PanelException notice = leftOut(panel, mark);
         notices.accept(place == null ? notice : notice.at(place));
+      } else {
+        followed++;
       }
     }
+    if (which == PanelDerivation.Marks.OF_UNMOVED_EDGES && left > 0) {
+      notices.accept(
+          PanelCode.MARKS_NOT_STATED.exception(
+              "panel", panel.name(), "left", left, "kept", followed));
+    }
     return grained(kept, panel, outline);
+  }
+
+  private static String edge(Mark mark) {
+    return mark instanceof Mark.Notch notch ? notch.edge() : ((Mark.Intake) mark).edge();
   }
 
   private static PanelException leftOut(Panel panel, Mark mark) {

@@ -37,9 +37,7 @@ final class FollowingIntakes {
 
   /** The edges that an edge has become, or the parts in which it is left. */
   static boolean isFrom(Edge edge, String old) {
-    return edge.name().equals(old)
-        || edge.name().startsWith(old + "_2")
-        || edge.name().startsWith(old + "-");
+    return edge.name().equals(old) || Ring.isPart(edge.name(), old);
   }
 
   /** The mark on its edge, or nothing when it doesn't lie on one edge of the panel any more. */

@@ -37,12 +37,58 @@ public record Panel(
   }
 
   /**
+   * Whether a name stands for one line. A derivation may take the middle of an edge: its name then
+   * stands for the parts that are left, which don't follow one another.
+   *
+   * @param edgeOrChain a name
+   * @return false for a chain whose edges don't follow one another
+   */
+  public boolean isOneLine(String edgeOrChain) {
+    List<String> members = chains.getOrDefault(edgeOrChain, List.of());
+    List<String> names = edges.stream().map(Edge::name).toList();
+    for (int i = 1; i < members.size(); i++) {
+      int before = names.indexOf(members.get(i - 1));
+      if (names.indexOf(members.get(i)) != (before + 1) % names.size()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /**
+   * What is wrong with a name that stands for several lines where one is needed.
+   *
+   * @param edgeOrChain the name of a chain whose edges don't follow one another
+   * @return what names its parts
+   */
+  public PanelException inParts(String edgeOrChain) {
+    List<String> members = chains.get(edgeOrChain);
+    boolean edge = members.stream().allMatch(member -> Ring.isPart(member, edgeOrChain));
+    return PanelCode.EDGE_IN_PARTS.exception(
+        "what",
+        edge ? "edge" : "chain",
+        "edge",
+        edgeOrChain,
+        "panel",
+        name,
+        "parts",
+        String.join(", ", members),
+        "first",
+        members.get(0),
+        "second",
+        members.get(1));
+  }
+
+  /**
    * The stitching line of an edge or of a chain of edges.
    *
    * @param edgeOrChain its name
-   * @return the path, or null when the panel has neither
+   * @return the path, or null when the panel has neither, or the name stands for several lines
    */
   public Path line(String edgeOrChain) {
+    if (!isOneLine(edgeOrChain)) {
+      return null;
+    }
     List<String> names = chains.getOrDefault(edgeOrChain, List.of(edgeOrChain));
     List<Curve> curves = new ArrayList<>();
     for (String name : names) {

@@ -91,38 +91,4 @@ public final class PanelBuilder {
         new Mark.Grainline(middle.minus(along.times(reach)), middle.plus(along.times(reach)));
     return new Panel(name, edges, Map.of(), List.of(grain));
   }
-
-  /**
-   * A panel whose outline runs inside another's at a distance. The names of edges that have a part
-   * in it are kept (an edge left in several parts keeps its name for the first, the others are
-   * numbered), and chains keep those of their edges that are left; the grainline stays, all other
-   * marks are dropped.
-   *
-   * @param name the new panel's name
-   * @param panel the panel
-   * @param distance millimetres, 0 or more
-   * @return the inset panel
-   * @throws IllegalArgumentException when the distance is below 0
-   * @throws PanelException when nothing is left at that distance, or more than one part
-   */
-  public static Panel inset(String name, Panel panel, double distance) {
-    if (!(distance >= 0)) {
-      throw new IllegalArgumentException("an inset's distance is 0 or more");
-    }
-    List<Edge> edges = distance == 0 ? panel.edges() : Contour.insetEdges(panel, distance);
-    List<String> left = edges.stream().map(Edge::name).toList();
-    Map<String, List<String>> chains = new LinkedHashMap<>();
-    panel
-        .chains()
-        .forEach(
-            (chain, members) -> {
-              List<String> kept = members.stream().filter(left::contains).toList();
-              if (!kept.isEmpty()) {
-                chains.put(chain, kept);
-              }
-            });
-    List<Mark> marks =
-        panel.marks().stream().filter(mark -> mark instanceof Mark.Grainline).toList();
-    return new Panel(name, edges, chains, marks);
-  }
 }

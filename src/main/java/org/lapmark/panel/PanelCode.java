@@ -91,6 +91,8 @@ public enum PanelCode implements FindingCode {
   SLASH_AT_CORNER("slash-at-corner"),
   /** A hinged slash that opens by more than its length. */
   SLASH_TOO_WIDE("slash-too-wide"),
+  /** An edge that bends to one side and back across an opening. */
+  SLASH_BENDS_BACK("slash-bends-back", Severity.WARNING),
   /** An opening that no smooth line crosses. */
   SLASH_NOT_SMOOTH("slash-not-smooth"),
   /** An overlap that turns an edge inside out. */
@@ -105,6 +107,10 @@ public enum PanelCode implements FindingCode {
   OUTSET_MEETS_ITSELF("outset-meets-itself"),
   /** An edge that others cover when they are moved outwards. */
   OUTSET_COVERS_EDGE("outset-covers-edge"),
+  /** An edge or chain of which something else has taken the middle. */
+  EDGE_IN_PARTS("edge-in-parts"),
+  /** Marks that don't follow to a derived panel, of which nothing is said. */
+  MARKS_NOT_STATED("marks-not-stated", Severity.NOTE),
   /** A mark that doesn't lie on the derived panel. */
   MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
   /** A dart or pleat that a derived panel can't have, so that its edge stays longer. */

@@ -24,16 +24,27 @@ public final class PanelDerivation {
 
   private static final int CHECKS = 200;
 
+  /** Which marks follow to a panel that runs beside another. */
+  public enum Marks {
+    /** All that lie on it. */
+    ALL,
+    /** Those of edges that don't move; the others are counted in a notice. */
+    OF_UNMOVED_EDGES,
+    /** None. */
+    NONE
+  }
+
   private PanelDerivation() {}
 
   /**
-   * A panel whose outline runs inside another's, each edge at a distance of its own. Where
-   * distances differ an edge's line goes on straight until it meets its neighbours'.
+   * A panel whose outline runs inside another's, each edge at a distance of its own. At corners an
+   * edge's line goes on as it runs, or ends, where it meets its neighbours': a straight line goes
+   * on straight, an arc as an arc.
    *
    * @param name the new panel's name
    * @param panel the panel
    * @param distances millimetres, 0 or more, by edge
-   * @param marks whether notches, points and lines follow; the grainline and style lines always do
+   * @param marks which notches, points and lines follow; the grainline and style lines always do
    * @param notices told of marks that are left out
    * @return the inset panel
    * @throws PanelException when nothing is left, more than one part is, or an edge's line doesn't
@@ -43,73 +54,15 @@ public final class PanelDerivation {
       String name,
       Panel panel,
       Map<String, Double> distances,
-      boolean marks,
+      Marks marks,
       Consumer<PanelException> notices) {
-    double least = Double.POSITIVE_INFINITY;
-    for (Edge edge : panel.edges()) {
-      least = Math.min(least, distances.get(edge.name()));
-    }
-    if (!(least >= 0)) {
+    if (distances.values().stream().anyMatch(distance -> !(distance >= 0))) {
       throw new IllegalArgumentException("an inset's distances are 0 or more");
     }
-    Panel inner = PanelBuilder.inset(panel.name(), panel, least);
-    List<Edge> edges = inner.edges();
-    List<List<String>> runs = runs(panel, distances, least);
-    for (List<String> run : runs) {
-      List<String> left = run.stream().filter(edge -> isAmong(inner.edges(), edge)).toList();
-      if (!left.isEmpty()) {
-        edges = without(panel, edges, left, distances.get(run.get(0)) - least, distances);
-      }
-    }
+    List<Edge> edges = Contour.insetEdges(panel, distances);
     Map<String, Double> outwards = new LinkedHashMap<>();
     distances.forEach((edge, distance) -> outwards.put(edge, -distance));
     return beside(name, panel, edges, outwards, marks, notices);
-  }
-
-  private static boolean isAmong(List<Edge> edges, String name) {
-    return edges.stream().anyMatch(edge -> edge.name().equals(name));
-  }
-
-  /** Runs of neighbouring edges that have one distance above the least. */
-  private static List<List<String>> runs(Panel panel, Map<String, Double> distances, double least) {
-    List<List<String>> runs = new ArrayList<>();
-    int count = panel.edges().size();
-    int begin = 0;
-    while (begin < count && distances.get(panel.edges().get(begin).name()) != least) {
-      begin++;
-    }
-    for (int i = 0; i < count; i++) {
-      String edge = panel.edges().get((begin + i) % count).name();
-      String before = panel.edges().get((begin + i + count - 1) % count).name();
-      double distance = distances.get(edge);
-      if (distance == least) {
-        continue;
-      }
-      if (distance != distances.get(before)) {
-        runs.add(new ArrayList<>());
-      }
-      runs.get(runs.size() - 1).add(edge);
-    }
-    return runs;
-  }
-
-  private static List<Edge> without(
-      Panel panel,
-      List<Edge> edges,
-      List<String> run,
-      double distance,
-      Map<String, Double> distances) {
-    try {
-      Panel rest = new Panel(panel.name(), edges, Map.of(), List.of());
-      List<Edge> line = new Band(rest, run, distance).inner();
-      Splitting.Parts parts = Splitting.exactly(rest, line);
-      List<Edge> kept = holds(parts.first(), edges, run) ? parts.second() : parts.first();
-      Ring.check(panel.name(), kept);
-      return inOrder(kept, rest);
-    } catch (PanelException e) {
-      throw PanelCode.INSET_EDGE_MISSES.exception(
-          "panel", panel.name(), "edge", run.get(0), "distance", distances.get(run.get(0)));
-    }
   }
 
   /** Whether a part has the outline of a run itself, rather than the line beside it. */
@@ -125,52 +78,13 @@ public final class PanelDerivation {
   }
 
   /**
-   * Edges in the order of the old ones, with the old corners' names where both ends kept theirs.
-   */
-  private static List<Edge> inOrder(List<Edge> edges, Panel old) {
-    int first = 0;
-    for (int i = 1; i < edges.size(); i++) {
-      if (order(edges.get(i), old) < order(edges.get(first), old)) {
-        first = i;
-      }
-    }
-    List<Edge> turned = new ArrayList<>(edges.subList(first, edges.size()));
-    turned.addAll(edges.subList(0, first));
-    List<String> corners = old.edges().stream().map(Edge::from).toList();
-    List<Edge> named = new ArrayList<>();
-    for (int i = 0; i < turned.size(); i++) {
-      Edge edge = turned.get(i);
-      Edge next = turned.get((i + 1) % turned.size());
-      named.add(new Edge(edge.name(), plain(edge, corners), plain(next, corners), edge.path()));
-    }
-    return named;
-  }
-
-  private static int order(Edge edge, Panel old) {
-    for (int i = 0; i < old.edges().size(); i++) {
-      if (old.edges().get(i).name().equals(edge.name())) {
-        return i;
-      }
-    }
-    return Integer.MAX_VALUE;
-  }
-
-  /** A corner that lies elsewhere than it did is the same corner. */
-  private static String plain(Edge edge, List<String> corners) {
-    String name = edge.from();
-    return corners.contains(name) || !name.endsWith("_2")
-        ? name
-        : name.substring(0, name.length() - 2);
-  }
-
-  /**
-   * A panel whose outline runs outside another's, each edge at a distance of its own. Corners are
-   * as those of a cutting line.
+   * A panel whose outline runs outside another's, each edge at a distance of its own. At corners an
+   * edge's line goes on as it runs, or ends, where it meets its neighbours'.
    *
    * @param name the new panel's name
    * @param panel the panel
    * @param distances millimetres, 0 or more, by edge
-   * @param marks whether notches, points and lines follow; the grainline and style lines always do
+   * @param marks which notches, points and lines follow; the grainline and style lines always do
    * @param notices told of marks that are left out
    * @return the larger panel
    * @throws PanelException when the outline would meet itself, or cover an edge
@@ -179,7 +93,7 @@ public final class PanelDerivation {
       String name,
       Panel panel,
       Map<String, Double> distances,
-      boolean marks,
+      Marks marks,
       Consumer<PanelException> notices) {
     List<Edge> edges = Contour.outsetEdges(panel, distances);
     return beside(name, panel, edges, distances, marks, notices);
@@ -190,12 +104,12 @@ public final class PanelDerivation {
       Panel panel,
       List<Edge> edges,
       Map<String, Double> outwards,
-      boolean marks,
+      Marks marks,
       Consumer<PanelException> notices) {
     return new Panel(
         name,
         edges,
-        Ring.chains(panel.chains(), edges),
+        Ring.chains(panel, edges),
         Following.beside(panel, edges, outwards, marks, notices));
   }
 
@@ -307,10 +221,7 @@ public final class PanelDerivation {
       String name, Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
     Ring.check(name, edges);
     return new Panel(
-        name,
-        edges,
-        Ring.chains(panel.chains(), edges),
-        Following.onPart(panel, edges, cut, notices));
+        name, edges, Ring.chains(panel, edges), Following.onPart(panel, edges, cut, notices));
   }
 
   /**
@@ -435,6 +346,9 @@ public final class PanelDerivation {
       double width,
       String inner,
       Consumer<PanelException> notices) {
+    if (!panel.isOneLine(along)) {
+      throw panel.inParts(along);
+    }
     List<String> run = Ring.members(panel, along);
     List<Edge> line = new Band(panel, run, width).inner();
     List<Curve> curves = new ArrayList<>();
@@ -448,6 +362,24 @@ public final class PanelDerivation {
     }
     List<Edge> band = holds(parts.first(), panel.edges(), run) ? parts.first() : parts.second();
     return part(name, panel, band, inner, notices);
+  }
+
+  /**
+   * How much of a straight line lies outside a panel.
+   *
+   * @param panel the panel
+   * @param from where the line begins
+   * @param to where it ends
+   * @return millimetres; what lies on the outline counts as inside
+   */
+  public static double outside(Panel panel, Point from, Point to) {
+    Path line = new Path(List.of(new Line(from, to)));
+    double inside = 0;
+    for (Inside.Stretch stretch : new Inside(panel.outline(), 0.05).stretches(line)) {
+      Path part = stretch.of(line);
+      inside += part == null ? 0 : part.length();
+    }
+    return Math.max(0, line.length() - inside);
   }
 
   /**

@@ -29,7 +29,17 @@ final class Redrawing {
   /** A curve that leaves the straight line between its ends by more than this turns back. */
   private static final double STEEPEST = StrictMath.toRadians(60);
 
-  private static final double[] REACHES = {1, 2, 4, 0.5, 0.25, 8};
+  /** How much may be redrawn on either side, in times what usually is. */
+  private static final double[] REACHES = {1, 1.4, 2, 2.8, 4, 0.7, 0.5, 0.35, 0.25};
+
+  /** What goes to one side and back by less than this can't be seen, in millimetres. */
+  private static final double SEEN = 0.02;
+
+  /** Over how much of a line, to either side, it is asked how it bends, in millimetres. */
+  private static final double NEAR = 0.5;
+
+  /** A line that turns by less than this on that stretch is straight, in radians. */
+  private static final double LEAST_BEND = 1e-6;
 
   /** How much of a line is redrawn on either side of a hinge, in millimetres. */
   private static final double[] HINGE_REACHES = {10, 20, 40, 80, 160};
@@ -52,42 +62,177 @@ final class Redrawing {
    * @param left how much of the stretch before is left off, in millimetres
    * @param right how much of the stretch after is left off
    * @param curve the curve in between
+   * @param aside how far it goes to one side and back, about, where it has to
    */
-  record Bridge(double left, double right, Curve curve) {}
+  record Bridge(double left, double right, Curve curve, double aside) {
+    /** Whether it goes to one side and back so far that it can be seen. */
+    boolean turnsBack() {
+      return aside > SEEN;
+    }
+  }
 
   /** A place on a line, how it is moved, and how much of the line may be left off there. */
-  record Side(Path line, double at, Affine moved, double room) {}
+  record Side(Path line, double at, Affine moved, double room) {
+    Point end() {
+      return moved.apply(line.atLength(at));
+    }
+  }
 
   /**
-   * A smooth curve across an opening, with the tangents of both sides where it begins and ends.
+   * A smooth curve across an opening, with the tangents of both sides where it begins and ends. It
+   * bends to one side only, the one to which the line bends beside it, and is as long as what it
+   * replaces and the opening along the line, as far as such a curve can be. How much is redrawn on
+   * either side is chosen so that it bends evenly, near the opening.
+   *
+   * <p>Where a line is straight beside an opening that is aslant to it, or nearly so, there is no
+   * such curve: then it is one that bends to one side and back.
    *
    * @return null if there is none that doesn't turn back
    */
   static Bridge bridge(Side before, Side after) {
-    Point from = before.moved.apply(before.line.atLength(before.at));
-    Point to = after.moved.apply(after.line.atLength(after.at));
-    double wanted = from.distance(to) + ASIDE;
-    Bridge best = null;
-    double least = STEEPEST;
-    for (double reach : REACHES) {
-      double left = Math.min(before.room, reach * wanted);
-      double right = Math.min(after.room, reach * wanted);
-      Point start = before.moved.apply(before.line.atLength(before.at - left));
-      Point end = after.moved.apply(after.line.atLength(after.at + right));
-      Point first = before.moved.applyVector(onwards(before.line, before.at - left));
-      Point last = after.moved.applyVector(backwards(after.line, after.at + right));
-      double out = angle(first, end.minus(start));
-      double in = angle(end.minus(start), last);
-      double steepest = Math.max(Math.abs(out), Math.abs(in));
-      if (steepest < least) {
-        least = steepest;
-        best = new Bridge(left, right, curve(start, first, out, last, in, end));
+    double wanted = before.end().distance(after.end()) + ASIDE;
+    List<End> starts = ends(before, wanted, true);
+    List<End> ends = ends(after, wanted, false);
+    Span best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (End start : starts) {
+      for (End end : ends) {
+        Span span = new Span(start, end);
+        double cost = span.bendsOneWay() ? span.unevenness(wanted) : Double.POSITIVE_INFINITY;
+        if (cost < least) {
+          least = cost;
+          best = span;
+        }
       }
-      if (steepest <= SMOOTH) {
+    }
+    if (best != null) {
+      return best.bridge(best.redrawn() + alongLine(before, after));
+    }
+    for (int i = 0; i < starts.size(); i++) {
+      Span span = new Span(starts.get(i), ends.get(i));
+      if (span.steepest() < (best == null ? STEEPEST : best.steepest())) {
+        best = span;
+      }
+      if (span.steepest() <= SMOOTH) {
         break;
       }
     }
-    return best;
+    return best == null ? null : best.aslant();
+  }
+
+  /** How long an opening is along the line. */
+  private static double alongLine(Side before, Side after) {
+    Point arriving = before.moved.applyVector(backwards(before.line, before.at));
+    Point leaving = after.moved.applyVector(onwards(after.line, after.at));
+    return after.end().minus(before.end()).dot(arriving.plus(leaving).unit());
+  }
+
+  /** The places beside an opening from which on a side may be redrawn. */
+  private static List<End> ends(Side side, double wanted, boolean before) {
+    List<End> ends = new ArrayList<>();
+    for (double reach : REACHES) {
+      double left = Math.min(side.room, reach * wanted);
+      double at = before ? side.at - left : side.at + left;
+      Point tangent = before ? onwards(side.line, at) : backwards(side.line, at);
+      ends.add(
+          new End(
+              left,
+              side.moved.apply(side.line.atLength(at)),
+              side.moved.applyVector(tangent),
+              bend(side.line, at)));
+    }
+    return ends;
+  }
+
+  /** To which side a line bends at a place; 0 where it is straight. */
+  private static double bend(Path line, double at) {
+    double from = Math.max(0, at - NEAR);
+    double to = Math.min(line.length(), at + NEAR);
+    double turn = angle(onwards(line, from), backwards(line, to));
+    return Math.abs(turn) < LEAST_BEND ? 0 : Math.signum(turn);
+  }
+
+  /**
+   * Where a curve across an opening begins or ends.
+   *
+   * @param left how much of the line is left off
+   * @param bend to which side the line bends there
+   */
+  private record End(double left, Point point, Point tangent, double bend) {}
+
+  /** What a curve across an opening spans. */
+  private static final class Span {
+    private final End start;
+    private final End end;
+    private final double chord;
+    private final double out;
+    private final double in;
+
+    Span(End start, End end) {
+      this.start = start;
+      this.end = end;
+      Point along = end.point.minus(start.point);
+      this.chord = along.norm();
+      this.out = angle(start.tangent, along);
+      this.in = angle(along, end.tangent);
+    }
+
+    /** How much of the line is redrawn. */
+    double redrawn() {
+      return start.left + end.left;
+    }
+
+    double steepest() {
+      return Math.max(Math.abs(out), Math.abs(in));
+    }
+
+    private boolean isStraight() {
+      return chord * steepest() < STRAIGHT;
+    }
+
+    /** Whether a curve can bend to one side only, and to the side that the line bends to. */
+    boolean bendsOneWay() {
+      if (isStraight()) {
+        return true;
+      }
+      double side = Math.signum(out);
+      boolean fits = start.bend == side || end.bend == side || start.bend == 0 && end.bend == 0;
+      return out * in > 0 && steepest() < STEEPEST && fits;
+    }
+
+    /** How far it is from bending evenly, and how far its ends lie from where they usually do. */
+    double unevenness(double wanted) {
+      double far =
+          Math.abs(StrictMath.log(start.left / wanted))
+              + Math.abs(StrictMath.log(end.left / wanted));
+      return (isStraight() ? 0 : Math.abs(StrictMath.log(out / in))) + far / 4;
+    }
+
+    /** A curve that bends to one side, of a length or as near to it as may be. */
+    Bridge bridge(double length) {
+      if (isStraight()) {
+        return new Bridge(start.left, end.left, new Line(start.point, end.point), 0);
+      }
+      // How far it is from either end to where the tangents meet.
+      double turn = StrictMath.sin(out + in);
+      Point first = start.tangent.times(chord * StrictMath.sin(in) / turn);
+      Point last = end.tangent.times(chord * StrictMath.sin(out) / turn);
+      Curve curve = ofLength(start.point, first, last, end.point, length);
+      if (curve == null) {
+        Cubic longest = cubic(start.point, first, last, end.point, MOST_HANDLE);
+        curve =
+            longest.length() < length
+                ? longest
+                : cubic(start.point, first, last, end.point, LEAST_HANDLE);
+      }
+      return new Bridge(start.left, end.left, curve, 0);
+    }
+
+    /** A curve that may bend to one side and back. */
+    Bridge aslant() {
+      Curve curve = curve(start.point, start.tangent, out, end.tangent, in, end.point);
+      return new Bridge(start.left, end.left, curve, chord * steepest() / 8);
+    }
   }
 
   /**
@@ -115,7 +260,7 @@ final class Redrawing {
         Curve curve =
             ofLength(start, first.times(firstReach), last.times(lastReach), end, left + right);
         if (curve != null) {
-          return new Bridge(left, right, curve);
+          return new Bridge(left, right, curve, 0);
         }
       }
     }

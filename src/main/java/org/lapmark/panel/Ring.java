@@ -1,6 +1,7 @@
 package org.lapmark.panel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,9 @@ final class Ring {
       if (panel.edges().get(i).name().equals(name)) {
         return i;
       }
+    }
+    if (!panel.isOneLine(name)) {
+      throw panel.inParts(name);
     }
     throw PanelCode.DERIVED_EDGE_UNKNOWN.exception(
         "panel", panel.name(), "edge", name, "edges", names(panel));
@@ -60,9 +64,80 @@ final class Ring {
   }
 
   /**
-   * Chains as far as their edges are left. Where what is left doesn't follow one another, the first
-   * run counts.
+   * Edges of which several have one name, as parts of one edge that was left in parts: they are
+   * numbered along it, {@code side_1} and {@code side_2}.
+   *
+   * @param edges the edges of a derived panel
+   * @param old the panel that it is derived from
    */
+  static List<Edge> numbered(List<Edge> edges, Panel old) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    edges.forEach(edge -> counts.merge(edge.name(), 1, Integer::sum));
+    Set<String> taken = new LinkedHashSet<>(old.chains().keySet());
+    old.edges().forEach(edge -> taken.add(edge.name()));
+    List<Edge> numbered = new ArrayList<>();
+    for (Edge edge : edges) {
+      String name = edge.name();
+      if (counts.get(name) > 1) {
+        double own = along(edge, old);
+        long before =
+            edges.stream()
+                .filter(other -> other.name().equals(edge.name()) && along(other, old) < own)
+                .count();
+        String number = "_" + (before + 1);
+        while (taken.contains(name + number)) {
+          number = "_" + number;
+        }
+        name += number;
+      }
+      numbered.add(new Edge(name, edge.from(), edge.to(), edge.path()));
+    }
+    return numbered;
+  }
+
+  /** How far along the edge of which it is a part an edge lies. */
+  private static double along(Edge part, Panel old) {
+    Point middle = part.path().atLength(part.path().length() / 2);
+    return edge(old, part.name()).path().nearestLength(middle);
+  }
+
+  /** Whether a name is that of a numbered part of an edge. */
+  static boolean isPart(String name, String edge) {
+    return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
+  }
+
+  /**
+   * The chains of a derived panel: those of the panel that it is derived from as far as their edges
+   * are left, and the names of edges that are left in parts. Where what is left of one doesn't
+   * follow one another, it stands for no single line.
+   */
+  static Map<String, List<String>> chains(Panel old, List<Edge> edges) {
+    List<String> ring = edges.stream().map(Edge::name).toList();
+    List<String> before = old.edges().stream().map(Edge::name).toList();
+    Map<String, List<String>> parts = new LinkedHashMap<>();
+    for (String edge : before) {
+      if (!ring.contains(edge)) {
+        parts.put(
+            edge,
+            ring.stream()
+                .filter(name -> isPart(name, edge) && !before.contains(name))
+                .sorted(Comparator.comparingInt(String::length).thenComparing(name -> name))
+                .toList());
+      }
+    }
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    old.chains()
+        .forEach(
+            (chain, members) -> {
+              List<String> left = new ArrayList<>();
+              members.forEach(member -> left.addAll(parts.getOrDefault(member, List.of(member))));
+              all.put(chain, left);
+            });
+    parts.forEach(all::putIfAbsent);
+    return chains(all, edges);
+  }
+
+  /** Chains as far as their edges are left, in the order of the ring. */
   static Map<String, List<String>> chains(Map<String, List<String>> chains, List<Edge> edges) {
     List<String> ring = edges.stream().map(Edge::name).toList();
     Map<String, List<String>> kept = new LinkedHashMap<>();
@@ -70,14 +145,14 @@ final class Ring {
         (chain, members) -> {
           List<String> left = members.stream().filter(ring::contains).toList();
           if (!left.isEmpty() && !ring.contains(chain)) {
-            kept.put(chain, run(left, ring));
+            kept.put(chain, inOrder(left, ring));
           }
         });
     return kept;
   }
 
-  /** The run around the first of some edges. */
-  private static List<String> run(List<String> left, List<String> ring) {
+  /** Some edges in the order of the ring, the run around the first of them first. */
+  private static List<String> inOrder(List<String> left, List<String> ring) {
     int count = ring.size();
     if (left.size() == count) {
       return left;
@@ -87,8 +162,10 @@ final class Ring {
       first = Math.floorMod(first - 1, count);
     }
     List<String> run = new ArrayList<>();
-    for (int i = first; left.contains(ring.get(i % count)); i++) {
-      run.add(ring.get(i % count));
+    for (int i = first; i < first + count; i++) {
+      if (left.contains(ring.get(i % count))) {
+        run.add(ring.get(i % count));
+      }
     }
     return run;
   }

@@ -233,22 +233,26 @@ final class Splitting {
     return edges;
   }
 
-  /** A part's edges; the two ends of an edge that goes all the way round are one, others differ. */
-  private static List<Edge> joined(List<Edge> around, List<Edge> cut) {
-    List<Edge> all = new ArrayList<>();
-    Set<String> taken = new LinkedHashSet<>();
+  /**
+   * A part's edges; the two ends of an edge that goes all the way round are one, others are
+   * numbered.
+   */
+  private List<Edge> joined(List<Edge> around, List<Edge> cut) {
+    List<Edge> whole = new ArrayList<>();
     for (Edge edge : around) {
-      Edge last = all.isEmpty() ? null : all.get(all.size() - 1);
+      Edge last = whole.isEmpty() ? null : whole.get(whole.size() - 1);
       if (last != null && last.name().equals(edge.name())) {
-        all.set(
-            all.size() - 1,
+        whole.set(
+            whole.size() - 1,
             new Edge(edge.name(), last.from(), edge.to(), last.path().then(edge.path())));
       } else {
-        String name = Ring.free(edge.name(), "_2", taken);
-        taken.add(name);
-        all.add(new Edge(name, edge.from(), edge.to(), edge.path()));
+        whole.add(edge);
       }
     }
+    List<Edge> all = new ArrayList<>(Ring.numbered(whole, panel));
+    Set<String> taken = new LinkedHashSet<>();
+    whole.forEach(edge -> taken.add(edge.name()));
+    all.forEach(edge -> taken.add(edge.name()));
     for (Edge edge : cut) {
       String name = Ring.free(edge.name(), "_2", taken);
       taken.add(name);

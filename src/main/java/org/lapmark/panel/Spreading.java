@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Curve;
@@ -22,11 +23,14 @@ import org.lapmark.geometry.Point;
  * grainline lies on a slash line, both sides of that move by half. Parts move as they are: shifted,
  * or turned about the hinge. An edge that is cut stays one edge.
  *
- * <p>At an opening a cubic with the tangents of both sides replaces the stretch of an edge on
- * either side of the cut that is as long as the opening is wide and 5 mm more, or less where a
- * corner, a turn or another cut is nearer. The edge is then as long as before and the opening more,
- * within an eighth of what is redrawn times the square of the angle, in radians, by which it turns
- * there. A straight edge whose parts are only shifted stays straight from corner to corner.
+ * <p>At an opening a cubic with the tangents of both sides replaces a stretch of the edge on either
+ * side of the cut, usually as long as the opening is wide and 5 mm more, between a quarter and four
+ * times that, or less where a corner, a turn or another cut is nearer. It bends to the side to
+ * which the edge bends there, so that a rounded edge stays rounded, and the edge is as long as
+ * before and the opening, measured along it, more: exactly where such a curve can be, else within
+ * an eighth of what is redrawn times the square of the angle, in radians, by which it turns there.
+ * Where the edge is too straight for the slant of the opening it bends to one side and back, which
+ * is told. A straight edge whose parts are only shifted stays straight from corner to corner.
  *
  * <p>At a hinge the edge keeps its length within 1e-6 mm. Where it bends to the side to which it
  * turns at the hinge, a cubic of just the length that it replaces makes it smooth; a straight edge,
@@ -58,8 +62,11 @@ public final class Spreading {
     }
   }
 
-  private Spreading(Panel panel) {
+  private final Consumer<PanelException> notices;
+
+  private Spreading(Panel panel, Consumer<PanelException> notices) {
     this.panel = panel;
+    this.notices = notices;
     this.outline = panel.outline();
     this.length = outline.length();
     double at = 0;
@@ -74,12 +81,13 @@ public final class Spreading {
    *
    * @param panel the panel
    * @param slashes the lines; those that open by 0 change nothing
+   * @param notices told of an edge that can't be redrawn without bending to one side and back
    * @return the panel with the same names, and its marks where they have come to
    * @throws PanelException when a line doesn't lead across the panel, lines cross, an opening is at
    *     a corner or too wide for a smooth line, or the outline folds over itself
    */
-  public static Panel spread(Panel panel, List<Slash> slashes) {
-    Spreading spreading = new Spreading(panel);
+  public static Panel spread(Panel panel, List<Slash> slashes, Consumer<PanelException> notices) {
+    Spreading spreading = new Spreading(panel, notices);
     for (Slash slash : slashes) {
       spreading.cut(slash);
     }
@@ -426,8 +434,18 @@ public final class Spreading {
         }
       }
       double first = starts.get(i) + (inner.isEmpty() ? line.length() : inner.get(0).at) / 2;
+      List<Cut> aslant = new ArrayList<>();
       redrawn.put(
-          i, line(line, motions.of(sides(first)), inner, heads.get(i), heads.get((i + 1) % count)));
+          i,
+          line(
+              line,
+              motions.of(sides(first)),
+              inner,
+              heads.get(i),
+              heads.get((i + 1) % count),
+              aslant));
+      String edge = panel.edges().get(i).name();
+      aslant.forEach(cut -> notices.accept(turnsBack(cut, edge)));
     }
     return redrawn;
   }
@@ -457,7 +475,22 @@ public final class Spreading {
     if (bridge == null) {
       throw unsmooth(joint.cut);
     }
+    if (bridge.turnsBack()) {
+      notices.accept(turnsBack(joint.cut, panel.edges().get(index).name()));
+    }
     return bridge;
+  }
+
+  private PanelException turnsBack(Cut cut, String edge) {
+    return PanelCode.SLASH_BENDS_BACK.exception(
+        "panel",
+        panel.name(),
+        "slash",
+        cut.slash.name(),
+        "open",
+        Math.abs(cut.slash.open()),
+        "edge",
+        edge);
   }
 
   private List<Joint> inside(int edge, List<Joint> joints) {
@@ -478,25 +511,20 @@ public final class Spreading {
     return List.copyOf(stops);
   }
 
-  /** A line with the cuts inside it redrawn. */
+  /**
+   * A line with the cuts inside it redrawn.
+   *
+   * @param aslant gets the cuts across which it bends to one side and back
+   */
   private Redrawing line(
-      Path line, Affine first, List<Joint> joints, Redrawing.Bridge head, Redrawing.Bridge tail) {
+      Path line,
+      Affine first,
+      List<Joint> joints,
+      Redrawing.Bridge head,
+      Redrawing.Bridge tail,
+      List<Cut> aslant) {
     Redrawing redrawing = new Redrawing();
     double length = line.length();
-    Affine last = joints.isEmpty() ? first : joints.get(joints.size() - 1).after;
-    if (!joints.isEmpty()
-        && head == null
-        && tail == null
-        && joints.stream().allMatch(Spreading::isShift)
-        && Redrawing.isStraight(line)) {
-      Line straight = new Line(first.apply(line.start()), last.apply(line.end()));
-      if (straight.end().minus(straight.start()).dot(first.applyVector(line.tangentAtLength(0)))
-          <= Redrawing.NOTHING) {
-        throw unsmooth(joints.get(0).cut);
-      }
-      redrawing.replace(0, joints.get(0).at, length, straight);
-      return redrawing;
-    }
     double from = 0;
     if (head != null) {
       redrawing.replace(0, 0, head.right(), head.curve().part(0.5, 1));
@@ -505,7 +533,19 @@ public final class Spreading {
     double end = tail == null ? length : length - tail.left();
     Affine moved = first;
     List<Double> stops = stops(line, joints);
-    for (Joint joint : joints) {
+    for (int i = 0; i < joints.size(); i++) {
+      Joint joint = joints.get(i);
+      Straight straight = straight(line, joints.subList(i, joints.size()), head, tail);
+      if (straight != null) {
+        Joint last = joints.get(i + straight.joints - 1);
+        redrawing.keep(line, from, straight.from, moved);
+        redrawing.replace(
+            straight.from, joint.at, straight.to, straight.line(line, moved, last.after));
+        from = straight.to;
+        moved = last.after;
+        i += straight.joints - 1;
+        continue;
+      }
       int stop = stops.indexOf(joint.at);
       boolean hinge = joint.gap(line.atLength(joint.at)) <= Redrawing.NOTHING;
       boolean kink = Redrawing.isKink(line, joint.at);
@@ -523,6 +563,9 @@ public final class Spreading {
         bridge = Redrawing.bridge(before, after);
         if (bridge == null) {
           throw unsmooth(joint.cut);
+        }
+        if (bridge.turnsBack()) {
+          aslant.add(joint.cut);
         }
       } else if (!kink) {
         bridge = Redrawing.overHinge(before, after);
@@ -543,6 +586,37 @@ public final class Spreading {
       redrawing.replace(end, length, length, tail.curve().part(0, 0.5));
     }
     return redrawing;
+  }
+
+  /** A straight stretch of a line, from turn to turn, and how many of the next cuts are in it. */
+  private record Straight(double from, double to, int joints) {
+    Line line(Path line, Affine before, Affine after) {
+      return new Line(before.apply(line.atLength(from)), after.apply(line.atLength(to)));
+    }
+  }
+
+  /** The stretch that stays straight although it is cut, its parts being only shifted, or null. */
+  private Straight straight(
+      Path line, List<Joint> joints, Redrawing.Bridge head, Redrawing.Bridge tail) {
+    Joint first = joints.get(0);
+    TreeSet<Double> turns = new TreeSet<>(stops(line, List.of()));
+    double from = turns.lower(first.at);
+    double to = turns.higher(first.at);
+    List<Joint> inside = joints.stream().filter(joint -> joint.at < to).toList();
+    boolean open = from == 0 && head != null || to == line.length() && tail != null;
+    if (open
+        || turns.contains(first.at)
+        || !inside.stream().allMatch(Spreading::isShift)
+        || !Redrawing.isStraight(line.part(from, to))) {
+      return null;
+    }
+    Straight straight = new Straight(from, to, inside.size());
+    Line drawn = straight.line(line, first.before, inside.get(inside.size() - 1).after);
+    Point along = first.before.applyVector(line.tangentAtLength(from));
+    if (drawn.end().minus(drawn.start()).dot(along) <= Redrawing.NOTHING) {
+      throw unsmooth(first.cut);
+    }
+    return straight;
   }
 
   /**
@@ -679,6 +753,6 @@ public final class Spreading {
       moved = next;
       from = to;
     }
-    return line(line, first, joints, null, null).path();
+    return line(line, first, joints, null, null, new ArrayList<>()).path();
   }
 }

@@ -1,5 +1,6 @@
 package org.lapmark.print;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Box;
@@ -15,13 +16,15 @@ final class FreeSpace {
   private final Box area;
   private final int width;
   private final int height;
-  private final boolean[] taken;
+
+  /** By rows; a bit a cell, since a map is kept for every tile of a plan. */
+  private final BitSet taken;
 
   FreeSpace(Box area) {
     this.area = area;
     this.width = Math.max(1, (int) Math.floor(area.width() / CELL));
     this.height = Math.max(1, (int) Math.floor(area.height() / CELL));
-    this.taken = new boolean[width * height];
+    this.taken = new BitSet(width * height);
   }
 
   /** A copy of the part of the map that a box overlaps; whole cells, and one at least. */
@@ -40,7 +43,15 @@ final class FreeSpace {
                 (partWidth + 0.01) * CELL,
                 (partHeight + 0.01) * CELL));
     for (int y = 0; y < part.height; y++) {
-      System.arraycopy(taken, (top + y) * width + left, part.taken, y * part.width, part.width);
+      int from = (top + y) * width + left;
+      int to = y * part.width - from;
+      int end = from + part.width;
+      int at = taken.nextSetBit(from);
+      while (at >= 0 && at < end) {
+        int clear = Math.min(end, taken.nextClearBit(at));
+        part.taken.set(at + to, clear + to);
+        at = taken.nextSetBit(clear);
+      }
     }
     return part;
   }
@@ -64,16 +75,14 @@ final class FreeSpace {
     int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
     int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
     int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
-    for (int y = top; y < bottom; y++) {
-      for (int x = left; x < right; x++) {
-        taken[y * width + x] = true;
-      }
+    for (int y = top; y < bottom && left < right; y++) {
+      taken.set(y * width + left, y * width + right);
     }
   }
 
   /** Which cells have their middle inside an outline. */
-  boolean[] inside(List<Point> outline) {
-    boolean[] inside = new boolean[width * height];
+  BitSet inside(List<Point> outline) {
+    BitSet inside = new BitSet(width * height);
     double[] crossings = new double[outline.size()];
     for (int y = 0; y < height; y++) {
       double level = area.minY() + (y + 0.5) * CELL;
@@ -89,8 +98,8 @@ final class FreeSpace {
       for (int i = 0; i + 1 < count; i += 2) {
         int from = Math.max(0, (int) Math.ceil((crossings[i] - area.minX()) / CELL - 0.5));
         int to = Math.min(width, (int) Math.ceil((crossings[i + 1] - area.minX()) / CELL - 0.5));
-        for (int x = from; x < to; x++) {
-          inside[y * width + x] = true;
+        if (from < to) {
+          inside.set(y * width + from, y * width + to);
         }
       }
     }
@@ -100,24 +109,35 @@ final class FreeSpace {
   /**
    * Prepares a search in cells that are free and, where a mask is given, in the mask or outside it.
    */
-  Finder finder(boolean[] mask, boolean wanted) {
+  Finder finder(BitSet mask, boolean wanted) {
+    BitSet blocked = new BitSet(width * height);
+    if (mask != null) {
+      blocked.or(mask);
+      if (wanted) {
+        blocked.flip(0, width * height);
+      }
+    }
+    blocked.or(taken);
     int[] sums = new int[(width + 1) * (height + 1)];
     int[] longest = new int[height];
     for (int y = 0; y < height; y++) {
-      int row = 0;
-      int run = 0;
-      int most = 0;
+      int end = (y + 1) * width;
       int at = y * width;
-      int above = y * (width + 1) + 1;
+      int above = y * (width + 1) + 1 - at;
       int here = above + width + 1;
-      for (int x = 0; x < width; x++) {
-        if (taken[at + x] || (mask != null && mask[at + x] != wanted)) {
-          row++;
-          run = 0;
-        } else if (++run > most) {
-          most = run;
+      int row = 0;
+      int most = 0;
+      while (at < end) {
+        int next = blocked.nextSetBit(at);
+        int free = next < 0 ? end : Math.min(end, next);
+        most = Math.max(most, free - at);
+        for (; at < free; at++) {
+          sums[here + at] = sums[above + at] + row;
         }
-        sums[here + x] = sums[above + x] + row;
+        int clear = Math.min(end, blocked.nextClearBit(at));
+        for (; at < clear; at++) {
+          sums[here + at] = sums[above + at] + ++row;
+        }
       }
       longest[y] = most;
     }

@@ -2,6 +2,7 @@ package org.lapmark.print;
 
 import com.ibm.icu.text.ListFormatter;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -296,10 +297,10 @@ final class TilePainter {
       Point dot = new Point(inner.x, inner.y);
       Box around = new Box(dot.x(), dot.y(), dot.x(), dot.y()).expanded(FAR);
       FreeSpace space = spaces.get(cell).part(around);
-      boolean[] pieces = null;
+      BitSet pieces = new BitSet();
       for (PieceArt other : layout.art()) {
         if (other.bounds().overlaps(cell.shown()) && other.bounds().overlaps(around)) {
-          pieces = union(pieces, space.inside(other.outline()));
+          pieces.or(space.inside(other.outline()));
         }
       }
       FreeSpace.Finder finder = space.finder(pieces, false);
@@ -360,16 +361,6 @@ final class TilePainter {
     return !segment.intersects(geometry(layout.square()))
         && layout.art().stream().noneMatch(art -> art != own && art.polygon().intersects(segment))
         && placed.get(note.cell()).stream().noneMatch(box -> segment.intersects(geometry(box)));
-  }
-
-  private static boolean[] union(boolean[] a, boolean[] b) {
-    if (a == null) {
-      return b;
-    }
-    for (int i = 0; i < a.length; i++) {
-      a[i] |= b[i];
-    }
-    return a;
   }
 
   private static Path leaderLine(Box box, Point dot) {

@@ -69,6 +69,20 @@ final class DerivedNames {
     return edges;
   }
 
+  /**
+   * The edge of which another may be a part: a derivation that takes the middle of the edge {@code
+   * side} leaves {@code side_1} and {@code side_2}. Whether it does follows from the geometry.
+   */
+  static String whole(String edge) {
+    int end = edge.length();
+    while (end > 0 && Character.isDigit(edge.charAt(end - 1))) {
+      end--;
+    }
+    return end < edge.length() && end > 1 && edge.charAt(end - 1) == '_'
+        ? edge.substring(0, end - 1)
+        : edge;
+  }
+
   /** The chains that a derived panel may have from one of its originals. */
   static Set<String> chains(DerivedSource how, Set<String> known) {
     Set<String> chains = new TreeSet<>(known);

@@ -110,11 +110,12 @@ final class DerivedReader {
       reading.findings().add(SourceCode.DISTANCE_MISSING, parts.owner);
       whole = false;
     }
-    Boolean marks =
-        parts.has("marks")
-            ? reading.truth(parts.values.get("marks"), "marks")
-            : Boolean.valueOf(way != null && way.isLining());
-    return panel == null || way == null || marks == null || !whole
+    Boolean marks = parts.has("marks") ? reading.truth(parts.values.get("marks"), "marks") : null;
+    whole &= parts.has("marks") == (marks != null);
+    if (marks == null && way != null && way.isLining()) {
+      marks = Boolean.TRUE;
+    }
+    return panel == null || way == null || !whole
         ? null
         : new DerivedSource.Beside(panel, way, distance, edges, marks);
   }

@@ -53,10 +53,10 @@ public sealed interface DerivedSource {
    * @param way why
    * @param distance that of edges not stated otherwise; null for none
    * @param edges distances of single edges
-   * @param marks whether notches, points and lines follow
+   * @param marks whether notches, points and lines follow; null where nothing is said
    */
   record Beside(
-      SourceText panel, Way way, Formula distance, List<EdgeDistance> edges, boolean marks)
+      SourceText panel, Way way, Formula distance, List<EdgeDistance> edges, Boolean marks)
       implements DerivedSource {
     /** Copies the list. */
     public Beside {

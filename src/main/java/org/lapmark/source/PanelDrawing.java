@@ -9,15 +9,19 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
@@ -139,6 +143,36 @@ public final class PanelDrawing {
       }
     }
     return names;
+  }
+
+  /**
+   * Where its outline or its grainline is stated.
+   *
+   * @param grainline whether the grainline is asked for
+   * @return the place of its id or label; nothing where there is none
+   */
+  public Optional<Position> place(boolean grainline) {
+    return shapes.stream()
+        .filter(shape -> shape.role() == (grainline ? Role.GRAINLINE : Role.OUTLINE))
+        .map(DrawnShape::position)
+        .findFirst();
+  }
+
+  /** Says at which size a fixed drawing comes out. */
+  void reportSize(Viewport.Doubt doubt, Position place, Findings findings) {
+    Shapes shapes = fixed(new Findings());
+    if (shapes != null) {
+      Box box = shapes.outline().bounds();
+      findings.add(
+          SourceCode.SVG_SIZE,
+          place,
+          "reason",
+          doubt.name().toLowerCase(Locale.ROOT),
+          "width",
+          hundredth(box.width()),
+          "height",
+          hundredth(box.height()));
+    }
   }
 
   private Shapes fixed(Findings findings) {
@@ -318,6 +352,13 @@ public final class PanelDrawing {
       throw fault(SourceCode.SHAPE_EMPTY, shape);
     }
     return path;
+  }
+
+  private static String hundredth(double millimetres) {
+    return BigDecimal.valueOf(millimetres)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static String shown(double millimetres) {

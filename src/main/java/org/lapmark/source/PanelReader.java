@@ -138,7 +138,7 @@ final class PanelReader {
     SourceText name = reading.text(node, "drawing");
     PanelDrawing drawing = name == null ? null : drawings.named(name);
     if (scale == null) {
-      return drawing == null ? null : new PanelSource.Drawn(drawing, null, null);
+      return drawing == null ? null : new PanelSource.Drawn(drawing);
     }
     Map<String, YamlNode> parts = part(scale, Section.SCALE, "scale");
     if (drawing != null && drawing.isComputed()) {
@@ -147,9 +147,23 @@ final class PanelReader {
           .add(SourceCode.SCALE_MISPLACED, scale.position(), "kind", "computed drawing");
     }
     PanelSource.EdgeLength until = until(scale, parts);
+    Boolean stretch = stretch(parts);
     return drawing == null
         ? null
-        : new PanelSource.Drawn(drawing, formula(parts, "width"), formula(parts, "height"), until);
+        : new PanelSource.Drawn(
+            drawing, formula(parts, "width"), formula(parts, "height"), until, stretch);
+  }
+
+  /** Whether to stretch in one direction only; null where nothing is said. */
+  private Boolean stretch(Map<String, YamlNode> parts) {
+    if (!parts.containsKey("stretch")) {
+      return null;
+    }
+    if (parts.containsKey("width") == parts.containsKey("height")) {
+      reading.findings().add(SourceCode.STRETCH_MISPLACED, parts.get("stretch").position());
+      return null;
+    }
+    return reading.truth(parts.get("stretch"), "stretch");
   }
 
   private PanelSource.EdgeLength until(YamlNode scale, Map<String, YamlNode> parts) {

@@ -55,18 +55,28 @@ public record PanelSource(
    * @param width the width to which the outline is scaled, or null
    * @param height the height to which the outline is scaled, or null
    * @param until what an edge's length is scaled to, alike in both directions; or null
+   * @param stretch whether a width or a height that is stated alone stretches the outline in that
+   *     direction only, instead of scaling it in proportion; null where nothing is said
    */
-  public record Drawn(PanelDrawing drawing, Formula width, Formula height, EdgeLength until)
+  public record Drawn(
+      PanelDrawing drawing, Formula width, Formula height, EdgeLength until, Boolean stretch)
       implements ShapeSource {
     /**
-     * A drawing that isn't scaled by an edge.
+     * A drawing that isn't scaled.
      *
      * @param drawing the file's content
-     * @param width the width to which the outline is scaled, or null
-     * @param height the height to which the outline is scaled, or null
      */
-    public Drawn(PanelDrawing drawing, Formula width, Formula height) {
-      this(drawing, width, height, null);
+    public Drawn(PanelDrawing drawing) {
+      this(drawing, null, null, null, null);
+    }
+
+    /**
+     * Whether only one of width and height is stated.
+     *
+     * @return true if the other follows
+     */
+    public boolean isScaledByOne() {
+      return (width == null) != (height == null);
     }
   }
 

@@ -346,7 +346,7 @@ final class References {
   }
 
   private void edge(SourceText edge, Set<String> known) {
-    if (!known.contains(edge.text())) {
+    if (!known.contains(edge.text()) && !known.contains(DerivedNames.whole(edge.text()))) {
       reading.unknown(SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known);
     }
   }

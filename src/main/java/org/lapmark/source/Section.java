@@ -123,7 +123,7 @@ enum Section {
           "any_order",
           "when")),
   /** What a fixed drawing is scaled to. */
-  SCALE(List.of(), List.of("width", "height", "edge", "length")),
+  SCALE(List.of(), List.of("width", "height", "stretch", "edge", "length")),
   /** A stated rectangle. */
   RECTANGLE(List.of("width", "height"), List.of()),
   /** A stated strip. */

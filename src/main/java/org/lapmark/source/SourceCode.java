@@ -97,6 +97,8 @@ public enum SourceCode implements FindingCode {
   SCALE_MISPLACED,
   /** A scaling by an edge's length and by a width or height. */
   SCALE_TWO_WAYS,
+  /** Stretching in one direction where both are stated, or neither. */
+  STRETCH_MISPLACED,
   /** A shape whose numbers are too few, or too many. */
   SHAPE_STATEMENT,
   /** A drawing for a size that the size table doesn't have. */
@@ -251,6 +253,8 @@ public enum SourceCode implements FindingCode {
   SVG_GEOMETRY_UNREAD,
   /** The drawing doesn't say how large it is. */
   SVG_SCALE_UNKNOWN,
+  /** A drawing in pixels, or whose width and height aren't in proportion to its view box. */
+  SVG_SIZE(Severity.NOTE),
   /** An attribute that isn't what it should be. */
   ATTRIBUTE_WRONG,
   /** A {@code data-} attribute that overrides nothing. */

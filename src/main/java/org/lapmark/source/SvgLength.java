@@ -49,8 +49,13 @@ record SvgLength(double number, String unit) {
     return number * factor();
   }
 
+  /** Whether it is stated in pixels, with their unit or without one. */
+  boolean isPixels() {
+    return unit.isEmpty() || unit.equals("px");
+  }
+
   /** The length in CSS pixels. */
   double pixels() {
-    return unit.isEmpty() || unit.equals("px") ? number : millimetres() * 96 / MM_PER_INCH;
+    return isPixels() ? number : millimetres() * 96 / MM_PER_INCH;
   }
 }

@@ -171,6 +171,12 @@ final class SvgReader {
     PanelDrawing drawing =
         new PanelDrawing(file, shapes, elements.isComputed(), map, reading.limits());
     drawing.check(reading.findings());
+    Viewport.Doubt doubt = viewport == null ? null : Viewport.doubt(root);
+    if (doubt != null) {
+      SourceText width = root.value("width");
+      drawing.reportSize(
+          doubt, width == null ? root.position() : width.position(), reading.findings());
+    }
     return drawing;
   }
 

@@ -16,6 +16,10 @@ record Viewport(Affine map, Extent extent) {
   private static final double PIXEL = 25.4 / 96;
   private static final double LARGEST = 1e9;
   private static final int LONGEST = 200;
+
+  /** How much two scales may differ where width and height are rounded. */
+  private static final double ROUNDED = 1e-3;
+
   private static final List<String> ALIGNMENTS = List.of("Min", "Mid", "Max");
 
   /**
@@ -42,6 +46,34 @@ record Viewport(Affine map, Extent extent) {
     across = width == null ? down * box[2] / box[3] : across;
     down = height == null ? across * box[3] / box[2] : down;
     return new Viewport(fitted(box, across, down, root), new Extent(box[2], box[3]));
+  }
+
+  /** What is to be told of the size of a drawing. */
+  enum Doubt {
+    /** It is stated in pixels. */
+    PIXELS,
+    /** Width and height don't have the proportions of the view box. */
+    PROPORTIONS
+  }
+
+  /**
+   * Why the size at which a drawing comes out may not be the one that was meant.
+   *
+   * @param root the drawing's root, whose viewport is known
+   * @return the reason, or null
+   */
+  static Doubt doubt(XmlElement root) {
+    double[] box = viewBox(root);
+    SvgLength width = length(root, "width");
+    SvgLength height = length(root, "height");
+    if (box == null || width != null && width.isPixels() || height != null && height.isPixels()) {
+      return Doubt.PIXELS;
+    }
+    if (width == null || height == null) {
+      return null;
+    }
+    double ratio = width.millimetres() / box[2] * box[3] / height.millimetres();
+    return Math.abs(ratio - 1) > ROUNDED ? Doubt.PROPORTIONS : null;
   }
 
   /**

@@ -90,6 +90,7 @@ class StatedPanelsTest {
 
   private static final String TRIANGLE =
       "<path id='outline' d='M0 0C30 -20 60 -20 90 0L40 80Z'/><circle id='corner.a'/>"
+          + "<path id='grainline' d='M45 10V50'/>"
           + "<circle id='corner.b' cx='90'/><circle id='corner.c' cx='40' cy='80'/>";
 
   @ParameterizedTest
@@ -128,6 +129,7 @@ class StatedPanelsTest {
         """;
     String larger =
         "<path id='outline' d='M40 90L100 0H0Z'/><circle id='corner.c' cx='40' cy='90'/>"
+            + "<path id='grainline' d='M45 10V50'/>"
             + "<circle id='corner.a'/><circle id='corner.b' cx='100'/>";
     assertEquals(
         Math.hypot(50, 80),

@@ -47,7 +47,8 @@ class FollowingIntakesTest {
   }
 
   private Panel inset(Panel panel, double distance) {
-    return PanelDerivation.inset("lining", panel, top(distance), true, notices::add);
+    return PanelDerivation.inset(
+        "lining", panel, top(distance), PanelDerivation.Marks.ALL, notices::add);
   }
 
   private static Map<String, Double> top(double distance) {
@@ -80,7 +81,9 @@ class FollowingIntakesTest {
 
   @Test
   void linesAreDrawnOnToAnEdgeFartherOut() {
-    Panel larger = PanelDerivation.outset("larger", straight(), top(30), true, notices::add);
+    Panel larger =
+        PanelDerivation.outset(
+            "larger", straight(), top(30), PanelDerivation.Marks.ALL, notices::add);
     assertEquals(24 * 90 / 60.0, intake(larger, "dart").width(), EXACT);
     assertEquals(30, intake(larger, "pleat").width(), EXACT);
   }

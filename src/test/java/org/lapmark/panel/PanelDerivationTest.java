@@ -216,11 +216,22 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 0.5, max = 20) double distance,
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel panel = rounded(width, height, radius, placed(turn, width));
-    Panel outer = PanelDerivation.outset("outer", panel, all(panel, distance), true, notices::add);
-    same(panel, PanelDerivation.inset("b", outer, all(outer, distance), true, notices::add), 0.005);
-    Panel inner = PanelDerivation.inset("inner", panel, all(panel, distance), true, notices::add);
+    Panel outer =
+        PanelDerivation.outset(
+            "outer", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
     same(
-        panel, PanelDerivation.outset("b", inner, all(inner, distance), true, notices::add), 0.005);
+        panel,
+        PanelDerivation.inset(
+            "b", outer, all(outer, distance), PanelDerivation.Marks.ALL, notices::add),
+        0.005);
+    Panel inner =
+        PanelDerivation.inset(
+            "inner", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
+    same(
+        panel,
+        PanelDerivation.outset(
+            "b", inner, all(inner, distance), PanelDerivation.Marks.ALL, notices::add),
+        0.005);
     double expected =
         area(panel) + distance * panel.outline().length() + Math.PI * distance * distance;
     assertEquals(expected, area(outer), 1e-6 * expected);
@@ -271,7 +282,8 @@ class PanelDerivationTest {
     Map<String, Double> distances = all(panel, 3);
     distances.put("a-b", first);
     distances.put("b-c", second);
-    Panel inner = PanelDerivation.inset("inner", panel, distances, false, notices::add);
+    Panel inner =
+        PanelDerivation.inset("inner", panel, distances, PanelDerivation.Marks.NONE, notices::add);
     assertEquals(names(panel), names(inner));
     for (Edge edge : inner.edges()) {
       Path old = panel.line(edge.name());
@@ -355,5 +367,72 @@ class PanelDerivationTest {
     assertEquals(Math.PI * 2500, area(whole), 1e-6);
     assertTrue(whole.outline().curves().stream().allMatch(Arc.class::isInstance));
     assertEquals(List.of(), notices);
+  }
+
+  /** A block with a half moon cut out of its right side. */
+  private static Panel bitten() {
+    Panel block = PanelBuilder.rectangle("block", 100, 200, false);
+    Curve moon =
+        Arc.fromEndpoints(new Point(100, 60), 25, 25, 0, false, false, new Point(100, 110));
+    List<Mark> marks = new ArrayList<>(block.marks());
+    marks.add(new Mark.StyleLine("bite", new Path(List.of(moon))));
+    marks.add(new Mark.Notch("right", 20, 1));
+    marks.add(new Mark.Notch("right", 150, 1));
+    Map<String, List<String>> chains = new LinkedHashMap<>();
+    chains.put("around", List.of("right", "bottom"));
+    chains.put("feet", List.of("bottom", "left"));
+    Panel marked = new Panel("block", block.edges(), chains, marks);
+    return PanelDerivation.split("bitten", marked, "bite", "left", "bite", notices -> {});
+  }
+
+  @Test
+  void anEdgeOfWhichTheMiddleIsTakenIsNumbered() {
+    Panel bitten = bitten();
+    assertEquals(
+        List.of("bottom", "left", "top", "right_1", "bite", "right_2"),
+        sortedFrom(bitten, "bottom"));
+    assertEquals(60, length(bitten, "right_1"), EXACT);
+    assertEquals(90, length(bitten, "right_2"), EXACT);
+    assertEquals(List.of("right_1", "right_2"), bitten.chains().get("right"));
+    for (String broken : List.of("right", "around")) {
+      assertEquals(null, bitten.line(broken), broken);
+      assertTrue(!bitten.isOneLine(broken), broken);
+    }
+    assertEquals("edge", bitten.inParts("right").arguments().get("what"));
+    assertEquals("chain", bitten.inParts("around").arguments().get("what"));
+    assertEquals("right_1, right_2, bottom", bitten.inParts("around").arguments().get("parts"));
+    assertEquals(300, length(bitten, "feet"), EXACT);
+    List<Mark.Notch> notches =
+        bitten.marks().stream()
+            .filter(Mark.Notch.class::isInstance)
+            .map(Mark.Notch.class::cast)
+            .toList();
+    assertEquals(List.of("right_1", "right_2"), notches.stream().map(Mark.Notch::edge).toList());
+    assertEquals(20, notches.get(0).at(), 1e-4);
+    assertEquals(40, notches.get(1).at(), 1e-4);
+  }
+
+  @Test
+  void marksFollowWhereAnEdgeDoesNotMove() {
+    Panel half = half(150, 200, 0.2, Affine.IDENTITY);
+    Panel same =
+        PanelDerivation.inset(
+            "b", half, all(half, 0), PanelDerivation.Marks.OF_UNMOVED_EDGES, notices::add);
+    assertEquals(half.marks(), same.marks());
+    assertEquals(half.edges(), same.edges());
+    assertEquals(List.of(), notices);
+    Map<String, Double> top = all(half, 0);
+    top.put("top", 5.0);
+    Panel lower =
+        PanelDerivation.inset("b", half, top, PanelDerivation.Marks.OF_UNMOVED_EDGES, notices::add);
+    assertEquals(
+        List.of("side"),
+        lower.marks().stream()
+            .filter(Mark.Notch.class::isInstance)
+            .map(mark -> ((Mark.Notch) mark).edge())
+            .toList());
+    assertEquals(1, notices.size());
+    assertEquals(PanelCode.MARKS_NOT_STATED, notices.get(0).code());
+    assertEquals(1, notices.get(0).arguments().get("kept"));
   }
 }

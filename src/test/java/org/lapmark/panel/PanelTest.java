@@ -251,8 +251,8 @@ class PanelTest {
     assertEquals(new Box(0, 0, 100, 80), piece(shape(null, square), -0.0).bounds());
     // A circle keeps a dot at just less than its radius.
     Panel round = built(Path.circle(p(0, 0), 20), Map.of());
-    assertEquals(0.1, PanelBuilder.inset("dot", round, 19.9).outline().bounds().maxX(), 1e-6);
-    refused(PanelCode.INSET_NOTHING_LEFT, () -> PanelBuilder.inset("dot", round, 20));
+    assertEquals(0.1, inset("dot", round, 19.9).outline().bounds().maxX(), 1e-6);
+    refused(PanelCode.INSET_NOTHING_LEFT, () -> inset("dot", round, 20));
   }
 
   private static Path almostClosed(double gap) {
@@ -480,7 +480,7 @@ class PanelTest {
                 new Mark.Notch("rim", 20, 1),
                 new Mark.Grainline(p(60, -30), p(60, 30)),
                 new Mark.DrillPoint("stud", p(40, 0))));
-    Panel inset = PanelBuilder.inset("foam", panel, 3);
+    Panel inset = inset("foam", panel, 3);
     assertEquals("foam", inset.name());
     assertEquals(names(panel), names(inset));
     assertEquals(panel.chains(), inset.chains());
@@ -492,12 +492,12 @@ class PanelTest {
         0.5);
     assertEquals("top", inset.edges().get(0).from());
     assertEquals("bottom", inset.edges().get(2).from());
-    assertEquals(panel.edges(), PanelBuilder.inset("foam", panel, 0).edges());
+    assertEquals(panel.edges(), inset("foam", panel, 0).edges());
     // Past the corners' radius, and past the middle.
-    assertEquals(names(panel), names(PanelBuilder.inset("foam", panel, 30)));
-    refused(PanelCode.INSET_NOTHING_LEFT, () -> PanelBuilder.inset("foam", panel, 70));
-    PanelBuilder.inset("foam", panel, 60);
-    assertThrows(IllegalArgumentException.class, () -> PanelBuilder.inset("foam", panel, -1));
+    assertEquals(names(panel), names(inset("foam", panel, 30)));
+    refused(PanelCode.INSET_NOTHING_LEFT, () -> inset("foam", panel, 70));
+    inset("foam", panel, 60);
+    assertThrows(IllegalArgumentException.class, () -> inset("foam", panel, -1));
   }
 
   @Test
@@ -520,14 +520,14 @@ class PanelTest {
   @Test
   void insetThatFallsApartIsRefused() {
     Panel glass = shape(null, 0, 0, 50, 40, 100, 0, 100, 100, 50, 60, 0, 100);
-    refused(PanelCode.INSET_FALLS_APART, () -> PanelBuilder.inset("foam", glass, 14));
-    PanelBuilder.inset("foam", glass, 7);
+    refused(PanelCode.INSET_FALLS_APART, () -> inset("foam", glass, 14));
+    inset("foam", glass, 7);
   }
 
   @Test
   void edgeThatVanishesInsideIsLeftOut() {
     Panel cut = shape(null, 0, 0, 95, 0, 100, 5, 100, 80, 0, 80);
-    Panel inset = PanelBuilder.inset("foam", cut, 20);
+    Panel inset = inset("foam", cut, 20);
     assertEquals(List.of("a-b", "c-d", "d-e", "e-a"), names(inset));
     assertEquals("c", inset.edges().get(0).to());
     assertEquals(60 * 40, inset.outline().signedArea(), 1e-6);
@@ -544,5 +544,11 @@ class PanelTest {
         piece(panel, 10).cuttingLine().path().signedArea(),
         piece(image, 10).cuttingLine().path().signedArea(),
         0.05);
+  }
+
+  private static Panel inset(String name, Panel panel, double distance) {
+    Map<String, Double> distances = new LinkedHashMap<>();
+    panel.edges().forEach(edge -> distances.put(edge.name(), distance));
+    return PanelDerivation.inset(name, panel, distances, PanelDerivation.Marks.NONE, notice -> {});
   }
 }

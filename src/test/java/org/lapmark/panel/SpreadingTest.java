@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import net.jqwik.api.Assume;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -19,6 +20,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Position;
 import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
@@ -36,6 +38,10 @@ class SpreadingTest {
 
   private static Slash slash(Point from, Point to, double open, Hinge hinge) {
     return slash("s", from, to, open, hinge);
+  }
+
+  private static Panel spread(Panel panel, List<Slash> slashes) {
+    return Spreading.spread(panel, slashes, notice -> {});
   }
 
   private static Panel rectangle(double width, double height) {
@@ -85,8 +91,8 @@ class SpreadingTest {
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double to) {
     Panel panel = rectangle(200, 100);
     Slash none = slash(p(200 * from, 0), p(200 * to, 100), 0, Hinge.TO);
-    assertSame(panel, Spreading.spread(panel, List.of(none)));
-    assertSame(panel, Spreading.spread(panel, List.of()));
+    assertSame(panel, spread(panel, List.of(none)));
+    assertSame(panel, spread(panel, List.of()));
   }
 
   @Property(tries = 200, seed = "20260511")
@@ -95,8 +101,7 @@ class SpreadingTest {
       @ForAll @DoubleRange(min = -15, max = 60) double open) {
     Panel panel = rectangle(200, 100);
     Panel wider =
-        Spreading.spread(
-            panel, List.of(slash(p(200 * at, -3), p(200 * at, 104), open, Hinge.NONE)));
+        spread(panel, List.of(slash(p(200 * at, -3), p(200 * at, 104), open, Hinge.NONE)));
     assertEquals(200 + open, wider.outline().bounds().width(), 1e-9);
     assertEquals(100, wider.outline().bounds().height(), 1e-9);
     assertEquals(200 + open, length(wider, "top"), 1e-9);
@@ -116,8 +121,7 @@ class SpreadingTest {
       @ForAll @DoubleRange(min = 1, max = 30) double open) {
     Panel panel = rectangle(200, 100);
     Panel wider =
-        Spreading.spread(
-            panel, List.of(slash(p(200 * from, 0), p(200 * to, 100), open, Hinge.NONE)));
+        spread(panel, List.of(slash(p(200 * from, 0), p(200 * to, 100), open, Hinge.NONE)));
     Point across = p(200 * (to - from), 100).unit();
     assertEquals(1, wider.line("top").curves().size());
     assertEquals(100, length(wider, "left"), 1e-9);
@@ -132,8 +136,7 @@ class SpreadingTest {
       @ForAll @DoubleRange(min = 0.25, max = 0.75) double at,
       @ForAll @DoubleRange(min = -12, max = 25) double open) {
     Panel panel = rectangle(300, 100);
-    Panel opened =
-        Spreading.spread(panel, List.of(slash(p(300 * at, 0), p(300 * at, 100), open, Hinge.TO)));
+    Panel opened = spread(panel, List.of(slash(p(300 * at, 0), p(300 * at, 100), open, Hinge.TO)));
     assertEquals(300, length(opened, "bottom"), 1e-6);
     assertEquals(100, length(opened, "left"), 1e-6);
     assertEquals(100, length(opened, "right"), 1e-6);
@@ -160,7 +163,7 @@ class SpreadingTest {
     for (int i = 1; i <= 5; i++) {
       slashes.add(slash("s" + i, p(50 * i, 0), p(50 * i, 100), 8, Hinge.TO));
     }
-    Panel opened = Spreading.spread(panel, slashes);
+    Panel opened = spread(panel, slashes);
     assertEquals(300, length(opened, "bottom"), 1e-6);
     assertEquals(340, length(opened, "top"), 0.5);
     assertEquals(List.of(), turns(opened.line("top")));
@@ -174,9 +177,7 @@ class SpreadingTest {
     List<Slash> backwards = new ArrayList<>(slashes);
     java.util.Collections.reverse(backwards);
     assertEquals(
-        opened.outline().signedArea(),
-        Spreading.spread(panel, backwards).outline().signedArea(),
-        1e-9);
+        opened.outline().signedArea(), spread(panel, backwards).outline().signedArea(), 1e-9);
   }
 
   @Property(tries = 60, seed = "20260511")
@@ -197,7 +198,7 @@ class SpreadingTest {
               open / n,
               Hinge.TO));
     }
-    Panel opened = Spreading.spread(brim, slashes);
+    Panel opened = spread(brim, slashes);
     assertEquals(length(brim, "inner"), length(opened, "inner"), 0.005);
     assertEquals(
         length(brim, "outer") + open, length(opened, "outer"), 0.02 * Math.abs(open) + 1e-6);
@@ -219,8 +220,7 @@ class SpreadingTest {
     Panel circle = StatedShape.circle(200).panel("tip", Map.of(), Map.of());
     Edge first = circle.edges().get(0);
     Point across = p(100, 100).times(2).minus(first.path().start());
-    Panel opened =
-        Spreading.spread(circle, List.of(slash(first.path().start(), across, 20, Hinge.NONE)));
+    Panel opened = spread(circle, List.of(slash(first.path().start(), across, 20, Hinge.NONE)));
     assertEquals(200 * Math.PI + 40, opened.outline().length(), 1.5);
     List<Curve> twice = new ArrayList<>(opened.outline().curves());
     twice.addAll(opened.outline().curves());
@@ -249,7 +249,7 @@ class SpreadingTest {
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 290, 2),
             new Mark.Notch("bottom", 20, 1));
-    Panel opened = Spreading.spread(panel, List.of(slash(p(200, 0), p(200, 100), 15, Hinge.NONE)));
+    Panel opened = spread(panel, List.of(slash(p(200, 0), p(200, 100), 15, Hinge.NONE)));
     assertEquals(
         List.of(
             panel.marks().get(0),
@@ -270,11 +270,10 @@ class SpreadingTest {
   @Test
   void withoutGrainTheFirstEdgesStartStays() {
     Panel panel = without(rectangle(300, 100));
-    Panel opened = Spreading.spread(panel, List.of(slash(p(50, 0), p(50, 100), 15, Hinge.NONE)));
+    Panel opened = spread(panel, List.of(slash(p(50, 0), p(50, 100), 15, Hinge.NONE)));
     assertEquals(p(0, 0), opened.outline().start());
     // With its grainline, the wider part stays.
-    Panel grain =
-        Spreading.spread(rectangle(300, 100), List.of(slash(p(50, 0), p(50, 100), 15, Hinge.NONE)));
+    Panel grain = spread(rectangle(300, 100), List.of(slash(p(50, 0), p(50, 100), 15, Hinge.NONE)));
     assertEquals(p(-15, 0), grain.outline().start());
   }
 
@@ -282,7 +281,7 @@ class SpreadingTest {
   void aHingeMayBeAtACornerAndLinesMayFanOut() {
     Panel panel = without(rectangle(300, 100));
     Panel opened =
-        Spreading.spread(
+        spread(
             panel,
             List.of(
                 slash("one", p(300, 100), p(100, 0), 10, Hinge.FROM),
@@ -296,7 +295,7 @@ class SpreadingTest {
 
   private static void refused(PanelCode code, Panel panel, Slash... slashes) {
     PanelException thrown =
-        assertThrows(PanelException.class, () -> Spreading.spread(panel, List.of(slashes)));
+        assertThrows(PanelException.class, () -> spread(panel, List.of(slashes)));
     assertEquals(code, thrown.code(), thrown.getMessage());
     Map<String, Object> arguments = new LinkedHashMap<>(thrown.arguments());
     arguments.put("size", "M");
@@ -307,7 +306,7 @@ class SpreadingTest {
   }
 
   private static void taken(Panel panel, Slash... slashes) {
-    Spreading.spread(panel, List.of(slashes));
+    spread(panel, List.of(slashes));
   }
 
   /** Three lines 2 mm apart. */
@@ -373,7 +372,7 @@ class SpreadingTest {
     Path outer = brim.line("outer");
     Path inner = brim.line("inner");
     Panel opened =
-        Spreading.spread(
+        spread(
             brim,
             List.of(
                 slash(
@@ -391,5 +390,146 @@ class SpreadingTest {
     double axis = brim.outline().bounds().centre().x();
     assertEquals(axis, opened.outline().bounds().centre().x(), 1e-6);
     assertEquals(axis, middle(opened, "inner").x(), 1e-6);
+  }
+
+  /** An edge called top that is rounded outwards, on a block 300 wide. */
+  private static Panel rounded(int kind, double height) {
+    Point from = p(0, 0);
+    Point to = p(300, 0);
+    double radius = (150 * 150 + height * height) / (2 * height);
+    Curve top =
+        switch (kind) {
+          case 0 -> Arc.fromEndpoints(from, radius, radius, 0, false, true, to);
+          case 1 -> Arc.fromEndpoints(from, 150, height, 0, false, true, to);
+          case 2 -> new Cubic(from, p(60, -1.3 * height), p(240, -1.3 * height), to);
+          case 3 -> new Cubic(from, p(30, -1.6 * height), p(180, -height), to);
+          default -> new Cubic(from, p(140, -1.5 * height), p(160, -1.5 * height), to);
+        };
+    Path outline =
+        new Path(
+            List.of(
+                top,
+                new Line(to, p(300, 200)),
+                new Line(p(300, 200), p(0, 200)),
+                new Line(p(0, 200), from)));
+    Map<String, Point> corners = new LinkedHashMap<>();
+    corners.put("a", from);
+    corners.put("b", to);
+    corners.put("c", p(300, 200));
+    corners.put("d", p(0, 200));
+    return PanelBuilder.fromOutline(
+        "front",
+        outline,
+        corners,
+        Map.of("top", new PanelBuilder.CornerPair("a", "b")),
+        Map.of(),
+        List.of());
+  }
+
+  /** The most by which a line turns to the left between points that lie close together. */
+  private static double mostToTheLeft(Path line) {
+    double most = 0;
+    int steps = 1000;
+    Point before = line.tangentAtLength(0);
+    for (int i = 1; i <= steps; i++) {
+      Point here = line.tangentAtLength(line.length() * i / steps);
+      most = Math.max(most, -StrictMath.atan2(before.cross(here), before.dot(here)));
+      before = here;
+    }
+    return most;
+  }
+
+  @Property(tries = 400, seed = "20261127")
+  void aRoundedEdgeStaysRoundedAcrossAParallelOpening(
+      @ForAll @IntRange(min = 0, max = 4) int kind,
+      @ForAll @DoubleRange(min = 15, max = 90) double height,
+      @ForAll @DoubleRange(min = 0.25, max = 0.75) double at,
+      @ForAll @DoubleRange(min = -0.3, max = 0.3) double slant,
+      @ForAll @DoubleRange(min = -8, max = 30) double open) {
+    Panel panel = rounded(kind, height);
+    Path old = panel.line("top");
+    double cut = old.length() * at;
+    Point from = old.atLength(cut);
+    // From square to the edge, turned by up to 17 degrees.
+    Point square = old.tangentAtLength(cut).quarterTurn();
+    Point along = square.plus(old.tangentAtLength(cut).times(slant)).unit();
+    Point to = from.plus(along.times((200 - from.y()) / along.y()));
+    Assume.that(to.x() > 10 && to.x() < 290);
+    List<PanelException> notices = new ArrayList<>();
+    Panel opened =
+        Spreading.spread(panel, List.of(slash(from, to, open, Hinge.NONE)), notices::add);
+    Path top = opened.line("top");
+    // Beyond the neighbourhood both parts are what they were.
+    double near = 4 * (Math.abs(open) + 5) + 1e-6;
+    for (int i = 0; i <= 50; i++) {
+      double here = old.length() * i / 50;
+      if (here < cut - near) {
+        assertEquals(0, old.atLength(here).distance(top.atLength(here)), 1e-6);
+      } else if (here > cut + near) {
+        double shifted = top.length() - (old.length() - here);
+        Point moved = top.atLength(shifted).minus(top.end()).plus(old.end());
+        assertEquals(0, old.atLength(here).distance(moved), 1e-6);
+      }
+    }
+    assertEquals(List.of(), turns(top));
+    double cosine = 1 / Math.sqrt(1 + slant * slant);
+    if (notices.isEmpty()) {
+      assertEquals(0, mostToTheLeft(top), 2e-5, () -> "bends back: " + top);
+      // What lies aslant can't be shorter than straight.
+      double aside = open * slant * cosine;
+      double more = top.length() - (old.length() + open * cosine);
+      double most = aside * aside / (2 * Math.max(10, Math.abs(open)));
+      assertTrue(more > -0.05 - most && more < most + 0.02, () -> "longer by " + more);
+    } else {
+      assertEquals(PanelCode.SLASH_BENDS_BACK, notices.get(0).code());
+      assertTrue(Math.abs(slant) > 0.02, () -> "square to the edge: " + notices);
+    }
+  }
+
+  @Property(tries = 200, seed = "20261128")
+  void anOpeningSquareToARoundedEdgeIsAddedToItsLength(
+      @ForAll @IntRange(min = 0, max = 4) int kind,
+      @ForAll @DoubleRange(min = 15, max = 90) double height,
+      @ForAll @DoubleRange(min = 0.35, max = 0.65) double at,
+      @ForAll @DoubleRange(min = 1, max = 30) double open) {
+    Panel panel = rounded(kind, height);
+    Path old = panel.line("top");
+    Point from = old.atLength(old.length() * at);
+    Point along = old.tangentAtLength(old.length() * at).quarterTurn();
+    Point to = from.plus(along.times((200 - from.y()) / along.y()));
+    Assume.that(to.x() > 10 && to.x() < 290);
+    List<PanelException> notices = new ArrayList<>();
+    Panel opened =
+        Spreading.spread(panel, List.of(slash(from, to, open, Hinge.NONE)), notices::add);
+    assertEquals(List.of(), notices);
+    assertEquals(old.length() + open, length(opened, "top"), 0.005);
+    assertEquals(0, mostToTheLeft(opened.line("top")), 2e-5);
+  }
+
+  @Test
+  void anEdgeTooStraightForTheSlantOfAnOpeningIsTold() {
+    // Straight in the middle, rounded at both ends.
+    Path outline =
+        new Path(
+            List.of(
+                Arc.ofCircle(p(40, 40), 40, Math.PI, Math.PI / 2),
+                new Line(p(40, 0), p(260, 0)),
+                Arc.ofCircle(p(260, 40), 40, -Math.PI / 2, Math.PI / 2),
+                new Line(p(300, 40), p(300, 200)),
+                new Line(p(300, 200), p(0, 200)),
+                new Line(p(0, 200), p(0, 40))));
+    Map<String, Point> corners = new LinkedHashMap<>();
+    corners.put("a", p(0, 40));
+    corners.put("b", p(300, 40));
+    corners.put("c", p(300, 200));
+    Panel panel =
+        PanelBuilder.fromOutline("front", outline, corners, Map.of(), Map.of(), List.of());
+    List<PanelException> notices = new ArrayList<>();
+    Spreading.spread(panel, List.of(slash(p(150, 0), p(190, 200), 10, Hinge.NONE)), notices::add);
+    assertEquals(1, notices.size());
+    assertEquals("a-b", notices.get(0).arguments().get("edge"));
+    notices.clear();
+    Spreading.spread(panel, List.of(slash(p(150, 0), p(150, 200), 10, Hinge.NONE)), notices::add);
+    assertEquals(List.of(), notices);
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Box;
@@ -18,8 +19,18 @@ class SvgGeometryTest {
   private static PanelDrawing.Shapes shapes(String root, String body) {
     Findings findings = new Findings();
     PanelDrawing.Shapes shapes = shapes(root, body, findings);
-    assertEquals(List.of(), findings.sorted());
+    for (Finding finding : findings.sorted()) {
+      // Only what is to be told of its size, and that is true.
+      assertEquals(SourceCode.SVG_SIZE, finding.code());
+      Box box = shapes.outline().bounds();
+      assertEquals(box.width(), number(finding, "width"), 0.005);
+      assertEquals(box.height(), number(finding, "height"), 0.005);
+    }
     return shapes;
+  }
+
+  private static double number(Finding finding, String argument) {
+    return Double.parseDouble((String) finding.arguments().get(argument));
   }
 
   private static PanelDrawing.Shapes shapes(String root, String body, Findings findings) {

@@ -1,0 +1,135 @@
+package org.lapmark.grade;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelDerivation;
+import org.lapmark.source.PanelDrawing;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PanelSource.Derived;
+import org.lapmark.source.PanelSource.Drawn;
+import org.lapmark.source.PanelSource.DrawnBySize;
+import org.lapmark.source.PanelSource.SizeDrawing;
+import org.lapmark.source.ThingSource;
+
+/**
+ * Whether pieces that are cut from cloth with a grain say how it runs. Stated shapes always do; a
+ * drawing may lack its grainline, or have one that leaves the panel, so that its ends can't be
+ * measured to the selvedge.
+ */
+final class GrainCheck {
+  /** How much of a grainline may lie outside its panel, in millimetres. */
+  private static final double OUTSIDE = 0.5;
+
+  private final PatternScope scope;
+  private final List<ThingSource> materials;
+  private final Findings findings;
+  private final Set<String> told = new TreeSet<>();
+
+  GrainCheck(PatternScope scope, List<ThingSource> materials, Findings findings) {
+    this.scope = scope;
+    this.materials = materials;
+    this.findings = findings;
+  }
+
+  void check(List<Piece> pieces) {
+    for (Piece piece : pieces) {
+      if (piece.cuts().stream().anyMatch(cut -> hasGrain(cut.material()))) {
+        check(piece);
+      }
+    }
+  }
+
+  private void check(Piece piece) {
+    Panel panel = piece.shape().panel();
+    Optional<Mark.Grainline> grain =
+        panel.marks().stream()
+            .filter(Mark.Grainline.class::isInstance)
+            .map(Mark.Grainline.class::cast)
+            .findFirst();
+    if (grain.isEmpty()) {
+      PanelSource origin = origin(panel.name());
+      if (!told.add(origin.name().text())) {
+        return;
+      }
+      drawing(origin)
+          .flatMap(drawing -> drawing.place(false))
+          .ifPresent(
+              place ->
+                  findings.add(
+                      GradeCode.GRAINLINE_MISSING,
+                      place,
+                      "panel",
+                      origin.name().text(),
+                      "piece",
+                      Integer.toString(piece.number())));
+      return;
+    }
+    double outside = PanelDerivation.outside(panel, grain.get().from(), grain.get().to());
+    if (outside > OUTSIDE) {
+      PanelSource own = scope.panelSource(panel.name());
+      Position place =
+          drawing(own).flatMap(drawing -> drawing.place(true)).orElse(own.name().position());
+      findings.add(
+          GradeCode.GRAINLINE_OUTSIDE,
+          place,
+          "panel",
+          panel.name(),
+          "outside",
+          Rounded.hundredth(outside),
+          "size",
+          scope.size());
+    }
+  }
+
+  /** The panel whose drawing another one is derived from, step by step. */
+  private PanelSource origin(String name) {
+    PanelSource source = scope.panelSource(name);
+    while (source.shape() instanceof Derived derived) {
+      source = scope.panelSource(derived.how().panel().text());
+    }
+    return source;
+  }
+
+  private Optional<PanelDrawing> drawing(PanelSource source) {
+    if (source.shape() instanceof Drawn drawn) {
+      return Optional.of(drawn.drawing());
+    }
+    return source.shape() instanceof DrawnBySize bySize
+        ? Optional.ofNullable(bySize.drawings().get(scope.size())).map(SizeDrawing::drawing)
+        : Optional.empty();
+  }
+
+  private boolean hasGrain(String material) {
+    for (ThingSource thing : materials) {
+      if (thing.id().text().equals(material)) {
+        return !isTrue(thing.properties().get("no_grain"));
+      }
+    }
+    return true;
+  }
+
+  /** Formulas have no words for yes and no; as a property they stand alone. */
+  private boolean isTrue(Formula formula) {
+    if (formula == null || formula.text().text().equals("false")) {
+      return false;
+    }
+    if (formula.text().text().equals("true")) {
+      return true;
+    }
+    try {
+      return formula.evaluate(scope) instanceof Value.Truth truth && truth.holds();
+    } catch (FindingException | DemandGraph.Unavailable e) {
+      // Whoever lays the pieces out says what is wrong with it.
+      return false;
+    }
+  }
+}
