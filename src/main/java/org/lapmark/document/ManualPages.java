@@ -111,12 +111,7 @@ record ManualPages(
 
   /** The layouts of one material. */
   record ClothLayouts(
-      String material,
-      boolean oneWay,
-      boolean reversed,
-      boolean joined,
-      boolean folded,
-      List<Layout> layouts) {}
+      boolean oneWay, boolean reversed, boolean joined, boolean folded, List<Layout> layouts) {}
 
   /** One layout. */
   record Layout(String title, String purchase, Picture drawing) {}

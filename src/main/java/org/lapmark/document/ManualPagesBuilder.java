@@ -124,8 +124,7 @@ final class ManualPagesBuilder {
               pictures.add(
                   "layout", drawing.draw(lay, width, height), words.alternative(lay), "")));
     }
-    return new ManualPages.ClothLayouts(
-        plan.cloth().name(), plan.cloth().oneWay(), reversed, joined, folded, layouts);
+    return new ManualPages.ClothLayouts(plan.cloth().oneWay(), reversed, joined, folded, layouts);
   }
 
   private List<ManualPages.Label> labels(BiFunction<Piece, StatedSize, TextPages.CutSize> cutSize) {
