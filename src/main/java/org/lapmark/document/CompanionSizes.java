@@ -68,10 +68,6 @@ final class CompanionSizes {
     return findings;
   }
 
-  PrintForm form(CompanionUnits units) {
-    return forms.get(units);
-  }
-
   /** The size in which a drawing stands for all of them. */
   int typical() {
     return (patterns.size() - 1) / 2;

@@ -112,7 +112,6 @@ record ManualPages(
 
   /** The layouts of one material. */
   record ClothLayouts(
-      String material,
       boolean oneWay,
       boolean grain,
       boolean reversed,

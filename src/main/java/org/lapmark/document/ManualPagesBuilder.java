@@ -128,13 +128,7 @@ final class ManualPagesBuilder {
                   "layout", drawing.draw(lay, width, height), words.alternative(lay), "")));
     }
     return new ManualPages.ClothLayouts(
-        plan.cloth().name(),
-        plan.cloth().oneWay(),
-        plan.cloth().hasGrain(),
-        reversed,
-        joined,
-        folded,
-        layouts);
+        plan.cloth().oneWay(), plan.cloth().hasGrain(), reversed, joined, folded, layouts);
   }
 
   private List<ManualPages.Label> labels(

@@ -24,19 +24,9 @@ record SizedText(Map<Integer, List<String>> texts) {
     texts = Collections.unmodifiableMap(copy);
   }
 
-  boolean isEmpty() {
-    return texts.values().stream().allMatch(forms -> forms.stream().allMatch(String::isBlank));
-  }
-
   /** Whether it reads the same in every size of the page. */
   boolean isAlike(int sizes) {
     return texts.size() == sizes && texts.values().stream().distinct().count() == 1;
-  }
-
-  /** The text in one size and one choice of units; empty where there is none. */
-  String in(int size, CompanionUnits units) {
-    List<String> forms = texts.get(size);
-    return forms == null ? "" : forms.get(units.ordinal());
   }
 
   /** Writes it within a line. */

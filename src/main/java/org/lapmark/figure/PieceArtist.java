@@ -57,15 +57,11 @@ final class PieceArtist {
   private static final double CUT_AWAY = 0.4;
 
   private final Evaluation evaluation;
-  private final StyleSheet styles;
-  private final LetteringMeasure lettering;
   private final double scale;
   private final Canvas canvas;
 
   PieceArtist(Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering, double scale) {
     this.evaluation = evaluation;
-    this.styles = styles;
-    this.lettering = lettering;
     this.scale = scale;
     this.canvas = new Canvas(styles, lettering);
   }

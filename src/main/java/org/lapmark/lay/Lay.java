@@ -11,7 +11,6 @@ import org.lapmark.measure.Variant;
  * @param width the width
  * @param length how far the pieces reach along the cloth, in millimetres
  * @param placements the pieces in the order of their numbers
- * @param usedShare the pieces' area as a share of width times length
  * @param purchase what to buy
  */
 public record Lay(
@@ -20,7 +19,6 @@ public record Lay(
     ClothWidth width,
     double length,
     List<Placement> placements,
-    double usedShare,
     Purchase purchase) {
   /** Copies the list. */
   public Lay {

@@ -159,14 +159,11 @@ public final class LayPlanner {
   }
 
   private static PieceGoods goods(Cloth cloth, List<Wanted> wanted) {
-    List<PieceGoods.Length> lengths = new ArrayList<>();
     double total = 0;
     for (Wanted one : wanted) {
-      double each = one.piece().rectangle().orElseThrow().height();
-      lengths.add(new PieceGoods.Length(one.piece(), one.cut().count(), each));
-      total += one.cut().count() * each;
+      total += one.cut().count() * one.piece().rectangle().orElseThrow().height();
     }
-    return new PieceGoods(cloth, lengths, total, cloth.purchase(total));
+    return new PieceGoods(total, cloth.purchase(total));
   }
 
   private Optional<Lay> lay(Cloth cloth, ClothWidth width, List<Wanted> wanted) {
@@ -203,7 +200,6 @@ public final class LayPlanner {
         StripPacker.pack(shapes, usable, new StripSearch(gap, RUNS, work, SEED));
     Affine shift = Affine.translation(0, cloth.selvedgeMargin());
     List<Placement> placements = new ArrayList<>();
-    double area = 0;
     double length = 0;
     for (int i = 0; i < items.size(); i++) {
       Item item = items.get(i);
@@ -216,18 +212,10 @@ public final class LayPlanner {
               item.shape(),
               shift.after(arrangement.maps().get(i)));
       placements.add(placement);
-      area += Math.abs(item.shape().signedArea());
       length = Math.max(length, placement.outline().bounds().maxX());
     }
     return Optional.of(
-        new Lay(
-            cloth,
-            pattern.variant(),
-            width,
-            length,
-            placements,
-            area / (width.usable() * length),
-            cloth.purchase(length)));
+        new Lay(cloth, pattern.variant(), width, length, placements, cloth.purchase(length)));
   }
 
   /** The shapes that a piece is cut as; none when its strip can't be joined on this width. */

@@ -37,31 +37,6 @@ public record LayWords(Wording wording, PrintForm form) {
   }
 
   /**
-   * What a maker has to know to use a layout: that it is one way among others, how the cloth lies,
-   * and which way pieces may be turned.
-   *
-   * @param lay the layout
-   * @return sentences
-   */
-  public String note(Lay lay) {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        wording.text(
-            "lay.one-way-among-others", Map.of("grain", lay.cloth().hasGrain() ? "yes" : "no")));
-    sentences.add(wording.text("lay.single-layer"));
-    if (lay.cloth().oneWay()) {
-      sentences.add(wording.text("lay.nap-note"));
-    }
-    if (lay.placements().stream().anyMatch(Placement::reversed)) {
-      sentences.add(wording.text("lay.reversed-note"));
-    }
-    if (lay.placements().stream().anyMatch(placement -> placement.parts() > 1)) {
-      sentences.add(wording.text("lay.joined-note"));
-    }
-    return String.join(" ", sentences);
-  }
-
-  /**
    * A width as stated, in the document's units.
    *
    * @param width the width

@@ -1,9 +1,7 @@
 package org.lapmark.measure;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -56,30 +54,14 @@ public final class Formula {
 
   private final SourceText text;
   private final Node root;
-  private final List<SourceText> names;
-  private final List<Reference> references;
+  private final Set<String> names;
 
   private Formula(SourceText text, Node root) {
     this.text = text;
     this.root = root;
-    List<SourceText> namesFound = new ArrayList<>();
-    List<Reference> referencesFound = new ArrayList<>();
-    collect(root, namesFound, referencesFound);
-    this.names = Collections.unmodifiableList(namesFound);
-    this.references = Collections.unmodifiableList(referencesFound);
-  }
-
-  /**
-   * A question to the pattern's geometry.
-   *
-   * @param function the geometry function as written
-   * @param arguments the names of panels, edges or corners it was given
-   */
-  public record Reference(SourceText function, List<SourceText> arguments) {
-    /** Copies the list. */
-    public Reference {
-      arguments = List.copyOf(arguments);
-    }
+    Set<String> found = new LinkedHashSet<>();
+    collect(root, found);
+    this.names = Collections.unmodifiableSet(found);
   }
 
   /**
@@ -109,27 +91,7 @@ public final class Formula {
    * @return names in the order of their first appearance
    */
   public Set<String> names() {
-    Set<String> distinct = new LinkedHashSet<>();
-    names.forEach(name -> distinct.add(name.text()));
-    return Collections.unmodifiableSet(distinct);
-  }
-
-  /**
-   * Every place where it asks for a name, without those of geometry functions' references.
-   *
-   * @return names as written, in order, repeated as often as they appear
-   */
-  public List<SourceText> nameUses() {
     return names;
-  }
-
-  /**
-   * Every question it puts to the geometry.
-   *
-   * @return the questions in order
-   */
-  public List<Reference> references() {
-    return references;
   }
 
   /**
@@ -219,29 +181,22 @@ public final class Formula {
     return node instanceof Node.Bracketed bracketed ? bare(bracketed.inner()) : node;
   }
 
-  private void collect(Node node, List<SourceText> found, List<Reference> asked) {
+  private void collect(Node node, Set<String> found) {
     if (node instanceof Node.Name name) {
-      found.add(text.part(name.start(), name.end()));
+      found.add(text.part(name.start(), name.end()).text());
     } else if (node instanceof Node.Binary binary) {
-      collect(binary.left(), found, asked);
-      collect(binary.right(), found, asked);
+      collect(binary.left(), found);
+      collect(binary.right(), found);
     } else if (node instanceof Node.Negation negation) {
-      collect(negation.operand(), found, asked);
+      collect(negation.operand(), found);
     } else if (node instanceof Node.Not not) {
-      collect(not.operand(), found, asked);
+      collect(not.operand(), found);
     } else if (node instanceof Node.Bracketed bracketed) {
-      collect(bracketed.inner(), found, asked);
+      collect(bracketed.inner(), found);
     } else if (node instanceof Node.Call call) {
-      call.arguments().forEach(argument -> collect(argument, found, asked));
+      call.arguments().forEach(argument -> collect(argument, found));
     } else if (node instanceof Node.Stock stock) {
-      stock.sizes().forEach(size -> collect(size, found, asked));
-    } else if (node instanceof Node.Geometry geometry) {
-      asked.add(
-          new Reference(
-              text.part(geometry.start(), geometry.nameEnd()),
-              geometry.references().stream()
-                  .map(name -> text.part(name.start(), name.end()))
-                  .toList()));
+      stock.sizes().forEach(size -> collect(size, found));
     }
   }
 

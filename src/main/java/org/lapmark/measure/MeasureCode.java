@@ -75,9 +75,7 @@ public enum MeasureCode implements FindingCode {
   /** A value can't be printed in the form asked for. */
   PLACEHOLDER_UNLIKE_FORM,
   /** A value that isn't nothing would be printed as nothing. */
-  PLACEHOLDER_ROUNDS_TO_ZERO,
-  /** A form is given where the exact number is needed. */
-  PLACEHOLDER_FORM_NOT_HERE;
+  PLACEHOLDER_ROUNDS_TO_ZERO;
 
   @Override
   public String id() {

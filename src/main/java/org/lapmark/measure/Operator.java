@@ -32,10 +32,6 @@ enum Operator {
     this.binding = binding;
   }
 
-  String sign() {
-    return sign;
-  }
-
   int binding() {
     return binding;
   }

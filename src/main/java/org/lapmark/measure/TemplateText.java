@@ -1,6 +1,5 @@
 package org.lapmark.measure;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Finding;
@@ -211,39 +210,5 @@ public record TemplateText(SourceText source, List<Part> parts) {
       }
     }
     return List.copyOf(printed);
-  }
-
-  /**
-   * The text with the exact number for each placeholder, without units: millimetres, square
-   * millimetres, degrees or bare numbers, as geometry needs them.
-   *
-   * @param scope what names stand for
-   * @return the text, its numbers written without exponents so that they read back the same
-   * @throws FindingException at the placeholder that can't be computed, isn't a number, or asks for
-   *     a form
-   */
-  public String exact(Scope scope) {
-    StringBuilder text = new StringBuilder();
-    for (Part part : parts) {
-      if (part instanceof Placeholder placeholder) {
-        if (placeholder.form() != null) {
-          throw new FindingException(
-              Finding.of(
-                  MeasureCode.PLACEHOLDER_FORM_NOT_HERE,
-                  placeholder.form().position(),
-                  "form",
-                  placeholder.form().text()));
-        }
-        double amount = placeholder.formula().quantity(scope).amount();
-        if (!Double.isFinite(amount)) {
-          throw placeholder.formula().fault(MeasureCode.FORMULA_TOO_LARGE);
-        }
-        text.append(
-            amount == 0 ? "0" : BigDecimal.valueOf(amount).stripTrailingZeros().toPlainString());
-      } else {
-        text.append(((Literal) part).text());
-      }
-    }
-    return text.toString();
   }
 }

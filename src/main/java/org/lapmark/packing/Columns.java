@@ -16,10 +16,8 @@ import org.locationtech.jts.geom.Polygon;
  * @param first the index of the first column from the origin; column {@code k} runs from {@code k}
  *     times the column's width to the next
  * @param spans per column the starts and ends of its stretches in turn, ascending
- * @param minY the least y
- * @param maxY the greatest y
  */
-record Columns(int first, double[][] spans, double minY, double maxY) {
+record Columns(int first, double[][] spans) {
   /** Rounding errors below this, in millimetres, don't touch another column. */
   private static final double SLACK = 1e-7;
 
@@ -47,7 +45,7 @@ record Columns(int first, double[][] spans, double minY, double maxY) {
       inside(crossings.get(i + 1), parts);
       spans[i] = merged(parts);
     }
-    return new Columns(first, spans, box.getMinY(), box.getMaxY());
+    return new Columns(first, spans);
   }
 
   /** Adds what each side covers in each column, and where it crosses the lines between columns. */

@@ -111,13 +111,4 @@ public record NotchSet(int count, List<Double> gaps, Cut cut) {
     }
     return true;
   }
-
-  /**
-   * Whether it reads the same from both ends.
-   *
-   * @return false for a set with unequal gaps
-   */
-  public boolean isSymmetric() {
-    return agrees(reversed());
-  }
 }

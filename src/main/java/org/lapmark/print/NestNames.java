@@ -98,7 +98,6 @@ final class NestNames {
   private final Map<Integer, List<Point>> flat = new LinkedHashMap<>();
   private final Map<Integer, List<Double>> corners = new LinkedHashMap<>();
   private final List<SheetSubject.LineName> items = new ArrayList<>();
-  private int nameless;
 
   /**
    * A stretch of cutting line.
@@ -148,11 +147,6 @@ final class NestNames {
 
   List<SheetSubject.LineName> items() {
     return List.copyOf(items);
-  }
-
-  /** How many stretches were left without any name. */
-  int nameless() {
-    return nameless;
   }
 
   void place(List<Nested> pieces, List<CheckLine> checks) {
@@ -376,7 +370,7 @@ final class NestNames {
   }
 
   /** Writes a name beside a line that runs too close to the paper's edge, on its inside at best. */
-  private boolean writtenBeside(Window window) {
+  private void writeBeside(Window window) {
     String text = phrase.apply(window.line().owners());
     String role = ROLES.get(1);
     Style style = style(role);
@@ -401,12 +395,11 @@ final class NestNames {
                   on.halfHeight());
           if (inside(slot, window.cell()) && free(slot) >= LEAST) {
             put(window.cell(), text, slot, role, layering.apply(window.line().owners(), ""));
-            return true;
+            return;
           }
         }
       }
     }
-    return false;
   }
 
   /** Whether words keep from the joins of a tile, and don't stand out of its other sides. */
@@ -469,8 +462,8 @@ final class NestNames {
       }
       if (made != null) {
         told.add(made);
-      } else if (!writtenBeside(window)) {
-        nameless++;
+      } else {
+        writeBeside(window);
       }
     }
   }

@@ -110,7 +110,7 @@ record SheetLayout(
         arrangement = squareFirst(arrangement, grid);
       }
     }
-    return new Laying(grid, tiling, paper, sorted, arrangement).lay();
+    return new Laying(grid, tiling, sorted, arrangement).lay();
   }
 
   /** The lowest that anything reaches, in sheet coordinates. */
@@ -198,8 +198,7 @@ record SheetLayout(
   /** An island with its place on the sheet. */
   private record Place(int column, int row, double x, double y) {}
 
-  private record Laying(
-      TileGrid grid, Tiling tiling, Paper paper, List<Piece> pieces, Arrangement arrangement) {
+  private record Laying(TileGrid grid, Tiling tiling, List<Piece> pieces, Arrangement arrangement) {
     SheetLayout lay() {
       Map<Integer, Place> places = places();
       List<PlacedPiece> placed = new ArrayList<>();

@@ -97,32 +97,16 @@ final class FileNames {
     return edition;
   }
 
-  String complete(String size, Paper paper) {
-    return complete(size, "", paper);
-  }
-
   String complete(String size, String choices, Paper paper) {
     return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + ".pdf";
-  }
-
-  String tiles(String size, Paper paper) {
-    return tiles(size, "", paper);
   }
 
   String tiles(String size, String choices, Paper paper) {
     return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-tiles.pdf";
   }
 
-  String instructions(String size, Paper paper) {
-    return instructions(size, "", paper);
-  }
-
   String instructions(String size, String choices, Paper paper) {
     return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-instructions.pdf";
-  }
-
-  String largePrint(String size, Paper paper) {
-    return largePrint(size, "", paper);
   }
 
   String largePrint(String size, String choices, Paper paper) {

@@ -127,16 +127,6 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
     public Request in(Presentation other) {
       return new Request(sizes, papers, choices, output, other, extras, pieces);
     }
-
-    /**
-     * The same for some pieces alone.
-     *
-     * @param some numbers or names
-     * @return the request
-     */
-    public Request ofPieces(List<String> some) {
-      return new Request(sizes, papers, choices, output, presentation, extras, some);
-    }
   }
 
   /**
@@ -250,17 +240,6 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
   public List<Outcome> publish(List<Path> folders, Request request, Listener listener)
       throws IOException {
     return pipeline().publish(folders, request, listener);
-  }
-
-  /**
-   * Reads and evaluates a folder in every variant without writing anything.
-   *
-   * @param folder the pattern folder
-   * @return everything found
-   * @throws IOException when a file can't be read for reasons outside the folder's content
-   */
-  public Findings check(Path folder) throws IOException {
-    return only(check(List.of(folder), new Listener() {})).findings();
   }
 
   /**

@@ -46,8 +46,4 @@ public record SeamMark(Kind kind, double at, NotchSet set, String name) {
     /** Where the side turns sharply. */
     CORNER
   }
-
-  SeamMark movedTo(double place) {
-    return new SeamMark(kind, place, set, name);
-  }
 }

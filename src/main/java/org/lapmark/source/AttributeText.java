@@ -72,7 +72,7 @@ final class AttributeText {
     if (placeholder.form() != null) {
       throw new FindingException(
           Finding.of(
-              MeasureCode.PLACEHOLDER_FORM_NOT_HERE,
+              SourceCode.PLACEHOLDER_FORM_NOT_HERE,
               placeholder.form().position(),
               "form",
               placeholder.form().text()));

@@ -1,7 +1,6 @@
 package org.lapmark.source;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -99,9 +98,5 @@ public enum MarkKind {
         .filter(way -> !way.isEmpty())
         .map(way -> String.join(" and ", way))
         .collect(Collectors.joining(", or "));
-  }
-
-  static List<String> keys() {
-    return Arrays.stream(values()).map(MarkKind::key).toList();
   }
 }

@@ -19,7 +19,6 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
@@ -31,7 +30,6 @@ public final class PanelDrawing {
   /** The widest gap between an outline's end and start that is closed, in millimetres. */
   static final double GAP = 0.05;
 
-  private final SourceFile file;
   private final List<DrawnShape> shapes;
   private final boolean computed;
   private final Affine toMillimetres;
@@ -42,26 +40,11 @@ public final class PanelDrawing {
    *
    * @param toMillimetres from user units; null if the drawing doesn't say, which was reported
    */
-  PanelDrawing(
-      SourceFile file,
-      List<DrawnShape> shapes,
-      boolean computed,
-      Affine toMillimetres,
-      Limits limits) {
-    this.file = file;
+  PanelDrawing(List<DrawnShape> shapes, boolean computed, Affine toMillimetres, Limits limits) {
     this.shapes = List.copyOf(shapes);
     this.computed = computed;
     this.toMillimetres = toMillimetres;
     this.limits = limits;
-  }
-
-  /**
-   * The file.
-   *
-   * @return the SVG file
-   */
-  public SourceFile file() {
-    return file;
   }
 
   /**

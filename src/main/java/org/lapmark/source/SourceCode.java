@@ -259,6 +259,8 @@ public enum SourceCode implements FindingCode {
   ATTRIBUTE_WRONG,
   /** A {@code data-} attribute that overrides nothing. */
   DATA_ATTRIBUTE_UNKNOWN(Severity.WARNING),
+  /** A placeholder of a drawing asks for a printed form. */
+  PLACEHOLDER_FORM_NOT_HERE,
   /** An id that looks like a role but isn't. */
   ROLE_UNKNOWN(Severity.WARNING),
   /** An id that is a role but for the number of a copy. */

@@ -168,8 +168,7 @@ final class SvgReader {
     if (!outlineSeen) {
       reading.findings().add(SourceCode.OUTLINE_MISSING, root.position());
     }
-    PanelDrawing drawing =
-        new PanelDrawing(file, shapes, elements.isComputed(), map, reading.limits());
+    PanelDrawing drawing = new PanelDrawing(shapes, elements.isComputed(), map, reading.limits());
     drawing.check(reading.findings());
     Viewport.Doubt doubt = viewport == null ? null : Viewport.doubt(root);
     if (doubt != null) {

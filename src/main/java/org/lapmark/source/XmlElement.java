@@ -92,10 +92,6 @@ final class XmlElement {
     return file.content().substring(contentStart, contentEnd);
   }
 
-  SourceFile file() {
-    return file;
-  }
-
   /** Where the name stands, in the start tag. */
   Position position() {
     return file.position(start, nameEnd);

@@ -109,10 +109,9 @@ public sealed interface Block {
    * A figure's description, in a language that isn't read here.
    *
    * @param content the lines of the block, without its fences
-   * @param rest what stands behind the word {@code figure}, trimmed
    * @param position where the block begins
    */
-  record Figure(SourceText content, SourceText rest, Position position) implements Block {}
+  record Figure(SourceText content, Position position) implements Block {}
 
   /**
    * A picture made by hand.

@@ -26,11 +26,10 @@ import org.lapmark.measure.TemplateText;
  *   <li>HTML is text
  * </ul>
  *
- * @param source the text as written
  * @param blocks its parts, footnotes excepted
  * @param footnotes its footnotes by number
  */
-public record Manuscript(SourceText source, List<Block> blocks, List<Footnote> footnotes) {
+public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
   /** How many UTF-16 units a text may have. */
   public static final int MAX_LENGTH = 20_000;
 
@@ -93,15 +92,6 @@ public record Manuscript(SourceText source, List<Block> blocks, List<Footnote> f
    */
   public static List<Inline.Value> values(List<Inline> line) {
     return Walk.of(line).values();
-  }
-
-  /**
-   * Every cross-reference, footnotes last.
-   *
-   * @return the references in reading order
-   */
-  public List<Inline.Reference> references() {
-    return Walk.of(this).references();
   }
 
   /**

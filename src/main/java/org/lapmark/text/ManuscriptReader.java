@@ -45,10 +45,10 @@ final class ManuscriptReader {
           length,
           "limit",
           Manuscript.MAX_LENGTH);
-      return new Manuscript(source, List.of(), List.of());
+      return new Manuscript(List.of(), List.of());
     }
     List<Block> blocks = blocks(source, 0, false);
-    return new Manuscript(source, blocks, notes);
+    return new Manuscript(blocks, notes);
   }
 
   private List<Block> blocks(SourceText source, int depth, boolean boxed) {
@@ -132,11 +132,9 @@ final class ManuscriptReader {
     String kind = info.text().substring(0, end);
     SourceText rest = trimmed(info.part(end, info.text().length()));
     SourceText content = content(block, text);
-    if (kind.equals("figure")) {
-      return new Block.Figure(content, rest, position);
-    }
+    boolean figure = kind.equals("figure");
     Optional<Block.Box.Kind> box = Block.Box.Kind.of(kind);
-    if (box.isEmpty()) {
+    if (!figure && box.isEmpty()) {
       Optional<String> nearest = Nearest.of(kind, BLOCK_KINDS);
       findings.add(
           TextCode.BLOCK_UNKNOWN,
@@ -153,6 +151,9 @@ final class ManuscriptReader {
     }
     if (!rest.text().isEmpty()) {
       findings.add(TextCode.BLOCK_EXTRA_WORDS, rest.position(), "words", rest.text(), "kind", kind);
+    }
+    if (figure) {
+      return new Block.Figure(content, position);
     }
     if (boxed) {
       findings.add(TextCode.BOX_IN_BOX, position, "kind", kind);

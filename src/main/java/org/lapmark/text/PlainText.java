@@ -49,18 +49,6 @@ public final class PlainText {
     return String.join("\n", lines);
   }
 
-  /**
-   * Blocks.
-   *
-   * @param blocks the blocks
-   * @return lines, one a paragraph, heading, list item or row; none for a figure
-   */
-  public String blocks(List<Block> blocks) {
-    List<String> lines = new ArrayList<>();
-    add(blocks, lines);
-    return String.join("\n", lines);
-  }
-
   private void add(List<Block> blocks, List<String> lines) {
     for (Block block : blocks) {
       if (block instanceof Block.Paragraph paragraph) {

@@ -6,7 +6,6 @@ import java.util.List;
 /** Goes through a text once, in reading order, and gathers its parts. */
 final class Walk {
   private final List<Inline.Value> values = new ArrayList<>();
-  private final List<Inline.Reference> references = new ArrayList<>();
   private final List<Block.Figure> figures = new ArrayList<>();
   private final List<Block.Art> art = new ArrayList<>();
 
@@ -27,10 +26,6 @@ final class Walk {
 
   List<Inline.Value> values() {
     return values;
-  }
-
-  List<Inline.Reference> references() {
-    return references;
   }
 
   List<Block.Figure> figures() {
@@ -70,7 +65,6 @@ final class Walk {
       if (inline instanceof Inline.Value value) {
         values.add(value);
       } else if (inline instanceof Inline.Reference reference) {
-        references.add(reference);
         inlines(reference.words());
       } else if (inline instanceof Inline.Emphasis emphasis) {
         inlines(emphasis.content());

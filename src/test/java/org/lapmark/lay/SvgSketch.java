@@ -50,15 +50,14 @@ final class SvgSketch {
       long start = System.nanoTime();
       Drawing drawing = drawer.draw(lay, 165, 150);
       System.out.printf(
-          "%s %.1f x %.1f, %.0f %% used, %d ms%n%s%n",
+          "%s %.1f x %.1f, %d ms%n%s%n",
           entry.getKey(),
           drawing.width(),
           drawing.height(),
-          100 * lay.usedShare(),
           (System.nanoTime() - start) / 1_000_000,
           words.alternative(lay));
       page.append("<h4>").append(words.title(lay)).append("</h4>");
-      page.append("<p>").append(words.note(lay)).append(' ').append(words.purchase(lay));
+      page.append("<p>").append(words.purchase(lay));
       page.append(new SvgSketch(writer.styles()).svg(drawing));
     }
     Files.write(

@@ -96,19 +96,14 @@ class FaultsTest {
   }
 
   private static String text(String written) {
-    boolean exact = written.startsWith("exact ");
-    SourceText source = ExampleScope.text(exact ? written.substring(6) : written);
+    SourceText source = ExampleScope.text(written);
     Findings findings = new Findings();
     try {
       TemplateText parsed = TemplateText.parse(source, findings);
       if (findings.hasErrors()) {
         return described(findings.sorted().get(0));
       }
-      if (exact) {
-        parsed.exact(new ExampleScope());
-      } else {
-        parsed.print(new ExampleScope(), Variant.ofSize("M"), PrintForm.DEFAULT);
-      }
+      parsed.print(new ExampleScope(), Variant.ofSize("M"), PrintForm.DEFAULT);
       return "fine";
     } catch (FindingException e) {
       return described(e.finding());

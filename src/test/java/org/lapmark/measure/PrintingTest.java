@@ -176,15 +176,6 @@ class PrintingTest {
   }
 
   @Test
-  void exactTextHasMillimetresAlone() {
-    TemplateText text =
-        TemplateText.parse(
-            ExampleScope.text("M 0 {-seam} L {1 in / 3},{seam * 0} {zip.width / 10^6}"),
-            new Findings());
-    assertEquals("M 0 -10 L " + 25.4 / 3 + ",0 0.000012", text.exact(new ExampleScope()));
-  }
-
-  @Test
   void aListBySizeIsLedByNames() {
     Findings findings = new Findings();
     TemplateText text = TemplateText.parse(ExampleScope.text("{depth}"), findings);

@@ -218,10 +218,9 @@ class DartsTest {
   @Test
   void setsReadBackwards() {
     NotchSet set = new NotchSet(3, List.of(5.0, 9.0), NotchSet.Cut.SLIT);
-    assertFalse(set.isSymmetric());
     assertFalse(set.agrees(set.reversed()));
     assertTrue(set.agrees(set.reversed().reversed()));
-    assertTrue(NotchSet.of(3).isSymmetric());
+    assertTrue(NotchSet.of(3).agrees(NotchSet.of(3).reversed()));
     assertFalse(NotchSet.of(2).agrees(NotchSet.of(3)));
     assertTrue(NotchSet.of(2).agrees(NotchSet.of(2).cut(NotchSet.Cut.WEDGE)));
     assertEquals(List.of(-7.0, -2.0, 7.0), set.offsets());

@@ -19,8 +19,8 @@ class FileNamesTest {
   @Test
   void namesPatternEditionSizeAndPaper() {
     FileNames names = FileNames.of("tote", "1.2", List.of("S", "M"));
-    assertEquals("tote-1.2-M-a4.pdf", names.complete("M", Paper.A4));
-    assertEquals("tote-1.2-S-shared-tiles.pdf", names.tiles("S", Paper.SHARED));
+    assertEquals("tote-1.2-M-a4.pdf", names.complete("M", "", Paper.A4));
+    assertEquals("tote-1.2-S-shared-tiles.pdf", names.tiles("S", "", Paper.SHARED));
   }
 
   @Test
@@ -28,7 +28,7 @@ class FileNamesTest {
     FileNames names = FileNames.of("tote", "1", List.of("All sizes", "M"));
     assertEquals("tote-1-all-sizes-a4-instructions.pdf", names.sizes(List.of(), Paper.A4));
     assertEquals(
-        "tote-1-All-sizes-2-a4-instructions.pdf", names.instructions("All sizes", Paper.A4));
+        "tote-1-All-sizes-2-a4-instructions.pdf", names.instructions("All sizes", "", Paper.A4));
   }
 
   @Test
@@ -38,20 +38,20 @@ class FileNamesTest {
         "tote-1-sizes-S-M-L-a4-instructions.pdf", names.sizes(List.of("S M", "L"), Paper.A4));
     assertEquals("tote-1-sizes-L.html", names.companion(List.of("L")));
     assertEquals("tote-1.html", names.companion(List.of()));
-    assertEquals("tote-1-size-Sizes-M-a4.pdf", names.complete("Sizes M", Paper.A4));
+    assertEquals("tote-1-size-Sizes-M-a4.pdf", names.complete("Sizes M", "", Paper.A4));
   }
 
   @Test
   void keepsLettersOfEveryScriptAndReplacesWhatShellsMind() {
     FileNames names =
         FileNames.of("sac à dos", "", List.of("Größe 38/40", "大", "../etc", "½", "", "*", "2XL+"));
-    assertEquals("sac-à-dos-Größe-38-40-a4.pdf", names.complete("Größe 38/40", Paper.A4));
-    assertEquals("sac-à-dos-大-a4.pdf", names.complete("大", Paper.A4));
-    assertEquals("sac-à-dos-etc-a4.pdf", names.complete("../etc", Paper.A4));
-    assertEquals("sac-à-dos-½-a4.pdf", names.complete("½", Paper.A4));
-    assertEquals("sac-à-dos-_-a4.pdf", names.complete("", Paper.A4));
-    assertEquals("sac-à-dos-_-2-a4.pdf", names.complete("*", Paper.A4));
-    assertEquals("sac-à-dos-2XL+-a4.pdf", names.complete("2XL+", Paper.A4));
+    assertEquals("sac-à-dos-Größe-38-40-a4.pdf", names.complete("Größe 38/40", "", Paper.A4));
+    assertEquals("sac-à-dos-大-a4.pdf", names.complete("大", "", Paper.A4));
+    assertEquals("sac-à-dos-etc-a4.pdf", names.complete("../etc", "", Paper.A4));
+    assertEquals("sac-à-dos-½-a4.pdf", names.complete("½", "", Paper.A4));
+    assertEquals("sac-à-dos-_-a4.pdf", names.complete("", "", Paper.A4));
+    assertEquals("sac-à-dos-_-2-a4.pdf", names.complete("*", "", Paper.A4));
+    assertEquals("sac-à-dos-2XL+-a4.pdf", names.complete("2XL+", "", Paper.A4));
   }
 
   @Test
@@ -65,26 +65,27 @@ class FileNamesTest {
   @Test
   void composesLetters() {
     assertEquals(
-        "caf\u00e9-M-a4.pdf", FileNames.of("cafe\u0301", "", List.of("M")).complete("M", Paper.A4));
+        "caf\u00e9-M-a4.pdf",
+        FileNames.of("cafe\u0301", "", List.of("M")).complete("M", "", Paper.A4));
   }
 
   @Test
   void keepsSizesApart() {
     FileNames names = FileNames.of("tote", "", List.of("s", "S", "S M", "S/M", "S-M-2"));
-    assertEquals("tote-s-a4.pdf", names.complete("s", Paper.A4));
-    assertEquals("tote-S-2-a4.pdf", names.complete("S", Paper.A4));
-    assertEquals("tote-S-M-a4.pdf", names.complete("S M", Paper.A4));
-    assertEquals("tote-S-M-2-a4.pdf", names.complete("S/M", Paper.A4));
-    assertEquals("tote-S-M-2-2-a4.pdf", names.complete("S-M-2", Paper.A4));
+    assertEquals("tote-s-a4.pdf", names.complete("s", "", Paper.A4));
+    assertEquals("tote-S-2-a4.pdf", names.complete("S", "", Paper.A4));
+    assertEquals("tote-S-M-a4.pdf", names.complete("S M", "", Paper.A4));
+    assertEquals("tote-S-M-2-a4.pdf", names.complete("S/M", "", Paper.A4));
+    assertEquals("tote-S-M-2-2-a4.pdf", names.complete("S-M-2", "", Paper.A4));
   }
 
   @Test
   void avoidsDeviceNames() {
     assertEquals(
-        "_nul.bag-M-a4.pdf", FileNames.of("nul.bag", "", List.of("M")).complete("M", Paper.A4));
+        "_nul.bag-M-a4.pdf", FileNames.of("nul.bag", "", List.of("M")).complete("M", "", Paper.A4));
     assertEquals(
         "nullity.bag-M-a4.pdf",
-        FileNames.of("nullity.bag", "", List.of("M")).complete("M", Paper.A4));
+        FileNames.of("nullity.bag", "", List.of("M")).complete("M", "", Paper.A4));
   }
 
   @Property(tries = 200)
@@ -96,7 +97,7 @@ class FileNamesTest {
     Set<String> seen = new LinkedHashSet<>();
     for (String size : sizes) {
       for (Paper paper : Publisher.PAPERS) {
-        for (String name : List.of(names.complete(size, paper), names.tiles(size, paper))) {
+        for (String name : List.of(names.complete(size, "", paper), names.tiles(size, "", paper))) {
           assertTrue(seen.add(UCharacter.foldCase(name, true)), name);
           assertTrue(name.getBytes(StandardCharsets.UTF_8).length <= 255, name);
           assertTrue(name.chars().noneMatch(c -> c < ' ' || "/\\:*?\"<>|".indexOf(c) >= 0), name);

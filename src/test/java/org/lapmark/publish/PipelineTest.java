@@ -396,8 +396,17 @@ class PipelineTest {
     refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.GRADE_REPORT), "add a4");
     refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.LARGE_PRINT), "--large-print");
     refusesExtra(request(List.of(), List.of(Paper.PROJECTOR)).with(Extra.WALK), "--with-walk");
+    Request all = request(List.of(), List.of());
     refusesExtra(
-        request(List.of(), List.of()).ofPieces(List.of("1")).with(Extra.WALK), "leave out --piece");
+        new Request(
+            all.sizes(),
+            all.papers(),
+            all.choices(),
+            all.output(),
+            all.presentation(),
+            Set.of(Extra.WALK),
+            List.of("1")),
+        "leave out --piece");
     Request every = request(List.of("L", "M", "S"), List.of(Paper.A4, Paper.A0));
     publish(every.with(Extra.GRADE_REPORT), pattern("tote"));
     assertTrue(Files.exists(output.resolve("tote/tote-1-all-sizes-a4-grade-report.pdf")));
