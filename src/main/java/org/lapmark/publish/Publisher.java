@@ -110,16 +110,6 @@ public record Publisher(Templates templates) {
     public Request in(Presentation other) {
       return new Request(sizes, papers, choices, output, other, extras, pieces);
     }
-
-    /**
-     * The same for some pieces alone.
-     *
-     * @param some numbers or names
-     * @return the request
-     */
-    public Request ofPieces(List<String> some) {
-      return new Request(sizes, papers, choices, output, presentation, extras, some);
-    }
   }
 
   /**

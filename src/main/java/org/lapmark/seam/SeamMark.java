@@ -44,8 +44,4 @@ public record SeamMark(Kind kind, double at, NotchSet set, String name) {
     /** Where a dart or a pleat is closed. */
     DART
   }
-
-  SeamMark movedTo(double place) {
-    return new SeamMark(kind, place, set, name);
-  }
 }
