@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -64,7 +65,7 @@ public final class Formula {
     this.root = root;
     List<SourceText> namesFound = new ArrayList<>();
     List<Reference> referencesFound = new ArrayList<>();
-    collect(root, namesFound, referencesFound);
+    collect(text, root, namesFound, referencesFound);
     this.names = Collections.unmodifiableList(namesFound);
     this.references = Collections.unmodifiableList(referencesFound);
   }
@@ -112,15 +113,6 @@ public final class Formula {
     Set<String> distinct = new LinkedHashSet<>();
     names.forEach(name -> distinct.add(name.text()));
     return Collections.unmodifiableSet(distinct);
-  }
-
-  /**
-   * Every place where it asks for a name, without those of geometry functions' references.
-   *
-   * @return names as written, in order, repeated as often as they appear
-   */
-  public List<SourceText> nameUses() {
-    return names;
   }
 
   /**
@@ -182,6 +174,52 @@ public final class Formula {
   }
 
   /**
+   * Whether the formula is nothing but a plain number.
+   *
+   * @return true for {@code 10} and {@code -10}
+   */
+  public boolean isPlainNumber() {
+    Node node = bare(root);
+    if (node instanceof Node.Negation negation) {
+      node = bare(negation.operand());
+    }
+    return node instanceof Node.Constant constant
+        && constant.value() instanceof Quantity quantity
+        && quantity.dimension() == Dimension.PLAIN;
+  }
+
+  /**
+   * The name that the formula consists of.
+   *
+   * @return the name; nothing for a formula that is more, or something else
+   */
+  public Optional<SourceText> soleName() {
+    return bare(root) instanceof Node.Name name
+        ? Optional.of(text.part(name.start(), name.end()))
+        : Optional.empty();
+  }
+
+  /**
+   * What is wrong where the formula comes to a plain number and something with a unit is needed, if
+   * the unit is missing where a name that it uses is stated.
+   *
+   * @param scope what names stand for
+   * @param needed what is needed
+   * @return the exception with a finding there; nothing if no name, or more than one, may be the
+   *     cause
+   */
+  public Optional<FindingException> withoutUnit(Scope scope, Dimension needed) {
+    return new Evaluator(text, scope).statedWithoutUnit(root, needed);
+  }
+
+  /** The names in a part of a formula. */
+  static List<SourceText> names(SourceText text, Node node) {
+    List<SourceText> found = new ArrayList<>();
+    collect(text, node, found, new ArrayList<>());
+    return found;
+  }
+
+  /**
    * Whether the formula as a whole says that two things are equal, so that a value can be sought
    * that makes it true.
    *
@@ -219,22 +257,23 @@ public final class Formula {
     return node instanceof Node.Bracketed bracketed ? bare(bracketed.inner()) : node;
   }
 
-  private void collect(Node node, List<SourceText> found, List<Reference> asked) {
+  private static void collect(
+      SourceText text, Node node, List<SourceText> found, List<Reference> asked) {
     if (node instanceof Node.Name name) {
       found.add(text.part(name.start(), name.end()));
     } else if (node instanceof Node.Binary binary) {
-      collect(binary.left(), found, asked);
-      collect(binary.right(), found, asked);
+      collect(text, binary.left(), found, asked);
+      collect(text, binary.right(), found, asked);
     } else if (node instanceof Node.Negation negation) {
-      collect(negation.operand(), found, asked);
+      collect(text, negation.operand(), found, asked);
     } else if (node instanceof Node.Not not) {
-      collect(not.operand(), found, asked);
+      collect(text, not.operand(), found, asked);
     } else if (node instanceof Node.Bracketed bracketed) {
-      collect(bracketed.inner(), found, asked);
+      collect(text, bracketed.inner(), found, asked);
     } else if (node instanceof Node.Call call) {
-      call.arguments().forEach(argument -> collect(argument, found, asked));
+      call.arguments().forEach(argument -> collect(text, argument, found, asked));
     } else if (node instanceof Node.Stock stock) {
-      stock.sizes().forEach(size -> collect(size, found, asked));
+      stock.sizes().forEach(size -> collect(text, size, found, asked));
     } else if (node instanceof Node.Geometry geometry) {
       asked.add(
           new Reference(

@@ -55,6 +55,7 @@ enum Section {
           "no_grain",
           "no_fray",
           "no_iron",
+          "fusible",
           "texture",
           "substitute",
           "buying",
