@@ -11,7 +11,9 @@ public enum CheckCode implements FindingCode {
   /** A tool that no step names: documents leave it out, and its cautions with it. */
   TOOL_UNUSED(Severity.WARNING),
   /** A text has characters that the embedded fonts lack; in documents a box stands for them. */
-  TEXT_GLYPH_MISSING(Severity.WARNING),
+  TEXT_GLYPH_MISSING(Severity.ERROR),
+  /** A label or a date has characters that the embedded fonts lack. */
+  LABEL_GLYPH_MISSING(Severity.ERROR),
   /** A picture made by hand, which documents can't show. */
   ART_NOT_SHOWN(Severity.ERROR),
   /** A language in which the templates don't have all their words. */
@@ -23,7 +25,21 @@ public enum CheckCode implements FindingCode {
   /** A translation that prints other values than its original. */
   TRANSLATION_PLACEHOLDERS(Severity.ERROR),
   /** An edge that grows and shrinks from size to size, while the size table's measures don't. */
-  SIZE_ORDER_BROKEN(Severity.WARNING);
+  SIZE_ORDER_BROKEN(Severity.WARNING),
+  /** A finished measurement below zero. */
+  FINISHED_NEGATIVE(Severity.ERROR),
+  /** A length, area or number of things below zero in a text. */
+  PRINTED_NEGATIVE(Severity.WARNING),
+  /** A property of a material or of hardware, or a stitch, that is less than it can be. */
+  PROPERTY_NEGATIVE(Severity.ERROR),
+  /** Something fusible is for cloth that must not be ironed. */
+  FUSIBLE_ON_NO_IRON(Severity.ERROR),
+  /** A material is called fusible, and nothing states that it is. */
+  FUSIBLE_UNSTATED(Severity.WARNING),
+  /** A step irons cloth that must not be ironed. */
+  STEP_IRONS(Severity.WARNING),
+  /** A lining, interfacing or stiffener that is larger than what it belongs to. */
+  LAYER_LARGER(Severity.WARNING);
 
   private final Severity severity;
 

@@ -3,6 +3,7 @@ package org.lapmark.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PatternSource;
@@ -29,7 +30,7 @@ final class HazardCheck {
             "hasNearest",
             nearest.isEmpty() ? "no" : "yes",
             "known",
-            String.join(", ", reach.hazards()));
+            Known.listed(reach.hazards()));
       }
     }
   }

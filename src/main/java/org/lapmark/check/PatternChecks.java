@@ -1,11 +1,13 @@
 package org.lapmark.check;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -30,6 +32,25 @@ public final class PatternChecks {
   }
 
   /**
+   * Holds the words that documents add of themselves, in every language of the pattern, against the
+   * signs that the fonts have.
+   *
+   * @param source the pattern as read
+   * @param labels the labels of a language, by name
+   * @param dates how a date is printed in a language
+   * @param missing gives the characters of a text that can't be printed, each once
+   * @param findings where breaches go
+   */
+  public static void labels(
+      PatternSource source,
+      Function<Locale, Map<String, String>> labels,
+      BiFunction<LocalDate, Locale, String> dates,
+      Function<String, List<String>> missing,
+      Findings findings) {
+    new LabelCheck(labels, dates, missing, findings).run(source);
+  }
+
+  /**
    * Holds a pattern against every rule.
    *
    * @param pattern the pattern in one variant
@@ -40,6 +61,9 @@ public final class PatternChecks {
     TextCheck.run(pattern, reach, findings);
     HazardCheck.run(pattern.source(), reach, findings);
     GlyphCheck.run(pattern.source(), reach, findings);
+    PropertyCheck.run(pattern, findings);
+    IronCheck.run(pattern, reach, findings);
+    LayerCheck.run(pattern, findings);
   }
 
   /**

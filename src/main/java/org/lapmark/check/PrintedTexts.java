@@ -7,7 +7,9 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.StepSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.Translation;
 
 /** Every text of the author's that readers see. */
 final class PrintedTexts {
@@ -21,10 +23,38 @@ final class PrintedTexts {
     texts.add(masthead.designer());
     texts.add(masthead.edition());
     AuthorTexts.of(source).forEach(text -> texts.add(text.source()));
-    source.steps().forEach(step -> texts.addAll(List.of(step.title(), step.stage(), step.body())));
-    source.notes().forEach(note -> texts.add(note.body()));
+    if (source.sizes() != null) {
+      texts.addAll(source.sizes().heads());
+    }
+    for (Translation translation : source.translations()) {
+      translation.texts().forEach(text -> texts.add(text.to().source()));
+    }
+    for (StepSource step : steps(source)) {
+      texts.add(step.title());
+      texts.add(step.stage());
+    }
+    texts.addAll(markdown(source));
     texts.removeIf(Objects::isNull);
     return texts;
+  }
+
+  /** Those that are Markdown, in every language. */
+  static List<SourceText> markdown(PatternSource source) {
+    List<SourceText> texts = new ArrayList<>();
+    steps(source).forEach(step -> texts.add(step.body()));
+    source.notes().forEach(note -> texts.add(note.body()));
+    for (Translation translation : source.translations()) {
+      translation.notes().forEach(note -> texts.add(note.note().body()));
+    }
+    return texts;
+  }
+
+  private static List<StepSource> steps(PatternSource source) {
+    List<StepSource> steps = new ArrayList<>(source.steps());
+    for (Translation translation : source.translations()) {
+      translation.steps().forEach(step -> steps.add(step.step()));
+    }
+    return steps;
   }
 
   static List<ThingSource> things(PatternSource source) {

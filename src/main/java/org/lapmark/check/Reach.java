@@ -10,12 +10,31 @@ import java.util.function.Function;
  * @param hazards the hazards that there are cautions for
  * @param missing gives the characters of a text that can't be printed, each once; called by one
  *     thread at a time
+ * @param fusible words by which the names of materials say that they are fusible
+ * @param unless words by which they say that they aren't
  */
 public record Reach(
-    List<String> pages, List<String> hazards, Function<String, List<String>> missing) {
+    List<String> pages,
+    List<String> hazards,
+    Function<String, List<String>> missing,
+    List<String> fusible,
+    List<String> unless) {
   /** Copies the lists. */
   public Reach {
     pages = List.copyOf(pages);
     hazards = List.copyOf(hazards);
+    fusible = List.copyOf(fusible);
+    unless = List.copyOf(unless);
+  }
+
+  /**
+   * The same where names of materials say nothing.
+   *
+   * @param pages the names of pages that texts can refer to
+   * @param hazards the hazards that there are cautions for
+   * @param missing gives the characters of a text that can't be printed, each once
+   */
+  public Reach(List<String> pages, List<String> hazards, Function<String, List<String>> missing) {
+    this(pages, hazards, missing, List.of(), List.of());
   }
 }

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Value;
@@ -15,9 +17,9 @@ import org.lapmark.source.PanelSource;
 import org.lapmark.source.SizeTable;
 
 /**
- * Where every row of the size table rises, falls or stays from its first size to its last, every
- * edge's length does so too, unless its panel may have any order. Changes of up to 0.05 mm count
- * for nothing.
+ * As the rows of the size table, every edge's length rises, falls or stays from its first size to
+ * its last, unless its panel may have any order. Where a row turns about, edges may turn too.
+ * Changes of up to 0.05 mm count for nothing.
  */
 final class SizeOrder {
   private static final double NOTHING = 0.05;
@@ -39,47 +41,51 @@ final class SizeOrder {
    * @param patterns in the order of the size table
    */
   static void run(List<GradedPattern> patterns, Findings findings) {
-    if (patterns.size() > 2 && new SizeOrder(patterns, findings).isTableOrdered()) {
+    if (patterns.size() > 2) {
+      SizeOrder order = new SizeOrder(patterns, findings);
+      Set<Integer> turning = order.turnsOfTable();
       for (PanelSource panel : patterns.get(0).source().panels()) {
-        new SizeOrder(patterns, findings).check(panel);
+        order.check(panel, turning);
       }
     }
   }
 
-  private boolean isTableOrdered() {
-    SizeTable table = patterns.get(0).source().sizes();
-    for (SizeTable.Row row : table.rows()) {
+  /** Where rows of the size table turn about, and the sizes beside. */
+  private Set<Integer> turnsOfTable() {
+    Set<Integer> turning = new TreeSet<>();
+    for (SizeTable.Row row : patterns.get(0).source().sizes().rows()) {
       List<Double> amounts = new ArrayList<>();
       for (GradedPattern pattern : patterns) {
         Value.Quantity value = row.values().get(pattern.variant().size());
-        if (value == null) {
-          return false;
+        if (value != null) {
+          amounts.add(value.amount());
         }
-        amounts.add(value.amount());
       }
-      if (turn(amounts, 0) >= 0) {
-        return false;
+      // A row with a value that couldn't be read has been reported, and nothing depends on it.
+      if (amounts.size() == patterns.size()) {
+        turns(amounts, 0).forEach(at -> turning.addAll(List.of(at - 1, at, at + 1)));
       }
     }
-    return true;
+    return turning;
   }
 
-  /** The first place where a row that rose falls, or the other way round; -1 if there is none. */
-  private static int turn(List<Double> row, double nothing) {
+  /** The places where a row that rose falls, or the other way round. */
+  private static List<Integer> turns(List<Double> row, double nothing) {
+    List<Integer> turns = new ArrayList<>();
     double direction = 0;
     for (int i = 1; i < row.size(); i++) {
       double step = row.get(i) - row.get(i - 1);
       if (Math.abs(step) > nothing) {
         if (direction * step < 0) {
-          return i - 1;
+          turns.add(i - 1);
         }
         direction = step;
       }
     }
-    return -1;
+    return turns;
   }
 
-  private void check(PanelSource source) {
+  private void check(PanelSource source, Set<Integer> turning) {
     if (source.anyOrder()) {
       return;
     }
@@ -96,7 +102,9 @@ final class SizeOrder {
     List<Break> breaks = new ArrayList<>();
     lengths.forEach(
         (edge, row) -> {
-          int middle = row.size() == patterns.size() ? turn(row, NOTHING) : -1;
+          List<Integer> turns =
+              row.size() == patterns.size() ? new ArrayList<>(turns(row, NOTHING)) : List.of();
+          int middle = turns.stream().filter(at -> !turning.contains(at)).findFirst().orElse(0);
           if (middle > 0) {
             breaks.add(
                 new Break(edge, middle, row.get(middle - 1), row.get(middle), row.get(middle + 1)));

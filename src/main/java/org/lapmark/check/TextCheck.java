@@ -24,8 +24,9 @@ final class TextCheck {
 
   static void run(GradedPattern pattern, Reach reach, Findings findings) {
     PatternSource source = pattern.source();
+    Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {
-      Printed.of(text, pattern, findings);
+      Printed.of(text, pattern, findings).ifPresent(negatives::text);
     }
     Targets targets =
         new Targets(
@@ -41,7 +42,9 @@ final class TextCheck {
       values.addAll(manuscript.values());
       art(manuscript, findings);
     }
-    Printing.of(values, List.of(pattern), source.masthead().form(), findings);
+    Printing.of(values, List.of(pattern), source.masthead().form(), findings)
+        .all()
+        .forEach(negatives::value);
   }
 
   private static void art(Manuscript manuscript, Findings findings) {

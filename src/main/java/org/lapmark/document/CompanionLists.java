@@ -152,6 +152,12 @@ final class CompanionLists {
                 }
               });
       thing.put("rows", rows);
+      thing.put(
+          "care",
+          ShoppingPage.CARE.stream()
+              .filter(care -> sizes.patterns().stream().anyMatch(one -> one.is(material, care)))
+              .map(care -> wording.text("materials.detail." + care))
+              .toList());
       if (isCut(material)) {
         materials.add(thing);
       }

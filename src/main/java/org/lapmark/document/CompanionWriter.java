@@ -1,15 +1,10 @@
 package org.lapmark.document;
 
-import com.ibm.icu.text.DateFormat;
-import com.ibm.icu.util.TimeZone;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Base64;
-import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -95,7 +90,7 @@ public final class CompanionWriter {
       model.put("designer", masthead.designer().text());
     }
     model.put("edition", masthead.edition().text());
-    model.put("date", inWords(masthead.date(), sizes.wording()));
+    model.put("date", DocumentWriter.inWords(masthead.date(), sizes.wording().locale()));
     model.put("summary", sizes.html(masthead.summary()));
     model.put("copyright", sizes.html(masthead.copyright()));
     model.put("note", sizes.html(masthead.note()));
@@ -212,12 +207,6 @@ public final class CompanionWriter {
       stages.add(group);
     }
     return stages;
-  }
-
-  private static String inWords(LocalDate date, Wording wording) {
-    DateFormat format = DateFormat.getDateInstance(DateFormat.LONG, wording.locale());
-    format.setTimeZone(TimeZone.GMT_ZONE);
-    return format.format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
   }
 
   private static String hash(String text) {

@@ -1,8 +1,13 @@
 package org.lapmark.document;
 
+import com.ibm.icu.text.DateFormat;
+import com.ibm.icu.util.TimeZone;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
@@ -177,6 +183,48 @@ public final class DocumentWriter {
    */
   public List<String> hazards(Locale language) {
     return Hazards.known(wording(language));
+  }
+
+  /**
+   * The words by which names of materials say that they are fusible. Safe for use by several
+   * threads.
+   *
+   * @param language the language of the names
+   * @return words in lower case
+   */
+  public List<String> fusibleWords(Locale language) {
+    return list(language, "material-names.fusible");
+  }
+
+  /**
+   * The words by which names of materials say that they aren't fusible. Safe for use by several
+   * threads.
+   *
+   * @param language the language of the names
+   * @return words in lower case
+   */
+  public List<String> unfusibleWords(Locale language) {
+    return list(language, "material-names.not-fusible");
+  }
+
+  private List<String> list(Locale language, String key) {
+    return Stream.of(wording(language).messages().getOrDefault(key, "").split(","))
+        .map(String::strip)
+        .filter(word -> !word.isEmpty())
+        .toList();
+  }
+
+  /**
+   * A date as documents print it.
+   *
+   * @param date the date
+   * @param language the document's language
+   * @return the date in words
+   */
+  public static String inWords(LocalDate date, Locale language) {
+    DateFormat format = DateFormat.getDateInstance(DateFormat.LONG, language);
+    format.setTimeZone(TimeZone.GMT_ZONE);
+    return format.format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
   }
 
   /**

@@ -22,6 +22,9 @@ import org.lapmark.wording.Wording;
 final class ShoppingPage {
   private static final String DETAIL = "materials.detail.";
 
+  /** What a maker must know of a material before she heats it, in the order in which it is told. */
+  static final List<String> CARE = List.of("no_iron", "fusible");
+
   /** Thinner cloths are asked for by weight. */
   private static final double WORTH_MENTIONING = 2;
 
@@ -62,6 +65,11 @@ final class ShoppingPage {
     }
     if (plan.cloth().shrinkage() > 0) {
       details.add(wording.text(DETAIL + "shrinkage", Map.of("share", plan.cloth().shrinkage())));
+    }
+    for (String property : CARE) {
+      if (manual.pattern().is(thing, property)) {
+        details.add(wording.text(DETAIL + property));
+      }
     }
     Formula thickness = thing.properties().get("thickness");
     if (thickness != null

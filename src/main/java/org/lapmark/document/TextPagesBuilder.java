@@ -1,11 +1,6 @@
 package org.lapmark.document;
 
-import com.ibm.icu.text.DateFormat;
-import com.ibm.icu.util.TimeZone;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -67,7 +62,7 @@ final class TextPagesBuilder {
         Optional.ofNullable(masthead.designer()).map(SourceText::text),
         pattern.variant().size(),
         masthead.edition().text(),
-        inWords(masthead.date()),
+        DocumentWriter.inWords(masthead.date(), wording.locale()),
         printed(masthead.summary()),
         printed(masthead.copyright()),
         printed(masthead.note()),
@@ -100,12 +95,6 @@ final class TextPagesBuilder {
 
   private List<Object> printed(TemplateText text) {
     return text == null ? List.of() : text.print(pattern.scope(), pattern.variant(), form);
-  }
-
-  private String inWords(LocalDate date) {
-    DateFormat format = DateFormat.getDateInstance(DateFormat.LONG, wording.locale());
-    format.setTimeZone(TimeZone.GMT_ZONE);
-    return format.format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
   }
 
   private TextPages.CutPiece cutPiece(Piece piece) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -134,9 +135,8 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
         "number",
         number.text(),
         "known",
-        pattern.pieces().stream()
-            .map(piece -> Integer.toString(piece.number()))
-            .collect(Collectors.joining(", ")));
+        Known.listed(
+            pattern.pieces().stream().map(piece -> Integer.toString(piece.number())).toList()));
   }
 
   /** The material a piece is shown in: the stated one, which it must be cut from, or the first. */
@@ -155,7 +155,7 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
           "name",
           material,
           "known",
-          String.join(", ", cut));
+          Known.listed(cut));
     }
     return material;
   }
@@ -185,7 +185,19 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
         return length(thing.properties().get(property));
       }
     }
-    throw unknown(FigureCode.FIGURE_HARDWARE_UNKNOWN, id, List.of());
+    if (things.stream().anyMatch(thing -> thing.id().text().equals(id.text()))) {
+      throw fault(
+          id.position(),
+          FigureCode.FIGURE_PROPERTY_MISSING,
+          "name",
+          id.text(),
+          "property",
+          property);
+    }
+    throw unknown(
+        FigureCode.FIGURE_HARDWARE_UNKNOWN,
+        id,
+        things.stream().map(thing -> thing.id().text()).toList());
   }
 
   Panel panel(SourceText name) {
@@ -236,7 +248,7 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
         "near",
         Nearest.of(name, known).orElse("none"),
         "known",
-        String.join(", ", known));
+        Known.listed(known));
   }
 
   FindingException unknown(FigureCode code, SourceText word, Collection<String> known) {
@@ -248,7 +260,7 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
         "near",
         Nearest.of(word.text(), known).orElse("none"),
         "known",
-        String.join(", ", known));
+        Known.listed(known));
   }
 
   static FindingException fault(Position position, FigureCode code, Object... namesAndValues) {

@@ -1,5 +1,6 @@
 package org.lapmark.figure;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -34,6 +35,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_NOT_CUT_FROM,
   /** No hardware has the id. */
   FIGURE_HARDWARE_UNKNOWN,
+  /** What is drawn needs a property that its material or hardware doesn't state. */
+  FIGURE_PROPERTY_MISSING,
   /** No seam has the name. */
   FIGURE_SEAM_UNKNOWN,
   /** No side of the seam has an edge of the panel. */
@@ -65,5 +68,17 @@ public enum FigureCode implements FindingCode {
   @Override
   public Severity severity() {
     return this == FIGURE_ZIP_TOO_LONG ? Severity.WARNING : Severity.ERROR;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case FIGURE_PIECE_UNKNOWN -> List.of("piece", "number");
+      case FIGURE_PANEL_UNKNOWN, FIGURE_MATERIAL_UNKNOWN, FIGURE_HARDWARE_UNKNOWN ->
+          List.of("name", "name");
+      case FIGURE_SEAM_UNKNOWN -> List.of("seam", "name");
+      case FIGURE_EDGE_UNKNOWN -> List.of("edge", "panel", "name");
+      default -> List.of();
+    };
   }
 }

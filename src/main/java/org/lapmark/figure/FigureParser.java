@@ -47,6 +47,7 @@ import org.lapmark.figure.FigureSource.View;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -105,6 +106,10 @@ import org.lapmark.source.YamlParser;
  * </ul>
  */
 final class FigureParser {
+  /** What a figure can show. */
+  private static final List<String> KINDS =
+      List.of("pieces", "layers", "section", "article", "rings");
+
   static final int MAX_FRAMES = 3;
   static final int MAX_THINGS = 40;
   static final int MAX_LABEL = 90;
@@ -190,12 +195,9 @@ final class FigureParser {
   }
 
   private Frame frame(Keys keys) {
-    List<String> kinds =
-        List.of("pieces", "layers", "section", "article", "rings").stream()
-            .filter(keys::has)
-            .toList();
+    List<String> kinds = KINDS.stream().filter(keys::has).toList();
     if (kinds.size() != 1) {
-      throw fault(keys.position, FigureCode.FIGURE_KIND);
+      throw fault(keys.position, FigureCode.FIGURE_KIND, "known", Known.listed(KINDS));
     }
     YamlNode block = keys.get(kinds.get(0));
     TemplateText title = keys.label("title");
@@ -749,7 +751,7 @@ final class FigureParser {
         "near",
         Nearest.of(word, known).orElse("none"),
         "known",
-        String.join(", ", known));
+        Known.listed(known));
   }
 
   private static FindingException fault(
@@ -768,22 +770,27 @@ final class FigureParser {
   /** Unknown and repeated keys are reported and passed over. */
   private Keys keys(YamlNode.Entries block, String... known) {
     Map<String, YamlNode> values = new LinkedHashMap<>();
+    Map<String, YamlNode> meant = new LinkedHashMap<>();
     for (YamlNode.Entry entry : block.entries()) {
       String key = entry.key().text().text();
       if (!List.of(known).contains(key)) {
+        Optional<String> near = Nearest.of(key, List.of(known));
+        near.ifPresent(one -> meant.putIfAbsent(one, entry.value()));
         findings.add(
             FigureCode.FIGURE_KEY_UNKNOWN,
             entry.key().position(),
             "name",
             key,
             "near",
-            Nearest.of(key, List.of(known)).orElse("none"),
+            near.orElse("none"),
             "known",
-            String.join(", ", known));
+            Known.listed(List.of(known)));
       } else if (values.putIfAbsent(key, entry.value()) != null) {
         findings.add(FigureCode.FIGURE_KEY_TWICE, entry.key().position(), "name", key);
       }
     }
+    // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
+    meant.forEach(values::putIfAbsent);
     return new Keys(block.position(), values);
   }
 

@@ -19,6 +19,7 @@ import org.lapmark.figure.FigureSource.Shown;
 import org.lapmark.figure.FigureSource.Side;
 import org.lapmark.figure.FigureSource.Thing;
 import org.lapmark.figure.FigureSource.View;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -707,7 +708,7 @@ final class PieceArtist {
             "near",
             "none",
             "known",
-            "");
+            Known.NONE);
       }
       Point anchor = laid.map.apply(placement(lying, label.place()).point);
       if (label.number() > 0) {

@@ -1,5 +1,7 @@
 package org.lapmark.finding;
 
+import java.util.List;
+
 /**
  * A kind of problem. Each package that finds problems declares its codes in one enum that
  * implements this interface, and keeps their English beside it in a resource {@code
@@ -20,4 +22,15 @@ public interface FindingCode {
    * @return the severity
    */
   Severity severity();
+
+  /**
+   * What a finding of this kind misses, for kinds that say that something isn't known: a word for
+   * what it is, such as {@code edge}, and the arguments that name it. Findings that miss the same
+   * have one cause, whatever their kinds, and are told once.
+   *
+   * @return the word and the arguments' names; empty for other kinds
+   */
+  default List<String> subject() {
+    return List.of();
+  }
 }

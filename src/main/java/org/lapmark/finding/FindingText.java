@@ -19,6 +19,12 @@ import java.util.Properties;
  * thread. The static methods read anew each time.
  */
 public final class FindingText {
+  /** The argument that counts in how many further places the same is amiss. */
+  static final String MORE = "more";
+
+  private static final String ELSEWHERE =
+      "{message} The same stands in {more, plural, one {one more place} other {# more places}}.";
+
   private final Map<Class<?>, Properties> read = new HashMap<>();
   private final Map<String, MessageFormat> patterns = new HashMap<>();
 
@@ -55,7 +61,14 @@ public final class FindingText {
    * @throws IllegalStateException when the program's resource lacks the code
    */
   public String messageOf(Finding finding) {
-    return text(finding, "message");
+    String message = text(finding, "message");
+    if (!finding.arguments().containsKey(MORE)) {
+      return message;
+    }
+    Map<String, Object> told = new HashMap<>();
+    told.put("message", message);
+    told.put(MORE, finding.arguments().get(MORE));
+    return new MessageFormat(ELSEWHERE, Locale.ENGLISH).format(told);
   }
 
   /**

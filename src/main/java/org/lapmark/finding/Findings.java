@@ -1,12 +1,15 @@
 package org.lapmark.finding;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -151,6 +154,60 @@ public final class Findings {
       }
     }
     return firsts;
+  }
+
+  /**
+   * These findings with each cause told once: of those that miss the same ({@link
+   * FindingCode#subject()}) one is kept, where most of them stand, with an argument {@link
+   * FindingText#MORE} that counts the other places.
+   *
+   * @return a collector of the findings that are left; this one isn't changed
+   */
+  public Findings causes() {
+    Map<List<Object>, List<Finding>> bySubject = new LinkedHashMap<>();
+    Findings causes = new Findings();
+    for (Finding finding : kept) {
+      List<Object> subject = subject(finding);
+      if (subject.isEmpty()) {
+        causes.add(finding);
+      } else {
+        bySubject.computeIfAbsent(subject, unused -> new ArrayList<>()).add(finding);
+      }
+    }
+    bySubject.values().forEach(group -> causes.add(cause(group)));
+    causes.leftOut = leftOut;
+    return causes;
+  }
+
+  private static List<Object> subject(Finding finding) {
+    List<String> stated = finding.code().subject();
+    List<Object> subject = new ArrayList<>();
+    for (int i = 0; i < stated.size(); i++) {
+      subject.add(i == 0 ? stated.get(0) : String.valueOf(finding.arguments().get(stated.get(i))));
+    }
+    return subject;
+  }
+
+  /** The first finding at the first place in the file that has most of them. */
+  private static Finding cause(List<Finding> group) {
+    Map<String, Set<Position>> byFile = new TreeMap<>();
+    for (Finding finding : group) {
+      byFile
+          .computeIfAbsent(finding.position().file(), unused -> new TreeSet<>())
+          .add(finding.position());
+    }
+    int places = byFile.values().stream().mapToInt(Set::size).sum();
+    Set<Position> most =
+        byFile.values().stream().max(Comparator.comparingInt(Set::size)).orElseThrow();
+    Position first = most.iterator().next();
+    Finding cause =
+        group.stream().filter(one -> one.position().equals(first)).findFirst().orElseThrow();
+    if (places == 1) {
+      return cause;
+    }
+    Map<String, Object> arguments = new LinkedHashMap<>(cause.arguments());
+    arguments.put(FindingText.MORE, places - 1);
+    return new Finding(cause.code(), cause.position(), arguments);
   }
 
   private static boolean isListed(Object value, List<String> order) {

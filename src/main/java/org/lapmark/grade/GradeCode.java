@@ -1,5 +1,6 @@
 package org.lapmark.grade;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -16,6 +17,8 @@ public enum GradeCode implements FindingCode {
   REFERENCE_EDGE_UNKNOWN,
   /** A corner that its panel doesn't have. */
   REFERENCE_CORNER_UNKNOWN,
+  /** An edge whose corners lead the long way round, over all other edges. */
+  EDGE_LONG_WAY(Severity.WARNING),
   /** A panel where an edge is needed, or the other way round. */
   REFERENCE_KIND,
   /** Values that are defined by each other. */
@@ -88,6 +91,12 @@ public enum GradeCode implements FindingCode {
   ALL_FORBIDDEN,
   /** Too many combinations to look at each. */
   VARIANTS_IN_PAIRS(Severity.NOTE),
+  /** A choice that can't be made in any size, whatever else is chosen. */
+  CHOICE_NEVER(Severity.WARNING),
+  /** A condition that no variant fulfils. */
+  WHEN_NEVER(Severity.WARNING),
+  /** A condition that every variant fulfils. */
+  WHEN_ALWAYS(Severity.NOTE),
   /** A piece that isn't cut in any variant. */
   PIECE_NEVER_CUT(Severity.WARNING),
   /** Bounds between which there is nothing. */
@@ -149,5 +158,17 @@ public enum GradeCode implements FindingCode {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case NAME_UNKNOWN -> List.of("name", "name");
+      case REFERENCE_PANEL_UNKNOWN -> List.of("name", "panel");
+      case PROPERTY_UNKNOWN -> List.of("property", "thing", "property");
+      case REFERENCE_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
+      case REFERENCE_CORNER_UNKNOWN -> List.of("corner", "panel", "corner");
+      default -> List.of();
+    };
   }
 }

@@ -4,12 +4,17 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ThingSource;
 
 /**
  * The whole pattern evaluated in one variant.
@@ -37,5 +42,43 @@ public record GradedPattern(
     panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
     pieces = List.copyOf(pieces);
     seams = List.copyOf(seams);
+  }
+
+  /**
+   * What a formula comes to.
+   *
+   * @param formula the formula
+   * @param findings where problems go
+   * @return its value; nothing when it can't be computed, which is reported here or was before
+   */
+  public Optional<Value> value(Formula formula, Findings findings) {
+    try {
+      return Optional.of(formula.evaluate(scope));
+    } catch (FindingException e) {
+      findings.add(e.finding());
+    } catch (DemandGraph.Unavailable e) {
+      // Reported where it went wrong.
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Whether something is stated of a material or of hardware, such as that it must not be ironed.
+   *
+   * @param thing the material or hardware
+   * @param property the property's name
+   * @return true if it is stated as {@code true}, or as a condition that holds in the variant
+   */
+  public boolean is(ThingSource thing, String property) {
+    Formula formula = thing.properties().get(property);
+    if (formula == null || formula.text().text().equals("false")) {
+      return false;
+    }
+    if (formula.text().text().equals("true")) {
+      return true;
+    }
+    // What can't be computed is reported where all properties are.
+    return value(formula, new Findings()).orElse(null) instanceof Value.Truth truth
+        && truth.holds();
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -23,6 +24,7 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.PanelDrawing;
@@ -84,6 +86,7 @@ final class PanelFactory {
         panel = PanelDerivation.named(panel, edges(source), chains(source));
       } else {
         panel = shape(source.name().text(), source);
+        longWay(panel, source);
       }
       if (!isDrawn(source)) {
         panel = slashes.opened(panel, source, Map.of());
@@ -93,7 +96,7 @@ final class PanelFactory {
       }
       return marks.stated(new StyleLines(scope, variant).on(panel, source.styleLines()), source);
     } catch (PanelException e) {
-      throw inVariant(e, source.name());
+      throw inVariant(e, place(e, source));
     }
   }
 
@@ -111,6 +114,66 @@ final class PanelFactory {
     } catch (PanelException e) {
       throw inVariant(e, source.name());
     }
+  }
+
+  /** Reports an edge that goes over all others, which have names of their own, and back. */
+  private void longWay(Panel panel, PanelSource source) {
+    List<String> stated = source.edges().stream().map(edge -> edge.name().text()).toList();
+    for (PanelSource.EdgeSource edge : source.edges()) {
+      List<String> over = panel.chains().get(edge.name().text());
+      if (over != null
+          && over.size() > 1
+          && over.size() == panel.edges().size() - 1
+          && stated.containsAll(over)) {
+        findings.add(
+            GradeCode.EDGE_LONG_WAY,
+            edge.from().position(),
+            "edge",
+            edge.name().text(),
+            "panel",
+            panel.name(),
+            "from",
+            edge.from().text(),
+            "to",
+            edge.to().text());
+      }
+    }
+  }
+
+  /** The name that is amiss, if the problem is one of names; or else the panel's. */
+  private static Position place(PanelException problem, PanelSource source) {
+    Object corner = problem.arguments().get("corner");
+    Object edge = problem.arguments().get("edge");
+    Object chain = problem.arguments().get("chain");
+    return switch ((PanelCode) problem.code()) {
+      case CORNER_UNKNOWN ->
+          source.edges().stream()
+              .flatMap(one -> Stream.of(one.from(), one.to()))
+              .filter(name -> name.text().equals(corner))
+              .findFirst()
+              .map(SourceText::position)
+              .orElse(source.name().position());
+      case EDGE_UNKNOWN ->
+          source.chains().stream()
+              .flatMap(one -> one.edges().stream())
+              .filter(name -> name.text().equals(edge))
+              .findFirst()
+              .map(SourceText::position)
+              .orElse(source.name().position());
+      case EDGE_CORNERS_SWAPPED ->
+          source.edges().stream()
+              .filter(one -> one.name().text().equals(edge))
+              .findFirst()
+              .map(one -> one.from().position())
+              .orElse(source.name().position());
+      case CHAIN_BROKEN ->
+          source.chains().stream()
+              .filter(one -> one.name().text().equals(chain))
+              .findFirst()
+              .map(one -> one.name().position())
+              .orElse(source.name().position());
+      default -> source.name().position();
+    };
   }
 
   private static boolean isDrawn(PanelSource source) {

@@ -5,10 +5,12 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -17,6 +19,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
+import org.lapmark.measure.MeasureCode;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -552,7 +555,7 @@ final class PatternScope implements Scope {
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
     all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
-    all.addAll(List.of("known", String.join(", ", known)));
+    all.addAll(List.of("known", Known.listed(known)));
     return new FindingException(Finding.of(code, position, all.toArray()));
   }
 
@@ -598,8 +601,12 @@ final class PatternScope implements Scope {
     if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
       return quantity.amount();
     }
-    throw new FindingException(
-        Finding.of(GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value)));
+    throw notA(Dimension.LENGTH, formula, value)
+        .orElseGet(
+            () ->
+                new FindingException(
+                    Finding.of(
+                        GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value))));
   }
 
   /**
@@ -622,6 +629,50 @@ final class PatternScope implements Scope {
               variant.size()));
     }
     return length;
+  }
+
+  /**
+   * Why a formula comes to a plain number where something with a unit is needed, if the reason
+   * isn't the formula as it stands: a name in it that is stated without a unit, or a decimal comma
+   * that parted it from its unit.
+   */
+  Optional<FindingException> notA(Dimension needed, Formula formula, Value value) {
+    if (!(value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN)) {
+      return Optional.empty();
+    }
+    SourceText text = formula.text();
+    int end = text.offset(text.text().length());
+    String content = text.file().content();
+    if (formula.isPlainNumber()
+        && end + 1 < content.length()
+        && content.charAt(end) == ','
+        && Character.isDigit(content.charAt(end + 1))) {
+      return Optional.of(
+          new FindingException(
+              Finding.of(MeasureCode.FORMULA_DECIMAL_COMMA, text.file().position(end, end + 1))));
+    }
+    return formula.withoutUnit(this, needed);
+  }
+
+  @Override
+  public Optional<Position> withoutUnit(SourceText name) {
+    String text = name.text();
+    Set<String> seen = new LinkedHashSet<>();
+    while (seen.add(text)) {
+      SizeTable.Row row = rows.get(text);
+      if (row != null) {
+        return row.isWithoutUnit() ? Optional.of(row.position()) : Optional.empty();
+      }
+      MeasureSource measure = measures.get(text);
+      if (measure == null || measure.formula() == null || measure.solving() != null) {
+        return Optional.empty();
+      }
+      if (measure.formula().isPlainNumber()) {
+        return Optional.of(measure.formula().text().position());
+      }
+      text = measure.formula().soleName().map(SourceText::text).orElse(text);
+    }
+    return Optional.empty();
   }
 
   static String kind(Value value) {

@@ -53,6 +53,15 @@ final class Presence {
         graph.demand("when " + when.text().text(), when.text().position(), () -> when.holds(scope));
   }
 
+  /** Whether a condition says no; one that can't be computed says nothing. */
+  private boolean isAbsent(Position place) {
+    try {
+      return !holds(place);
+    } catch (DemandGraph.Unavailable e) {
+      return false;
+    }
+  }
+
   private boolean stands(Position place) {
     Formula when = conditions.get(place);
     return when == null || stands(when);
@@ -133,7 +142,7 @@ final class Presence {
       }
       for (PieceSource.CutSource cut : cuts) {
         Position material = materials.get(cut.material().text());
-        if (material != null && !stands(material)) {
+        if (material != null && isAbsent(material)) {
           findings.add(
               Finding.of(
                   GradeCode.NAME_ABSENT,

@@ -118,14 +118,18 @@ final class StatedPanels {
     if (!(value instanceof Value.Quantity quantity)
         || quantity.dimension() != dimension
             && !(plain && quantity.dimension() == Dimension.COUNT)) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.SHAPE_VALUE_KIND,
-              formula.text().position(),
-              "kind",
-              PatternScope.kind(value),
-              "needs",
-              plain ? "plain" : "angle"));
+      throw scope
+          .notA(dimension, formula, value)
+          .orElseGet(
+              () ->
+                  new FindingException(
+                      Finding.of(
+                          GradeCode.SHAPE_VALUE_KIND,
+                          formula.text().position(),
+                          "kind",
+                          PatternScope.kind(value),
+                          "needs",
+                          plain ? "plain" : "angle")));
     }
     double amount = quantity.amount();
     if (!(amount >= least && amount <= limit)) {

@@ -20,7 +20,6 @@ import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.ForbiddenSource;
 import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.PatternSource;
-import org.lapmark.source.PieceSource;
 
 /** The variants of a pattern: which there are, what they are called, which can't be made. */
 public final class Variants {
@@ -31,6 +30,8 @@ public final class Variants {
   private final OptionsSource options;
   private final Findings findings;
   private final Map<String, SortedMap<String, String>> standards = new LinkedHashMap<>();
+  private final Set<String> never = new LinkedHashSet<>();
+  private boolean complete = true;
 
   /**
    * The variants of a pattern.
@@ -142,12 +143,105 @@ public final class Variants {
     if (source.sizes() == null) {
       return all;
     }
+    boolean whole = true;
     for (String size : source.sizes().sizes()) {
       if (checkDefault(size)) {
         all.addAll(of(size));
+      } else {
+        whole = false;
       }
     }
+    if (whole && !all.isEmpty()) {
+      reportNeverChosen(all);
+      reportNeverForbidding();
+    }
     return Collections.unmodifiableList(all);
+  }
+
+  /** Reports what can't be chosen in any size. */
+  private void reportNeverChosen(List<Variant> all) {
+    for (OptionSource option : options.options()) {
+      String name = option.name().text();
+      for (String id : option.ids()) {
+        if (all.stream().anyMatch(variant -> id.equals(variant.choices().get(name)))) {
+          continue;
+        }
+        never.add(name);
+        if (source.sizes().sizes().stream()
+            .anyMatch(size -> id.equals(standard(size).choices().get(name)))) {
+          continue; // Told as a default that can't be made.
+        }
+        Variant first = all.get(0);
+        SortedMap<String, String> choices = new TreeMap<>(first.choices());
+        choices.put(name, id);
+        Variant forbidden = new Variant(first.size(), choices);
+        findings.add(
+            GradeCode.CHOICE_NEVER,
+            place(option, id),
+            "option",
+            name,
+            "choice",
+            id,
+            "kind",
+            option.isYesOrNo() ? id : "choice",
+            "reason",
+            forbidden(forbidden).orElse(""));
+      }
+    }
+  }
+
+  /** Where a choice is stated. */
+  private static Position place(OptionSource option, String id) {
+    return option.choices().stream()
+        .filter(choice -> choice.id().text().equals(id))
+        .findFirst()
+        .map(choice -> choice.id().position())
+        .orElse(option.name().position());
+  }
+
+  /** Reports what never forbids anything. */
+  private void reportNeverForbidding() {
+    Set<ForbiddenSource> idle = new LinkedHashSet<>(options.forbidden());
+    for (String size : source.sizes().sizes()) {
+      Combinations combinations = new Combinations(slots(standard(size)), choices -> true);
+      if (combinations.count() > MOST_COMBINATIONS) {
+        return;
+      }
+      for (SortedMap<String, String> choices : combinations.all()) {
+        PatternScope scope = scope(new Variant(size, choices));
+        idle.removeIf(one -> mayHold(one.when(), scope));
+      }
+    }
+    idle.forEach(
+        one ->
+            findings.add(GradeCode.WHEN_NEVER, one.when().text().position(), "kind", "forbidden"));
+  }
+
+  /** Whether a condition holds or can't be computed. */
+  private static boolean mayHold(Formula condition, PatternScope scope) {
+    try {
+      return condition.holds(scope);
+    } catch (FindingException | DemandGraph.Unavailable e) {
+      return true;
+    }
+  }
+
+  /**
+   * The options of which a choice can't be made in any size.
+   *
+   * @return their names, once {@link #all} has been asked for
+   */
+  public Set<String> neverChosen() {
+    return Collections.unmodifiableSet(never);
+  }
+
+  /**
+   * Whether {@link #all} gave every combination.
+   *
+   * @return false when they were too many
+   */
+  public boolean isComplete() {
+    return complete;
   }
 
   /**
@@ -163,9 +257,18 @@ public final class Variants {
       return true;
     }
     Position place = breach.get().when().text().position();
-    if (of(size).isEmpty()) {
+    List<Variant> possible = of(size);
+    if (possible.isEmpty()) {
       findings.add(GradeCode.ALL_FORBIDDEN, place, "size", size);
       return false;
+    }
+    // A default that can't be made whatever else is chosen is wrong itself.
+    for (OptionSource option : options.options()) {
+      String name = option.name().text();
+      String chosen = standard.choices().get(name);
+      if (possible.stream().noneMatch(one -> chosen.equals(one.choices().get(name)))) {
+        place = option.name().position();
+      }
     }
     findings.add(
         GradeCode.DEFAULT_FORBIDDEN, place, "size", size, "reason", reason(breach.get(), standard));
@@ -173,20 +276,13 @@ public final class Variants {
   }
 
   private List<Variant> of(String size) {
-    Variant standard = standard(size);
-    List<Combinations.Slot> slots = new ArrayList<>();
-    for (OptionSource option : options.options()) {
-      String name = option.name().text();
-      List<String> ids = new ArrayList<>(option.ids());
-      ids.remove(standard.choices().get(name));
-      ids.add(0, standard.choices().get(name));
-      slots.add(new Combinations.Slot(name, ids));
-    }
     Combinations combinations =
-        new Combinations(slots, choices -> breach(new Variant(size, choices)).isEmpty());
+        new Combinations(
+            slots(standard(size)), choices -> breach(new Variant(size, choices)).isEmpty());
     if (combinations.count() <= MOST_COMBINATIONS) {
       return combinations.all().stream().map(one -> new Variant(size, one)).toList();
     }
+    complete = false;
     List<Variant> some = combinations.pairs().stream().map(one -> new Variant(size, one)).toList();
     if (!some.isEmpty()) {
       findings.add(
@@ -200,6 +296,19 @@ public final class Variants {
           size);
     }
     return some;
+  }
+
+  /** What can be chosen, the default first. */
+  private List<Combinations.Slot> slots(Variant standard) {
+    List<Combinations.Slot> slots = new ArrayList<>();
+    for (OptionSource option : options.options()) {
+      String name = option.name().text();
+      List<String> ids = new ArrayList<>(option.ids());
+      ids.remove(standard.choices().get(name));
+      ids.add(0, standard.choices().get(name));
+      slots.add(new Combinations.Slot(name, ids));
+    }
+    return slots;
   }
 
   /**
@@ -297,22 +406,5 @@ public final class Variants {
       }
     }
     return Collections.unmodifiableList(some);
-  }
-
-  /**
-   * Reports pieces that no variant has.
-   *
-   * @param cut the numbers of the pieces that some variant has
-   */
-  public void reportNeverCut(Set<Integer> cut) {
-    for (PieceSource piece : source.pieces()) {
-      if (!cut.contains(piece.number())) {
-        findings.add(
-            GradeCode.PIECE_NEVER_CUT,
-            piece.position(),
-            "number",
-            Integer.toString(piece.number()));
-      }
-    }
   }
 }

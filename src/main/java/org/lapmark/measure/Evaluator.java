@@ -7,13 +7,17 @@ import static org.lapmark.measure.Dimension.LENGTH;
 import static org.lapmark.measure.Dimension.PLAIN;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
@@ -126,7 +130,7 @@ final class Evaluator {
           "hasNearest",
           nearest.isPresent() ? "yes" : "no",
           "known",
-          String.join(", ", choice.ids()));
+          Known.listed(choice.ids()));
     }
     int order = Integer.compare(choice.ids().indexOf(choice.id()), other);
     return holds(operator, order);
@@ -459,6 +463,38 @@ final class Evaluator {
   }
 
   private FindingException unitMissing(Node node, Dimension needed) {
+    return statedWithoutUnit(node, needed).orElseGet(() -> unitMissingHere(node, needed));
+  }
+
+  /** The fault of a name in a part that comes to a plain number, if one alone can be to blame. */
+  Optional<FindingException> statedWithoutUnit(Node node, Dimension needed) {
+    Map<Position, SourceText> stated = new LinkedHashMap<>();
+    for (SourceText name : Formula.names(source, node)) {
+      scope.withoutUnit(name).ifPresent(place -> stated.putIfAbsent(place, name));
+    }
+    if (stated.size() != 1) {
+      return Optional.empty();
+    }
+    Position place = stated.keySet().iterator().next();
+    SourceText name = stated.get(place);
+    return Optional.of(
+        new FindingException(
+            Finding.of(
+                MeasureCode.MEASURE_UNIT_MISSING,
+                place,
+                "name",
+                name.text(),
+                "file",
+                name.position().file(),
+                "line",
+                Integer.toString(name.position().line()),
+                "needed",
+                word(needed),
+                "stated",
+                place.file() + ":" + place.line())));
+  }
+
+  private FindingException unitMissingHere(Node node, Dimension needed) {
     return fault(
         MeasureCode.FORMULA_UNIT_MISSING, node, "number", written(node), "needed", word(needed));
   }

@@ -5,6 +5,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 
@@ -85,6 +86,8 @@ record Form(Style style, Unit unit, double step, int denominator) {
             "nearest",
             nearest,
             "hasNearest",
-            nearest.isEmpty() ? "no" : "yes"));
+            nearest.isEmpty() ? "no" : "yes",
+            "known",
+            Known.listed(WORDS)));
   }
 }

@@ -1,7 +1,10 @@
 package org.lapmark.measure;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -60,7 +63,7 @@ public final class Formula {
     this.text = text;
     this.root = root;
     Set<String> found = new LinkedHashSet<>();
-    collect(root, found);
+    names(text, root).forEach(name -> found.add(name.text()));
     this.names = Collections.unmodifiableSet(found);
   }
 
@@ -144,6 +147,52 @@ public final class Formula {
   }
 
   /**
+   * Whether the formula is nothing but a plain number.
+   *
+   * @return true for {@code 10} and {@code -10}
+   */
+  public boolean isPlainNumber() {
+    Node node = bare(root);
+    if (node instanceof Node.Negation negation) {
+      node = bare(negation.operand());
+    }
+    return node instanceof Node.Constant constant
+        && constant.value() instanceof Quantity quantity
+        && quantity.dimension() == Dimension.PLAIN;
+  }
+
+  /**
+   * The name that the formula consists of.
+   *
+   * @return the name; nothing for a formula that is more, or something else
+   */
+  public Optional<SourceText> soleName() {
+    return bare(root) instanceof Node.Name name
+        ? Optional.of(text.part(name.start(), name.end()))
+        : Optional.empty();
+  }
+
+  /**
+   * What is wrong where the formula comes to a plain number and something with a unit is needed, if
+   * the unit is missing where a name that it uses is stated.
+   *
+   * @param scope what names stand for
+   * @param needed what is needed
+   * @return the exception with a finding there; nothing if no name, or more than one, may be the
+   *     cause
+   */
+  public Optional<FindingException> withoutUnit(Scope scope, Dimension needed) {
+    return new Evaluator(text, scope).statedWithoutUnit(root, needed);
+  }
+
+  /** The names in a part of a formula. */
+  static List<SourceText> names(SourceText text, Node node) {
+    List<SourceText> found = new ArrayList<>();
+    collect(text, node, found);
+    return found;
+  }
+
+  /**
    * Whether the formula as a whole says that two things are equal, so that a value can be sought
    * that makes it true.
    *
@@ -181,22 +230,22 @@ public final class Formula {
     return node instanceof Node.Bracketed bracketed ? bare(bracketed.inner()) : node;
   }
 
-  private void collect(Node node, Set<String> found) {
+  private static void collect(SourceText text, Node node, List<SourceText> found) {
     if (node instanceof Node.Name name) {
-      found.add(text.part(name.start(), name.end()).text());
+      found.add(text.part(name.start(), name.end()));
     } else if (node instanceof Node.Binary binary) {
-      collect(binary.left(), found);
-      collect(binary.right(), found);
+      collect(text, binary.left(), found);
+      collect(text, binary.right(), found);
     } else if (node instanceof Node.Negation negation) {
-      collect(negation.operand(), found);
+      collect(text, negation.operand(), found);
     } else if (node instanceof Node.Not not) {
-      collect(not.operand(), found);
+      collect(text, not.operand(), found);
     } else if (node instanceof Node.Bracketed bracketed) {
-      collect(bracketed.inner(), found);
+      collect(text, bracketed.inner(), found);
     } else if (node instanceof Node.Call call) {
-      call.arguments().forEach(argument -> collect(argument, found));
+      call.arguments().forEach(argument -> collect(text, argument, found));
     } else if (node instanceof Node.Stock stock) {
-      stock.sizes().forEach(size -> collect(size, found));
+      stock.sizes().forEach(size -> collect(text, size, found));
     }
   }
 

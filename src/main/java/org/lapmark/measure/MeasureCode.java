@@ -1,5 +1,6 @@
 package org.lapmark.measure;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -48,6 +49,8 @@ public enum MeasureCode implements FindingCode {
   FORMULA_NO_STOCK_SIZE,
   /** A plain number where a length, an area or an angle is needed. */
   FORMULA_UNIT_MISSING,
+  /** A number is stated without a unit, and used where one is needed. */
+  MEASURE_UNIT_MISSING,
   /** Two kinds that can't be added or compared. */
   FORMULA_UNLIKE_DIMENSIONS,
   /** A product, quotient or power of a kind that isn't known here. */
@@ -85,5 +88,14 @@ public enum MeasureCode implements FindingCode {
   @Override
   public Severity severity() {
     return Severity.ERROR;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case MEASURE_UNIT_MISSING -> List.of("unit", "stated");
+      case FORMULA_CHOICE_UNKNOWN -> List.of("choice", "option", "choice");
+      default -> List.of();
+    };
   }
 }

@@ -1,10 +1,12 @@
 package org.lapmark.measure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Token.Kind;
@@ -400,7 +402,9 @@ final class Parser {
           "unit",
           word.text(),
           "nearest",
-          nearestUnit(word.text()));
+          nearestUnit(word.text()),
+          "known",
+          Known.listed(Arrays.stream(Unit.values()).map(Unit::symbol).toList()));
     }
     at++;
     return unit.get();

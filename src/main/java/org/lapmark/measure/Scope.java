@@ -1,6 +1,8 @@
 package org.lapmark.measure;
 
 import java.util.List;
+import java.util.Optional;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 
 /** What a formula can ask for while it is evaluated. */
@@ -24,4 +26,15 @@ public interface Scope {
    * @throws org.lapmark.finding.FindingException when a reference leads nowhere, at its place
    */
   Value geometry(SourceText function, List<SourceText> references);
+
+  /**
+   * Where a name's value is stated, if that is a number without a unit: there the unit is missing
+   * when a use of the name needs one.
+   *
+   * @param name the name where a formula uses it
+   * @return the place of the number; nothing where the name stands for anything else
+   */
+  default Optional<Position> withoutUnit(SourceText name) {
+    return Optional.empty();
+  }
 }

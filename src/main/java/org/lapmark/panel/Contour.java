@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.finding.Known;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.IntricateOutlineException;
 import org.lapmark.geometry.Joint;
@@ -85,7 +86,7 @@ final class Contour {
     for (String corner : allowances.corners().keySet()) {
       if (!corners.contains(corner)) {
         throw PanelCode.CORNER_KIND_NOWHERE.exception(
-            "panel", panel.name(), "corner", corner, "corners", String.join(", ", corners));
+            "panel", panel.name(), "corner", corner, "corners", Known.listed(corners));
       }
     }
     List<Joint> joints = new ArrayList<>();

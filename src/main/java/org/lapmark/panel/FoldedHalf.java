@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
+import org.lapmark.finding.Known;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
@@ -120,7 +121,7 @@ public record FoldedHalf(
     panel.edges().forEach(edge -> known.add(edge.name()));
     panel.edges().forEach(edge -> known.add(edge.from()));
     throw PanelCode.FOLD_PLACE_UNKNOWN.exception(
-        "panel", panel.name(), "place", name, "places", String.join(", ", known));
+        "panel", panel.name(), "place", name, "places", Known.listed(known));
   }
 
   /** How far a point lies to the side of the fold on which the half lies, clockwise. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.lapmark.finding.Known;
 import org.lapmark.panel.PanelBuilder.CornerPair;
 
 /** Gives edges of a finished panel further names. */
@@ -41,7 +42,12 @@ final class Naming {
             });
     for (Map.Entry<String, List<String>> chain : stated.entrySet()) {
       take(chain.getKey());
-      chains.put(chain.getKey(), members(chain.getKey(), chain.getValue()));
+      try {
+        chains.put(chain.getKey(), members(chain.getKey(), chain.getValue()));
+      } catch (PanelException e) {
+        throw SwappedCorners.in(panel.name(), chain.getKey(), chain.getValue(), edges, chains)
+            .orElse(e);
+      }
     }
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : panel.marks()) {
@@ -77,14 +83,7 @@ final class Naming {
     int at = corners.indexOf(corner);
     if (at < 0) {
       throw PanelCode.CORNER_UNKNOWN.exception(
-          "panel",
-          panel.name(),
-          "edge",
-          edge,
-          "corner",
-          corner,
-          "corners",
-          String.join(", ", corners));
+          "panel", panel.name(), "edge", edge, "corner", corner, "corners", Known.listed(corners));
     }
     return at;
   }
@@ -104,14 +103,7 @@ final class Naming {
         int at = names.indexOf(edge);
         if (at < 0) {
           throw PanelCode.EDGE_UNKNOWN.exception(
-              "panel",
-              panel.name(),
-              "edge",
-              edge,
-              "user",
-              "chain",
-              "edges",
-              String.join(", ", names));
+              "panel", panel.name(), "edge", edge, "user", "chain", "edges", Known.listed(names));
         }
         boolean follows =
             last == null || names.indexOf(last) == Math.floorMod(at - 1, names.size());

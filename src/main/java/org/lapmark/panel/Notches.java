@@ -3,6 +3,7 @@ package org.lapmark.panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.finding.Known;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
@@ -218,6 +219,6 @@ final class Notches {
         "user",
         "notch",
         "edges",
-        String.join(", ", panel.edges().stream().map(Edge::name).toList()));
+        Known.listed(panel.edges().stream().map(Edge::name).toList()));
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.lapmark.finding.Known;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -62,7 +63,11 @@ final class OutlineCutter {
     checkNames(edges, chains, statedChains);
     for (String chain : statedChains.keySet()) {
       Set<String> members = new LinkedHashSet<>();
-      expand(chain, chain, edges, chains, statedChains, members, new LinkedHashSet<>());
+      try {
+        expand(chain, chain, edges, chains, statedChains, members, new LinkedHashSet<>());
+      } catch (PanelException e) {
+        throw SwappedCorners.in(panel, chain, statedChains.get(chain), stated, chains).orElse(e);
+      }
       chains.put(chain, List.copyOf(members));
     }
     List<Mark> placed = new ArrayList<>();
@@ -124,7 +129,7 @@ final class OutlineCutter {
           "corner",
           corner,
           "corners",
-          String.join(", ", corners.keySet()));
+          Known.listed(corners.keySet()));
     }
   }
 
@@ -238,7 +243,7 @@ final class OutlineCutter {
         "user",
         user,
         "edges",
-        String.join(", ", edges.stream().map(Edge::name).toList()));
+        Known.listed(edges.stream().map(Edge::name).toList()));
   }
 
   private Mark.Notch placed(Mark.Notch notch, List<Edge> edges, Map<String, List<String>> chains) {

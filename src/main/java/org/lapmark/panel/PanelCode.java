@@ -1,6 +1,7 @@
 package org.lapmark.panel;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -21,6 +22,10 @@ public enum PanelCode implements FindingCode {
   CORNERS_TOGETHER("corners-together"),
   /** An edge between corners of which one doesn't exist. */
   CORNER_UNKNOWN("edge-corner-unknown"),
+  /**
+   * An edge whose two corners are stated in the wrong order, so that it goes the long way round.
+   */
+  EDGE_CORNERS_SWAPPED("edge-corners-swapped"),
   /** Two stated edges that are the same stretch. */
   EDGE_STATED_TWICE("edge-stated-twice"),
   /** One name for two edges or chains. */
@@ -164,6 +169,15 @@ public enum PanelCode implements FindingCode {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case EDGE_UNKNOWN, DERIVED_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
+      case CORNER_UNKNOWN -> List.of("corner", "panel", "corner");
+      default -> List.of();
+    };
   }
 
   /** The exception that carries this code, with arguments given as name, value, name, value. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import org.lapmark.finding.Known;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Curve;
@@ -280,12 +281,7 @@ public final class PanelDerivation {
       }
     }
     throw PanelCode.STYLE_LINE_UNKNOWN.exception(
-        "panel",
-        panel.name(),
-        "line",
-        name,
-        "lines",
-        known.isEmpty() ? "none" : String.join(", ", known));
+        "panel", panel.name(), "line", name, "lines", Known.listed(known));
   }
 
   private static boolean has(Panel panel, List<Edge> part, String name) {
@@ -305,7 +301,7 @@ public final class PanelDerivation {
         }
       }
     }
-    return String.join(", ", names);
+    return Known.listed(names);
   }
 
   /**

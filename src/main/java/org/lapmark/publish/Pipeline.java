@@ -13,9 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedMap;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutionException;
@@ -29,6 +27,7 @@ import org.lapmark.document.Manual;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
+import org.lapmark.grade.Conditions;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
@@ -113,10 +112,13 @@ final class Pipeline {
                 trial,
                 listener,
                 () -> {
-                  List<Variant> variants = new Variants(one.source, one.findings).all();
+                  Variants known = new Variants(one.source, one.findings);
+                  List<Variant> variants = known.all();
                   int sizes = (int) variants.stream().map(Variant::size).distinct().count();
                   listener.begun(folder, sizes, Publisher.PAPERS.size());
-                  List<GradedPattern> graded = gradeAll(one, variants, pool);
+                  Conditions conditions = new Conditions(one.source);
+                  List<GradedPattern> graded = gradeAll(one, variants, conditions, pool);
+                  conditions.report(known.neverChosen(), known.isComplete(), one.findings);
                   if (!one.findings.hasErrors()) {
                     makeUp(one, graded, trial.isOn(), pool);
                   }
@@ -305,11 +307,11 @@ final class Pipeline {
     return outcome;
   }
 
-  /** What is wrong in several sizes in the same way is told once. */
+  /** What is wrong in several sizes or places in the same way is told once. */
   private static Findings told(Opened one) {
     return one.source == null || one.source.sizes() == null
-        ? one.findings
-        : one.findings.joined("size", one.source.sizes().sizes());
+        ? one.findings.causes()
+        : one.findings.joined("size", one.source.sizes().sizes()).causes();
   }
 
   private List<Path> write(
@@ -798,10 +800,10 @@ final class Pipeline {
    * Evaluates all variants, one size after another, and keeps so many that every choice occurs:
    * they stand for the others on paper.
    */
-  private List<GradedPattern> gradeAll(Opened one, List<Variant> variants, ExecutorService pool)
+  private List<GradedPattern> gradeAll(
+      Opened one, List<Variant> variants, Conditions conditions, ExecutorService pool)
       throws IOException {
     List<GradedPattern> kept = new ArrayList<>();
-    Set<Integer> cut = new TreeSet<>();
     Map<String, List<Variant>> bySize = new LinkedHashMap<>();
     variants.forEach(
         variant ->
@@ -809,16 +811,11 @@ final class Pipeline {
     for (List<Variant> ofSize : bySize.values()) {
       List<Variant> some = Variants.everyChoice(ofSize);
       for (GradedPattern pattern : grade(one, ofSize, pool)) {
-        pattern.pieces().stream()
-            .filter(piece -> !piece.cuts().isEmpty())
-            .forEach(piece -> cut.add(piece.number()));
+        conditions.see(pattern);
         if (some.contains(pattern.variant())) {
           kept.add(pattern);
         }
       }
-    }
-    if (!variants.isEmpty() && !one.findings.hasErrors()) {
-      new Variants(one.source, one.findings).reportNeverCut(cut);
     }
     return kept;
   }

@@ -65,6 +65,12 @@ final class RealStages implements Stages {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
       PatternChecks.run(source, words::lackingWords, findings);
+      PatternChecks.labels(
+          source,
+          language -> words.wording(language).messages(),
+          DocumentWriter::inWords,
+          words::missingGlyphs,
+          findings);
     }
     return source;
   }
@@ -73,7 +79,12 @@ final class RealStages implements Stages {
   public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
     GradedPattern pattern = Grader.grade(source, variant, findings);
     Reach reach =
-        new Reach(Manual.PAGES, words.hazards(source.masthead().language()), words::missingGlyphs);
+        new Reach(
+            Manual.PAGES,
+            words.hazards(source.masthead().language()),
+            words::missingGlyphs,
+            words.fusibleWords(source.masthead().language()),
+            words.unfusibleWords(source.masthead().language()));
     PatternChecks.run(pattern, reach, findings);
     return pattern;
   }

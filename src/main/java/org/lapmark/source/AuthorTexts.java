@@ -95,7 +95,9 @@ public final class AuthorTexts {
             masthead.edition(),
             masthead.date(),
             exchangeAny.apply(masthead.note()),
-            masthead.joins());
+            masthead.joins(),
+            masthead.languagePlace(),
+            masthead.datePlace());
     MakingSource making = source.making();
     return new PatternSource(
         source.folder(),

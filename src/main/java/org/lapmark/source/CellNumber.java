@@ -1,5 +1,6 @@
 package org.lapmark.source;
 
+import java.math.BigDecimal;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Locale;
@@ -106,6 +107,11 @@ record CellNumber(Kind kind, double number) {
         && text.indexOf(',') >= 0
         && DECIMAL.matcher(text).matches()
         && !COMMA_THOUSANDS.matcher(text).matches();
+  }
+
+  /** How a number would be written without any doubt. */
+  static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   private static CellNumber of(Kind kind) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -28,6 +29,10 @@ final class Drawings {
   PanelDrawing named(SourceText name) {
     String path = files.resolve(FOLDER, name, ".svg", reading);
     if (path == null) {
+      // A drawing whose name is mistyped isn't unused.
+      List<String> drawn =
+          files.in(FOLDER, ".svg").stream().map(file -> file.substring(FOLDER.length())).toList();
+      Nearest.of(name.text(), drawn).ifPresent(near -> used.add(FOLDER + near));
       return null;
     }
     used.add(path);

@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
@@ -21,6 +22,8 @@ import org.lapmark.measure.TemplateText;
  * @param date the edition's date, which is the document's
  * @param note what this edition is or changed, or null
  * @param joins how pages are joined
+ * @param languagePlace where the language is stated
+ * @param datePlace where the date is stated
  */
 public record Masthead(
     SourceText title,
@@ -33,7 +36,9 @@ public record Masthead(
     SourceText edition,
     LocalDate date,
     TemplateText note,
-    JoinStyle joins) {
+    JoinStyle joins,
+    Position languagePlace,
+    Position datePlace) {
   /**
    * A masthead of a pattern whose pages overlap.
    *
@@ -74,6 +79,49 @@ public record Masthead(
   }
 
   /**
+   * A masthead of a pattern whose pages overlap.
+   *
+   * @param title the pattern's title
+   * @param studio who publishes it
+   * @param designer who designed it, or null
+   * @param language the language of the author's texts
+   * @param summary one paragraph for the cover, or null
+   * @param copyright the terms of use, or null
+   * @param form how values are printed
+   * @param edition the edition's name
+   * @param date the edition's date, which is the document's
+   * @param note what this edition is or changed, or null
+   * @param joins how tiles are joined
+   */
+  public Masthead(
+      SourceText title,
+      SourceText studio,
+      SourceText designer,
+      Locale language,
+      TemplateText summary,
+      TemplateText copyright,
+      PrintForm form,
+      SourceText edition,
+      LocalDate date,
+      TemplateText note,
+      JoinStyle joins) {
+    this(
+        title,
+        studio,
+        designer,
+        language,
+        summary,
+        copyright,
+        form,
+        edition,
+        date,
+        note,
+        joins,
+        title.position(),
+        title.position());
+  }
+
+  /**
    * The same masthead in another language.
    *
    * @param other the language of the words around the author's texts
@@ -81,7 +129,19 @@ public record Masthead(
    */
   public Masthead in(Locale other) {
     return new Masthead(
-        title, studio, designer, other, summary, copyright, form, edition, date, note, joins);
+        title,
+        studio,
+        designer,
+        other,
+        summary,
+        copyright,
+        form,
+        edition,
+        date,
+        note,
+        joins,
+        languagePlace,
+        datePlace);
   }
 
   /**
@@ -92,6 +152,18 @@ public record Masthead(
    */
   public Masthead printing(PrintForm other) {
     return new Masthead(
-        title, studio, designer, language, summary, copyright, other, edition, date, note, joins);
+        title,
+        studio,
+        designer,
+        language,
+        summary,
+        copyright,
+        other,
+        edition,
+        date,
+        note,
+        joins,
+        languagePlace,
+        datePlace);
   }
 }

@@ -70,7 +70,13 @@ final class MastheadReader {
         required(edition, "name"),
         date(edition.get("date")),
         edition.containsKey("note") ? reading.template(edition.get("note"), "note") : null,
-        joins(values));
+        joins(values),
+        place(values.get("language")),
+        place(edition.get("date")));
+  }
+
+  private Position place(YamlNode node) {
+    return node == null ? file.position(0, 0) : node.position();
   }
 
   /** Where a map's missing key is reported: at its first key, or where it stands. */

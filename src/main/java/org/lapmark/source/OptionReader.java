@@ -51,12 +51,6 @@ final class OptionReader {
         forbidden(node, forbidden);
       }
     }
-    for (OptionsSource.OptionSource option : options) {
-      SourceText name = option.name();
-      if (!reading.switches().isAsked(name.text())) {
-        reading.findings().add(SourceCode.OPTION_IDLE, name.position(), "name", name.text());
-      }
-    }
     return new OptionsSource(options, forbidden, reading.switches().conditions());
   }
 

@@ -17,8 +17,9 @@ import org.lapmark.measure.TemplateText;
  * @param forbidden what can't be combined
  * @param conditions when something belongs to a variant, by the place of its name: of a measure, a
  *     material, hardware, a tool, a panel, a seam or a step its name or id, of a piece its number,
- *     of a cut its material, of a notch its edge, of an allowance its edge. What isn't here belongs
- *     to every variant
+ *     of a cut its material, of a notch its edge, of an allowance its edge, of a finished
+ *     measurement or a passage of a text the condition itself. What isn't here belongs to every
+ *     variant
  */
 public record OptionsSource(
     List<OptionSource> options,

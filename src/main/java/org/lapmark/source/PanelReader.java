@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -70,7 +71,15 @@ final class PanelReader {
   private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {
     List<String> stated = SHAPES.stream().filter(values::containsKey).toList();
     if (stated.isEmpty()) {
-      reading.findings().add(SourceCode.PANEL_WITHOUT_SHAPE, name.position(), "name", name.text());
+      reading
+          .findings()
+          .add(
+              SourceCode.PANEL_WITHOUT_SHAPE,
+              name.position(),
+              "name",
+              name.text(),
+              "known",
+              Known.listed(SHAPES));
       return null;
     }
     for (String second : stated.subList(1, stated.size())) {
@@ -341,7 +350,9 @@ final class PanelReader {
     boolean centredAlone = parts.containsKey("centred") && !parts.containsKey("every");
     if (stated.size() != 1 || centredAlone) {
       Position at = centredAlone ? parts.get("centred").position() : owner;
-      reading.findings().add(SourceCode.NOTCH_PLACE, at, "ways", stated.size());
+      reading
+          .findings()
+          .add(SourceCode.NOTCH_PLACE, at, "ways", stated.size(), "known", Known.listed(PLACES));
       return null;
     }
     YamlNode node = parts.get(stated.get(0));

@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
@@ -137,10 +139,37 @@ public final class PatternReader {
             // Last, when all names that formulas ask for are known.
             new OptionReader(reading).read(values));
     drawings.reportUnused();
+    reportIdle(source, reading);
     if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
       new References(reading, source, panels, values.get("seams")).check();
     }
     return source;
+  }
+
+  /** Reports the options that nothing asks for, not even by a name that is mistyped. */
+  private static void reportIdle(PatternSource source, Reading reading) {
+    List<String> options =
+        source.options().options().stream().map(option -> option.name().text()).toList();
+    Set<String> unknown = new TreeSet<>(reading.switches().asked());
+    unknown.removeAll(names(source));
+    Set<String> meant = new TreeSet<>();
+    unknown.forEach(word -> meant.add(reading.hints().nearest(word, options)));
+    for (OptionsSource.OptionSource option : source.options().options()) {
+      SourceText name = option.name();
+      if (!reading.switches().isAsked(name.text()) && !meant.contains(name.text())) {
+        reading.findings().add(SourceCode.OPTION_IDLE, name.position(), "name", name.text());
+      }
+    }
+  }
+
+  private static Set<String> names(PatternSource source) {
+    Set<String> names = new TreeSet<>();
+    if (source.sizes() != null) {
+      source.sizes().rows().forEach(row -> names.add(row.name()));
+    }
+    source.measures().forEach(measure -> names.add(measure.name().text()));
+    source.options().options().forEach(option -> names.add(option.name().text()));
+    return names;
   }
 
   private static List<NoteSource> notes(Reading reading, FolderFiles files) {
@@ -178,6 +207,9 @@ public final class PatternReader {
       if (label != null && value != null) {
         Formula when =
             values.containsKey("when") ? reading.formula(values.get("when"), "when") : null;
+        if (when != null) {
+          reading.switches().condition(when.text().position(), when);
+        }
         rows.add(new FinishedSource(label, value, when));
       }
     }

@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -177,7 +178,12 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
 
   /** Reads the conditions of a text's passages. */
   void passages(SourceText body) {
-    Passages.conditions(body).forEach(this::formula);
+    for (SourceText condition : Passages.conditions(body)) {
+      Formula when = formula(condition);
+      if (when != null) {
+        switches.condition(condition.position(), when);
+      }
+    }
     Passages.unclosed(body)
         .forEach(fence -> findings.add(SourceCode.PASSAGE_UNCLOSED, fence.position()));
     switches.askWords(body.text());
@@ -346,8 +352,9 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
       return null;
     }
     Map<String, YamlNode> values = new LinkedHashMap<>();
+    Map<String, YamlNode> meant = new LinkedHashMap<>();
     Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-    for (YamlNode.Entry entry : map.entries()) {
+    for (YamlNode.Entry entry : DecimalCommas.mended(map, findings)) {
       String name = entry.key().text().text();
       if (repeated(entry.key(), seen)) {
         continue;
@@ -356,8 +363,12 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
         values.put(name, entry.value());
       } else {
         unknown(SourceCode.KEY_UNKNOWN, entry.key().position(), name, section.known());
+        meant.putIfAbsent(hints.nearest(name, section.known()), entry.value());
       }
     }
+    // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
+    meant.remove("");
+    meant.forEach(values::putIfAbsent);
     for (String required : section.required()) {
       if (!values.containsKey(required)) {
         findings.add(SourceCode.KEY_MISSING, owner, "key", required);
@@ -373,23 +384,29 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
   }
 
   /** Reports a word that isn't among the known ones, naming the nearest. */
-  void unknown(SourceCode code, Position position, String word, Collection<String> known) {
+  void unknown(
+      SourceCode code,
+      Position position,
+      String word,
+      Collection<String> known,
+      Object... further) {
     Optional<Finding> unseen = UnseenCharacters.within(position);
     if (unseen.isPresent()) {
       findings.add(unseen.get());
       return;
     }
     String nearest = hints.nearest(word, known);
-    findings.add(
-        code,
-        position,
-        "name",
-        word,
-        "near",
-        nearest.isEmpty() ? "no" : "yes",
-        "nearest",
-        nearest,
-        "known",
-        known.isEmpty() ? "none" : String.join(", ", known.stream().limit(20).toList()));
+    List<Object> arguments = new ArrayList<>(List.of(further));
+    arguments.addAll(
+        List.of(
+            "name",
+            word,
+            "near",
+            nearest.isEmpty() ? "no" : "yes",
+            "nearest",
+            nearest,
+            "known",
+            Known.listed(known)));
+    findings.add(code, position, arguments.toArray());
   }
 }

@@ -46,6 +46,13 @@ final class References {
       }
     }
     this.panels = PanelReader.byName(source.panels());
+    for (PanelSource panel : source.panels()) {
+      String name = panel.name().text();
+      Set<String> edges = statedEdges.computeIfAbsent(name, unused -> new TreeSet<>());
+      panel.edges().forEach(edge -> edges.add(edge.name().text()));
+      Set<String> chains = statedChains.computeIfAbsent(name, unused -> new TreeSet<>());
+      panel.chains().forEach(chain -> chains.add(chain.name().text()));
+    }
   }
 
   private static void names(YamlNode.Entries parts, String key, Set<String> names) {
@@ -152,10 +159,10 @@ final class References {
     if (panel.shape() instanceof PanelSource.Drawn drawn && drawn.until() != null) {
       Set<String> all = new TreeSet<>(edges);
       all.addAll(chains(panel, new TreeSet<>()));
-      edge(drawn.until().edge(), all);
+      edge(panel.name(), drawn.until().edge(), all);
     }
     for (PanelSource.ChainSource chain : panel.chains()) {
-      chain.edges().forEach(edge -> edge(edge, edges));
+      chain.edges().forEach(edge -> edge(panel.name(), edge, edges));
     }
     Set<String> lines = new TreeSet<>(edges);
     lines.addAll(chains(panel, new TreeSet<>()));
@@ -163,14 +170,14 @@ final class References {
       if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
         drawn(panel, Role.NOTCH, drawn.name());
       } else {
-        edge(notch.edge(), lines);
+        edge(panel.name(), notch.edge(), lines);
       }
     }
     marks(panel, lines);
     for (PanelSource.SlashSource slash : panel.slashes()) {
       for (PanelSource.SlashEnd end : slash.stated()) {
         if (end instanceof PanelSource.SlashEnd.OnEdge on) {
-          edge(on.edge(), lines);
+          edge(panel.name(), on.edge(), lines);
         }
       }
     }
@@ -181,7 +188,7 @@ final class References {
     for (MarkSource mark : panel.marks()) {
       for (String key : List.of("edge", "from_edge", "to_edge")) {
         if (mark.names().containsKey(key)) {
-          edge(mark.names().get(key), lines);
+          edge(panel.name(), mark.names().get(key), lines);
         }
       }
       if (mark.isDrawn()) {
@@ -246,7 +253,12 @@ final class References {
     }
     if (!corners.contains(panel.stackOn().text())) {
       reading.unknown(
-          SourceCode.CORNER_UNKNOWN, panel.stackOn().position(), panel.stackOn().text(), corners);
+          SourceCode.CORNER_UNKNOWN,
+          panel.stackOn().position(),
+          panel.stackOn().text(),
+          corners,
+          "panel",
+          panel.name().text());
     }
   }
 
@@ -285,7 +297,13 @@ final class References {
     for (PanelSource.EdgeSource edge : panel.edges()) {
       for (SourceText corner : List.of(edge.from(), edge.to())) {
         if (!corners.contains(corner.text())) {
-          reading.unknown(SourceCode.CORNER_UNKNOWN, corner.position(), corner.text(), corners);
+          reading.unknown(
+              SourceCode.CORNER_UNKNOWN,
+              corner.position(),
+              corner.text(),
+              corners,
+              "panel",
+              panel.name().text());
         }
       }
     }
@@ -297,10 +315,10 @@ final class References {
     Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
     if (edges != null) {
       edges.addAll(chains(panel, new TreeSet<>()));
-      piece.edgeAllowances().forEach(allowance -> edge(allowance.edge(), edges));
+      piece.edgeAllowances().forEach(allowance -> edge(panel.name(), allowance.edge(), edges));
       for (CornerSources.CornerSource corner : piece.corners().single()) {
         if (corner.kind().edge() != null) {
-          edge(corner.kind().edge(), edges);
+          edge(panel.name(), corner.kind().edge(), edges);
         }
       }
     }
@@ -341,13 +359,14 @@ final class References {
     if (edges != null) {
       Set<String> all = new TreeSet<>(edges);
       all.addAll(chains(panel, new TreeSet<>()));
-      edge(member.text().part(dot + 1, text.length()), all);
+      edge(panel.name(), member.text().part(dot + 1, text.length()), all);
     }
   }
 
-  private void edge(SourceText edge, Set<String> known) {
+  private void edge(SourceText panel, SourceText edge, Set<String> known) {
     if (!known.contains(edge.text()) && !known.contains(DerivedNames.whole(edge.text()))) {
-      reading.unknown(SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known);
+      reading.unknown(
+          SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known, "panel", panel.text());
     }
   }
 
@@ -425,8 +444,8 @@ final class References {
       if (edges != null) {
         Set<String> lines = new TreeSet<>(edges);
         lines.addAll(chains(source, new TreeSet<>()));
-        DerivedNames.usedEdges(how, original).forEach(edge -> edge(edge, edges));
-        DerivedNames.usedLines(how).forEach(line -> edge(line, lines));
+        DerivedNames.usedEdges(how, original).forEach(edge -> edge(original, edge, edges));
+        DerivedNames.usedLines(how).forEach(line -> edge(original, line, lines));
       }
     }
   }

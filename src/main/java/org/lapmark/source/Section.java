@@ -56,6 +56,7 @@ enum Section {
           "no_fray",
           "no_iron",
           "both_sides_alike",
+          "fusible",
           "texture",
           "substitute",
           "buying",

@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -12,15 +13,19 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Dimension;
+import org.lapmark.measure.MeasureCode;
 import org.lapmark.measure.Value;
 
 /**
  * Reads the size table: a row a base measure, with its unit; a column a size; a column {@code note}
- * is the author's own.
+ * is the author's own, and one {@code any_order} says in which rows the order of the values isn't
+ * checked.
  */
 final class SizeTableReader {
   private static final Pattern SIZE =
       Pattern.compile("[\\p{L}\\p{N}](?:[\\p{L}\\p{N} ._+-]{0,18}[\\p{L}\\p{N}+])?");
+  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
+  private static final String ANY_ORDER = "any_order";
   private static final double INCH = 25.4;
   // 1 January 2000 to 31 December 2099, as spreadsheets count days.
   private static final double FIRST_DAY = 36_526;
@@ -77,11 +82,16 @@ final class SizeTableReader {
     if (measure == null) {
       return null;
     }
+    Column anyOrder = ownColumn(head, ANY_ORDER);
     List<Column> sizes = sizes(head);
+    boolean swapped = swapped(rows, measure, unit);
     boolean commas = false;
     for (List<SourceText> row : rows.subList(1, rows.size())) {
       commas |= row.stream().anyMatch(cell -> CellNumber.hasDecimalComma(cell.text()));
     }
+    List<String> names = sizes.stream().map(Column::name).toList();
+    List<SourceText> heads = sizes.stream().map(size -> trimmedText(size.head())).toList();
+    SizeRows order = new SizeRows(heads, findings);
     List<SizeTable.Row> measures = new ArrayList<>();
     Map<String, Position> seen = new LinkedHashMap<>();
     int count = 0;
@@ -90,12 +100,176 @@ final class SizeTableReader {
         tooMany("measures", row.get(0).position(), reading.limits().rows());
         break;
       }
-      SizeTable.Row read = row(row, head, measure, unit, sizes, commas, seen);
+      List<SourceText> mended = mended(row, head, sizes, separator);
+      mended = unswapped(mended, measure, unit, sizes, !swapped);
+      SizeTable.Row read = row(mended, head, measure, unit, sizes, commas, seen);
       if (read != null) {
+        if (!says(mended, anyOrder)) {
+          order.add(read, cells(mended, sizes));
+        }
         measures.add(read);
       }
     }
-    return new SizeTable(sizes.stream().map(Column::name).toList(), measures);
+    return new SizeTable(names, order.checked(measures), heads);
+  }
+
+  /** Whether every row has its name and its unit in each other's columns, which is reported. */
+  private boolean swapped(List<List<SourceText>> rows, Column measure, Column unit) {
+    if (unit == null || rows.size() < 2) {
+      return false;
+    }
+    for (List<SourceText> row : rows.subList(1, rows.size())) {
+      if (!isSwapped(row, measure, unit)) {
+        return false;
+      }
+    }
+    findings.add(
+        SourceCode.CELLS_SWAPPED,
+        trimmed(rows.get(1).get(measure.index())),
+        "first",
+        text(rows.get(1), measure),
+        "second",
+        text(rows.get(1), unit),
+        "kind",
+        "name",
+        "rows",
+        rows.size() - 1);
+    return true;
+  }
+
+  private boolean isSwapped(List<SourceText> row, Column measure, Column unit) {
+    String name = text(row, measure);
+    String second = text(row, unit);
+    return !name.isEmpty()
+        && units.containsKey(name)
+        && !units.containsKey(second)
+        && NAME.matcher(second).matches();
+  }
+
+  /** A row with its cells in their own columns. */
+  private List<SourceText> unswapped(
+      List<SourceText> row, Column measure, Column unit, List<Column> sizes, boolean reported) {
+    if (unit == null) {
+      return row;
+    }
+    int first = -1;
+    int second = unit.index();
+    boolean name = isSwapped(row, measure, unit);
+    if (name) {
+      first = measure.index();
+    } else if (CellNumber.parse(text(row, unit), true).kind() == CellNumber.Kind.NUMBER) {
+      for (Column size : sizes) {
+        String text = text(row, size);
+        if (first < 0 && !text.isEmpty() && units.containsKey(text) && !text.equals("-")) {
+          first = size.index();
+        }
+      }
+    }
+    if (first < 0) {
+      return row;
+    }
+    List<SourceText> cells = new ArrayList<>(row);
+    Collections.swap(cells, first, second);
+    if (reported || !name) {
+      int left = Math.min(first, second);
+      findings.add(
+          SourceCode.CELLS_SWAPPED,
+          trimmed(row.get(left)),
+          "first",
+          row.get(left).text().strip(),
+          "second",
+          row.get(Math.max(first, second)).text().strip(),
+          "kind",
+          name ? "name" : "unit",
+          "rows",
+          1);
+    }
+    return cells;
+  }
+
+  /**
+   * A row with a number that a decimal comma took apart put together again: where a row of a table
+   * with commas has one cell too many, and the row is in order with two of its cells as one.
+   */
+  private List<SourceText> mended(
+      List<SourceText> row, List<SourceText> head, List<Column> sizes, char separator) {
+    if (separator != ',' || row.size() != head.size() + 1 || sizes.size() < 2) {
+      return row;
+    }
+    List<SourceText> only = null;
+    int comma = 0;
+    for (Column size : sizes) {
+      int at = size.index();
+      SourceText whole = row.get(at);
+      SourceText decimals = row.get(at + 1);
+      if (!whole.text().matches("[0-9]+") || !decimals.text().matches("[0-9]+")) {
+        continue;
+      }
+      List<SourceText> cells = new ArrayList<>(row);
+      cells.remove(at);
+      cells.set(at, joined(whole, decimals));
+      if (isOrdered(cells, sizes)) {
+        if (only != null) {
+          return row;
+        }
+        only = cells;
+        comma = whole.offset(whole.text().length());
+      }
+    }
+    if (only == null) {
+      return row;
+    }
+    findings.add(MeasureCode.FORMULA_DECIMAL_COMMA, file.position(comma, comma + 1));
+    return only;
+  }
+
+  private SourceText joined(SourceText whole, SourceText decimals) {
+    String text = whole.text() + "." + decimals.text();
+    int[] offsets = new int[text.length() + 1];
+    for (int i = 0; i < offsets.length; i++) {
+      offsets[i] = whole.offset(0) + i;
+    }
+    return SourceText.mapped(file, text, offsets);
+  }
+
+  private static boolean isOrdered(List<SourceText> cells, List<Column> sizes) {
+    List<Double> numbers = new ArrayList<>();
+    for (Column size : sizes) {
+      CellNumber number =
+          CellNumber.parse(
+              size.index() < cells.size() ? cells.get(size.index()).text() : "", false);
+      if (number.kind() != CellNumber.Kind.NUMBER) {
+        return false;
+      }
+      numbers.add(number.number());
+    }
+    return SizeRows.turn(numbers) < 0;
+  }
+
+  private static String text(List<SourceText> row, Column column) {
+    return column.index() < row.size() ? row.get(column.index()).text().strip() : "";
+  }
+
+  private boolean says(List<SourceText> row, Column column) {
+    String word = column == null ? "" : text(row, column).toLowerCase(Locale.ROOT);
+    if (!word.isEmpty() && !word.equals("yes") && !word.equals("no")) {
+      reading.unknown(
+          SourceCode.MARK_WORD_UNKNOWN,
+          trimmed(row.get(column.index())),
+          word,
+          List.of("yes", "no"));
+    }
+    return word.equals("yes");
+  }
+
+  private static Map<String, SourceText> cells(List<SourceText> row, List<Column> sizes) {
+    Map<String, SourceText> cells = new LinkedHashMap<>();
+    for (Column size : sizes) {
+      if (size.index() < row.size()) {
+        cells.put(size.name(), trimmedText(row.get(size.index())));
+      }
+    }
+    return cells;
   }
 
   private void tooMany(String what, Position position, int limit) {
@@ -104,12 +278,20 @@ final class SizeTableReader {
   }
 
   private Column column(List<SourceText> head, String name) {
+    Column column = ownColumn(head, name);
+    if (column == null) {
+      findings.add(SourceCode.SIZES_COLUMN_MISSING, line(head), "name", name);
+    }
+    return column;
+  }
+
+  /** A column that may be missing. */
+  private static Column ownColumn(List<SourceText> head, String name) {
     for (int i = 0; i < head.size(); i++) {
       if (head.get(i).text().strip().equalsIgnoreCase(name)) {
         return new Column(i, head.get(i));
       }
     }
-    findings.add(SourceCode.SIZES_COLUMN_MISSING, line(head), "name", name);
     return null;
   }
 
@@ -129,7 +311,7 @@ final class SizeTableReader {
       if (name.isEmpty() || folded.equals("note")) {
         continue;
       }
-      boolean own = folded.equals("measure") || folded.equals("unit");
+      boolean own = folded.equals("measure") || folded.equals("unit") || folded.equals(ANY_ORDER);
       if (seen.putIfAbsent(folded, column) != null) {
         findings.add(SourceCode.SIZE_DUPLICATE, trimmed(column.head()), "name", name);
       } else if (!own && !SIZE.matcher(name).matches()) {
@@ -173,13 +355,16 @@ final class SizeTableReader {
     }
     Unit factor = unit(row, unit);
     Map<String, Value.Quantity> values = new LinkedHashMap<>();
-    for (Column size : sizes) {
+    // Without a column for units nobody knows which column is which.
+    for (Column size : unit == null ? List.<Column>of() : sizes) {
       Value.Quantity value = value(row, size, factor, commas, name);
       if (value != null) {
         values.put(size.name(), value);
       }
     }
-    withoutSize(row, head);
+    if (unit != null) {
+      withoutSize(row, head);
+    }
     return known ? new SizeTable.Row(name.text(), name.position(), values) : null;
   }
 

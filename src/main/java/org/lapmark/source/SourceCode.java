@@ -1,5 +1,6 @@
 package org.lapmark.source;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -224,6 +225,16 @@ public enum SourceCode implements FindingCode {
   CELL_NOT_WHOLE,
   /** A value in a column without a size. */
   CELL_WITHOUT_SIZE,
+  /** Two cells of a row stand in each other's columns. */
+  CELLS_SWAPPED,
+  /** A length that is many times larger or smaller than those of the sizes beside it. */
+  SIZE_ROW_ASTRAY,
+  /** A row of the size table that rises and falls. */
+  SIZE_ROW_TURNS(Severity.WARNING),
+  /** A row of the size table that grows far more at one place than at all others. */
+  SIZE_ROW_JUMPS(Severity.WARNING),
+  /** Sizes whose columns don't stand in their order. */
+  SIZES_OUT_OF_ORDER(Severity.WARNING),
   /** A number beyond all cloth. */
   NUMBER_TOO_LARGE,
 
@@ -309,5 +320,16 @@ public enum SourceCode implements FindingCode {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case MATERIAL_UNKNOWN, PANEL_UNKNOWN, USE_UNKNOWN -> List.of("name", "name");
+      case SEAM_UNKNOWN -> List.of("seam", "name");
+      case EDGE_UNKNOWN -> List.of("edge", "panel", "name");
+      case CORNER_UNKNOWN -> List.of("corner", "panel", "name");
+      default -> List.of();
+    };
   }
 }

@@ -17,6 +17,7 @@ final class Switches {
 
   private final Map<Position, Formula> conditions = new LinkedHashMap<>();
   private final Set<String> asked = new TreeSet<>();
+  private final Set<String> words = new TreeSet<>();
 
   /** What stands at a place belongs to the variants in which a condition holds. */
   void condition(Position place, Formula when) {
@@ -41,13 +42,19 @@ final class Switches {
 
   /** Takes every word of a text for a name, where its formulas are only read later. */
   void askWords(String text) {
-    Matcher words = WORD.matcher(text);
-    while (words.find()) {
-      asked.add(words.group());
+    Matcher matcher = WORD.matcher(text);
+    while (matcher.find()) {
+      words.add(matcher.group());
     }
   }
 
+  /** The names that formulas ask for. */
+  Set<String> asked() {
+    return Collections.unmodifiableSet(asked);
+  }
+
+  /** Whether a formula asks for a name, or one that is only read later may. */
   boolean isAsked(String name) {
-    return asked.contains(name);
+    return asked.contains(name) || words.contains(name);
   }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.commonmark.node.Node;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 
@@ -82,7 +83,7 @@ final class Addresses {
             "hasNearest",
             nearest.isEmpty() ? "no" : "yes",
             "known",
-            String.join(", ", sorted));
+            Known.listed(sorted));
     return Optional.empty();
   }
 

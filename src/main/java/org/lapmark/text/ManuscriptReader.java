@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -16,7 +17,7 @@ final class ManuscriptReader {
   private static final Pattern RULE =
       Pattern.compile("(?:\\*[ ]*+){3,}|(?:-[ ]*+){3,}|(?:_[ ]*+){3,}");
   private static final Pattern MARKER = Pattern.compile("(?:[-+*]|\\d{1,9}[.)])(?= |$)");
-  private static final List<String> BLOCK_KINDS = List.of("tip", "warning", "figure");
+  private static final List<String> BLOCK_KINDS = List.of("tip", "warning", "figure", "when");
 
   private final Targets targets;
   private final Findings findings;
@@ -146,7 +147,9 @@ final class ManuscriptReader {
           "nearest",
           nearest.orElse(""),
           "hasNearest",
-          nearest.isPresent() ? "yes" : "no");
+          nearest.isPresent() ? "yes" : "no",
+          "known",
+          Known.listed(BLOCK_KINDS));
       return new Block.Verbatim(content.text());
     }
     if (!rest.text().isEmpty()) {

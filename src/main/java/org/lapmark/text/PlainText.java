@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.TextContentRenderer;
 
 /** Writes a text without any form: for search, for alternatives of pictures, for comparison. */
 public final class PlainText {
@@ -29,6 +31,19 @@ public final class PlainText {
    */
   public static PlainText wordsOnly() {
     return new PlainText(value -> " ", reference -> " ");
+  }
+
+  /**
+   * What Markdown makes of a character that is written by its name or number.
+   *
+   * @param entity such as {@code &check;} or {@code &#10003;}
+   * @return the character; the same text if it stands for none
+   */
+  public static String ofEntity(String entity) {
+    return TextContentRenderer.builder()
+        .build()
+        .render(Parser.builder().build().parse(entity))
+        .strip();
   }
 
   /** Whether inlines show nothing. */

@@ -1,5 +1,6 @@
 package org.lapmark.text;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -61,5 +62,13 @@ public enum TextCode implements FindingCode {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case REFERENCE_UNKNOWN -> List.of("target", "kind", "target");
+      default -> List.of();
+    };
   }
 }

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
@@ -15,7 +16,11 @@ import org.lapmark.source.PatternSource;
 class CheckFaultsTest extends LabelledFaults {
   private static final Reach REACH =
       new Reach(
-          List.of("cutting", "map"), List.of("blades", "load", "rivets"), CheckFaultsTest::missing);
+          List.of("cutting", "map"),
+          List.of("blades", "load", "rivets", "iron"),
+          CheckFaultsTest::missing,
+          List.of("fusible"),
+          List.of("not"));
 
   CheckFaultsTest() {
     // Translations have cases of their own, and so has the order of sizes.
@@ -47,9 +52,16 @@ class CheckFaultsTest extends LabelledFaults {
         source,
         locale -> locale.getLanguage().equals("cy") ? List.of("cover.title") : List.of(),
         findings);
+    // As if dates and labels were in the signs of the language.
+    PatternChecks.labels(
+        source,
+        locale -> locale.getLanguage().equals("ja") ? Map.of("cover.title", "龍") : Map.of(),
+        (date, locale) -> locale.getLanguage().equals("ja") ? "龍" : "a day",
+        CheckFaultsTest::missing,
+        findings);
     for (String size : source.sizes().sizes()) {
       PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
     }
-    return findings;
+    return findings.joined("size", source.sizes().sizes()).causes();
   }
 }

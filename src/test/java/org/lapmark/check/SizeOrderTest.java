@@ -38,7 +38,8 @@ class SizeOrderTest {
   }
 
   private List<Finding> across(String rows, String panel) throws IOException {
-    Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S,M,L,XL\n" + rows);
+    String sizes = rows.lines().findFirst().orElse("").split(",").length > 6 ? ",XXL,3XL" : "";
+    Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S,M,L,XL" + sizes + "\n" + rows);
     Files.writeString(
         folder.resolve("pattern.yaml"),
         """
@@ -80,12 +81,35 @@ class SizeOrderTest {
         "width,mm,100,110,120,130|rectangle: {width: width, height: 300 mm - width}",
         "width,mm,100,110,110,130|rectangle: {width: width, height: 3 mm}",
         "width,mm,100,110,110.04,110|rectangle: {width: width, height: 3 mm}",
-        "width,mm,100,130,110,120|rectangle: {width: width, height: 3 mm}",
         "width,mm,100,110,110.02,110.03"
             + "|rectangle: {width: 200 mm - abs(width - 110.02 mm), height: 3 mm}"
       })
   void anOrderThatHoldsOrIsTheTablesIsNotFound(String row, String panel) throws IOException {
     assertEquals(List.of(), across(row + "\n", "    " + panel + "\n"));
+  }
+
+  @Test
+  void whereARowTurnsItsEdgesMayTurnAndNoOthers() throws IOException {
+    List<Finding> findings =
+        across(
+            "width,mm,100,130,110,120\nnarrow,mm,8,8,8,7\n",
+            "    rectangle: {width: width, height: 300 mm - abs(narrow - 8 mm)}\n");
+    assertEquals(List.of("size-row-turns"), findings.stream().map(this::id).toList());
+    findings =
+        across(
+            "width,mm,130,110,120,130\nnarrow,mm,9,8,7,6\n",
+            "    rectangle: {width: width, height: 300 mm - abs(narrow - 6.5 mm)}\n");
+    assertEquals(List.of("size-row-turns"), findings.stream().map(this::id).toList());
+    findings =
+        across(
+            "width,mm,130,110,120,130,140,150\nnarrow,mm,9,8,7,6,5,4\n",
+            "    rectangle: {width: width, height: 300 mm - abs(narrow - 5.2 mm)}\n");
+    assertEquals(
+        List.of("size-order-broken", "size-row-turns"), findings.stream().map(this::id).toList());
+  }
+
+  private String id(Finding finding) {
+    return finding.code().id();
   }
 
   @Test

@@ -5,8 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Set;
-import java.util.TreeSet;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.finding.Findings;
@@ -32,18 +30,18 @@ class GradeFaultsTest extends LabelledFaults {
     Variants variants = new Variants(source, findings);
     List<Variant> all = variants.all();
     List<Findings> found = new ArrayList<>();
-    Set<Integer> cut = new TreeSet<>();
+    Conditions conditions = new Conditions(source);
     for (Variant variant : all) {
       Findings own = new Findings();
       GradedPattern pattern = Grader.grade(source, variant, own);
       PatternChecks.run(pattern, REACH, own);
-      pattern.pieces().forEach(piece -> cut.add(piece.number()));
+      conditions.see(pattern);
       found.add(own);
     }
     variants.join(found, all);
-    if (!findings.hasErrors()) {
-      variants.reportNeverCut(cut);
-    }
-    return source.sizes() == null ? findings : findings.joined("size", source.sizes().sizes());
+    conditions.report(variants.neverChosen(), variants.isComplete(), findings);
+    return source.sizes() == null
+        ? findings.causes()
+        : findings.joined("size", source.sizes().sizes()).causes();
   }
 }

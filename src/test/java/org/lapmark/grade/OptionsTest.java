@@ -11,14 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
-import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -201,16 +199,12 @@ class OptionsTest {
 
   @Test
   void reportsNoPieceThatSomeVariantHas() {
-    List<Integer> cut = new ArrayList<>();
+    Conditions conditions = new Conditions(source);
     for (Variant variant : variants.all()) {
-      grade(variant.size(), variant.choices()).pieces().forEach(piece -> cut.add(piece.number()));
+      conditions.see(grade(variant.size(), variant.choices()));
     }
-    variants.reportNeverCut(new TreeSet<>(cut));
+    conditions.report(variants.neverChosen(), variants.isComplete(), findings);
     assertEquals(List.of(), findings.sorted());
-    variants.reportNeverCut(new TreeSet<>(List.of(1, 2)));
-    List<Finding> never = findings.sorted();
-    assertEquals(1, never.size());
-    assertEquals(GradeCode.PIECE_NEVER_CUT, never.get(0).code());
   }
 
   /** The pattern with some lines exchanged and some files added. */

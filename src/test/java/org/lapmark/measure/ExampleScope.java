@@ -3,10 +3,12 @@ package org.lapmark.measure;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -42,6 +44,7 @@ final class ExampleScope implements Scope {
     values.put("end_area", new Quantity(15_000, Dimension.AREA));
     values.put("angle", new Quantity(22.5, Dimension.ANGLE));
     values.put("zero", Quantity.plain(0));
+    values.put("unitless", Quantity.plain(12));
     values.put("flag", new Truth(true));
     values.put("not_flag", new Truth(false));
     values.put("cloth", new NominalPair(1500, "150 cm", 1524, "60 in"));
@@ -78,6 +81,11 @@ final class ExampleScope implements Scope {
     return function.text().equals("area")
         ? new Quantity(15_000, Dimension.AREA)
         : Quantity.length(449.89);
+  }
+
+  @Override
+  public Optional<Position> withoutUnit(SourceText name) {
+    return name.text().equals("unitless") ? Optional.of(name.position()) : Optional.empty();
   }
 
   static SourceText text(String written) {

@@ -377,7 +377,7 @@ class ChoicesTest {
   }
 
   @Test
-  void checkTellsAboutAPieceThatIsNeverCut() throws IOException {
+  void checkTellsAboutAConditionThatNeverHolds() throws IOException {
     Path pattern = folder.resolve("pattern.yaml");
     Files.writeString(
         pattern,
@@ -391,7 +391,7 @@ class ChoicesTest {
             .get(0);
     List<Finding> found = outcome.result().findings().sorted();
     assertEquals(1, found.size());
-    assertEquals("piece-never-cut", found.get(0).code().id());
+    assertEquals("when-never", found.get(0).code().id());
   }
 
   @Test

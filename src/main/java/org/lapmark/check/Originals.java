@@ -1,0 +1,78 @@
+package org.lapmark.check;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.lapmark.finding.SourceText;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PatternSource;
+
+/** What panels are derived from. */
+final class Originals {
+  private Originals() {}
+
+  /**
+   * A panel, then those that it is derived from, then those that these are derived from.
+   *
+   * @param source the pattern
+   * @param panel the panel's name
+   * @return names, nearest first
+   */
+  static List<List<String>> of(PatternSource source, String panel) {
+    List<List<String>> levels = new ArrayList<>();
+    Set<String> seen = new LinkedHashSet<>();
+    List<String> level = List.of(panel);
+    while (!level.isEmpty()) {
+      levels.add(level);
+      List<String> next = new ArrayList<>();
+      for (String name : level) {
+        if (seen.add(name)) {
+          source.panels().stream()
+              .filter(one -> one.name().text().equals(name))
+              .forEach(one -> next.addAll(originals(one)));
+        }
+      }
+      level = next;
+    }
+    return levels;
+  }
+
+  private static List<String> originals(PanelSource panel) {
+    if (!(panel.shape() instanceof PanelSource.Derived derived)) {
+      return List.of();
+    }
+    List<SourceText> names = new ArrayList<>(List.of(derived.how().panel()));
+    if (derived.how() instanceof DerivedSource.Merged merged) {
+      names.add(merged.with());
+    }
+    return names.stream().map(SourceText::text).toList();
+  }
+
+  /**
+   * The panels whose outlines a panel's runs beside: itself, and those that it is an inset, outset,
+   * lining or mirror image of.
+   */
+  static List<String> beside(PatternSource source, String panel) {
+    List<String> names = new ArrayList<>();
+    String name = panel;
+    while (name != null && !names.contains(name)) {
+      names.add(name);
+      String current = name;
+      name =
+          source.panels().stream()
+              .filter(one -> one.name().text().equals(current))
+              .map(PanelSource::shape)
+              .filter(PanelSource.Derived.class::isInstance)
+              .map(shape -> ((PanelSource.Derived) shape).how())
+              .filter(
+                  how ->
+                      how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored)
+              .map(how -> how.panel().text())
+              .findFirst()
+              .orElse(null);
+    }
+    return names;
+  }
+}

@@ -1,0 +1,111 @@
+package org.lapmark.check;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.lay.LayCode;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.source.ThingSource;
+
+/** Every property of materials and hardware can be computed, and is as much as it can be. */
+record PropertyCheck(GradedPattern pattern, Findings findings) {
+  private static final List<String> TRUTHS =
+      List.of("nap", "no_grain", "no_fray", "no_iron", "fusible");
+
+  /** What may be nothing at all. */
+  private static final List<String> FROM_ZERO =
+      List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
+
+  static void run(GradedPattern pattern, Findings findings) {
+    PropertyCheck check = new PropertyCheck(pattern, findings);
+    PrintedTexts.things(pattern.source()).forEach(check::thing);
+    pattern
+        .source()
+        .making()
+        .stitches()
+        .forEach((name, length) -> check.amount("stitch", "", name, length));
+  }
+
+  private void thing(ThingSource thing) {
+    for (Map.Entry<String, Formula> property : thing.properties().entrySet()) {
+      if (property.getValue() == null) {
+        continue;
+      }
+      String id = thing.id().text();
+      if (TRUTHS.contains(property.getKey())) {
+        truth(id, property.getKey(), property.getValue());
+      } else {
+        amount("thing", id, property.getKey(), property.getValue());
+      }
+    }
+  }
+
+  /** Formulas have no words for yes and no; as a property they stand alone. */
+  private void truth(String thing, String property, Formula formula) {
+    String written = formula.text().text();
+    if (written.equals("true") || written.equals("false")) {
+      return;
+    }
+    value(formula)
+        .filter(value -> !(value instanceof Value.Truth))
+        .ifPresent(
+            value ->
+                findings.add(
+                    LayCode.LAY_PROPERTY_KIND,
+                    formula.text().position(),
+                    "property",
+                    property,
+                    "material",
+                    thing,
+                    "expected",
+                    "truth"));
+  }
+
+  private void amount(String kind, String thing, String property, Formula formula) {
+    Value value = value(formula).orElse(null);
+    Amount shown;
+    if (value instanceof Value.NominalPair pair) {
+      shown = new Amount(Math.min(pair.metric(), pair.inches()), Dimension.LENGTH);
+    } else if (value instanceof Value.Quantity quantity) {
+      shown = new Amount(quantity.amount(), quantity.dimension());
+    } else {
+      return;
+    }
+    double amount = shown.amount();
+    boolean fromZero = FROM_ZERO.contains(property);
+    // Widths of cloth and shares are held to their ranges where cloth is laid out.
+    boolean elsewhere =
+        property.equals("usable_width")
+            || property.equals("other_width")
+            || property.equals("margin")
+            || property.equals("shrinkage");
+    if (!elsewhere && (amount < 0 || amount == 0 && !fromZero)) {
+      findings.add(
+          CheckCode.PROPERTY_NEGATIVE,
+          formula.text().position(),
+          "kind",
+          kind,
+          "property",
+          property,
+          "thing",
+          thing,
+          "value",
+          shown.value(),
+          "unit",
+          shown.unit(),
+          "least",
+          fromZero ? "zero" : "more",
+          "size",
+          pattern.variant().size());
+    }
+  }
+
+  /** What a property comes to; what can't be computed is reported, unless it has been. */
+  private Optional<Value> value(Formula formula) {
+    return pattern.value(formula, findings);
+  }
+}

@@ -1,0 +1,116 @@
+package org.lapmark.grade;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.measure.Formula;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
+
+/**
+ * Looks in which variants the conditions of a pattern hold, and tells those that decide nothing.
+ */
+public final class Conditions {
+  private final PatternSource source;
+  private final Map<Position, Asked> asked = new LinkedHashMap<>();
+  private final Set<Integer> cut = new TreeSet<>();
+  private boolean seen;
+
+  /**
+   * The conditions of a pattern.
+   *
+   * @param source the pattern as read, whole
+   */
+  public Conditions(PatternSource source) {
+    this.source = source;
+    source.options().conditions().forEach((place, when) -> asked.put(place, new Asked(when)));
+  }
+
+  /** A condition, and what it came to so far. */
+  private static final class Asked {
+    private final Formula when;
+    private boolean held;
+    private boolean failed;
+    private boolean unknown;
+
+    Asked(Formula when) {
+      this.when = when;
+    }
+  }
+
+  /**
+   * Takes note of a variant.
+   *
+   * @param pattern the pattern in the variant
+   */
+  public void see(GradedPattern pattern) {
+    seen = true;
+    pattern.pieces().stream()
+        .filter(piece -> !piece.cuts().isEmpty())
+        .forEach(piece -> cut.add(piece.number()));
+    for (Asked one : asked.values()) {
+      try {
+        if (one.when.holds(pattern.scope())) {
+          one.held = true;
+        } else {
+          one.failed = true;
+        }
+      } catch (FindingException | DemandGraph.Unavailable e) {
+        one.unknown = true; // Reported where the pattern was evaluated.
+      }
+    }
+  }
+
+  /**
+   * Reports, after all variants have been seen, conditions that never hold or always do, and pieces
+   * that are never cut.
+   *
+   * @param never the options of which a choice can't be made at all, which has been reported: what
+   *     asks for them decides nothing for that reason
+   * @param complete whether every combination has been seen
+   * @param findings where problems go
+   */
+  public void report(Set<String> never, boolean complete, Findings findings) {
+    if (!seen) {
+      return;
+    }
+    Set<Position> idle = new TreeSet<>();
+    asked.forEach(
+        (place, one) -> {
+          boolean excused = one.when.names().stream().anyMatch(never::contains);
+          if (one.unknown || !complete || excused) {
+            if (one.unknown || excused) {
+              idle.add(place);
+            }
+          } else if (!one.held) {
+            idle.add(place);
+            findings.add(GradeCode.WHEN_NEVER, one.when.text().position(), "kind", "condition");
+          } else if (!one.failed) {
+            findings.add(GradeCode.WHEN_ALWAYS, one.when.text().position());
+          }
+        });
+    if (!findings.hasErrors()) {
+      source.pieces().stream()
+          .filter(piece -> !cut.contains(piece.number()) && !isExcused(piece, idle))
+          .forEach(
+              piece ->
+                  findings.add(
+                      GradeCode.PIECE_NEVER_CUT,
+                      piece.position(),
+                      "number",
+                      Integer.toString(piece.number())));
+    }
+  }
+
+  /** Whether a piece isn't cut because of a condition that has been told, its own or its cuts'. */
+  private static boolean isExcused(PieceSource piece, Set<Position> idle) {
+    List<Position> cuts = piece.cuts().stream().map(one -> one.material().position()).toList();
+    return idle.contains(piece.position())
+        || !cuts.isEmpty() && cuts.stream().allMatch(idle::contains);
+  }
+}
