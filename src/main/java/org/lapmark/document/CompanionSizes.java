@@ -68,6 +68,11 @@ final class CompanionSizes {
     return findings;
   }
 
+  /** The cautions of the page. */
+  Hazards hazards() {
+    return new Hazards(patterns, source().masthead().form().with(NumberWords.of(wording)), wording);
+  }
+
   PrintForm form(CompanionUnits units) {
     return forms.get(units);
   }

@@ -21,12 +21,14 @@ public final class Grader {
   private final Variant variant;
   private final Findings findings;
   private final PatternScope scope;
+  private final List<Refusal> refusals;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
     this.findings = findings;
     this.scope = new PatternScope(source, variant, findings);
     this.source = scope.presence().of(source, findings);
+    this.refusals = new Variants(source, findings).refusals(variant);
   }
 
   /**
@@ -67,7 +69,8 @@ public final class Grader {
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
     List<Piece> pieces = pieces();
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
-    return new GradedPattern(source, variant, measures, panels, pieces, seams(pieces), scope);
+    return new GradedPattern(
+        source, variant, measures, panels, pieces, seams(pieces), scope, refusals);
   }
 
   private List<Piece> pieces() {

@@ -4,7 +4,11 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.lapmark.check.CareChecks;
+import org.lapmark.check.CareWords;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.document.CompanionWriter;
@@ -29,6 +33,7 @@ import org.lapmark.source.PatternSource;
 final class RealStages implements Stages {
   private final Templates templates;
   private final DocumentWriter words;
+  private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
 
   RealStages(Templates templates) {
     this.templates = templates;
@@ -40,6 +45,7 @@ final class RealStages implements Stages {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
       PatternChecks.run(source, words::lackingWords, findings);
+      CareChecks.run(source, careWords(source), findings);
     }
     return source;
   }
@@ -50,7 +56,14 @@ final class RealStages implements Stages {
     Reach reach =
         new Reach(Manual.PAGES, words.hazards(source.masthead().language()), words::missingGlyphs);
     PatternChecks.run(pattern, reach, findings);
+    CareChecks.run(pattern, careWords(source), findings);
     return pattern;
+  }
+
+  /** The same for every variant of a pattern, and for all patterns of a language. */
+  private CareWords careWords(PatternSource source) {
+    return careWords.computeIfAbsent(
+        source.masthead().language(), language -> CareWords.of(words.wording(language)));
   }
 
   @Override
