@@ -1,12 +1,12 @@
 package org.lapmark.check;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,9 +20,11 @@ import org.lapmark.source.StepSource;
 
 /** A step names the heat, the blade or the machine that its words call for. */
 final class TaskCheck {
-  /** A sentence, or a part of one, up to the next. */
-  private static final Pattern SENTENCE =
-      Pattern.compile("(?:[^.!?;:\\n]|[.!?;:](?!\\s)|\\n(?!\\s*\\n))+");
+  /** Where a sentence, or a part of one, ends. */
+  private static final Pattern END = Pattern.compile("[.!?;:](?=\\s)|\\n[ \\t]*\\n");
+
+  /** So far back the word before another is looked for. */
+  private static final int LONGEST_WORD = 60;
 
   private static final Pattern WORD_BEFORE = Pattern.compile("([\\p{L}\\p{N}’'-]+)[*_\\s]*$");
 
@@ -121,7 +123,9 @@ final class TaskCheck {
   private void check(StepSource step, Task task) {
     for (SourceText text : List.of(step.title(), step.body())) {
       String prose = Prose.of(text);
-      for (Phrases.Span span : spans(prose, task)) {
+      Optional<Phrases.Span> done = done(prose, task);
+      if (done.isPresent()) {
+        Phrases.Span span = done.get();
         String tool =
             byThing.entrySet().stream()
                 .filter(entry -> entry.getValue().contains(task))
@@ -144,28 +148,27 @@ final class TaskCheck {
     }
   }
 
-  /** Where a text says that the job is done. */
-  private List<Phrases.Span> spans(String prose, Task task) {
-    List<Phrases.Span> spans = new ArrayList<>();
-    Matcher sentence = SENTENCE.matcher(prose);
-    while (sentence.find()) {
-      String said = sentence.group();
-      if (task == Task.SEW && words.list("task.by-hand").in(said)) {
-        continue;
-      }
-      for (Phrases.Span span : words.list(task.key()).all(said)) {
-        if (isDone(said.substring(0, span.start()))) {
-          spans.add(
-              new Phrases.Span(sentence.start() + span.start(), sentence.start() + span.end()));
+  /** Where a text first says that a job is done. */
+  private Optional<Phrases.Span> done(String prose, Task task) {
+    Matcher end = END.matcher(prose);
+    for (int from = 0; from < prose.length(); ) {
+      int to = end.find() ? end.end() : prose.length();
+      String said = prose.substring(from, to);
+      if (task != Task.SEW || !words.list("task.by-hand").in(said)) {
+        for (Phrases.Span span : words.list(task.key()).all(said)) {
+          if (isDone(said, span.start())) {
+            return Optional.of(new Phrases.Span(from + span.start(), from + span.end()));
+          }
         }
       }
+      from = to;
     }
-    return spans;
+    return Optional.empty();
   }
 
   /** Not behind an article, a negation or the like; a comma between them parts them. */
-  private boolean isDone(String before) {
-    Matcher word = WORD_BEFORE.matcher(before);
+  private boolean isDone(String said, int at) {
+    Matcher word = WORD_BEFORE.matcher(said.substring(Math.max(0, at - LONGEST_WORD), at));
     return !word.find() || !words.list("task.otherwise").in(word.group(1));
   }
 }

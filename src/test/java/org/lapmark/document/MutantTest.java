@@ -21,6 +21,8 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.check.CareChecks;
+import org.lapmark.check.CareWords;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.drawing.LetteringMeasure;
@@ -181,6 +183,7 @@ class MutantTest {
     PatternChecks.run(source, writer::lackingWords, findings);
     Locale language = source.masthead().language();
     Wording wording = wordings.computeIfAbsent(language, writer::wording);
+    CareChecks.run(source, CareWords.of(wording), findings);
     Reach reach = new Reach(Manual.PAGES, Hazards.known(wording), writer::missingGlyphs);
     if (source.sizes() == null || source.sizes().sizes().isEmpty()) {
       return;
@@ -192,6 +195,7 @@ class MutantTest {
     Variant variant = variants.get(random.nextInt(variants.size()));
     GradedPattern pattern = Grader.grade(source, variant, findings);
     PatternChecks.run(pattern, reach, findings);
+    CareChecks.run(pattern, CareWords.of(wording), findings);
     boolean drawing = random.nextInt(4) == 0;
     if (!findings.hasErrors() && drawing) {
       drawn++;
