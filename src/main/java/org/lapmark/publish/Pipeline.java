@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ConcurrentHashMap;
@@ -160,7 +161,7 @@ final class Pipeline {
   /**
    * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
    * published is found. Of what differs by paper alone, words are set on the first paper and pieces
-   * arranged on all.
+   * arranged on all; of what isn't as by default, words are set in the first size that has it.
    */
   private void makeUp(
       Opened one, List<GradedPattern> graded, boolean everyKind, ExecutorService pool)
@@ -174,14 +175,18 @@ final class Pipeline {
     Variants known = new Variants(one.source, one.findings);
     List<GradedPattern> usual = new ArrayList<>();
     List<Manuals> ofUsual = new ArrayList<>();
+    Set<Variant> set = new LinkedHashSet<>();
     Map<Variant, String> chosen = new LinkedHashMap<>();
     for (int i = 0; i < graded.size(); i++) {
-      Map<String, String> unusual = known.unusual(graded.get(i).variant());
-      chosen.put(graded.get(i).variant(), FileNames.choices(unusual));
-      if (unusual.isEmpty()) {
+      String choices = FileNames.choices(known.unusual(graded.get(i).variant()));
+      if (choices.isEmpty()) {
         usual.add(graded.get(i));
         ofUsual.add(manuals.get(i));
       }
+      if (choices.isEmpty() || !chosen.containsValue(choices)) {
+        set.add(graded.get(i).variant());
+      }
+      chosen.put(graded.get(i).variant(), choices);
     }
     Receiver nobody =
         (name, size, paper, kind, choices, content) ->
@@ -203,8 +208,11 @@ final class Pipeline {
         pool,
         (desk, made, paper) -> {
           SheetPlan plan = desk.plan(made.standard.pattern(), paper);
-          if (paper == first) {
-            desk.complete(made.standard, plan);
+          if (paper == first && set.contains(made.standard.pattern().variant())) {
+            desk.instructions(made.standard, plan);
+            if (!plan.tiles().isEmpty()) {
+              desk.tiles(made.standard.pattern(), plan);
+            }
           }
           return List.of();
         },

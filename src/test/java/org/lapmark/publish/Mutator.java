@@ -172,7 +172,8 @@ final class Mutator {
 
   byte[] mutant(byte[] original, Random random) {
     byte[] mutant = original;
-    int changes = 1 + random.nextInt(MOST_CHANGES);
+    // A single change is what an author may overlook.
+    int changes = random.nextBoolean() ? 1 : 1 + random.nextInt(MOST_CHANGES);
     for (int i = 0; i < changes; i++) {
       byte[] next = changed(mutant, random);
       mutant = next.length == 0 || next.length > MOST_BYTES ? mutant : next;
