@@ -63,7 +63,8 @@ final class Ruling {
 
   /**
    * Whether all that is marked on a panel can be told by measurements. Curves can't; and what is
-   * more than a line or a point, or is known by its sign, is traced more surely than ruled.
+   * more than a line or a point, or is known by its sign, is traced more surely than ruled. A panel
+   * with style lines is the draft of others, and is kept on paper.
    */
   static boolean canTell(Panel panel) {
     return panel.marks().stream()
@@ -71,7 +72,6 @@ final class Ruling {
             mark ->
                 mark instanceof Mark.Notch
                     || mark instanceof Mark.Grainline
-                    || mark instanceof Mark.StyleLine
                     || mark instanceof Mark.DrillPoint
                     || mark instanceof Mark.FoldLine fold && isStraight(fold.path())
                     || mark instanceof Mark.Placement line && isStraight(line.path()));
