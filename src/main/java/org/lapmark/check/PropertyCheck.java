@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Traits;
 import org.lapmark.lay.LayCode;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -14,7 +15,7 @@ import org.lapmark.source.ThingSource;
 /** Every property of materials and hardware can be computed, and is as much as it can be. */
 record PropertyCheck(GradedPattern pattern, Findings findings) {
   private static final List<String> TRUTHS =
-      List.of("nap", "no_grain", "no_fray", "no_iron", "fusible");
+      List.of("nap", "no_grain", "no_fray", "no_iron", "both_sides_alike", "fusible");
 
   /** What may be nothing at all. */
   private static final List<String> FROM_ZERO =
@@ -46,8 +47,7 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
 
   /** Formulas have no words for yes and no; as a property they stand alone. */
   private void truth(String thing, String property, Formula formula) {
-    String written = formula.text().text();
-    if (written.equals("true") || written.equals("false")) {
+    if (Traits.isStated(formula)) {
       return;
     }
     value(formula)

@@ -29,8 +29,6 @@ public enum GradeCode implements FindingCode {
   NOT_A_LENGTH,
   /** A length that must be above zero and isn't. */
   LENGTH_NOT_POSITIVE,
-  /** A property of a material or of hardware that comes to less than nothing. */
-  PROPERTY_NEGATIVE,
   /** A length beyond what is drawn. */
   LENGTH_TOO_LARGE,
   /** A value that isn't the angle or plain number that a stated shape needs. */

@@ -1,7 +1,6 @@
 package org.lapmark.grade;
 
 import java.util.List;
-import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -18,9 +17,6 @@ final class ThingCheck {
   private static final double MOST_BOUGHT = 10_000_000;
 
   private static final String QUANTITY = "quantity";
-
-  /** Formulas have no words for these; as a property they stand alone. */
-  private static final List<String> TRUTHS = List.of("true", "false");
 
   private final PatternScope scope;
   private final String size;
@@ -43,7 +39,7 @@ final class ThingCheck {
         .flatMap(List::stream)
         .flatMap(thing -> thing.properties().keySet().stream().map(name -> new Stated(thing, name)))
         .filter(stated -> stated.formula() != null)
-        .filter(stated -> !TRUTHS.contains(stated.formula().text().text()))
+        .filter(stated -> !Traits.isStated(stated.formula()))
         .toList();
   }
 
@@ -51,25 +47,13 @@ final class ThingCheck {
    * Computes a property.
    *
    * @return its value
-   * @throws FindingException when it is an amount below zero or beyond measure
+   * @throws FindingException when it can't be computed, or is longer than anything sold
    */
   Value check(Stated stated) {
     Value value = scope.property(stated.thing, stated.property);
     if (value instanceof Value.Quantity quantity) {
       boolean length = quantity.dimension() == Dimension.LENGTH;
       boolean bought = stated.property.equals(QUANTITY);
-      if (quantity.amount() < 0 && (length || bought)) {
-        throw new FindingException(
-            Finding.of(
-                GradeCode.PROPERTY_NEGATIVE,
-                stated.formula().text().position(),
-                "property",
-                stated.property,
-                "value",
-                Rounded.hundredth(quantity.amount()) + (length ? " mm" : ""),
-                "size",
-                size));
-      }
       if (length) {
         scope.checkReach(
             stated.formula(), quantity.amount(), bought ? MOST_BOUGHT : PatternScope.LONGEST);
@@ -82,9 +66,9 @@ final class ThingCheck {
    * Computes a stitch length.
    *
    * @return millimetres
-   * @throws FindingException when it is none
+   * @throws FindingException when it is no length
    */
   double check(Formula stitch) {
-    return scope.positiveLength(stitch);
+    return scope.length(stitch);
   }
 }

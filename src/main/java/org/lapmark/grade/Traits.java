@@ -34,6 +34,16 @@ public final class Traits {
   }
 
   /**
+   * Whether a property is stated in a word rather than as a formula.
+   *
+   * @param formula the property
+   * @return true for yes and no and their likes
+   */
+  public static boolean isStated(Formula formula) {
+    return isYes(formula) || isNo(formula);
+  }
+
+  /**
    * Whether a property says yes. Formulas have no word for it; as a property it stands alone.
    *
    * @param formula the property
