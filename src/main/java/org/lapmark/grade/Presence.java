@@ -120,7 +120,8 @@ final class Presence {
             making.texts(),
             making.stitches(),
             kept(making.tools(), tool -> tool.id().position()),
-            making.use()),
+            making.loadLimit(),
+            making.useHazards()),
         steps(source),
         source.notes().stream()
             .map(note -> new NoteSource(note.name(), text(note.body())))

@@ -122,9 +122,10 @@ public final class AuthorTexts {
                 .map(
                     tool ->
                         new MakingSource.ToolSource(
-                            tool.id(), exchange.apply(tool.name()), tool.care()))
+                            tool.id(), exchange.apply(tool.name()), tool.hazards()))
                 .toList(),
-            making.use().limiting(exchangeAny.apply(making.use().loadLimit()))),
+            exchangeAny.apply(making.loadLimit()),
+            making.useHazards()),
         source.steps(),
         source.notes(),
         source.translations(),
@@ -190,7 +191,7 @@ public final class AuthorTexts {
               thing.properties(),
               values(thing.texts(), exchange),
               thing.texture(),
-              thing.care(),
+              thing.hazards(),
               thing.passes()));
     }
     return exchanged;

@@ -14,30 +14,38 @@ import org.lapmark.measure.TemplateText;
  * @param texts by key: {@code skill}, {@code time}, {@code machine}, {@code needle}, {@code thread}
  * @param stitches stitch lengths by the name of the stitch
  * @param tools the tools, in the order stated
- * @param use how the finished article is used
+ * @param loadLimit what the finished article may carry, or null
+ * @param useHazards the cautions that its use calls for
  */
 public record MakingSource(
     Map<String, TemplateText> texts,
     Map<String, Formula> stitches,
     List<ToolSource> tools,
-    UseSource use) {
+    TemplateText loadLimit,
+    List<SourceText> useHazards) {
   /** Copies the collections, keeping their order. */
   public MakingSource {
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     stitches = Collections.unmodifiableMap(new LinkedHashMap<>(stitches));
     tools = List.copyOf(tools);
+    useHazards = List.copyOf(useHazards);
   }
 
   /** Nothing is known. */
   public static final MakingSource NONE =
-      new MakingSource(Collections.emptyMap(), Collections.emptyMap(), List.of(), UseSource.NONE);
+      new MakingSource(Collections.emptyMap(), Collections.emptyMap(), List.of(), null, List.of());
 
   /**
    * A tool.
    *
    * @param id its name in the steps' {@code uses}
    * @param name what readers see
-   * @param care the care that it needs
+   * @param hazards the cautions it calls for
    */
-  public record ToolSource(SourceText id, TemplateText name, CareSource care) {}
+  public record ToolSource(SourceText id, TemplateText name, List<SourceText> hazards) {
+    /** Copies the list. */
+    public ToolSource {
+      hazards = List.copyOf(hazards);
+    }
+  }
 }

@@ -33,9 +33,9 @@ enum Section {
   /** What a maker should know before she begins. */
   MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
   /** A tool. */
-  TOOL(List.of("name"), List.of("kind", "hazards", "because", "when")),
+  TOOL(List.of("name"), List.of("hazards", "when")),
   /** How the finished article is used. */
-  USE(List.of(), List.of("ages", "load_limit", "hazards", "because", "worn_at")),
+  USE(List.of(), List.of("load_limit", "hazards")),
   /** How values are rounded. */
   ROUNDING(List.of(), List.of("metric", "inch")),
   /** A published state. */
@@ -60,9 +60,7 @@ enum Section {
           "texture",
           "substitute",
           "buying",
-          "kind",
           "hazards",
-          "because",
           "when")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
@@ -82,9 +80,7 @@ enum Section {
           "sewn_into",
           "substitute",
           "buying",
-          "kind",
           "hazards",
-          "because",
           "when")),
   /** A row of the finished measurements. */
   FINISHED(List.of("label", "value"), List.of("when")),
