@@ -1,4 +1,4 @@
-<#-- One family, few sizes, black and one grey. All sizes follow the text's; large print has none
+<#-- One family and a face for code, few sizes, black and one grey. All sizes follow the text's; large print has none
      below its own but in the running head. -->
 <#if large>
 <#assign type = {"text": 18, "small": 18, "tiny": 18, "title": 40, "heading": 27, "lower": 21, "headed": 14}>
@@ -36,7 +36,8 @@ li { margin-bottom: 1mm; }
 blockquote { margin: 0 0 3mm 8mm; }
 hr { border: none; border-top: 0.35pt solid #888; margin: 5mm 0; }
 sup { font-size: 75%; line-height: 1; vertical-align: super; }
-code { font-weight: 700; }
+code, kbd, samp, tt, pre { font-family: "Liberation Mono", "Source Sans Pro"; font-size: 88%; }
+pre { line-height: 1.35; margin-bottom: 3mm; white-space: pre-wrap; }
 ol.notes { font-size: ${type.small}pt; line-height: 1.35; margin-top: 2mm; }
 a.reference[href^="#page-"]:after { content: target-counter(attr(href), page); }
 

@@ -18,7 +18,7 @@ final class FontLettering implements LetteringMeasure {
 
   FontLettering(FontFiles files, Glyphs glyphs) {
     this.glyphs = glyphs;
-    for (Typeface face : Typeface.values()) {
+    for (Typeface face : Typeface.TEXT) {
       faces.put(face, Metrics.of(files.parse(face)));
     }
   }

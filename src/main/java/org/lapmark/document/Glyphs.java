@@ -9,7 +9,10 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import org.apache.fontbox.ttf.CmapLookup;
 
-/** Which characters can be printed: those that every face has. Immutable. */
+/**
+ * Which characters can be printed: those that every face of the text family has, which steps in for
+ * the face for code. Immutable.
+ */
 final class Glyphs {
   /** What is printed in place of a character that the fonts lack. */
   private static final int SUBSTITUTE = '\u2610';
@@ -18,7 +21,7 @@ final class Glyphs {
 
   Glyphs(FontFiles files) {
     List<CmapLookup> maps = new ArrayList<>();
-    for (Typeface face : Typeface.values()) {
+    for (Typeface face : Typeface.TEXT) {
       try {
         maps.add(files.parse(face).getUnicodeCmapLookup());
       } catch (IOException e) {
