@@ -21,7 +21,6 @@ import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.MakingSource;
@@ -237,7 +236,7 @@ final class CompanionLists {
               && quantity.dimension() == Dimension.LENGTH) {
             return new LayWords(wording, form).amount(Purchase.of(quantity.amount(), 0, 0));
           }
-          return text(formula, pattern, form);
+          return Computed.printed(formula, pattern, form);
         });
   }
 
@@ -245,7 +244,7 @@ final class CompanionLists {
   private SizedText stitch(Formula length) {
     return sizes.sized(
         (pattern, form) ->
-            text(
+            Computed.printed(
                 length,
                 pattern,
                 new PrintForm(
@@ -256,13 +255,7 @@ final class CompanionLists {
   }
 
   private SizedText printed(Formula formula) {
-    return sizes.sized((pattern, form) -> text(formula, pattern, form));
-  }
-
-  private static String text(Formula formula, GradedPattern pattern, PrintForm form) {
-    return new TemplateText.Placeholder(formula, null)
-        .print(pattern.scope(), pattern.variant(), form)
-        .text();
+    return sizes.sized((pattern, form) -> Computed.printed(formula, pattern, form));
   }
 
   private List<Map<String, Object>> pieces() {

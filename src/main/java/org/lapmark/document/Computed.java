@@ -1,11 +1,10 @@
 package org.lapmark.document;
 
 import java.util.Optional;
-import org.lapmark.finding.Findings;
+import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
@@ -16,10 +15,26 @@ import org.lapmark.measure.Value;
 record Computed(GradedPattern pattern, PrintForm form) {
   /** A formula's value as the document prints it; nothing when it can't be computed. */
   Optional<String> text(Formula formula) {
-    TemplateText.Placeholder placeholder = new TemplateText.Placeholder(formula, null);
-    TemplateText text = new TemplateText(formula.text(), java.util.List.of(placeholder));
-    // What is wrong with a formula is reported where all formulas are checked.
-    return Printed.of(text, pattern, form, new Findings()).map(Printed::text);
+    try {
+      return Optional.of(printed(formula, pattern, form));
+    } catch (FindingException e) {
+      // What is wrong with a formula is reported where all formulas are checked.
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * A formula's value that stands in no text, where its author could ask for a finer step.
+   *
+   * @throws FindingException when it can't be computed
+   */
+  static String printed(Formula formula, GradedPattern pattern, PrintForm form) {
+    Value value = formula.evaluate(pattern.scope());
+    return value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH
+        ? form.print(quantity)
+        : new TemplateText.Placeholder(formula, null)
+            .print(pattern.scope(), pattern.variant(), form)
+            .text();
   }
 
   /** The value of a name. */

@@ -15,7 +15,7 @@ final class LengthText {
 
   /** A length in the document's units. */
   static String of(double millimetres, PrintForm form) {
-    return print(number(millimetres) + " mm", "", form);
+    return form.print(Value.Quantity.length(Math.rint(millimetres * 1e6) / 1e6));
   }
 
   /** A length in one unit, such as {@code "m 0.1"}. */

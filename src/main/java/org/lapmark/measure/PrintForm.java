@@ -14,6 +14,15 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
   /** Metric to 1 mm, inches to eighths, metric first. */
   public static final PrintForm DEFAULT = new PrintForm(Units.METRIC_FIRST, 1, 8);
 
+  /** Rulers aren't divided into finer parts of an inch than these. */
+  private static final int RULER = 16;
+
+  /** In parts of an inch; nothing that is made or cut is finer. */
+  private static final int FINEST = 1 << 20;
+
+  /** In millimetres; shorter is the noise of sums. */
+  private static final double SHORTEST = Unit.IN.size() / FINEST;
+
   /** Checks the steps. */
   public PrintForm {
     Objects.requireNonNull(units);
@@ -55,13 +64,38 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
   }
 
   /**
-   * Prints a quantity that stands in no text of the author's.
+   * Prints a quantity that stands in no text of the author's. A length that would vanish in
+   * rounding is printed to a finer step: nobody can be asked to state one. Rulers end at a
+   * sixteenth of an inch, so that what is shorter is left to millimetres where they are printed.
    *
-   * @param quantity the quantity; 0, or a length large enough not to vanish in rounding
+   * @param quantity the quantity
    * @return its text
    */
   public String print(Value.Quantity quantity) {
-    return new Printer(null, Form.DOCUMENT, this).print(quantity);
+    PrintForm form =
+        quantity.dimension() == Dimension.LENGTH ? showing(Math.abs(quantity.amount())) : this;
+    return Printer.ofComputed(form).print(quantity);
+  }
+
+  private PrintForm showing(double millimetres) {
+    if (millimetres < SHORTEST) {
+      return this;
+    }
+    double step = metricStep;
+    while (Steps.nearestCount(millimetres, step) == 0) {
+      step /= 10;
+    }
+    int denominator = inchDenominator;
+    while (denominator < FINEST && Steps.nearestCount(millimetres, inches(denominator)) == 0) {
+      denominator *= 2;
+    }
+    boolean both = units == Units.METRIC_FIRST || units == Units.INCHES_FIRST;
+    boolean tooShort = denominator > inchDenominator && denominator > RULER;
+    return new PrintForm(both && tooShort ? Units.METRIC : units, step, denominator, words);
+  }
+
+  private static double inches(int denominator) {
+    return Unit.IN.size() / denominator;
   }
 
   /** Which units are printed. */

@@ -18,7 +18,7 @@ final class Printer {
   private static final char NO_BREAK = '\u00a0';
   private static final String MINUS = "\u2212";
 
-  /** Below this, a value is the noise of sums that come to nothing. */
+  /** In a formula's own unit: below this, a value is the noise of sums that come to nothing. */
   private static final double NOISE = 1e-9;
 
   /** More steps than this are no number for a reader. */
@@ -37,6 +37,11 @@ final class Printer {
     this.formula = formula;
     this.form = form;
     this.document = document;
+  }
+
+  /** A printer of what no author has written; what rounds to zero is printed as zero. */
+  static Printer ofComputed(PrintForm document) {
+    return new Printer(null, Form.DOCUMENT, document);
   }
 
   String print(Value value) {
@@ -185,6 +190,7 @@ final class Printer {
   private String fraction(double amount, double unit) {
     int denominator = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
     double count = steps(amount, unit / denominator);
+    // Far beyond any article's length it stays at the greatest number there is.
     long parts = (long) Math.abs(count);
     long whole = parts / denominator;
     long rest = parts % denominator;
@@ -202,6 +208,9 @@ final class Printer {
       return 0;
     }
     double count = Steps.nearestCount(amount, step);
+    if (formula == null) {
+      return count;
+    }
     if (count == 0) {
       throw formula.fault(
           MeasureCode.PLACEHOLDER_ROUNDS_TO_ZERO, "expression", formula.text().text());

@@ -112,6 +112,19 @@ class PrintingTest {
   }
 
   @Test
+  void computedLengthsNeverVanish() {
+    PrintForm inches = PrintForm.DEFAULT.with(Units.INCHES);
+    assertEquals("10\u00a0mm (⅜\u00a0in)", PrintForm.DEFAULT.print(Quantity.length(10)));
+    assertEquals("1\u00a0mm (1/16\u00a0in)", PrintForm.DEFAULT.print(Quantity.length(1)));
+    // Shorter than half of a ruler's finest step.
+    assertEquals("0.2\u00a0mm", PrintForm.DEFAULT.print(Quantity.length(0.2)));
+    assertEquals("1/64\u00a0in", inches.print(Quantity.length(0.2)));
+    assertEquals("−0.04\u00a0mm", METRIC.print(Quantity.length(-0.04)));
+    assertEquals("0\u00a0mm (0\u00a0in)", PrintForm.DEFAULT.print(Quantity.length(0)));
+    assertEquals("0\u00a0mm (0\u00a0in)", PrintForm.DEFAULT.print(Quantity.length(1e-7)));
+  }
+
+  @Test
   void theDocumentChoosesUnits() {
     assertEquals("338\u00a0mm", print("{338 mm}", METRIC));
     assertEquals("13¼\u00a0in", print("{338 mm}", PrintForm.DEFAULT.with(Units.INCHES)));
