@@ -24,6 +24,9 @@ public final class Parallel {
   /** A derivative below this share of the second one has vanished. */
   private static final double STANDING = 1e-7;
 
+  /** The sine of an angle that is none but for rounding. */
+  private static final double STRAIGHT = 1e-12;
+
   /** Lines that stand for the centres of curvature between two cusps. */
   private static final int CENTRES = 8;
 
@@ -345,6 +348,9 @@ public final class Parallel {
     Point second = new Point(ddx, ddy);
     Point third = curve.secondDerivative(1).minus(curve.secondDerivative(0));
     double square = second.dot(second);
-    return square == 0 ? 0 : second.cross(third) / (2 * square);
+    double across = second.cross(third);
+    // A straight cubic doesn't turn; rounding must not make a corner of where it begins.
+    boolean straight = Math.abs(across) <= STRAIGHT * (square + second.norm() * third.norm());
+    return straight ? 0 : across / (2 * square);
   }
 }

@@ -18,6 +18,8 @@ final class Seams {
    * A loop whose curves meet. Gaps up to a bound are closed by moving the end of a line, or else of
    * a cubic; an arc gives way only to another arc, as cubics. A curve hardly longer than the gap
    * would turn about: then its longer neighbour moves.
+   *
+   * @throws IntricateOutlineException when a gap is wider
    */
   static List<Part> closed(List<Part> loop, double bound) {
     List<Part> parts = new ArrayList<>(loop);
@@ -29,8 +31,8 @@ final class Seams {
       if (gap <= EXACT) {
         continue;
       }
-      if (gap > bound) {
-        throw new IllegalStateException("a loop is open by " + gap + " mm at " + before.end());
+      if (!(gap <= bound)) {
+        throw new IntricateOutlineException(gap);
       }
       if (before instanceof Arc arc && after instanceof Arc) {
         List<Cubic> cubics = arc.cubics();

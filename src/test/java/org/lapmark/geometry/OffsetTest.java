@@ -118,6 +118,32 @@ class OffsetTest {
   }
 
   @Test
+  void handlesOfNoLengthMakeNoCorner() {
+    Random random = new Random(20260504);
+    for (int i = 0; i < 300; i++) {
+      // A straight cubic whose tangent vanishes at an end, turned about so that rounding shows.
+      double share = random.nextBoolean() ? 1 / 3.0 : random.nextDouble();
+      Point last = new Point(5, 5).times(share);
+      Curve first =
+          random.nextBoolean()
+              ? new Cubic(p(0, 0), p(0, 0), last, p(5, 5))
+              : new Cubic(p(0, 0), last, p(5, 5), p(5, 5));
+      Path outline =
+          new Path(List.of(first))
+              .then(Path.polyline(List.of(p(5, 5), p(80, 0), p(80, 80), p(0, 80), p(0, 0))));
+      Path turned = outline.transformed(Affine.rotation(360 * random.nextDouble()));
+      double distance = 6 * random.nextDouble() - 3;
+      Path straight = Path.polyline(List.of(p(0, 0), p(5, 5)));
+      Path plain = new Path(straight.curves()).then(new Path(outline.curves().subList(1, 5)));
+      assertEquals(
+          only(moved(plain, distance)).signedArea(),
+          only(moved(turned, distance)).signedArea(),
+          0.05,
+          "at " + distance);
+    }
+  }
+
+  @Test
   void cuspsAreParted() {
     // The parabola's parallel at twice its least radius has two cusps.
     Cubic parabola = Cubic.ofQuadratic(p(-50, 25), p(0, -25), p(50, 25));
