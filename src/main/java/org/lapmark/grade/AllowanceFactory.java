@@ -23,6 +23,9 @@ import org.lapmark.source.PieceSource;
 final class AllowanceFactory {
   private static final double HIGHEST_LIMIT = 10;
 
+  /** In millimetres; far wider than any hem, and narrow enough to be drawn quickly. */
+  private static final double WIDEST = 1000;
+
   private final PatternScope scope;
   private final Variant variant;
 
@@ -130,6 +133,18 @@ final class AllowanceFactory {
               formula.text().position(),
               "value",
               Rounded.hundredth(allowance),
+              "size",
+              variant.size()));
+    }
+    if (allowance > WIDEST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.ALLOWANCE_TOO_WIDE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(allowance),
+              "limit",
+              Rounded.hundredth(WIDEST),
               "size",
               variant.size()));
     }

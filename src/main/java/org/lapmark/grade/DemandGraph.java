@@ -21,11 +21,14 @@ import org.lapmark.finding.Position;
  *
  * <p>Where a value is solved for, each trial has a graph of its own under the one that asked. It
  * takes what is known there and computes the rest anew; what turns out not to depend on the value
- * that is tried is kept for the next trial.
+ * that is tried, a failure too, is kept for the next trial.
  */
 final class DemandGraph {
   /** Far more than a pattern needs, and few enough for the stack of any thread. */
   static final int MOST_UNDER_WAY = 100;
+
+  /** Stands in place of a value that can't be computed, whatever is tried. */
+  private static final Object FAILURE = new Object();
 
   private final Findings findings;
   private final DemandGraph above;
@@ -118,10 +121,10 @@ final class DemandGraph {
       return value;
     } catch (FindingException e) {
       findings.add(e.finding());
-      failed.add(node);
+      fail(node);
       throw new Unavailable();
     } catch (Unavailable e) {
-      failed.add(node);
+      fail(node);
       throw e;
     } catch (Entangled e) {
       if (above != null) {
@@ -132,6 +135,14 @@ final class DemandGraph {
       throw new Unavailable();
     } finally {
       underWay.removeLast();
+    }
+  }
+
+  /** Remembers a failure, as a chain of values that are solved for would come to it each time. */
+  private void fail(String node) {
+    failed.add(node);
+    if (kept != null && !trying.contains(node)) {
+      kept.put(node, FAILURE);
     }
   }
 
@@ -147,7 +158,11 @@ final class DemandGraph {
       }
       return known;
     }
-    return kept != null && kept.containsKey(node) ? kept.get(node) : fromAbove(node);
+    Object before = kept == null ? null : kept.get(node);
+    if (before == FAILURE) {
+      return null;
+    }
+    return before != null ? before : fromAbove(node);
   }
 
   /** What is known above doesn't depend on what is tried here, which isn't known there yet. */
@@ -159,11 +174,16 @@ final class DemandGraph {
     if (known == null && above.kept != null) {
       known = above.kept.get(node);
     }
+    if (known == FAILURE) {
+      return null;
+    }
     return known != null ? known : above.fromAbove(node);
   }
 
   private boolean hasFailed(String node) {
-    return failed.contains(node) || above != null && above.kept == null && above.hasFailed(node);
+    return failed.contains(node)
+        || kept != null && kept.get(node) == FAILURE
+        || above != null && above.kept == null && above.hasFailed(node);
   }
 
   /** Once, because every further part of the same row would say it again. */

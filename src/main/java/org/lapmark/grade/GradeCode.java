@@ -26,6 +26,10 @@ public enum GradeCode implements FindingCode {
   NOT_A_LENGTH,
   /** A length that must be above zero and isn't. */
   LENGTH_NOT_POSITIVE,
+  /** A property of a material or of hardware that comes to less than nothing. */
+  PROPERTY_NEGATIVE,
+  /** A length beyond what is drawn. */
+  LENGTH_TOO_LARGE,
   /** A value that isn't the angle or plain number that a stated shape needs. */
   SHAPE_VALUE_KIND,
   /** A number with which a stated shape can't be drawn. */
@@ -34,6 +38,8 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
+  /** An allowance wider than any that is sewn or turned in. */
+  ALLOWANCE_TOO_WIDE,
   /** A line that is too short, or rounder than a half circle. */
   STYLE_LINE_BOW,
   /** A line that begins or ends beyond its edge. */

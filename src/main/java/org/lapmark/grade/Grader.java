@@ -14,6 +14,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
 
 /** Evaluates a pattern in a variant. */
 public final class Grader {
@@ -65,9 +66,21 @@ public final class Grader {
             panel ->
                 attempt(() -> scope.panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
+    ThingCheck things = new ThingCheck(scope, variant.size());
+    ThingCheck.all(source).forEach(stated -> attempt(() -> things.check(stated)));
+    source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
     List<Piece> pieces = pieces();
+    PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
-    return new GradedPattern(source, variant, measures, panels, pieces, seams(pieces), scope);
+    return new GradedPattern(made, variant, measures, panels, pieces, seams(pieces), scope);
+  }
+
+  /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */
+  private List<PieceSource> cut(List<Piece> pieces) {
+    List<Integer> uncut =
+        pieces.stream().filter(piece -> piece.cuts().isEmpty()).map(Piece::number).toList();
+    pieces.removeIf(piece -> piece.cuts().isEmpty());
+    return source.pieces().stream().filter(piece -> !uncut.contains(piece.number())).toList();
   }
 
   private List<Piece> pieces() {

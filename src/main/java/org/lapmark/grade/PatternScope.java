@@ -24,6 +24,7 @@ import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.source.Limits;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
@@ -37,6 +38,9 @@ import org.lapmark.source.ThingSource;
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
   private static final String SIZE = "size";
+
+  /** In millimetres, as in drawings: what is longer costs work and memory without end. */
+  static final double LONGEST = Limits.STANDARD.largest();
 
   private final Variant variant;
   private final DemandGraph graph;
@@ -221,6 +225,15 @@ final class PatternScope implements Scope {
           property);
     }
     return compute(name.text(), name.position(), source.properties().get(property));
+  }
+
+  /** A property of a material or of hardware. */
+  Value property(ThingSource thing, String property) {
+    Formula formula = thing.properties().get(property);
+    if (formula == null) {
+      throw new DemandGraph.Unavailable();
+    }
+    return compute(thing.id().text() + "." + property, formula.text().position(), formula);
   }
 
   private Value compute(String node, Position asked, Formula formula) {
@@ -466,9 +479,36 @@ final class PatternScope implements Scope {
    *
    * @param formula the formula
    * @return millimetres
-   * @throws FindingException when it isn't a length
+   * @throws FindingException when it isn't a length, or longer than anything is drawn
    */
   double length(Formula formula) {
+    double length = anyLength(formula);
+    checkReach(formula, length, LONGEST);
+    return length;
+  }
+
+  /**
+   * Refuses a length beyond a limit.
+   *
+   * @throws FindingException when it is
+   */
+  void checkReach(Formula formula, double length, double limit) {
+    if (!(Math.abs(length) <= limit)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.LENGTH_TOO_LARGE,
+              formula.text().position(),
+              "value",
+              Rounded.metres(length),
+              "limit",
+              Rounded.metres(limit),
+              "size",
+              variant.size()));
+    }
+  }
+
+  /** The same, for whoever states a limit of its own. */
+  double anyLength(Formula formula) {
     Value value = formula.evaluate(this);
     if (value instanceof Value.NominalPair pair) {
       return pair.metric();

@@ -63,7 +63,7 @@ final class SlashFactory {
   }
 
   private double open(Formula formula) {
-    double open = scope.length(formula);
+    double open = scope.anyLength(formula);
     if (!(Math.abs(open) <= WIDEST)) {
       throw new FindingException(
           Finding.of(

@@ -98,6 +98,31 @@ public record PatternSource(
   }
 
   /**
+   * The same pattern with other pieces.
+   *
+   * @param others the pieces
+   * @return the pattern
+   */
+  public PatternSource withPieces(List<PieceSource> others) {
+    return new PatternSource(
+        folder,
+        masthead,
+        sizes,
+        materials,
+        hardware,
+        measures,
+        finished,
+        panels,
+        others,
+        seams,
+        making,
+        steps,
+        notes,
+        translations,
+        options);
+  }
+
+  /**
    * The same pattern under another masthead.
    *
    * @param other the masthead

@@ -1,0 +1,90 @@
+package org.lapmark.grade;
+
+import java.util.List;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.ThingSource;
+
+/**
+ * Computes every property of materials and hardware, and every stitch length, also those that no
+ * formula asks for: documents print them all.
+ */
+final class ThingCheck {
+  /** In millimetres; bought by the roll. */
+  private static final double MOST_BOUGHT = 10_000_000;
+
+  private static final String QUANTITY = "quantity";
+
+  /** Formulas have no words for these; as a property they stand alone. */
+  private static final List<String> TRUTHS = List.of("true", "false");
+
+  private final PatternScope scope;
+  private final String size;
+
+  ThingCheck(PatternScope scope, String size) {
+    this.scope = scope;
+    this.size = size;
+  }
+
+  /** A property of a thing, and the formula that states it. */
+  record Stated(ThingSource thing, String property) {
+    Formula formula() {
+      return thing.properties().get(property);
+    }
+  }
+
+  /** All that is stated. */
+  static List<Stated> all(PatternSource source) {
+    return List.of(source.materials(), source.hardware()).stream()
+        .flatMap(List::stream)
+        .flatMap(thing -> thing.properties().keySet().stream().map(name -> new Stated(thing, name)))
+        .filter(stated -> stated.formula() != null)
+        .filter(stated -> !TRUTHS.contains(stated.formula().text().text()))
+        .toList();
+  }
+
+  /**
+   * Computes a property.
+   *
+   * @return its value
+   * @throws FindingException when it is an amount below zero or beyond measure
+   */
+  Value check(Stated stated) {
+    Value value = scope.property(stated.thing, stated.property);
+    if (value instanceof Value.Quantity quantity) {
+      boolean length = quantity.dimension() == Dimension.LENGTH;
+      boolean bought = stated.property.equals(QUANTITY);
+      if (quantity.amount() < 0 && (length || bought)) {
+        throw new FindingException(
+            Finding.of(
+                GradeCode.PROPERTY_NEGATIVE,
+                stated.formula().text().position(),
+                "property",
+                stated.property,
+                "value",
+                Rounded.hundredth(quantity.amount()) + (length ? " mm" : ""),
+                "size",
+                size));
+      }
+      if (length) {
+        scope.checkReach(
+            stated.formula(), quantity.amount(), bought ? MOST_BOUGHT : PatternScope.LONGEST);
+      }
+    }
+    return value;
+  }
+
+  /**
+   * Computes a stitch length.
+   *
+   * @return millimetres
+   * @throws FindingException when it is none
+   */
+  double check(Formula stitch) {
+    return scope.positiveLength(stitch);
+  }
+}
