@@ -270,7 +270,7 @@ final class ArticleArtist {
         List.of(
             new org.lapmark.geometry.Offset.Side(
                 near.signedArea() < 0 ? near.reversed() : near, -distance));
-    List<List<org.lapmark.geometry.Offset.Part>> loops = org.lapmark.geometry.Offset.loops(sides);
+    List<List<org.lapmark.geometry.Offset.Part>> loops = Lines.loops(sides);
     if (!loops.isEmpty()) {
       canvas.line(
           new Path(loops.get(0).stream().map(org.lapmark.geometry.Offset.Part::curve).toList()),
@@ -286,6 +286,9 @@ final class ArticleArtist {
     double from = evaluation.along(zip.from(), rim.length(), 0);
     double to = evaluation.along(zip.to(), rim.length(), 0);
     double stops = evaluation.length(zip.length(), 1, length);
+    if (Math.abs(to - from) < GRAZING) {
+      throw evaluation.empty(zip.to(), "zip");
+    }
     if (facing(rim.tangentAtLength((from + to) / 2)) <= 0) {
       return;
     }
@@ -362,7 +365,8 @@ final class ArticleArtist {
     for (double place : places) {
       double from = place - width / 2;
       double to = place + width / 2;
-      if (diameter > 0) {
+      // Straps may lie side by side, or over each other.
+      if (diameter > 0 && from - done > GRAZING) {
         surface(bar, done, from, Texture.MAIN, Side.WRONG);
         barLines(bar, done, from, first);
         first = false;

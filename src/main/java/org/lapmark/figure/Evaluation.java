@@ -13,7 +13,6 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
@@ -61,6 +60,12 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
     return length;
   }
 
+  /** What ends where it begins, by its end. */
+  FindingException empty(Formula end, String name) {
+    return fault(
+        end.text().position(), FigureCode.FIGURE_STRETCH_EMPTY, "name", name, "size", size());
+  }
+
   /** A length from an edge's start, or a fraction of the edge. */
   double along(Formula formula, double whole, double otherwise) {
     if (formula == null) {
@@ -104,11 +109,7 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
 
   /** A length as a reader sees it. */
   String printed(double millimetres) {
-    String written = BigDecimal.valueOf(Math.rint(millimetres * 1e6) / 1e6).toPlainString() + " mm";
-    SourceFile computed = new SourceFile("", written);
-    return TemplateText.Placeholder.parse(SourceText.verbatim(computed, 0, written.length()))
-        .print(pattern.scope(), pattern.variant(), form)
-        .text();
+    return form.print(Value.Quantity.length(Math.rint(millimetres * 1e6) / 1e6));
   }
 
   Piece piece(SourceText number) {

@@ -38,6 +38,10 @@ public enum FigureCode implements FindingCode {
   FIGURE_SEAM_UNKNOWN,
   /** A distance leads off the thing it is measured on. */
   FIGURE_DISTANCE_BEYOND,
+  /** What has to stretch from one place to another doesn't. */
+  FIGURE_STRETCH_EMPTY,
+  /** Something that only a piece can show is stated of a zip. */
+  FIGURE_NEEDS_PIECE,
   /** A line can't be drawn at its distance. */
   FIGURE_LINE_IMPOSSIBLE,
   /** A dimension stands where its two ends lie on each other. */

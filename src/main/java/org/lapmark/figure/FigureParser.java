@@ -110,6 +110,10 @@ final class FigureParser {
   static final int MAX_LABEL = 90;
   static final int MAX_CHARACTERS = 10_000;
 
+  /** What a zip, which has neither edges nor an allowance, can't have. */
+  private static final List<String> NEEDS_PIECE =
+      List.of("cropped", "turned", "show", "lines", "labels", "things", "clips", "around");
+
   private final Findings findings;
 
   FigureParser(Findings findings) {
@@ -234,6 +238,11 @@ final class FigureParser {
     }
     if (keys.has("zip")) {
       keys.need("length");
+      for (String key : NEEDS_PIECE) {
+        if (keys.has(key)) {
+          throw fault(keys.get(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key);
+        }
+      }
     }
     String named =
         keys.has("name") && keys.get("name") instanceof YamlNode.Text text
@@ -341,6 +350,9 @@ final class FigureParser {
     String kind = keys.one("piece", "band", "length");
     if (!kind.equals("piece")) {
       keys.need("width");
+    }
+    if (kind.equals("band")) {
+      keys.need("cloth");
     }
     return new Thing(
         keys.text("piece"),

@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.IntricateOutlineException;
+import org.lapmark.geometry.JointException;
 import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -21,7 +23,7 @@ final class Lines {
    * The outline of a piece some of whose edges are turned in along their stitching line.
    *
    * @param turned the names of those edges
-   * @return a closed path, clockwise on paper
+   * @return a closed path, clockwise on paper; the stitching line where none can be drawn beside it
    */
   static Path outline(Panel panel, Map<String, Double> allowances, Collection<String> turned) {
     List<Offset.Side> sides = new ArrayList<>();
@@ -30,7 +32,8 @@ final class Lines {
           turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
       sides.add(side(edge.path(), distance));
     }
-    return path(Offset.loops(sides).get(0));
+    List<List<Offset.Part>> loops = loops(sides);
+    return loops.isEmpty() ? panel.outline() : path(loops.get(0));
   }
 
   /**
@@ -56,7 +59,7 @@ final class Lines {
               : allowances.getOrDefault(edge.name(), 0.0);
       sides.add(side(edge.path(), edges.contains(edge.name()) ? outside : free));
     }
-    List<List<Offset.Part>> loops = Offset.loops(sides);
+    List<List<Offset.Part>> loops = loops(sides);
     if (loops.isEmpty()) {
       return List.of();
     }
@@ -82,6 +85,15 @@ final class Lines {
       }
     }
     return runs.stream().map(Path::new).toList();
+  }
+
+  /** None where an outline is too intricate for lines beside it. */
+  static List<List<Offset.Part>> loops(List<Offset.Side> sides) {
+    try {
+      return Offset.loops(sides);
+    } catch (IntricateOutlineException | JointException e) {
+      return List.of();
+    }
   }
 
   /** What is turned in ends like a fold. */

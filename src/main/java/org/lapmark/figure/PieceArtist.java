@@ -38,6 +38,10 @@ final class PieceArtist {
   /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
   static final double STAGGER = 2.5;
 
+  /** The least depth of a clip, in millimetres of cloth. */
+  private static final double SHORTEST_CUT = 0.1;
+
+  private static final int MOST_CUTS = 500;
   private static final double ROW_GAP = 16;
   private static final double COLUMN_GAP = 11;
   private static final double FLATNESS = 0.05;
@@ -302,6 +306,10 @@ final class PieceArtist {
 
   /** Where a layer lies so that its edge meets the lowest layer's. */
   private Affine onto(Laid base, Lying layer) {
+    if (base.lying.zip() != null) {
+      throw Evaluation.fault(
+          base.lying.view().zip().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
+    }
     Path seam = edge(base.lying.panel(), seamEdge(base.lying.view()));
     Point inward = base.map.applyVector(inward(seam)).unit();
     double allowance =
@@ -555,7 +563,9 @@ final class PieceArtist {
     Path edge = edge(panel, place.edge());
     double at = evaluation.along(place.along(), edge.length(), edge.length() / 2);
     double allowance = allowance(lying, edgeAt(panel, place.edge(), at));
-    double inside = place.inside() == null ? 0 : evaluation.length(place.inside());
+    Box box = lying.outline().bounds();
+    double reach = new Point(box.width(), box.height()).norm();
+    double inside = place.inside() == null ? 0 : evaluation.length(place.inside(), -reach, reach);
     Point inward = edge.tangentAtLength(at).quarterTurn();
     return new Placement(edge.atLength(at).plus(inward.times(inside - allowance)), inward);
   }
@@ -882,7 +892,16 @@ final class PieceArtist {
     double from = evaluation.along(clips.from(), edge.length(), 0);
     double to = evaluation.along(clips.to(), edge.length(), edge.length());
     double allowance = allowance(lying, evaluation.edges(lying.panel(), clips.edge()).get(0));
-    double depth = evaluation.length(clips.depth(), 0, allowance);
+    double depth = evaluation.length(clips.depth(), SHORTEST_CUT, allowance);
+    if ((to - from) / every > MOST_CUTS) {
+      throw Evaluation.fault(
+          clips.every().text().position(),
+          FigureCode.FIGURE_TOO_MANY,
+          "limit",
+          MOST_CUTS,
+          "what",
+          "clips");
+    }
     List<Path> cuts = new ArrayList<>();
     List<Point> polygon = laid.outline.flattened(FLATNESS);
     for (double at = from; at <= to + 1e-6; at += every) {
@@ -1094,6 +1113,6 @@ final class PieceArtist {
         width
             ? new Point(box.maxX(), above ? box.minY() : box.maxY())
             : new Point(right ? box.maxX() : box.minX(), box.maxY());
-    canvas.dimension(a, b, dimension.beside(), evaluation.printed(value), shape);
+    stand(dimension, a, b, evaluation.printed(value), shape);
   }
 }

@@ -161,6 +161,9 @@ final class RingsArtist {
   /** A row of stitches round the part above an oval, where it faces the reader. */
   private void row(Oval upper, Oval lower, Formula distance) {
     double slope = upper.slope(lower);
+    if (slope < 1e-3) {
+      throw evaluation.empty(distance, "rows");
+    }
     Oval oval = lower.towards(upper, evaluation.length(distance, 0, slope) / slope);
     List<Point> run = new ArrayList<>();
     // From behind, so that what is seen of it is one run.

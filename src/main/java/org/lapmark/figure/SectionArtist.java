@@ -29,6 +29,9 @@ final class SectionArtist {
   private static final double BEND = 3.4;
   private static final double LONGEST = 2_000;
 
+  /** In millimetres of cloth. */
+  private static final double NOTHING = 1e-3;
+
   private final Evaluation evaluation;
   private final double scale;
   private final Canvas canvas;
@@ -52,8 +55,11 @@ final class SectionArtist {
     Box shape = canvas.bounds();
     note(shape);
     for (SectionDimension dimension : section.dimensions()) {
-      double from = evaluation.length(dimension.from());
-      double to = evaluation.length(dimension.to());
+      double from = evaluation.length(dimension.from(), -LONGEST, LONGEST);
+      double to = evaluation.length(dimension.to(), -LONGEST, LONGEST);
+      if (Math.abs(to - from) < NOTHING) {
+        throw evaluation.empty(dimension.to(), "dimensions");
+      }
       double y = dimension.above() ? shape.minY() : shape.maxY();
       canvas.dimension(
           new Point(from * scale, y),
@@ -104,6 +110,9 @@ final class SectionArtist {
   private void layer(SectionLayer layer) {
     Texture texture = layer.zip() ? null : evaluation.texture(evaluation.material(layer.cloth()));
     List<Point> centre = rounded(layer.line().stream().map(this::point).toList());
+    if (centre.size() < 2) {
+      throw evaluation.empty(layer.line().get(1).along(), "line");
+    }
     double half = thickness(texture) / 2;
     List<Point> left = beside(centre, -half);
     List<Point> right = beside(centre, half);
