@@ -47,6 +47,7 @@ final class JoinMarks {
   private final SheetLayout layout;
   private final Map<Cell, FreeSpace> spaces;
   private final List<List<JoinMark>> done = new ArrayList<>();
+  private final TakenPlaces taken = new TakenPlaces();
 
   private JoinMarks(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
     this.layout = layout;
@@ -57,7 +58,9 @@ final class JoinMarks {
   static List<JoinMark> of(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
     JoinMarks marks = new JoinMarks(layout, spaces);
     for (Join join : layout.joins()) {
-      marks.done.add(marks.of(join));
+      List<JoinMark> found = marks.of(join);
+      marks.done.add(found);
+      marks.taken.add(TakenPlaces.Marks.of(found));
     }
     return marks.done.stream().flatMap(List::stream).toList();
   }
@@ -109,46 +112,13 @@ final class JoinMarks {
   private List<JoinMark> of(Join join) {
     JoinMark.Form[] forms = JoinMark.Form.values();
     JoinMark.Form form = forms[cuttingLines(layout, join) % forms.length];
-    List<JoinMark> fewest = null;
-    for (double[] places : places(join)) {
-      List<JoinMark> marks =
-          Arrays.stream(places).mapToObj(along -> new JoinMark(join, along, form)).toList();
-      fewest = fewest == null ? marks : fewest;
-      if (!mistaken(marks, marks, true)
-          && done.stream()
-              .noneMatch(other -> mistaken(marks, other, false) || mistaken(marks, other, true))) {
-        return marks;
-      }
-    }
-    return fewest;
-  }
-
-  /**
-   * Whether the marks of two joins meet when a page of the one is put to a page of the other,
-   * upright or turned end for end.
-   */
-  static boolean mistaken(List<JoinMark> marks, List<JoinMark> others, boolean turned) {
-    double length = marks.get(0).join().length();
-    double otherLength = others.get(0).join().length();
-    boolean alike =
-        marks.size() == others.size()
-            && marks.get(0).form() == others.get(0).form()
-            && Math.abs(length - otherLength) < 2 * APART;
-    if (!alike) {
-      return false;
-    }
-    double[] places = marks.stream().mapToDouble(JoinMark::along).sorted().toArray();
-    double[] put =
-        others.stream()
-            .mapToDouble(mark -> turned ? otherLength - mark.along() : mark.along())
-            .sorted()
-            .toArray();
-    for (int i = 0; i < places.length; i++) {
-      if (Math.abs(places[i] - put[i]) >= APART) {
-        return false;
-      }
-    }
-    return true;
+    List<double[]> candidates = places(join);
+    double[] found =
+        candidates.stream()
+            .filter(places -> !taken.meet(new TakenPlaces.Marks(form, join.length(), places)))
+            .findFirst()
+            .orElseGet(() -> candidates.get(0));
+    return Arrays.stream(found).mapToObj(along -> new JoinMark(join, along, form)).toList();
   }
 
   /**
