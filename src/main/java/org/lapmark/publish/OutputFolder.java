@@ -65,19 +65,14 @@ final class OutputFolder {
   }
 
   /** The new content while it is being completed. Its files may be written by several threads. */
-  final class Draft implements AutoCloseable {
+  final class Draft implements Receiver, AutoCloseable {
     private boolean published;
 
     private Draft() {}
 
-    /** Writes one file. */
-    Manifest.Entry write(String name, String size, String paper, String kind, byte[] content)
-        throws IOException {
-      return write(name, size, paper, kind, "", content);
-    }
-
-    /** Writes a file of other choices than the default. */
-    Manifest.Entry write(
+    /** Writes a file. */
+    @Override
+    public Manifest.Entry write(
         String name, String size, String paper, String kind, String choices, byte[] content)
         throws IOException {
       checkpoint.before("write " + name);

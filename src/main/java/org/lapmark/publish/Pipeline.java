@@ -106,18 +106,7 @@ final class Pipeline {
                   listener.begun(folder, sizes, Publisher.PAPERS.size());
                   List<GradedPattern> graded = gradeAll(one, variants, pool);
                   if (!one.findings.hasErrors()) {
-                    ThreadLocal<Stages.Desk> desks = desks(one);
-                    onEveryPaper(
-                        one,
-                        manuals(one, graded, false, desks, pool),
-                        Publisher.PAPERS,
-                        desks,
-                        pool,
-                        (desk, manuals, paper) -> {
-                          desk.plan(manuals.standard.pattern(), paper);
-                          return List.of();
-                        },
-                        List.of());
+                    makeUp(one, graded, pool);
                   }
                   return List.of();
                 }));
@@ -126,6 +115,63 @@ final class Pipeline {
       end(pool);
     }
     return outcomes;
+  }
+
+  /**
+   * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
+   * published is found. Of what differs by paper alone, words are set on the first paper and pieces
+   * arranged on all; of what isn't as by default, words are set in the first size that has it.
+   */
+  private void makeUp(Opened one, List<GradedPattern> graded, ExecutorService pool)
+      throws IOException {
+    ThreadLocal<Stages.Desk> desks = desks(one);
+    List<Manuals> manuals = manuals(one, graded, false, desks, pool);
+    if (one.findings.hasErrors()) {
+      return;
+    }
+    FileNames names = FileNames.of(one.folder.getFileName().toString(), one.source);
+    Variants known = new Variants(one.source, one.findings);
+    List<GradedPattern> usual = new ArrayList<>();
+    List<Manuals> ofUsual = new ArrayList<>();
+    Set<Variant> set = new LinkedHashSet<>();
+    Map<Variant, String> chosen = new LinkedHashMap<>();
+    for (int i = 0; i < graded.size(); i++) {
+      String choices = FileNames.choices(known.unusual(graded.get(i).variant()));
+      if (choices.isEmpty()) {
+        usual.add(graded.get(i));
+        ofUsual.add(manuals.get(i));
+      }
+      if (choices.isEmpty() || !chosen.containsValue(choices)) {
+        set.add(graded.get(i).variant());
+      }
+      chosen.put(graded.get(i).variant(), choices);
+    }
+    Receiver nobody =
+        (name, size, paper, kind, choices, content) ->
+            new Manifest.Entry(name, "", size, paper, kind, choices);
+    Paper first = Publisher.PAPERS.get(0);
+    Request request = new Request(List.of(), List.of(), Path.of("")); // Nothing is written.
+    List<DeskWork> beside =
+        new ArrayList<>(
+            forEverySize(one, usual, ofUsual, List.of(first), request, names, chosen, nobody));
+    graded.forEach(each -> beside.add(cutFiles(each, names, chosen.get(each.variant()), nobody)));
+    onEveryPaper(
+        one,
+        manuals,
+        Publisher.PAPERS,
+        desks,
+        pool,
+        (desk, made, paper) -> {
+          SheetPlan plan = desk.plan(made.standard.pattern(), paper);
+          if (paper == first && set.contains(made.standard.pattern().variant())) {
+            desk.instructions(made.standard, plan);
+            if (!plan.tiles().isEmpty()) {
+              desk.tiles(made.standard.pattern(), plan);
+            }
+          }
+          return List.of();
+        },
+        beside);
   }
 
   List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
@@ -336,7 +382,7 @@ final class Pipeline {
       List<Paper> papers,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     List<DeskWork> works = new ArrayList<>();
     for (GradedPattern pattern : patterns) {
       for (Paper paper : papers) {
@@ -367,7 +413,7 @@ final class Pipeline {
       List<GradedPattern> patterns,
       List<Paper> papers,
       FileNames names,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     List<DeskWork> works = new ArrayList<>();
     if (patterns.size() < 2 || patterns.size() < one.source.sizes().sizes().size()) {
       return works;
@@ -396,7 +442,7 @@ final class Pipeline {
       Paper paper,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft,
+      Receiver draft,
       Map<String, PlanQuality> qualities)
       throws IOException {
     GradedPattern pattern = made.standard.pattern();
@@ -422,7 +468,7 @@ final class Pipeline {
   }
 
   private static DeskWork cutFiles(
-      GradedPattern pattern, FileNames names, String choices, OutputFolder.Draft draft) {
+      GradedPattern pattern, FileNames names, String choices, Receiver draft) {
     String size = pattern.variant().size();
     return (desk, findings) -> {
       List<Manifest.Entry> files = new ArrayList<>();
@@ -449,7 +495,7 @@ final class Pipeline {
       SheetPlan plan,
       FileNames names,
       String choices,
-      OutputFolder.Draft draft,
+      Receiver draft,
       List<Manifest.Entry> files)
       throws IOException {
     Paper paper = plan.paper();
@@ -543,7 +589,7 @@ final class Pipeline {
       Request request,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     int sizes = one.source.sizes().sizes().size();
     List<DeskWork> works =
         new ArrayList<>(
@@ -581,8 +627,7 @@ final class Pipeline {
     return works;
   }
 
-  private static DeskWork ofSizes(
-      List<Manual> manuals, Paper paper, String name, OutputFolder.Draft draft) {
+  private static DeskWork ofSizes(List<Manual> manuals, Paper paper, String name, Receiver draft) {
     return (desk, findings) -> {
       byte[] pages = desk.allSizes(manuals, paper, findings);
       return findings.hasErrors()
@@ -597,7 +642,7 @@ final class Pipeline {
       List<Paper> papers,
       FileNames names,
       Map<Variant, String> chosen,
-      OutputFolder.Draft draft) {
+      Receiver draft) {
     String choices =
         graded.stream()
             .map(made -> chosen.get(made.variant()))
