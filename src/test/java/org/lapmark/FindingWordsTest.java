@@ -67,7 +67,7 @@ class FindingWordsTest {
     assertEquals(expected, found);
   }
 
-  private static List<FindingCode> codes() throws ClassNotFoundException {
+  static List<FindingCode> codes() throws ClassNotFoundException {
     List<FindingCode> codes = new ArrayList<>();
     for (JavaClass type :
         new ClassFileImporter()
@@ -82,7 +82,7 @@ class FindingWordsTest {
     return codes;
   }
 
-  private static Properties words(Class<?> code) throws IOException {
+  static Properties words(Class<?> code) throws IOException {
     Properties words = new Properties();
     try (InputStream stream = code.getResourceAsStream("findings.properties")) {
       assertNotNull(stream, code.getName());

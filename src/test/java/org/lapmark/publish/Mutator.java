@@ -1,4 +1,4 @@
-package org.lapmark.document;
+package org.lapmark.publish;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -10,12 +10,18 @@ import java.util.regex.Pattern;
 
 /**
  * Damages files at random: bits flipped, stretches deleted, doubled or moved, words put in that
- * mean something to one of the readers, numbers made extreme, ends of other files spliced on. The
- * same random numbers give the same damage.
+ * mean something to one of the readers, numbers made extreme, values taken for one another, keys
+ * left out, ends of other files spliced on. The same random numbers give the same damage.
  */
 final class Mutator {
   private static final Pattern WORD = Pattern.compile("[A-Za-z_][A-Za-z0-9_.-]*|[-+]?[0-9.]+");
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?");
+
+  /** What stands behind a key, and a key with what stands behind it. */
+  private static final Pattern VALUE = Pattern.compile("(?<=: )[^,{}\\[\\]\\n]+");
+
+  private static final Pattern ENTRY = Pattern.compile("[a-z_]+: [^,{}\\[\\]\\n]+(, |(?=[}\n]))");
+
   private static final int MOST_CHANGES = 4;
   private static final int MOST_BYTES = 200_000;
 
@@ -110,11 +116,40 @@ final class Mutator {
           "~",
           "<<: *a");
 
+  private static final List<String> NOTHING = List.of("");
+
   private static final List<String> NUMBERS =
       List.of("0", "-1", "1", "0.001", "1000000", "99999999999", "1e308", "0.3333333333", "٣");
 
+  /** What an author may well state, and what may come of a formula. */
+  private static final List<String> VALUES =
+      List.of(
+          "0",
+          "0 mm",
+          "-10 mm",
+          "0.2 mm",
+          "1 mm",
+          "10 mm",
+          "1 m",
+          "25 mm (1 in)",
+          "1/2",
+          "-0.1",
+          "1",
+          "3",
+          "0.999999",
+          "90 deg",
+          "pi ^ 40 * 10 mm",
+          "all",
+          "yes",
+          "no",
+          "true",
+          "false",
+          "fold",
+          "size > S");
+
   private final List<byte[]> files;
   private final List<String> words = new ArrayList<>();
+  private final List<String> values = new ArrayList<>();
 
   /**
    * A mutator.
@@ -128,12 +163,17 @@ final class Mutator {
       while (matcher.find()) {
         words.add(matcher.group());
       }
+      matcher = VALUE.matcher(new String(file, StandardCharsets.UTF_8));
+      while (matcher.find()) {
+        values.add(matcher.group());
+      }
     }
   }
 
   byte[] mutant(byte[] original, Random random) {
     byte[] mutant = original;
-    int changes = 1 + random.nextInt(MOST_CHANGES);
+    // A single change is what an author may overlook.
+    int changes = random.nextBoolean() ? 1 : 1 + random.nextInt(MOST_CHANGES);
     for (int i = 0; i < changes; i++) {
       byte[] next = changed(mutant, random);
       mutant = next.length == 0 || next.length > MOST_BYTES ? mutant : next;
@@ -145,7 +185,7 @@ final class Mutator {
     int at = random.nextInt(file.length);
     int to = Math.min(file.length, at + 1 + random.nextInt(random.nextBoolean() ? 4 : 60));
     byte[] part = Arrays.copyOfRange(file, at, to);
-    return switch (random.nextInt(10)) {
+    return switch (random.nextInt(14)) {
       case 0 -> {
         byte[] flipped = file.clone();
         flipped[at] ^= (byte) (1 << random.nextInt(8));
@@ -159,6 +199,9 @@ final class Mutator {
       case 6 -> lines(file, random);
       case 7 -> swapped(file, WORD, words, random);
       case 8 -> swapped(file, NUMBER, NUMBERS, random);
+      case 9, 10 -> swapped(file, VALUE, VALUES, random);
+      case 11 -> swapped(file, VALUE, values.isEmpty() ? VALUES : values, random);
+      case 12 -> swapped(file, ENTRY, NOTHING, random);
       default -> {
         byte[] other = files.get(random.nextInt(files.size()));
         int from = random.nextInt(other.length);
