@@ -1,8 +1,10 @@
 package org.lapmark.check;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PatternSource;
 
@@ -13,6 +15,9 @@ final class ToolCheck {
   static void run(PatternSource source, Findings findings) {
     Set<String> used = new LinkedHashSet<>();
     source.steps().forEach(step -> step.uses().stream().map(SourceText::text).forEach(used::add));
+    List<String> tools = source.making().tools().stream().map(tool -> tool.id().text()).toList();
+    // A mistyped name is reported where it stands; the tool that was meant is used.
+    List.copyOf(used).forEach(name -> Nearest.of(name, tools).ifPresent(used::add));
     source
         .making()
         .tools()
