@@ -107,7 +107,7 @@ final class Pipeline {
                   listener.begun(folder, sizes, Publisher.PAPERS.size());
                   List<GradedPattern> graded = gradeAll(one, variants, pool);
                   if (!one.findings.hasErrors()) {
-                    ThreadLocal<Stages.Desk> desks = desks(one);
+                    ThreadLocal<Stages.Desk> desks = desks(one, true);
                     onEveryPaper(
                         one,
                         manuals(one, graded, false, desks, pool),
@@ -249,7 +249,8 @@ final class Pipeline {
     if (one.findings.hasErrors() || graded.isEmpty()) {
       return List.of();
     }
-    ThreadLocal<Stages.Desk> desks = desks(one);
+    ThreadLocal<Stages.Desk> desks =
+        desks(one, !request.extras().contains(Extra.WITHOUT_BLANK_PAGES));
     List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
     List<Manuals> manuals =
         pieces.isEverything()
@@ -544,9 +545,9 @@ final class Pipeline {
   }
 
   /** Fonts belong to one thread, so each thread has a desk of its own. */
-  private ThreadLocal<Stages.Desk> desks(Opened one) {
+  private ThreadLocal<Stages.Desk> desks(Opened one, boolean blankPages) {
     Locale language = one.source.masthead().language();
-    return ThreadLocal.withInitial(() -> stages.desk(language));
+    return ThreadLocal.withInitial(() -> stages.desk(language, blankPages));
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */

@@ -28,8 +28,11 @@ interface Stages {
   /** Holds the variants of a pattern against each other. */
   default void across(List<GradedPattern> patterns, Findings findings) {}
 
-  /** What one thread needs to lay out and write documents in a language. */
-  Desk desk(Locale language);
+  /**
+   * What one thread needs to lay out and write documents in a language, with all pages or without
+   * those that no line runs over.
+   */
+  Desk desk(Locale language, boolean blankPages);
 
   /** Lays out and writes documents, for one thread. */
   interface Desk {
