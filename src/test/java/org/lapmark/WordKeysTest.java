@@ -3,6 +3,7 @@ package org.lapmark;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.ibm.icu.text.MessagePattern;
 import com.sun.source.tree.CompilationUnitTree;
 import com.sun.source.tree.ExpressionTree;
 import com.sun.source.tree.LiteralTree;
@@ -10,10 +11,12 @@ import com.sun.source.tree.MemberSelectTree;
 import com.sun.source.tree.MethodInvocationTree;
 import com.sun.source.util.TreeScanner;
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -51,6 +54,54 @@ class WordKeysTest {
                   : there.contains(key));
       assertEquals(Set.of(), missing, language.toLanguageTag());
     }
+  }
+
+  /** Words that stand in for others are given what those are given. */
+  @Test
+  void overridingWordsTakeTheSameArguments() throws IOException {
+    int overriding = 0;
+    for (Path file : bundles("[a-z]+-[A-Z]+")) {
+      Properties own = words(file);
+      Properties base = new Properties();
+      String language = file.getFileName().toString().replaceAll("-.*", "");
+      for (Path one : bundles(language)) {
+        base.putAll(words(one));
+      }
+      for (String key : own.stringPropertyNames()) {
+        overriding++;
+        assertTrue(base.containsKey(key), file + ": " + key);
+        assertEquals(
+            arguments(base.getProperty(key)), arguments(own.getProperty(key)), file + ": " + key);
+      }
+    }
+    assertTrue(overriding > 20, "only " + overriding);
+  }
+
+  private static List<Path> bundles(String language) throws IOException {
+    try (Stream<Path> walk = Files.walk(Path.of("templates", "words"))) {
+      return walk.filter(file -> file.getFileName().toString().matches(language + "\\.properties"))
+          .sorted()
+          .toList();
+    }
+  }
+
+  private static Properties words(Path file) throws IOException {
+    Properties words = new Properties();
+    try (Reader reader = Files.newBufferedReader(file)) {
+      words.load(reader);
+    }
+    return words;
+  }
+
+  private static Set<String> arguments(String message) {
+    Set<String> names = new TreeSet<>();
+    MessagePattern pattern = new MessagePattern(message);
+    for (int i = 0; i < pattern.countParts(); i++) {
+      if (pattern.getPartType(i) == MessagePattern.Part.Type.ARG_NAME) {
+        names.add(pattern.getSubstring(pattern.getPart(i)));
+      }
+    }
+    return names;
   }
 
   /** The first parts of keys, by which a text that is a key is known as one. */

@@ -775,7 +775,7 @@ final class PieceArtist {
         notch(laid, notch);
       } else if (mark instanceof Mark.Grainline grain
           && lying.view().shown().contains(Shown.GRAIN)) {
-        grain(laid.map.apply(grain.from()), laid.map.apply(grain.to()));
+        grain(grain.transformed(laid.map, edge -> 0));
       }
     }
   }
@@ -796,12 +796,12 @@ final class PieceArtist {
     }
   }
 
-  private void grain(Point from, Point to) {
-    Point a = from.towards(to, 0.18);
-    Point b = to.towards(from, 0.18);
+  private void grain(Mark.Grainline grain) {
+    Point a = grain.from().towards(grain.to(), 0.18);
+    Point b = grain.to().towards(grain.from(), 0.18);
     canvas.line(Path.polyline(List.of(a, b)), "figure-grain");
     Point along = b.minus(a).unit();
-    for (int end = -1; end <= 1; end += 2) {
+    for (int end = grain.oneWay() ? 1 : -1; end <= 1; end += 2) {
       Point tip = end < 0 ? a : b;
       Point back = along.times(-2.2 * end);
       Point side = along.quarterTurn().times(0.8);
@@ -978,7 +978,7 @@ final class PieceArtist {
     }
     ring.add(inner.get(0));
     Path shape = Path.polyline(ring);
-    canvas.cloth(shape, Texture.MAIN, band.index() % 2 == 0 ? Side.RIGHT : Side.WRONG, 0);
+    // Without any texture: the bands stand for lengths, not for a cloth and its sides.
     canvas.line(shape, "figure-outline");
     if (band.name().isEmpty()) {
       return;

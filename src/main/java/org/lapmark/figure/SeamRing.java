@@ -59,11 +59,10 @@ final class SeamRing {
    * A part of another side where it lies beside the panel.
    *
    * @param level which of the other sides, from 0
-   * @param index which of its parts
    * @param name what readers call it; empty where it was named before
    * @param feet where it runs along the panel, in the order of sewing
    */
-  record Band(int level, int index, String name, List<Foot> feet) {
+  record Band(int level, String name, List<Foot> feet) {
     Band {
       feet = List.copyOf(feet);
     }
@@ -143,7 +142,7 @@ final class SeamRing {
       SeamPart part = parts.get(i);
       double from = i == 0 && cut ? -parts.get(parts.size() - 1).length() : at;
       at += part.length();
-      band(part, level, i, feet(side, from, at), bands);
+      band(part, level, feet(side, from, at), bands);
     }
   }
 
@@ -191,7 +190,7 @@ final class SeamRing {
         : Optional.empty();
   }
 
-  private void band(SeamPart part, int level, int index, List<Foot> feet, List<Band> bands) {
+  private void band(SeamPart part, int level, List<Foot> feet, List<Band> bands) {
     List<Foot> run = new ArrayList<>();
     boolean named = false;
     for (int i = 0; i <= feet.size(); i++) {
@@ -200,7 +199,7 @@ final class SeamRing {
         run.add(foot);
       } else {
         if (run.size() > 1) {
-          bands.add(new Band(level, index, named ? "" : name(part), run));
+          bands.add(new Band(level, named ? "" : name(part), run));
           named = true;
         }
         run = new ArrayList<>();

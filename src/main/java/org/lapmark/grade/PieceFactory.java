@@ -73,6 +73,9 @@ final class PieceFactory {
     Panel panel = scope.panel(source.panel());
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
       panel = withoutGrainline(panel);
+    } else if (cuts.stream()
+        .anyMatch(cut -> Traits.holds(scope.thing(cut.material()), "nap", scope))) {
+      panel = ofOneWay(panel);
     }
     Allowances allowances = new AllowanceFactory(scope, variant).of(source, panel);
     PieceShape shape;
@@ -222,11 +225,21 @@ final class PieceFactory {
   }
 
   private static Panel withoutGrainline(Panel panel) {
-    return new Panel(
-        panel.name(),
-        panel.edges(),
-        panel.chains(),
-        panel.marks().stream().filter(mark -> !(mark instanceof Mark.Grainline)).toList());
+    return marked(
+        panel, panel.marks().stream().filter(mark -> !(mark instanceof Mark.Grainline)).toList());
+  }
+
+  /** With a grainline that says which end is up. */
+  private static Panel ofOneWay(Panel panel) {
+    return marked(
+        panel,
+        panel.marks().stream()
+            .map(mark -> mark instanceof Mark.Grainline grain ? grain.ofOneWay() : mark)
+            .toList());
+  }
+
+  private static Panel marked(Panel panel, List<Mark> marks) {
+    return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
   }
 
   /** Says what an author would not expect of what is printed and what is ruled. */

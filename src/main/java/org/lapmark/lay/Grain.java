@@ -8,7 +8,6 @@ import org.lapmark.panel.Panel;
 
 /** How a panel may be turned so that its grainline runs along the cloth. */
 final class Grain {
-  private static final double LEVEL = 1e-9;
   private static final Affine HALF_TURN = Affine.rotation(180);
   private static final Affine QUARTER_TURN = Affine.rotation(90);
   private static final Affine THREE_QUARTERS = Affine.rotation(270);
@@ -16,16 +15,11 @@ final class Grain {
 
   private Grain() {}
 
-  /**
-   * The direction along the grain that is up: the one that is nearer to the top of the panel as
-   * drawn; for a level grainline the one in which it was drawn. Without a grainline it is the
-   * panel's own up.
-   */
+  /** The direction along the grain that is up. Without a grainline it is the panel's own up. */
   static Point up(Panel panel) {
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Grainline line) {
-        Point way = line.to().minus(line.from()).unit();
-        return way.y() > LEVEL ? way.times(-1) : way;
+        return line.up();
       }
     }
     return new Point(0, -1);

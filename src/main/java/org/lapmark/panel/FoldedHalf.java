@@ -409,7 +409,7 @@ public record FoldedHalf(
             .times(0.5)
             .plus(inwards.times(leaning + Math.max(18, Math.min(30, length / 4))));
     Point half = direction.times(length / 2);
-    Mark.Grainline moved = new Mark.Grainline(middle.minus(half), middle.plus(half));
+    Mark.Grainline moved = grain.between(middle.minus(half), middle.plus(half));
     Path outline = panel.outline();
     return outline.encloses(moved.from()) && outline.encloses(moved.to()) ? moved : grain;
   }

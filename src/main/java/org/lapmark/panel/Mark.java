@@ -63,11 +63,58 @@ public sealed interface Mark {
    *
    * @param from one end
    * @param to the other end
+   * @param oneWay whether cloth with a nap or a print must lie so that its direction runs from the
+   *     first end up to the other
    */
-  record Grainline(Point from, Point to) implements Mark {
+  record Grainline(Point from, Point to, boolean oneWay) implements Mark {
+    private static final double LEVEL = 1e-9;
+
+    /**
+     * A line whose ends are alike.
+     *
+     * @param from one end
+     * @param to the other end
+     */
+    public Grainline(Point from, Point to) {
+      this(from, to, false);
+    }
+
+    /**
+     * The direction along the line that is up: the one that is nearer to the top of the panel as
+     * drawn; for a level line the one in which it was drawn.
+     *
+     * @return a direction of length 1
+     */
+    public Point up() {
+      Point way = to.minus(from).unit();
+      return !oneWay && way.y() > LEVEL ? way.times(-1) : way;
+    }
+
+    /**
+     * The same line for cloth that has a direction.
+     *
+     * @return a line whose second end is up
+     */
+    public Grainline ofOneWay() {
+      return up().dot(to.minus(from)) < 0
+          ? new Grainline(to, from, true)
+          : new Grainline(from, to, true);
+    }
+
+    /**
+     * The line between other ends.
+     *
+     * @param first what takes the first end's place
+     * @param second what takes the other's
+     * @return a line that is one way if this is
+     */
+    public Grainline between(Point first, Point second) {
+      return new Grainline(first, second, oneWay);
+    }
+
     @Override
     public Grainline transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new Grainline(map.apply(from), map.apply(to));
+      return between(map.apply(from), map.apply(to));
     }
   }
 

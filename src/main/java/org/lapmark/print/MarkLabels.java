@@ -1,6 +1,7 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -11,11 +12,13 @@ import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
+import org.lapmark.panel.Allowance;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
 import org.lapmark.wording.Wording;
@@ -28,6 +31,9 @@ final class MarkLabels {
   private static final double NEAR = 16;
 
   private static final double CLEAR = 1;
+
+  /** Allowances below are none. */
+  private static final double SAME = 0.005;
 
   private static final String ROLE = "mark-label";
 
@@ -122,8 +128,16 @@ final class MarkLabels {
   private List<Label> labels(Piece piece) {
     List<Label> labels = new ArrayList<>();
     Map<String, List<Mark.Buttonhole>> rows = new LinkedHashMap<>();
+    Map<String, Point> drills = new LinkedHashMap<>();
     for (Mark mark : marks(piece)) {
-      if (mark instanceof Mark.Dart dart) {
+      if (mark instanceof Mark.Placement placement) {
+        labels.add(new Label(named("placement", placement.name()), middle(placement.path())));
+      } else if (mark instanceof Mark.FoldLine fold) {
+        labels.add(new Label(named("fold", fold.name()), middle(fold.path())));
+      } else if (mark instanceof Mark.DrillPoint drill) {
+        // Points of one name are one row of them.
+        drills.putIfAbsent(drill.name(), drill.point());
+      } else if (mark instanceof Mark.Dart dart) {
         labels.add(new Label(dart(dart), foot(piece, dart)));
       } else if (mark instanceof Mark.Pleat pleat) {
         Point end = pleat.lines().get(pleat.lines().size() - 1).at(0.5);
@@ -134,8 +148,60 @@ final class MarkLabels {
         labels.add(new Label(sign(match), match.point()));
       }
     }
+    allowances(piece, labels);
+    drills.forEach((name, point) -> labels.add(new Label(named("drill", name), point)));
     rows.values().forEach(row -> labels.add(new Label(buttonholes(row), row.get(0).from())));
     return labels;
+  }
+
+  /**
+   * Where edges of a piece have unlike allowances: the name and allowance of those that few have.
+   */
+  private void allowances(Piece piece, List<Label> labels) {
+    Map<String, String> stated = new LinkedHashMap<>();
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    piece
+        .shape()
+        .stated()
+        .edges()
+        .forEach(
+            (edge, allowance) -> {
+              if (!allowance.fold()) {
+                String text = allowance(allowance);
+                stated.put(edge, text);
+                counts.merge(text, 1, Integer::sum);
+              }
+            });
+    String usual = counts.keySet().stream().max(Comparator.comparing(counts::get)).orElse("");
+    stated.forEach(
+        (edge, text) -> {
+          if (!text.equals(usual)) {
+            labels.add(
+                new Label(
+                    wording.text(
+                        "mark.allowance", Map.of("edge", edge.replace('_', ' '), "value", text)),
+                    middle(piece.shape().panel().line(edge))));
+          }
+        });
+  }
+
+  private String allowance(Allowance allowance) {
+    if (allowance.widest() <= SAME) {
+      return wording.text("mark.allowance.none");
+    }
+    String from = length(allowance.start());
+    String to = length(allowance.end());
+    return from.equals(to)
+        ? from
+        : wording.text("mark.allowance.changing", Map.of("from", from, "to", to));
+  }
+
+  private static Point middle(Path path) {
+    return path.atLength(path.length() / 2);
+  }
+
+  private String named(String kind, String name) {
+    return wording.text("mark." + kind, Map.of("name", name.replace('_', ' ')));
   }
 
   private static Point foot(Piece piece, Mark.Dart dart) {
@@ -172,13 +238,19 @@ final class MarkLabels {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (Mark mark : marks(piece)) {
       String kind =
-          mark instanceof Mark.Dart
-              ? "dart"
-              : mark instanceof Mark.Pleat
-                  ? "pleat"
-                  : mark instanceof Mark.Buttonhole
-                      ? "buttonhole"
-                      : mark instanceof Mark.MatchPoint ? "match" : "";
+          mark instanceof Mark.Placement
+              ? "placement"
+              : mark instanceof Mark.FoldLine
+                  ? "fold"
+                  : mark instanceof Mark.DrillPoint
+                      ? "drill"
+                      : mark instanceof Mark.Dart
+                          ? "dart"
+                          : mark instanceof Mark.Pleat
+                              ? "pleat"
+                              : mark instanceof Mark.Buttonhole
+                                  ? "buttonhole"
+                                  : mark instanceof Mark.MatchPoint ? "match" : "";
       if (!kind.isEmpty()) {
         counts.merge(kind, 1, Integer::sum);
       }

@@ -192,8 +192,10 @@ record PieceArt(
       Point from = map.apply(grain.from());
       Point to = map.apply(grain.to());
       strokes.add(new Stroke(new Path(List.of(new Line(from, to))), "grainline"));
-      strokes.add(new Stroke(arrow(to, from), "grainline"));
       strokes.add(new Stroke(arrow(from, to), "grainline"));
+      if (!grain.oneWay()) {
+        strokes.add(new Stroke(arrow(to, from), "grainline"));
+      }
     } else if (mark instanceof Mark.Placement placement) {
       strokes.add(new Stroke(placement.path().transformed(map), "placement-line"));
     } else if (mark instanceof Mark.FoldLine fold) {

@@ -31,6 +31,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.panel.Mark;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
@@ -154,6 +155,60 @@ class ShelfTest {
     assertFalse(page.contains("9/16"), page);
     // A piece that is cut narrower than its cloth is wide is measured.
     assertTrue(text.contains("32 mm (1¼ in) × 533 mm"), text);
+  }
+
+  @Test
+  void placementLinesAndUnlikeAllowancesAreNamedOnTiles() throws Exception {
+    String text = tiles("saltmarsh-tote");
+    assertTrue(text.contains("Placement line “pocket”"), text);
+    text = tiles("pleated-skirt");
+    assertTrue(text.contains("bottom: 50 mm"), text);
+  }
+
+  @Test
+  void clothWithADirectionHasArrowsWithOneHead() throws Exception {
+    GradedPattern cushion = graded("weirside-cushion");
+    assertTrue(
+        grainlines(cushion, "main").allMatch(Mark.Grainline::oneWay), "each points to the top");
+    GradedPattern mitten = graded("lined-mitten");
+    assertTrue(grainlines(mitten, "main").noneMatch(Mark.Grainline::oneWay));
+  }
+
+  private static GradedPattern graded(String pattern) throws IOException {
+    return publisher
+        .grade(List.of(SHELF.resolve(pattern)), List.of(), Collections.emptySortedMap())
+        .get(0)
+        .patterns()
+        .get(0);
+  }
+
+  private static Stream<Mark.Grainline> grainlines(GradedPattern pattern, String material) {
+    List<Mark.Grainline> lines =
+        pattern.pieces().stream()
+            .filter(piece -> piece.cuts().stream().anyMatch(cut -> cut.material().equals(material)))
+            .flatMap(piece -> piece.shape().panel().marks().stream())
+            .filter(Mark.Grainline.class::isInstance)
+            .map(Mark.Grainline.class::cast)
+            .toList();
+    assertFalse(lines.isEmpty());
+    return lines.stream();
+  }
+
+  /** The text of the last size's tiles. */
+  private String tiles(String pattern) throws IOException {
+    Outcome outcome =
+        publisher
+            .publish(
+                List.of(SHELF.resolve(pattern)),
+                new Request(List.of(), List.of(Paper.A4), home),
+                new Listener() {})
+            .get(0);
+    Path last =
+        outcome.result().written().stream()
+            .filter(path -> path.toString().endsWith("-a4-tiles.pdf"))
+            .reduce((one, next) -> next)
+            .orElseThrow();
+    return spaced(lines(last));
   }
 
   /** The text of the last size's instructions, bullets left out. */
