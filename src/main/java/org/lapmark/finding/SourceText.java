@@ -50,6 +50,17 @@ public final class SourceText {
   }
 
   /**
+   * The same places with another spelling of equal length.
+   *
+   * @param before a character
+   * @param after what stands for it
+   * @return the text in which each such character is replaced
+   */
+  public SourceText respelled(char before, char after) {
+    return new SourceText(file, text.replace(before, after), offsets);
+  }
+
+  /**
    * The text itself.
    *
    * @return the text

@@ -105,6 +105,12 @@ public enum GradeCode implements FindingCode {
   SOLVE_NO_SOLUTION,
   /** A corner that is neither where an edge begins nor where it ends. */
   MARK_TOWARDS,
+  /** Notches that can't be told apart. */
+  NOTCHES_CLOSE(Severity.WARNING),
+  /** Buttonholes with no cloth between them. */
+  BUTTONHOLES_CLOSE(Severity.WARNING),
+  /** A line whose end lies before its beginning. */
+  MARK_BACKWARDS,
   /** A mark before its edge's or line's start or past its end. */
   MARK_BEYOND_EDGE,
   /** A number of marks in a row that isn't one. */

@@ -102,14 +102,14 @@ final class MarkFactory {
   private NotchSet set(PanelSource source, String name) {
     for (NotchSource notch : source.notches()) {
       if (notch.place() instanceof NotchPlace.Drawn drawn && drawn.name().text().equals(name)) {
-        return set(scope, notch);
+        return set(scope, source.name().text(), notch);
       }
     }
     return NotchSet.of(1);
   }
 
   /** The notches of a statement, in order along the edge. */
-  static NotchSet set(PatternScope scope, NotchSource source) {
+  static NotchSet set(PatternScope scope, String panel, NotchSource source) {
     if (source.gaps().isEmpty()) {
       return NotchSet.of(source.count()).cut(source.cut());
     }
@@ -122,7 +122,7 @@ final class MarkFactory {
                 PanelCode.NOTCH_GAP,
                 formula.text().position(),
                 "panel",
-                "",
+                panel,
                 "edge",
                 source.edge().text(),
                 "gap",
@@ -327,6 +327,22 @@ final class MarkFactory {
     Path line = PatternScope.edge(panel, edge);
     double from = mark.formulas().containsKey("from") ? along(mark, "from", edge, line) : 0;
     double to = mark.formulas().containsKey("to") ? along(mark, "to", edge, line) : line.length();
+    if (to < from && mark.formulas().containsKey("to")) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.MARK_BACKWARDS,
+              mark.formulas().get("to").text().position(),
+              "name",
+              mark.name().text(),
+              "edge",
+              edge.text(),
+              "from",
+              Rounded.hundredth(from),
+              "to",
+              Rounded.hundredth(to),
+              "size",
+              variant.size()));
+    }
     double inset = scope.length(mark.formulas().get("inset"));
     Path inner =
         to - from > Path.JOIN_TOLERANCE && inset >= 0

@@ -57,7 +57,7 @@ final class NotchFactory {
       return notches;
     }
     ClosedLine line = MarkFactory.closed(panel, source.edge());
-    NotchSet set = MarkFactory.set(scope, source);
+    NotchSet set = MarkFactory.set(scope, panel.name(), source);
     if (place instanceof NotchPlace.At at) {
       notches.add(at(panel, source, line, at, set));
     } else if (place instanceof NotchPlace.Every every) {

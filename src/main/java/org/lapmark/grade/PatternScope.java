@@ -285,6 +285,7 @@ final class PatternScope implements Scope {
               Panel panel = new Panel(text, shape.edges(), shape.chains(), marks);
               if (fromSeams) {
                 tell(panel, taken.notices());
+                new MarksApart(size(), findings).check(panel, source);
               }
               return panel;
             });

@@ -83,16 +83,10 @@ final class Presence {
 
   /** A panel with the notches of the variant. */
   PanelSource of(PanelSource panel) {
-    return new PanelSource(
-        panel.name(),
-        panel.shape(),
+    return panel.with(
         kept(panel.edges(), edge -> edge.name().position()),
-        panel.chains(),
         kept(panel.notches(), notch -> notch.edge().position()),
-        panel.anyOrder(),
         kept(panel.slashes(), slash -> slash.name().position()),
-        panel.stackOn(),
-        panel.styleLines(),
         kept(panel.marks(), mark -> mark.name().position()));
   }
 

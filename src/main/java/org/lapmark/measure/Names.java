@@ -14,6 +14,9 @@ public final class Names {
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*+(\\.[a-z][a-z0-9_]*+)*+");
   private static final List<String> WORDS = List.of("and", "or", "not", "if", "pi", "as");
 
+  /** Every variant has it: no measure or option can take its name. */
+  private static final String SIZE = "size";
+
   private Names() {}
 
   /**
@@ -34,7 +37,10 @@ public final class Names {
    * @return whether it is free
    */
   public static boolean isFree(String word) {
-    return isWellFormed(word) && word.indexOf('.') < 0 && !reserved().contains(word);
+    return isWellFormed(word)
+        && word.indexOf('.') < 0
+        && !reserved().contains(word)
+        && !word.equals(SIZE);
   }
 
   /**

@@ -55,7 +55,7 @@ public final class PanelBuilder {
 
   /**
    * A rectangle with edges {@code top}, {@code right}, {@code bottom}, {@code left} and corners
-   * {@code top-left}, {@code top-right}, {@code bottom-right}, {@code bottom-left}; its top left
+   * {@code top_left}, {@code top_right}, {@code bottom_right}, {@code bottom_left}; its top left
    * corner is the origin; the grainline runs down its middle, or across it at 45 degrees for a bias
    * strip.
    *
@@ -71,10 +71,10 @@ public final class PanelBuilder {
           "panel", name, "width", width, "height", height);
     }
     Map<String, Point> corners = new LinkedHashMap<>();
-    corners.put("top-left", new Point(0, 0));
-    corners.put("top-right", new Point(width, 0));
-    corners.put("bottom-right", new Point(width, height));
-    corners.put("bottom-left", new Point(0, height));
+    corners.put("top_left", new Point(0, 0));
+    corners.put("top_right", new Point(width, 0));
+    corners.put("bottom_right", new Point(width, height));
+    corners.put("bottom_left", new Point(0, height));
     List<String> names = List.of("top", "right", "bottom", "left");
     List<String> ends = List.copyOf(corners.keySet());
     List<Edge> edges = new ArrayList<>();

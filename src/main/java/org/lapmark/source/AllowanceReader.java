@@ -89,7 +89,7 @@ final class AllowanceReader {
     for (YamlNode.Entry entry : all.subList(0, Math.min(all.size(), reading.limits().entries()))) {
       CornerKind kind = reading.repeated(entry.key(), seen) ? null : kind(entry.value(), false);
       if (kind != null) {
-        single.add(new CornerSource(entry.key().text(), kind));
+        single.add(new CornerSource(Reading.corner(entry.key().text()), kind));
       }
     }
     return new CornerSources(general, single);

@@ -44,8 +44,8 @@ final class DerivedReader {
         yield panel == null || edge == null ? null : new DerivedSource.Unfolded(panel, edge, apart);
       }
       case "fold" -> {
-        SourceText from = parts.text("from");
-        SourceText to = parts.text("to");
+        SourceText from = Reading.corner(parts.text("from"));
+        SourceText to = Reading.corner(parts.text("to"));
         String edge = parts.name("edge", "fold");
         yield panel == null || from == null || to == null || edge == null
             ? null

@@ -7,14 +7,16 @@ import java.util.stream.Collectors;
 /** What can be stated of a panel's marks besides its notches. */
 public enum MarkKind {
   /** Two legs from an edge to an apex, sewn to each other. Without a place, one that is drawn. */
-  DART("darts", Section.DART, "press when", "edge at width length", ""),
+  DART("darts", Section.DART, Role.DART, "press when", "edge at width length", ""),
   /** Cloth folded onto itself at an edge. Without a place, one whose line is drawn. */
-  PLEAT("pleats", Section.PLEAT, "kind towards take_up when", "edge at length", ""),
-  /** A line that shows where something is placed. */
+  PLEAT("pleats", Section.PLEAT, Role.PLEAT, "kind towards take_up when", "edge at length", ""),
+  /** A line that shows where something is placed. Without a place, one that is drawn. */
   PLACEMENT(
       "placements",
       Section.PLACEMENT_LINE,
+      Role.PLACEMENT,
       "when",
+      "",
       "edge inset",
       "edge inset from to",
       "from_edge from to_edge to"),
@@ -22,7 +24,9 @@ public enum MarkKind {
   FOLD(
       "folds",
       Section.FOLD_LINE,
+      Role.FOLDLINE,
       "when",
+      "",
       "edge inset",
       "edge inset from to",
       "from_edge from to_edge to"),
@@ -30,7 +34,9 @@ public enum MarkKind {
   BUTTONHOLE(
       "buttonholes",
       Section.BUTTONHOLE,
+      Role.BUTTONHOLE,
       "across length inset when",
+      "",
       "edge at",
       "line at",
       "edge count from to",
@@ -41,7 +47,9 @@ public enum MarkKind {
   DRILL(
       "drills",
       Section.DRILLS,
+      Role.DRILL,
       "inset when",
+      "",
       "edge at",
       "line at",
       "edge count from to",
@@ -49,16 +57,18 @@ public enum MarkKind {
       "edge count from spacing",
       "line count from spacing"),
   /** A point that meets those of the same name. */
-  MATCH("matches", Section.MATCH, "when", "corner", "edge at");
+  MATCH("matches", Section.MATCH, Role.MATCHPOINT, "when", "", "corner", "edge at");
 
   private final String key;
   private final Section section;
+  private final Role role;
   private final List<String> always;
   private final List<List<String>> ways;
 
-  MarkKind(String key, Section section, String always, String... ways) {
+  MarkKind(String key, Section section, Role role, String always, String... ways) {
     this.key = key;
     this.section = section;
+    this.role = role;
     this.always = List.of(always.split(" "));
     List<List<String>> all = new ArrayList<>();
     for (String way : ways) {
@@ -74,6 +84,11 @@ public enum MarkKind {
 
   Section section() {
     return section;
+  }
+
+  /** What stands for it in drawings. */
+  Role role() {
+    return role;
   }
 
   /**

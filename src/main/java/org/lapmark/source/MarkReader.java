@@ -80,7 +80,7 @@ final class MarkReader {
         whole &= truth != null;
         across = Boolean.TRUE.equals(truth);
       } else if (NAMES.contains(key)) {
-        SourceText text = reading.text(part.getValue(), key);
+        SourceText text = Reading.corner(reading.text(part.getValue(), key));
         whole &= text != null;
         names.put(key, text);
       } else {

@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -24,6 +25,8 @@ public record MarkSource(
     Map<String, SourceText> names,
     Mark.PleatKind pleat,
     boolean across) {
+  private static final List<String> PLACING = List.of("edge", "line", "corner", "from_edge");
+
   /** Copies the maps, keeping their order. */
   public MarkSource {
     formulas = Collections.unmodifiableMap(new LinkedHashMap<>(formulas));
@@ -36,6 +39,6 @@ public record MarkSource(
    * @return true when no place is stated
    */
   public boolean isDrawn() {
-    return (kind == MarkKind.DART || kind == MarkKind.PLEAT) && !names.containsKey("edge");
+    return PLACING.stream().noneMatch(names::containsKey);
   }
 }

@@ -19,6 +19,7 @@ import org.lapmark.measure.PrintForm;
 /** Reads who publishes what, in which words and units. */
 final class MastheadReader {
   private static final Map<String, PrintForm.Units> UNITS = units();
+  private static final Pattern BRACES = Pattern.compile("\\{[^{}]*\\}");
   private static final Pattern METRIC = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
   private static final List<String> INCH = List.of("1/2", "1/4", "1/8", "1/16", "1/32");
 
@@ -60,7 +61,7 @@ final class MastheadReader {
     return new Masthead(
         required(values, "title"),
         required(values, "studio"),
-        values.containsKey("designer") ? reading.label(values.get("designer"), "designer") : null,
+        values.containsKey("designer") ? plain(values.get("designer"), "designer") : null,
         language(values.get("language")),
         values.containsKey("summary") ? reading.template(values.get("summary"), "summary") : null,
         values.containsKey("copyright")
@@ -87,8 +88,26 @@ final class MastheadReader {
   }
 
   private SourceText required(Map<String, YamlNode> values, String key) {
-    SourceText text = values.containsKey(key) ? reading.label(values.get(key), key) : null;
+    SourceText text = values.containsKey(key) ? plain(values.get(key), key) : null;
     return text == null ? SourceText.verbatim(file, 0, 0) : text;
+  }
+
+  /** A text that is printed as it stands, with or without braces. */
+  private SourceText plain(YamlNode node, String key) {
+    SourceText text = reading.label(node, key);
+    Matcher braces = BRACES.matcher(text == null ? "" : text.text());
+    if (braces.find()) {
+      reading
+          .findings()
+          .add(
+              SourceCode.LABEL_PLACEHOLDER,
+              text.position(braces.start(), braces.end()),
+              "key",
+              key,
+              "text",
+              braces.group());
+    }
+    return text;
   }
 
   private Locale language(YamlNode node) {

@@ -103,6 +103,21 @@ public final class PanelDrawing {
     return Collections.unmodifiableSet(names);
   }
 
+  /**
+   * The drawing without some of its marks.
+   *
+   * @param ids of what is left out, with their roles' words
+   */
+  PanelDrawing without(Set<String> ids) {
+    return ids.isEmpty()
+        ? this
+        : new PanelDrawing(
+            shapes.stream().filter(shape -> !ids.contains(shape.role().id(shape.name()))).toList(),
+            computed,
+            toMillimetres,
+            limits);
+  }
+
   /** The named slash lines, which are the same in every variant. */
   Set<String> slashNames() {
     Set<String> names = new TreeSet<>();
@@ -119,10 +134,7 @@ public final class PanelDrawing {
     Set<String> names = new TreeSet<>();
     for (DrawnShape shape : shapes) {
       if (shape.role() != Role.CORNER && shape.role() != Role.OUTLINE) {
-        names.add(
-            shape.role().isNamed()
-                ? shape.role().word() + "." + shape.name()
-                : shape.role().word());
+        names.add(shape.role().id(shape.name()));
       }
     }
     return names;

@@ -62,7 +62,7 @@ final class PanelReader {
                 && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
             new SlashReader(reading).read(values),
             values.containsKey("stack_on")
-                ? reading.text(values.get("stack_on"), "stack_on")
+                ? reading.corner(values.get("stack_on"), "stack_on")
                 : null,
             new DerivedReader(reading).lines(values),
             new MarkReader(reading).read(values)));
@@ -280,7 +280,9 @@ final class PanelReader {
             List<SourceText> corners =
                 ends instanceof YamlNode.Items ? reading.texts(ends, name.text()) : List.of();
             if (corners.size() == 2) {
-              edges.add(new PanelSource.EdgeSource(name, corners.get(0), corners.get(1)));
+              edges.add(
+                  new PanelSource.EdgeSource(
+                      name, Reading.corner(corners.get(0)), Reading.corner(corners.get(1))));
             }
             if (edges.size() == before && !isEmptyList(ends)) {
               reading.findings().add(SourceCode.EDGE_CORNERS, ends.position(), "name", name.text());
@@ -380,7 +382,7 @@ final class PanelReader {
         return seam == null ? null : new PanelSource.NotchPlace.FromSeam(seam);
       }
       default -> {
-        SourceText corner = reading.text(node, "corner");
+        SourceText corner = reading.corner(node, "corner");
         return corner == null ? null : new PanelSource.NotchPlace.NearCorner(corner);
       }
     }

@@ -4,6 +4,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
@@ -78,6 +80,66 @@ public record PanelSource(
     public boolean isScaledByOne() {
       return (width == null) != (height == null);
     }
+  }
+
+  /**
+   * The panel with some of what is stated of it. A drawn mark goes with what is said of it.
+   *
+   * @param kept the edges
+   * @param keptNotches the notches
+   * @param keptSlashes the slashes
+   * @param keptMarks the other marks
+   * @return the panel without the rest
+   */
+  public PanelSource with(
+      List<EdgeSource> kept,
+      List<NotchSource> keptNotches,
+      List<SlashSource> keptSlashes,
+      List<MarkSource> keptMarks) {
+    Set<String> gone = new TreeSet<>();
+    for (MarkSource mark : marks) {
+      if (mark.isDrawn() && !keptMarks.contains(mark)) {
+        gone.add(mark.kind().role().id(mark.name().text()));
+      }
+    }
+    for (NotchSource notch : notches) {
+      if (notch.place() instanceof NotchPlace.Drawn drawn && !keptNotches.contains(notch)) {
+        gone.add(Role.NOTCH.id(drawn.name().text()));
+      }
+    }
+    return new PanelSource(
+        name,
+        without(shape, gone),
+        kept,
+        chains,
+        keptNotches,
+        anyOrder,
+        keptSlashes,
+        stackOn,
+        styleLines,
+        keptMarks);
+  }
+
+  private static ShapeSource without(ShapeSource shape, Set<String> gone) {
+    if (shape instanceof Drawn drawn) {
+      return new Drawn(
+          drawn.drawing().without(gone),
+          drawn.width(),
+          drawn.height(),
+          drawn.until(),
+          drawn.stretch());
+    }
+    if (shape instanceof DrawnBySize bySize) {
+      Map<String, SizeDrawing> drawings = new LinkedHashMap<>();
+      bySize
+          .drawings()
+          .forEach(
+              (size, one) ->
+                  drawings.put(
+                      size, new SizeDrawing(one.size(), one.name(), one.drawing().without(gone))));
+      return new DrawnBySize(drawings);
+    }
+    return shape;
   }
 
   /**

@@ -104,7 +104,7 @@ final class PieceReader {
     }
     List<SourceText> ends = new ArrayList<>();
     for (YamlNode end : reading.list(node, "on_fold")) {
-      SourceText name = reading.text(end, "on_fold");
+      SourceText name = reading.corner(end, "on_fold");
       if (name != null) {
         ends.add(name);
       }

@@ -29,6 +29,9 @@ import org.lapmark.measure.TemplateText;
  * @param switches collects what depends on a condition
  */
 record Reading(Limits limits, Findings findings, Hints hints, Switches switches) {
+  /** How the corners of a rectangle were once spelled, which formulas can't read. */
+  private static final Pattern HYPHENED = Pattern.compile("(top|bottom)-(left|right)(_mirrored)*");
+
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
   /** Begins reading a folder. */
@@ -241,6 +244,18 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
       findings.add(SourceCode.VALUE_NOT_LIST, node.position(), "key", key);
     }
     return List.of();
+  }
+
+  /** A corner's name, or null if it is something else. */
+  SourceText corner(YamlNode node, String key) {
+    return corner(text(node, key));
+  }
+
+  /** A corner's name as formulas read it; null for null. */
+  static SourceText corner(SourceText name) {
+    return name != null && HYPHENED.matcher(name.text()).matches()
+        ? name.respelled('-', '_')
+        : name;
   }
 
   /** A list's values as texts; an empty list is reported. */

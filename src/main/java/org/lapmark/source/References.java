@@ -192,8 +192,9 @@ final class References {
         }
       }
       if (mark.isDrawn()) {
-        boolean dart = mark.kind() == MarkKind.DART;
-        drawn(panel, dart ? Role.DART : Role.PLEAT, mark.name());
+        drawn(panel, mark.kind().role(), mark.name());
+      }
+      if (mark.kind() == MarkKind.PLEAT) {
         pleats.add(mark.name().text());
       }
     }
@@ -241,7 +242,7 @@ final class References {
     if (panel.stackOn() == null || original == null || original.shape() == null) {
       return;
     }
-    Collection<String> corners = List.of("top-left", "top-right", "bottom-right", "bottom-left");
+    Collection<String> corners = List.of("top_left", "top_right", "bottom_right", "bottom_left");
     if (original.shape() instanceof PanelSource.Drawn drawn) {
       corners = drawn.drawing().cornerNames();
     } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {

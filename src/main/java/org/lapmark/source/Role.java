@@ -49,6 +49,11 @@ enum Role {
     return name().toLowerCase(Locale.ROOT);
   }
 
+  /** The id of a shape that has a name, where the role has one. */
+  String id(String name) {
+    return named ? word() + "." + name : word();
+  }
+
   /** The id as messages show it. */
   String pattern() {
     return named ? word() + ".name" : word();

@@ -121,7 +121,7 @@ final class SlashReader {
       return edge == null || at == null ? null : new PanelSource.SlashEnd.OnEdge(edge, at);
     }
     if (values.containsKey("corner") && !begun) {
-      SourceText corner = reading.text(values.get("corner"), "corner");
+      SourceText corner = reading.corner(values.get("corner"), "corner");
       return corner == null ? null : new PanelSource.SlashEnd.AtCorner(corner);
     }
     reading.findings().add(SourceCode.SLASH_END, owner, "key", key);

@@ -196,6 +196,8 @@ public enum SourceCode implements FindingCode {
   LABEL_TOO_LONG,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
+  /** Braces in a text that no value is put into. */
+  LABEL_PLACEHOLDER(Severity.WARNING),
 
   /** A quoted cell that isn't closed. */
   CSV_SYNTAX,

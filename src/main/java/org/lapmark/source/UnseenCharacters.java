@@ -100,7 +100,7 @@ public final class UnseenCharacters {
         Unseen.of(point).map(Unseen::id).orElse("misplaced"),
         "code",
         Unseen.named(point),
-        "more",
+        "others",
         more);
   }
 }
