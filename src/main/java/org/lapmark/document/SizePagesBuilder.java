@@ -258,7 +258,7 @@ final class SizePagesBuilder {
   /** What to know before beginning, in all sizes. */
   ManualPages.Begin begin() {
     List<ManualPages.Begin> bySize =
-        each(manuals, one -> new BeginPage(one, wording).build(new Hazards(one, wording)));
+        each(manuals, one -> new BeginPage(one, wording).build(Hazards.of(one, wording)));
     ManualPages.Begin first = bySize.get(0);
     List<ManualPages.Fact> facts = new ArrayList<>();
     for (ManualPages.Fact fact : first.facts()) {
