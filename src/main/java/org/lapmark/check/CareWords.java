@@ -36,7 +36,7 @@ public final class CareWords {
         .forEach(
             (key, words) -> {
               if (key.endsWith(SOUGHT)) {
-                byKey.put(key.substring(0, key.length() - SOUGHT.length()), Phrases.of(words));
+                byKey.put(key, Phrases.of(words));
               }
             });
     return new CareWords(byKey);
@@ -49,7 +49,12 @@ public final class CareWords {
 
   /** Whether a name sounds like a kind. */
   boolean sounds(Kind kind, String name) {
-    return list(KIND + kind.id()).in(name);
+    return ofKind(kind).in(name);
+  }
+
+  /** What a kind is called. */
+  Phrases ofKind(Kind kind) {
+    return list(KIND + kind.id() + SOUGHT);
   }
 
   /** The first hazardous kind that a name sounds like. */
@@ -70,7 +75,7 @@ public final class CareWords {
     byKey.forEach(
         (key, words) -> {
           if (key.startsWith(USE)) {
-            uses.put(key.substring(USE.length()), words);
+            uses.put(key.substring(USE.length(), key.length() - SOUGHT.length()), words);
           }
         });
     return uses;

@@ -40,7 +40,7 @@ final class ChildCheck {
     }
     for (PieceSource piece : source.pieces()) {
       String name = piece.name().source().text();
-      if (words.list("child.tie").in(name)) {
+      if (words.list("child.tie.sought").in(name)) {
         check(Integer.toString(piece.number()), name, piece.name().source().position());
       }
     }
@@ -51,12 +51,13 @@ final class ChildCheck {
     if (!care.kinds().isEmpty()) {
       return care.kinds().stream().anyMatch(Kind::isTied);
     }
-    return care.nature().contains(CORDS) || words.list("child.tie").in(name);
+    return care.nature().contains(CORDS) || words.list("child.tie.sought").in(name);
   }
 
   private void check(String what, String name, Position position) {
     String place = source.making().use().placeOf(what);
-    boolean atNeck = place == null ? words.list("child.neck").in(name) : AT_NECK.contains(place);
+    boolean atNeck =
+        place == null ? words.list("child.neck.sought").in(name) : AT_NECK.contains(place);
     if (atNeck) {
       findings.add(CareCode.CHILD_NECK_CORD, position, "name", name, "size", size);
     } else if (place == null && hasNeck()) {
@@ -84,7 +85,7 @@ final class ChildCheck {
       texts.add(step.title().text());
       texts.add(Prose.of(step.body()));
     }
-    Phrases article = words.list("child.article");
+    Phrases article = words.list("child.article.sought");
     return texts.stream().anyMatch(text -> article.in(text.replace('_', ' ')));
   }
 }

@@ -25,7 +25,7 @@ final class KindCheck {
         .soundsLike(text, tool)
         .ifPresent(
             kind -> {
-              Phrases.Span span = words.list("kind." + kind.id()).first(text).orElseThrow();
+              Phrases.Span span = words.ofKind(kind).first(text).orElseThrow();
               findings.add(
                   CareCode.KIND_MISSING,
                   name.source().position(span.start(), span.end()),

@@ -50,7 +50,7 @@ final class TaskCheck {
     }
 
     private String key() {
-      return "task." + name().toLowerCase(Locale.ROOT);
+      return "task." + name().toLowerCase(Locale.ROOT) + ".sought";
     }
   }
 
@@ -154,7 +154,7 @@ final class TaskCheck {
     for (int from = 0; from < prose.length(); ) {
       int to = end.find() ? end.end() : prose.length();
       String said = prose.substring(from, to);
-      if (task != Task.SEW || !words.list("task.by-hand").in(said)) {
+      if (task != Task.SEW || !words.list("task.by-hand.sought").in(said)) {
         for (Phrases.Span span : words.list(task.key()).all(said)) {
           if (isDone(said, span.start())) {
             return Optional.of(new Phrases.Span(from + span.start(), from + span.end()));
@@ -169,6 +169,6 @@ final class TaskCheck {
   /** Not behind an article, a negation or the like; a comma between them parts them. */
   private boolean isDone(String said, int at) {
     Matcher word = WORD_BEFORE.matcher(said.substring(Math.max(0, at - LONGEST_WORD), at));
-    return !word.find() || !words.list("task.otherwise").in(word.group(1));
+    return !word.find() || !words.list("task.otherwise.sought").in(word.group(1));
   }
 }

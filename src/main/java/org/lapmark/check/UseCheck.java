@@ -89,7 +89,7 @@ final class UseCheck {
       PatternSource source, CareWords words, List<SourceText> described, Findings findings) {
     if (source.sizes() != null) {
       for (String size : source.sizes().sizes()) {
-        if (isAge(size) || words.list("age.size").in(size)) {
+        if (isAge(size) || words.list("age.size.sought").in(size)) {
           findings.add(
               CareCode.AGES_MISSING,
               source.masthead().title().position(),
@@ -102,7 +102,7 @@ final class UseCheck {
       }
     }
     for (SourceText text : described) {
-      for (Phrases.Span span : words.list("age.article").all(text.text())) {
+      for (Phrases.Span span : words.list("age.article.sought").all(text.text())) {
         findings.add(
             CareCode.AGES_MISSING,
             text.position(span.start(), span.end()),
