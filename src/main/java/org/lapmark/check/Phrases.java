@@ -9,7 +9,8 @@ import java.util.regex.Pattern;
 
 /**
  * Words and groups of words that a text is searched for, whole and in either case. What stands
- * beside a hyphen belongs to a longer word.
+ * beside a hyphen belongs to a longer word. An asterisk stands for the rest of a word, as languages
+ * that write words together need it.
  */
 final class Phrases {
   private static final String NOT = "not ";
@@ -59,7 +60,7 @@ final class Phrases {
     for (int i = 0; i < longest.size(); i++) {
       List<String> words = new ArrayList<>();
       for (String word : longest.get(i).split("\\s+")) {
-        words.add(Pattern.quote(word));
+        words.add(Pattern.quote(word).replace("*", "\\E[\\p{L}\\p{M}]*\\Q"));
       }
       all.append(i == 0 ? "" : "|").append(String.join("[\\s\u00a0-]+", words));
     }

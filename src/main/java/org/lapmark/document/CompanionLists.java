@@ -76,6 +76,11 @@ final class CompanionLists {
       }
       facts.add(fact(chosen.label(), choice + known + reasons));
     }
+    SizedText ages = sizes.sized((pattern, form) -> AgeWords.of(pattern, wording).orElse(null));
+    String who = sizes.html(ages);
+    if (!who.isEmpty()) {
+      facts.add(fact(wording.text("companion.before.ages"), who));
+    }
     facts.add(fact(wording.text("companion.before.allowances"), allowances()));
     MakingSource making = sizes.source().making();
     making

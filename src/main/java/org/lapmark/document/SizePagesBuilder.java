@@ -279,7 +279,13 @@ final class SizePagesBuilder {
       int at = i;
       tools.add(words.runs(each(bySize, begin -> begin.tools().get(at))));
     }
-    return new ManualPages.Begin(facts, allowances(bySize), stitches, tools, first.abbreviations());
+    return new ManualPages.Begin(
+        AgeWords.of(each(manuals, Manual::pattern), wording),
+        facts,
+        allowances(bySize),
+        stitches,
+        tools,
+        first.abbreviations());
   }
 
   private static List<Object> text(ManualPages.Begin begin, String key) {

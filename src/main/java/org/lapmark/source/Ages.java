@@ -1,15 +1,18 @@
 package org.lapmark.source;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * How old those are who wear or use a size.
  *
- * @param from the youngest, in years
+ * @param first the youngest
+ * @param last the oldest, if it is stated; whoever is older fits as well if not
+ * @param inMonths whether both are months; else they are years
  */
-public record Ages(double from) {
+public record Ages(double first, OptionalDouble last, boolean inMonths) {
   /** Below it a wearer is a child, whose neck no cord may go round. */
   private static final double GROWN = 14;
 
@@ -19,11 +22,11 @@ public record Ages(double from) {
   private static final double MONTHS = 12;
   private static final Pattern RANGE =
       Pattern.compile(
-          "(?:from )?([0-9]{1,3}(?:\\.[0-9]{1,2})?)(?:(?: to |-|–)([0-9]{1,3}(?:\\.[0-9]{1,2})?))?"
+          "(from )?([0-9]{1,3}(?:\\.[0-9]{1,2})?)(?:(?: to |-|–)([0-9]{1,3}(?:\\.[0-9]{1,2})?))?"
               + "(?: (months?|years?))?");
 
   /** Nobody is younger than grown-ups. */
-  public static final Ages ADULTS = new Ages(18);
+  public static final Ages ADULTS = new Ages(18, OptionalDouble.empty(), false);
 
   /**
    * Reads ages as an author writes them: {@code 3 to 10}, {@code from 6}, {@code 6 to 18 months},
@@ -40,12 +43,22 @@ public record Ages(double from) {
     if (!range.matches()) {
       return Optional.empty();
     }
-    double from = Double.parseDouble(range.group(1));
-    if (range.group(2) != null && Double.parseDouble(range.group(2)) < from) {
+    double first = Double.parseDouble(range.group(2));
+    OptionalDouble last = OptionalDouble.empty();
+    if (range.group(3) != null) {
+      last = OptionalDouble.of(Double.parseDouble(range.group(3)));
+    } else if (range.group(1) == null) {
+      last = OptionalDouble.of(first);
+    }
+    if (last.isPresent() && last.getAsDouble() < first) {
       return Optional.empty();
     }
-    boolean months = range.group(3) != null && range.group(3).startsWith("month");
-    return Optional.of(new Ages(months ? from / MONTHS : from));
+    boolean months = range.group(4) != null && range.group(4).startsWith("month");
+    return Optional.of(new Ages(first, last, months));
+  }
+
+  private double youngest() {
+    return inMonths ? first / MONTHS : first;
   }
 
   /**
@@ -54,7 +67,7 @@ public record Ages(double from) {
    * @return true when the youngest is a child
    */
   public boolean isChild() {
-    return from < GROWN;
+    return youngest() < GROWN;
   }
 
   /**
@@ -63,6 +76,6 @@ public record Ages(double from) {
    * @return true when the youngest is under three
    */
   public boolean isInfant() {
-    return from < PAST_MOUTHING;
+    return youngest() < PAST_MOUTHING;
   }
 }

@@ -66,6 +66,16 @@ public record UseSource(
   }
 
   /**
+   * Whether some size is for others than grown-ups.
+   *
+   * @return true when any such ages are stated
+   */
+  public boolean isForYoung() {
+    return agesForAll != null && !agesForAll.equals(Ages.ADULTS)
+        || ages.values().stream().anyMatch(one -> !one.equals(Ages.ADULTS));
+  }
+
+  /**
    * The hazards that the use of a size calls for.
    *
    * @param size the size's name
