@@ -1,11 +1,11 @@
 package org.lapmark.check;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
-import org.lapmark.finding.SourceText;
+import org.lapmark.finding.Position;
+import org.lapmark.source.CareSource;
+import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
 
 /** Every hazard has a caution. */
@@ -13,25 +13,41 @@ final class HazardCheck {
   private HazardCheck() {}
 
   static void run(PatternSource source, Reach reach, Findings findings) {
-    List<SourceText> hazards = new ArrayList<>();
-    source.making().tools().forEach(tool -> hazards.addAll(tool.hazards()));
-    PrintedTexts.things(source).forEach(thing -> hazards.addAll(thing.hazards()));
-    hazards.addAll(source.making().useHazards());
-    for (SourceText hazard : hazards) {
-      if (!reach.hazards().contains(hazard.text())) {
-        String nearest = Nearest.of(hazard.text(), reach.hazards()).orElse("");
-        findings.add(
-            CheckCode.HAZARD_UNKNOWN,
-            hazard.position(),
-            "hazard",
-            hazard.text(),
-            "nearest",
-            nearest,
-            "hasNearest",
-            nearest.isEmpty() ? "no" : "yes",
-            "known",
-            Known.listed(reach.hazards()));
-      }
+    source
+        .making()
+        .tools()
+        .forEach(tool -> check(tool.id().position(), tool.care(), reach, findings));
+    PrintedTexts.things(source)
+        .forEach(thing -> check(thing.id().position(), thing.care(), reach, findings));
+    source
+        .making()
+        .use()
+        .stated()
+        .forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
+  }
+
+  private static void check(Position id, CareSource care, Reach reach, Findings findings) {
+    care.stated().forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
+    // Templates of somebody's own may lack what a kind brings.
+    for (Kind kind : care.kinds()) {
+      kind.hazards().forEach(hazard -> check(id, hazard, reach, findings));
+    }
+  }
+
+  private static void check(Position position, String hazard, Reach reach, Findings findings) {
+    if (!reach.hazards().contains(hazard)) {
+      String nearest = Nearest.of(hazard, reach.hazards()).orElse("");
+      findings.add(
+          CheckCode.HAZARD_UNKNOWN,
+          position,
+          "hazard",
+          hazard,
+          "nearest",
+          nearest,
+          "hasNearest",
+          nearest.isEmpty() ? "no" : "yes",
+          "known",
+          Known.listed(reach.hazards()));
     }
   }
 }

@@ -139,8 +139,7 @@ final class IronCheck {
     List<SourceText> cloths = new ArrayList<>();
     for (SourceText use : step.uses()) {
       for (ToolSource tool : pattern.source().making().tools()) {
-        if (tool.id().text().equals(use.text())
-            && tool.hazards().stream().anyMatch(hazard -> hazard.text().equals(IRON))) {
+        if (tool.id().text().equals(use.text()) && tool.care().nature().contains(IRON)) {
           iron = Optional.of(tool);
         }
       }

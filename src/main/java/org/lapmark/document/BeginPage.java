@@ -43,6 +43,7 @@ final class BeginPage {
       }
     }
     return new ManualPages.Begin(
+        AgeWords.of(manual.sizes(), wording),
         facts,
         allowances(),
         stitches(making),

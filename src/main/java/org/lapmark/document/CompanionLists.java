@@ -59,7 +59,7 @@ final class CompanionLists {
 
   private List<Map<String, Object>> before() {
     List<Map<String, Object>> facts = new ArrayList<>();
-    for (Chosen chosen : Chosen.in(first, wording)) {
+    for (Chosen chosen : Chosen.in(sizes.patterns(), wording)) {
       Markup choice = new Markup();
       choice.text(
           UCharacter.toTitleCase(
@@ -68,7 +68,18 @@ final class CompanionLists {
               BreakIterator.getSentenceInstance(wording.locale()),
               UCharacter.TITLECASE_NO_LOWERCASE));
       String known = chosen.text() == null ? "" : ". " + sizes.html(chosen.text());
-      facts.add(fact(chosen.label(), choice + known));
+      StringBuilder reasons = new StringBuilder();
+      for (Chosen.Refused refused : chosen.refused()) {
+        SizedText reason = sizes.sized((pattern, form) -> refused.in(pattern, form).orElse(null));
+        reasons.append(reasons.length() + known.length() == 0 ? ". " : " ");
+        reasons.append(sizes.html(reason));
+      }
+      facts.add(fact(chosen.label(), choice + known + reasons));
+    }
+    SizedText ages = sizes.sized((pattern, form) -> AgeWords.of(pattern, wording).orElse(null));
+    String who = sizes.html(ages);
+    if (!who.isEmpty()) {
+      facts.add(fact(wording.text("companion.before.ages"), who));
     }
     facts.add(fact(wording.text("companion.before.allowances"), allowances()));
     MakingSource making = sizes.source().making();
@@ -120,8 +131,7 @@ final class CompanionLists {
   }
 
   private List<String> tools() {
-    return new CompanionCautions(sizes)
-        .tools().stream().map(tool -> sizes.html(tool.name())).toList();
+    return sizes.hazards().toolsUsed().stream().map(tool -> sizes.html(tool.name())).toList();
   }
 
   private List<Map<String, Object>> finished() {

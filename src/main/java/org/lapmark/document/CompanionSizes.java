@@ -68,6 +68,11 @@ final class CompanionSizes {
     return findings;
   }
 
+  /** The cautions of the page. */
+  Hazards hazards() {
+    return new Hazards(patterns, source().masthead().form().with(NumberWords.of(wording)), wording);
+  }
+
   /** The size in which a drawing stands for all of them. */
   int typical() {
     return (patterns.size() - 1) / 2;

@@ -15,7 +15,6 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
-import org.lapmark.source.StepSource;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
@@ -122,12 +121,17 @@ public final class CompanionWriter {
     if (!source.finished().isEmpty()) {
       sections.add("finished");
     }
-    CompanionCautions cautions = new CompanionCautions(sizes);
+    Hazards hazards = sizes.hazards();
     List<Map<String, Object>> all = new ArrayList<>();
-    for (CompanionCautions.Caution caution : cautions.all()) {
+    for (String hazard : hazards.gathered()) {
       Map<String, Object> one = new LinkedHashMap<>();
-      one.put("title", caution.title());
-      one.put("text", sizes.html(caution.text()));
+      one.put("title", hazards.title(hazard));
+      one.put(
+          "text",
+          sizes.html(
+              sizes.sized(
+                  (pattern, form) ->
+                      hazards.text(hazard, pattern, form, sizes.findings()).orElse(null))));
       all.add(one);
     }
     if (!all.isEmpty() || source.notes().stream().anyMatch(n -> n.name().equals("cautions"))) {
@@ -153,7 +157,7 @@ public final class CompanionWriter {
     }
     model.put("notes", notes);
     model.put("cautions", all);
-    model.put("stages", stages(steps, source, text, cautions));
+    model.put("stages", stages(steps, text, hazards));
     model.put("steps", steps.all().size());
     model.put("figures", figures.count());
     if (figures.count() > 0) {
@@ -186,18 +190,18 @@ public final class CompanionWriter {
   }
 
   private static List<Map<String, Object>> stages(
-      Steps steps, PatternSource source, CompanionText text, CompanionCautions cautions) {
+      Steps steps, CompanionText text, Hazards hazards) {
+    List<List<String>> cautions = hazards.atEveryStep();
     List<Map<String, Object>> stages = new ArrayList<>();
     for (Steps.Stage stage : steps.stages()) {
       List<Map<String, Object>> written = new ArrayList<>();
       for (Steps.Step step : stage.steps()) {
-        StepSource stated = source.steps().get(step.number() - 1);
         Map<String, Object> one = new LinkedHashMap<>();
         one.put("number", step.number());
         one.put("id", step.id());
         one.put("title", text.line(step.title()));
         one.put("label", text.plain(step.title()));
-        one.put("cautions", cautions.at(stated));
+        one.put("cautions", cautions.get(step.number() - 1));
         one.put("text", text.text(step.body(), 4, "step-" + step.id()));
         written.add(one);
       }

@@ -378,7 +378,7 @@ public final class DocumentWriter {
   }
 
   /** What is chosen in a document with options. */
-  private record Choices(List<Chosen.Printed> choices) {}
+  private record Choices(List<Chosen.Line> choices) {}
 
   /**
    * The grade report, for designer and editor: every edge by size with its increments, and the nest
@@ -578,8 +578,8 @@ public final class DocumentWriter {
     model.putAll(
         records.map(
             new Choices(
-                Chosen.in(manual.pattern(), wording).stream()
-                    .map(one -> one.printed(manual.pattern(), wording, manual.form()))
+                Chosen.in(manual.sizes(), wording).stream()
+                    .map(one -> one.printed(manual.sizes(), wording, manual.form()))
                     .toList())));
     model.putAll(ofSizes);
     model.put("large", manual.look() == Look.LARGE_PRINT);

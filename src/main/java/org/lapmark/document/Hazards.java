@@ -12,36 +12,54 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.CareSource;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.ThingSource;
-import org.lapmark.text.Steps;
 import org.lapmark.wording.Wording;
 
-/** Which cautions a pattern calls for, and where. */
+/** Which cautions a pattern calls for, where, and in which words: for every kind of document. */
 final class Hazards {
   private static final String BEFORE = "caution.";
   private static final String SHORT = ".short";
   private static final String TITLE = ".title";
   private static final String TEXT = ".text";
+  private static final String NO_LIMIT = "none";
 
-  private final Manual manual;
+  private final List<GradedPattern> patterns;
+  private final PatternSource source;
+  private final PrintForm form;
   private final Wording wording;
   private final Map<String, List<String>> byThing = new LinkedHashMap<>();
 
-  Hazards(Manual manual, Wording wording) {
-    this.manual = manual;
+  /**
+   * The cautions of a document.
+   *
+   * @param patterns the pattern in every size that the document speaks of; all consist of the same
+   * @param form how a load limit is printed
+   */
+  Hazards(List<GradedPattern> patterns, PrintForm form, Wording wording) {
+    this.patterns = List.copyOf(patterns);
+    this.source = patterns.get(0).source();
+    this.form = form;
     this.wording = wording;
-    PatternSource source = manual.pattern().source();
-    source.making().tools().forEach(tool -> add(tool.id(), tool.hazards()));
-    source.materials().forEach(thing -> add(thing.id(), thing.hazards()));
-    source.hardware().forEach(thing -> add(thing.id(), thing.hazards()));
+    boolean child =
+        patterns.stream()
+            .anyMatch(one -> source.making().use().agesOf(one.variant().size()).isChild());
+    source.making().tools().forEach(tool -> add(tool.id(), tool.care(), child));
+    source.materials().forEach(thing -> add(thing.id(), thing.care(), child));
+    source.hardware().forEach(thing -> add(thing.id(), thing.care(), child));
   }
 
-  private void add(SourceText id, List<SourceText> hazards) {
-    byThing.put(id.text(), hazards.stream().map(SourceText::text).filter(this::hasWords).toList());
+  static Hazards of(Manual manual, Wording wording) {
+    return new Hazards(manual.sizes(), manual.form(), wording);
+  }
+
+  private void add(SourceText id, CareSource care, boolean child) {
+    byThing.put(id.text(), care.hazards(child).stream().filter(this::hasWords).toList());
   }
 
   /** The hazards that there are words for. */
@@ -63,76 +81,105 @@ final class Hazards {
   /** Tools that a step uses, as stated. */
   List<MakingSource.ToolSource> toolsUsed() {
     Set<String> used = new LinkedHashSet<>();
-    for (StepSource step : manual.pattern().source().steps()) {
+    for (StepSource step : source.steps()) {
       step.uses().forEach(use -> used.add(use.text()));
     }
-    return manual.pattern().source().making().tools().stream()
+    return source.making().tools().stream()
         .filter(tool -> used.contains(tool.id().text()))
         .toList();
   }
 
-  /** For each step, by number, the short lines of the hazards that it is the first to meet. */
-  Map<Integer, List<String>> atSteps() {
-    Set<String> met = new LinkedHashSet<>();
-    Map<Integer, List<String>> lines = new LinkedHashMap<>();
-    List<Steps.Step> steps = manual.steps().all();
-    List<StepSource> sources = manual.pattern().source().steps();
-    for (int i = 0; i < steps.size(); i++) {
-      List<String> own = new ArrayList<>();
-      for (SourceText use : sources.get(i).uses()) {
-        for (String hazard : byThing.getOrDefault(use.text(), List.of())) {
-          if (met.add(hazard)) {
-            own.add(say(hazard, SHORT));
-          }
-        }
-      }
-      lines.put(steps.get(i).number(), own);
+  /** The short lines of every step, in their order, whatever earlier steps have said. */
+  List<List<String>> atEveryStep() {
+    return source.steps().stream().map(step -> lines(met(step))).toList();
+  }
+
+  /** The short lines of every step, in their order: of hazards that it is the first to meet. */
+  List<List<String>> atFirstSteps() {
+    Set<String> known = new LinkedHashSet<>();
+    List<List<String>> lines = new ArrayList<>();
+    for (StepSource step : source.steps()) {
+      Set<String> own = met(step);
+      own.removeAll(known);
+      known.addAll(own);
+      lines.add(lines(own));
     }
     return lines;
   }
 
+  private Set<String> met(StepSource step) {
+    Set<String> met = new LinkedHashSet<>();
+    step.uses().forEach(use -> met.addAll(byThing.getOrDefault(use.text(), List.of())));
+    return met;
+  }
+
+  private List<String> lines(Set<String> hazards) {
+    return hazards.stream().map(hazard -> say(hazard, SHORT, limit())).toList();
+  }
+
   /** The short lines of the hazards of the article's use. */
   List<String> inUse() {
-    return use().stream().map(hazard -> say(hazard, SHORT)).toList();
+    return lines(use());
   }
 
-  private List<String> use() {
-    return manual.pattern().source().making().useHazards().stream()
-        .map(SourceText::text)
-        .filter(this::hasWords)
-        .distinct()
-        .toList();
+  private Set<String> use() {
+    Set<String> use = new LinkedHashSet<>();
+    for (GradedPattern pattern : patterns) {
+      use.addAll(source.making().use().hazards(pattern.variant().size()));
+    }
+    use.removeIf(hazard -> !hasWords(hazard));
+    return use;
   }
 
-  /** Every caution once: of tools used, materials, hardware, use. */
-  List<ManualPages.Caution> gathered() {
+  /** Every hazard once: of tools used, materials, hardware, use. */
+  List<String> gathered() {
     Set<String> hazards = new LinkedHashSet<>();
     toolsUsed().forEach(tool -> hazards.addAll(byThing.get(tool.id().text())));
-    List<ThingSource> things = new ArrayList<>(manual.pattern().source().materials());
-    things.addAll(manual.pattern().source().hardware());
+    List<ThingSource> things = new ArrayList<>(source.materials());
+    things.addAll(source.hardware());
     things.forEach(thing -> hazards.addAll(byThing.get(thing.id().text())));
     hazards.addAll(use());
-    return hazards.stream()
-        .map(hazard -> new ManualPages.Caution(say(hazard, TITLE), say(hazard, TEXT)))
-        .toList();
+    return List.copyOf(hazards);
   }
 
-  private String say(String hazard, String part) {
-    Optional<String> limit =
-        Optional.ofNullable(manual.pattern().source().making().loadLimit()).flatMap(this::printed);
-    return wording.text(BEFORE + hazard + part, Map.of("limit", limit.orElse("none")));
+  /** What a hazard is called. */
+  String title(String hazard) {
+    return wording.text(BEFORE + hazard + TITLE);
   }
 
-  private Optional<String> printed(TemplateText text) {
+  /** A caution in full, where one text stands for all sizes. */
+  String text(String hazard) {
+    return say(hazard, TEXT, limit());
+  }
+
+  /** A caution in full for one size; nothing when a load limit can't be printed. */
+  Optional<String> text(String hazard, GradedPattern pattern, PrintForm inForm, Findings findings) {
+    TemplateText load = source.making().use().loadLimit();
+    if (load == null) {
+      return Optional.of(say(hazard, TEXT, NO_LIMIT));
+    }
+    return Printed.of(load, pattern, inForm, findings)
+        .map(limit -> say(hazard, TEXT, limit.text()));
+  }
+
+  private String say(String hazard, String part, String limit) {
+    return wording.text(BEFORE + hazard + part, Map.of("limit", limit));
+  }
+
+  private String limit() {
+    TemplateText load = source.making().use().loadLimit();
+    if (load == null) {
+      return NO_LIMIT;
+    }
     List<String> names = new ArrayList<>();
     List<List<Object>> bySize = new ArrayList<>();
-    for (GradedPattern pattern : manual.sizes()) {
+    for (GradedPattern pattern : patterns) {
       names.add(pattern.variant().size());
-      Printed.of(text, pattern, manual.form(), new Findings())
+      Printed.of(load, pattern, form, new Findings())
           .ifPresent(printed -> bySize.add(printed.parts()));
     }
     return bySize.size() < names.size()
-        ? Optional.empty()
-        : Optional.of(SizeWords.plain(new SizeWords(names, wording).runs(bySize)));
+        ? NO_LIMIT
+        : SizeWords.plain(new SizeWords(names, wording).runs(bySize));
   }
 }

@@ -54,6 +54,7 @@ record ManualPages(
   /**
    * What to know before beginning.
    *
+   * @param ages how old those are whom it is for, where not all are grown-ups
    * @param facts texts of the author's by key
    * @param allowances which allowances the pieces have; absent when there is no piece
    * @param stitches stitch lengths
@@ -61,6 +62,7 @@ record ManualPages(
    * @param abbreviations those that steps use
    */
   record Begin(
+      Optional<String> ages,
       List<Fact> facts,
       Optional<Allowances> allowances,
       List<Stitch> stitches,

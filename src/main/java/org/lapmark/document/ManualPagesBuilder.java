@@ -49,8 +49,11 @@ final class ManualPagesBuilder {
       double layoutWidth,
       double layoutHeight,
       boolean hasMap) {
-    Hazards hazards = new Hazards(manual, wording);
-    List<ManualPages.Caution> cautions = hazards.gathered();
+    Hazards hazards = Hazards.of(manual, wording);
+    List<ManualPages.Caution> cautions =
+        hazards.gathered().stream()
+            .map(hazard -> new ManualPages.Caution(hazards.title(hazard), hazards.text(hazard)))
+            .toList();
     ManualPages.Begin begin = new BeginPage(manual, wording).build(hazards);
     ManualPages.Shopping shopping = new ShoppingPage(manual, wording).build();
     // What differs by size as a whole is left to the documents of one size.

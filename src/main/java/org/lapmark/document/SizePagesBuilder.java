@@ -258,7 +258,7 @@ final class SizePagesBuilder {
   /** What to know before beginning, in all sizes. */
   ManualPages.Begin begin() {
     List<ManualPages.Begin> bySize =
-        each(manuals, one -> new BeginPage(one, wording).build(new Hazards(one, wording)));
+        each(manuals, one -> new BeginPage(one, wording).build(Hazards.of(one, wording)));
     ManualPages.Begin first = bySize.get(0);
     List<ManualPages.Fact> facts = new ArrayList<>();
     for (ManualPages.Fact fact : first.facts()) {
@@ -279,7 +279,13 @@ final class SizePagesBuilder {
       int at = i;
       tools.add(words.runs(each(bySize, begin -> begin.tools().get(at))));
     }
-    return new ManualPages.Begin(facts, allowances(bySize), stitches, tools, first.abbreviations());
+    return new ManualPages.Begin(
+        AgeWords.of(each(manuals, Manual::pattern), wording),
+        facts,
+        allowances(bySize),
+        stitches,
+        tools,
+        first.abbreviations());
   }
 
   private static List<Object> text(ManualPages.Begin begin, String key) {

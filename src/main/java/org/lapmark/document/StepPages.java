@@ -54,11 +54,11 @@ final class StepPages implements HtmlText.Hooks {
   }
 
   List<ManualPages.Stage> stages(Hazards hazards) {
-    Map<Integer, List<String>> cautions = hazards.atSteps();
+    List<List<String>> cautions = hazards.atFirstSteps();
     List<ManualPages.Stage> stages = new ArrayList<>();
     for (Steps.Stage stage : manual.steps().stages()) {
       List<ManualPages.Step> steps =
-          stage.steps().stream().map(step -> step(step, cautions.get(step.number()))).toList();
+          stage.steps().stream().map(step -> step(step, cautions.get(step.number() - 1))).toList();
       stages.add(new ManualPages.Stage(text("stage", STEP_LEVEL).line(stage.name()), steps));
     }
     return stages;

@@ -27,6 +27,7 @@ import org.lapmark.source.ThingSource;
  * @param pieces in the order stated
  * @param seams every seam with its lengths
  * @param scope what names in the author's texts stand for
+ * @param refusals what can't be chosen in place of the variant's choices
  */
 public record GradedPattern(
     PatternSource source,
@@ -35,13 +36,37 @@ public record GradedPattern(
     Map<String, Panel> panels,
     List<Piece> pieces,
     List<WalkedSeam> seams,
-    Scope scope) {
+    Scope scope,
+    List<Refusal> refusals) {
   /** Copies the collections, keeping their order. */
   public GradedPattern {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
     panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
     pieces = List.copyOf(pieces);
     seams = List.copyOf(seams);
+    refusals = List.copyOf(refusals);
+  }
+
+  /**
+   * A pattern in which nothing is refused.
+   *
+   * @param source what it was evaluated from
+   * @param variant the size and a choice for every option
+   * @param measures values by name
+   * @param panels panels by name
+   * @param pieces in the order stated
+   * @param seams every seam with its lengths
+   * @param scope what names in the author's texts stand for
+   */
+  public GradedPattern(
+      PatternSource source,
+      Variant variant,
+      Map<String, Value> measures,
+      Map<String, Panel> panels,
+      List<Piece> pieces,
+      List<WalkedSeam> seams,
+      Scope scope) {
+    this(source, variant, measures, panels, pieces, seams, scope, List.of());
   }
 
   /**

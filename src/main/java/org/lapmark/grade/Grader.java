@@ -22,12 +22,14 @@ public final class Grader {
   private final Variant variant;
   private final Findings findings;
   private final PatternScope scope;
+  private final List<Refusal> refusals;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
     this.findings = findings;
     this.scope = new PatternScope(source, variant, findings);
     this.source = scope.presence().of(source, findings);
+    this.refusals = new Variants(source, findings).refusals(variant);
   }
 
   /**
@@ -72,7 +74,8 @@ public final class Grader {
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
-    return new GradedPattern(made, variant, measures, panels, pieces, seams(pieces), scope);
+    return new GradedPattern(
+        made, variant, measures, panels, pieces, seams(pieces), scope, refusals);
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */

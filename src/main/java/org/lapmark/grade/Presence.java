@@ -114,8 +114,7 @@ final class Presence {
             making.texts(),
             making.stitches(),
             kept(making.tools(), tool -> tool.id().position()),
-            making.loadLimit(),
-            making.useHazards()),
+            making.use()),
         steps(source),
         source.notes().stream()
             .map(note -> new NoteSource(note.name(), text(note.body())))

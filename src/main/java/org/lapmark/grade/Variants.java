@@ -113,6 +113,34 @@ public final class Variants {
     return breach(variant).map(one -> reason(one, variant));
   }
 
+  /**
+   * What a variant can't be changed to by another choice of one option.
+   *
+   * @param variant the variant, with a choice for every option
+   * @return by option and choice in the order stated, each with the first reason
+   */
+  List<Refusal> refusals(Variant variant) {
+    List<Refusal> refusals = new ArrayList<>();
+    if (options.forbidden().isEmpty()) {
+      return refusals;
+    }
+    for (OptionSource option : options.options()) {
+      String name = option.name().text();
+      for (String choice : option.ids()) {
+        if (!choice.equals(variant.choices().get(name))) {
+          SortedMap<String, String> choices = new TreeMap<>(variant.choices());
+          choices.put(name, choice);
+          Variant other = new Variant(variant.size(), choices);
+          breach(other)
+              .ifPresent(
+                  one ->
+                      refusals.add(new Refusal(name, choice, one.reason(), scope(other), other)));
+        }
+      }
+    }
+    return refusals;
+  }
+
   private Optional<ForbiddenSource> breach(Variant variant) {
     if (options.forbidden().isEmpty()) {
       return Optional.empty();

@@ -5,7 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import org.lapmark.check.CareChecks;
+import org.lapmark.check.CareWords;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
 import org.lapmark.document.CompanionWriter;
@@ -34,6 +38,7 @@ final class RealStages implements Stages {
   private final Templates templates;
   private final Optional<Path> templateFolder;
   private final DocumentWriter words;
+  private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
 
   RealStages(Templates templates, Optional<Path> templateFolder) {
     this.templates = templates;
@@ -71,6 +76,7 @@ final class RealStages implements Stages {
           DocumentWriter::inWords,
           words::missingGlyphs,
           findings);
+      CareChecks.run(source, careWords(source), findings);
     }
     return source;
   }
@@ -86,7 +92,14 @@ final class RealStages implements Stages {
             words.fusibleWords(source.masthead().language()),
             words.unfusibleWords(source.masthead().language()));
     PatternChecks.run(pattern, reach, findings);
+    CareChecks.run(pattern, careWords(source), findings);
     return pattern;
+  }
+
+  /** The same for every variant of a pattern, and for all patterns of a language. */
+  private CareWords careWords(PatternSource source) {
+    return careWords.computeIfAbsent(
+        source.masthead().language(), language -> CareWords.of(words.wording(language)));
   }
 
   @Override

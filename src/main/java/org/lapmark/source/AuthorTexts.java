@@ -122,10 +122,9 @@ public final class AuthorTexts {
                 .map(
                     tool ->
                         new MakingSource.ToolSource(
-                            tool.id(), exchange.apply(tool.name()), tool.hazards()))
+                            tool.id(), exchange.apply(tool.name()), tool.care()))
                 .toList(),
-            exchangeAny.apply(making.loadLimit()),
-            making.useHazards()),
+            making.use().limiting(exchangeAny.apply(making.use().loadLimit()))),
         source.steps(),
         source.notes(),
         source.translations(),
@@ -191,7 +190,7 @@ public final class AuthorTexts {
               thing.properties(),
               values(thing.texts(), exchange),
               thing.texture(),
-              thing.hazards(),
+              thing.care(),
               thing.passes()));
     }
     return exchanged;

@@ -45,11 +45,7 @@ final class MakingReader {
       reading.named(pattern.get("tools"), "tools", false, (id, value) -> tool(id, value, tools));
     }
     Map<String, YamlNode> use = section(pattern, "use", Section.USE);
-    TemplateText load =
-        use.containsKey("load_limit")
-            ? reading.template(use.get("load_limit"), "load_limit")
-            : null;
-    return new MakingSource(texts, stitches, tools, load, hazards(use));
+    return new MakingSource(texts, stitches, tools, new CareReader(reading).use(use));
   }
 
   private void tool(SourceText id, YamlNode node, List<MakingSource.ToolSource> tools) {
@@ -60,14 +56,8 @@ final class MakingReader {
             ? reading.template(values.get("name"), "name")
             : null;
     if (name != null) {
-      tools.add(new MakingSource.ToolSource(id, name, hazards(values)));
+      tools.add(new MakingSource.ToolSource(id, name, new CareReader(reading).read(values)));
     }
-  }
-
-  private List<SourceText> hazards(Map<String, YamlNode> values) {
-    return values.containsKey("hazards")
-        ? reading.texts(values.get("hazards"), "hazards")
-        : List.of();
   }
 
   private Map<String, YamlNode> section(

@@ -14,38 +14,30 @@ import org.lapmark.measure.TemplateText;
  * @param texts by key: {@code skill}, {@code time}, {@code machine}, {@code needle}, {@code thread}
  * @param stitches stitch lengths by the name of the stitch
  * @param tools the tools, in the order stated
- * @param loadLimit what the finished article may carry, or null
- * @param useHazards the cautions that its use calls for
+ * @param use how the finished article is used
  */
 public record MakingSource(
     Map<String, TemplateText> texts,
     Map<String, Formula> stitches,
     List<ToolSource> tools,
-    TemplateText loadLimit,
-    List<SourceText> useHazards) {
+    UseSource use) {
   /** Copies the collections, keeping their order. */
   public MakingSource {
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
     stitches = Collections.unmodifiableMap(new LinkedHashMap<>(stitches));
     tools = List.copyOf(tools);
-    useHazards = List.copyOf(useHazards);
   }
 
   /** Nothing is known. */
   public static final MakingSource NONE =
-      new MakingSource(Collections.emptyMap(), Collections.emptyMap(), List.of(), null, List.of());
+      new MakingSource(Collections.emptyMap(), Collections.emptyMap(), List.of(), UseSource.NONE);
 
   /**
    * A tool.
    *
    * @param id its name in the steps' {@code uses}
    * @param name what readers see
-   * @param hazards the cautions it calls for
+   * @param care the care that it needs
    */
-  public record ToolSource(SourceText id, TemplateText name, List<SourceText> hazards) {
-    /** Copies the list. */
-    public ToolSource {
-      hazards = List.copyOf(hazards);
-    }
-  }
+  public record ToolSource(SourceText id, TemplateText name, CareSource care) {}
 }

@@ -324,6 +324,22 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
     }
   }
 
+  /** A map's entries up to a limit; passing it is reported at the first entry left out. */
+  List<YamlNode.Entry> bounded(YamlNode.Entries map, String what) {
+    List<YamlNode.Entry> entries = map.entries();
+    if (entries.size() <= limits.entries()) {
+      return entries;
+    }
+    findings.add(
+        SourceCode.TOO_MANY_ENTRIES,
+        entries.get(limits.entries()).key().position(),
+        "what",
+        what,
+        "limit",
+        Integer.toString(limits.entries()));
+    return entries.subList(0, limits.entries());
+  }
+
   boolean repeated(YamlNode.Text key, Map<String, YamlNode.Text> seen) {
     YamlNode.Text first = seen.putIfAbsent(key.text().text(), key);
     if (first == null) {

@@ -69,6 +69,7 @@ final class References {
     source.panels().forEach(this::panel);
     source.pieces().forEach(this::piece);
     uses();
+    use();
     for (SeamSource seam : source.seams()) {
       seam.sides().forEach(this::side);
     }
@@ -113,6 +114,28 @@ final class References {
         if (!known.contains(use.text())) {
           reading.unknown(SourceCode.USE_UNKNOWN, use.position(), use.text(), known);
         }
+      }
+    }
+  }
+
+  /** Ages are of sizes, and what is worn somewhere is a thing or a piece. */
+  private void use() {
+    UseSource use = source.making().use();
+    if (source.sizes() != null) {
+      List<String> sizes = source.sizes().sizes();
+      for (SourceText size : use.ages().keySet()) {
+        if (!sizes.contains(size.text())) {
+          reading.unknown(SourceCode.AGES_SIZE_UNKNOWN, size.position(), size.text(), sizes);
+        }
+      }
+    }
+    List<String> worn = new ArrayList<>();
+    source.materials().forEach(thing -> worn.add(thing.id().text()));
+    source.hardware().forEach(thing -> worn.add(thing.id().text()));
+    source.pieces().forEach(piece -> worn.add(Integer.toString(piece.number())));
+    for (SourceText what : use.wornAt().keySet()) {
+      if (!worn.contains(what.text())) {
+        reading.unknown(SourceCode.WORN_UNKNOWN, what.position(), what.text(), worn);
       }
     }
   }

@@ -33,9 +33,9 @@ enum Section {
   /** What a maker should know before she begins. */
   MAKING(List.of(), List.of("skill", "time", "machine", "needle", "thread", "stitches")),
   /** A tool. */
-  TOOL(List.of("name"), List.of("hazards", "when")),
+  TOOL(List.of("name"), List.of("kind", "hazards", "because", "when")),
   /** How the finished article is used. */
-  USE(List.of(), List.of("load_limit", "hazards")),
+  USE(List.of(), List.of("ages", "load_limit", "hazards", "because", "worn_at")),
   /** How values are rounded. */
   ROUNDING(List.of(), List.of("metric", "inch")),
   /** A published state. */
@@ -60,7 +60,9 @@ enum Section {
           "texture",
           "substitute",
           "buying",
+          "kind",
           "hazards",
+          "because",
           "when")),
   /** A zip, a cord, a ring or the like. */
   HARDWARE(
@@ -80,7 +82,9 @@ enum Section {
           "sewn_into",
           "substitute",
           "buying",
+          "kind",
           "hazards",
+          "because",
           "when")),
   /** A row of the finished measurements. */
   FINISHED(List.of("label", "value"), List.of("when")),

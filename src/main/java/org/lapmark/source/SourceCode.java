@@ -166,6 +166,20 @@ public enum SourceCode implements FindingCode {
   NOTE_UNKNOWN,
   /** A thing that a step uses and the pattern doesn't have. */
   USE_UNKNOWN,
+  /** A kind of tool, material or hardware that isn't known. */
+  KIND_UNKNOWN,
+  /** No hazards, and no reason why. */
+  HAZARDS_UNREASONED,
+  /** A reason for no hazards where nothing says that there are none. */
+  REASON_IDLE(Severity.WARNING),
+  /** Ages that can't be understood. */
+  AGES_WRONG,
+  /** Ages of a size that the size table doesn't have. */
+  AGES_SIZE_UNKNOWN,
+  /** A place of the body that isn't known. */
+  PLACE_UNKNOWN,
+  /** A place of something that isn't there. */
+  WORN_UNKNOWN,
   /** A material that isn't stated. */
   MATERIAL_UNKNOWN,
   /** A panel that isn't stated. */

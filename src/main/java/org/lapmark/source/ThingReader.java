@@ -31,7 +31,7 @@ final class ThingReader {
     Map<String, YamlNode> values = reading.section(node, section, id.position(), id.text());
     Map<String, Formula> properties = new LinkedHashMap<>();
     Map<String, TemplateText> texts = new LinkedHashMap<>();
-    List<SourceText> hazards = List.of();
+    CareSource care = values == null ? CareSource.NONE : new CareReader(reading).read(values);
     List<ThingSource.Passing> passes = List.of();
     SourceText texture = null;
     TemplateText name = null;
@@ -48,11 +48,9 @@ final class ThingReader {
           texture = texture(reading.text(entry.getValue(), "texture"));
         } else if (entry.getKey().equals("when")) {
           reading.condition(values, id.position());
-        } else if (entry.getKey().equals("hazards")) {
-          hazards = reading.texts(entry.getValue(), "hazards");
         } else if (entry.getKey().equals("passes")) {
           passes = passes(entry.getValue());
-        } else {
+        } else if (!CareReader.KEYS.contains(entry.getKey())) {
           properties.put(entry.getKey(), property(entry.getKey(), entry.getValue()));
         }
       }
@@ -60,7 +58,7 @@ final class ThingReader {
     if (name == null) {
       name = new TemplateText(id, List.of(new TemplateText.Literal(id.text())));
     }
-    return new ThingSource(id, name, properties, texts, texture, hazards, passes);
+    return new ThingSource(id, name, properties, texts, texture, care, passes);
   }
 
   /** One thing, or a list of several. */

@@ -19,7 +19,7 @@ import org.lapmark.measure.TemplateText;
  * @param texture the texture in which figures show a cloth: {@code main}, {@code lining}, {@code
  *     interfacing}, {@code backing}, {@code binding} or {@code webbing}; or null, and the id's own
  *     word decides
- * @param hazards the cautions it calls for
+ * @param care the care that it needs
  * @param passes what goes through it: ids of materials and hardware, or lengths
  */
 public record ThingSource(
@@ -28,13 +28,12 @@ public record ThingSource(
     Map<String, Formula> properties,
     Map<String, TemplateText> texts,
     SourceText texture,
-    List<SourceText> hazards,
+    CareSource care,
     List<Passing> passes) {
   /** Copies the collections, keeping their order. */
   public ThingSource {
     properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));
     texts = Collections.unmodifiableMap(new LinkedHashMap<>(texts));
-    hazards = List.copyOf(hazards);
     passes = List.copyOf(passes);
   }
 
@@ -46,7 +45,7 @@ public record ThingSource(
    * @param properties formulas by property name
    */
   public ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
-    this(id, name, properties, Collections.emptyMap(), null, List.of(), List.of());
+    this(id, name, properties, Collections.emptyMap(), null, CareSource.NONE, List.of());
   }
 
   /**

@@ -34,7 +34,7 @@ class RainHatTest {
   private static final Reach REACH =
       new Reach(
           List.of(),
-          List.of("adhesive", "blades", "cords", "iron", "machine", "melting"),
+          List.of("adhesive", "blades", "cords", "iron", "machine", "melting", "points"),
           text -> List.of());
 
   private static final Map<Variant, GradedPattern> GRADED = new LinkedHashMap<>();

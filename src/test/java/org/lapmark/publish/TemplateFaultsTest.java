@@ -46,6 +46,8 @@ class TemplateFaultsTest {
               studio: Reed & Co
               language: en-GB
               edition: {name: "1", date: 2026-05-04}
+              tools:
+                shears: {name: shears, kind: shears}
               materials:
                 felt: {name: felt, usable_width: 45 cm (18 in), thickness: 3 mm, no_grain: true}
               panels:
@@ -57,7 +59,7 @@ class TemplateFaultsTest {
               "sizes.csv",
               "measure,unit,S,M\nacross,mm,90,100\n",
               "steps/010-cut.md",
-              "---\nid: cut\ntitle: Cut\nstage: Cutting\n---\nCut it out.\n"));
+              "---\nid: cut\ntitle: Cut\nstage: Cutting\nuses: [shears]\n---\nCut it out.\n"));
 
   @TempDir Path home;
   private Path pattern;

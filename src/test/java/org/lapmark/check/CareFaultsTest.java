@@ -1,0 +1,61 @@
+package org.lapmark.check;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TreeMap;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.Grader;
+import org.lapmark.measure.Variant;
+import org.lapmark.source.FaultCase;
+import org.lapmark.source.LabelledFaults;
+import org.lapmark.source.PatternSource;
+import org.lapmark.wording.Wording;
+
+class CareFaultsTest extends LabelledFaults {
+  CareFaultsTest() {
+    super(
+        Path.of("src", "test", "resources", "org", "lapmark", "check", "care"),
+        Arrays.stream(CareCode.values()).map(CareCode::id));
+  }
+
+  @Override
+  protected Findings found(FaultCase fault, Path parent) throws IOException {
+    Findings findings = new Findings();
+    PatternSource source = fault.read(parent, findings);
+    CareWords words = words(source.masthead().language());
+    CareChecks.run(source, words, findings);
+    for (String size : source.sizes().sizes()) {
+      CareChecks.run(Grader.grade(source, Variant.ofSize(size), findings), words, findings);
+    }
+    return findings.joined("size", source.sizes().sizes());
+  }
+
+  /** Hints show how something is written, braces and all. */
+  @Override
+  protected boolean isFilledIn(String text) {
+    return !text.matches("(?s).*\\{(?:name|word|kind|hazard|what|size|tool|task|by|stated)\\b.*");
+  }
+
+  /** The words of the templates; only English has some. */
+  private static CareWords words(Locale language) throws IOException {
+    Map<String, String> messages = new TreeMap<>();
+    if (language.getLanguage().equals("en")) {
+      Properties properties = new Properties();
+      try (var reader =
+          Files.newBufferedReader(
+              Path.of("templates", "words", "kinds", "en.properties"), StandardCharsets.UTF_8)) {
+        properties.load(reader);
+      }
+      properties
+          .stringPropertyNames()
+          .forEach(key -> messages.put(key, properties.getProperty(key)));
+    }
+    return CareWords.of(new Wording(language, messages));
+  }
+}
