@@ -626,14 +626,15 @@ public final class DocumentWriter {
     for (int i = 0; i < pages; i++) {
       // Below what tiles draw in, where most printers still reach; nothing depends on it there, as
       // a tile has its code inside.
-      double baseline =
-          Math.min(window.maxY() + PAGE_NUMBER_BELOW, paper.height() - INK_INSIDE - descent);
+      double height = book.pageHeight(i);
+      double below = paper.height() - window.maxY();
+      double baseline = height - Math.max(below - PAGE_NUMBER_BELOW, INK_INSIDE + descent);
       String text = wording.text("page.number", Map.of("page", i + 1, "pages", pages));
       double right = isText.test(i) ? paper.width() - TEXT_MARGIN : window.maxX();
       Item number =
           new Item.Lettering(
               text, new Point(right, baseline), Item.Alignment.END, 0, "page-number");
-      book.stamp(i, new Drawing(paper.width(), paper.height(), List.of(number)));
+      book.stamp(i, new Drawing(paper.width(), height, List.of(number)));
     }
   }
 }

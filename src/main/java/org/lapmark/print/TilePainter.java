@@ -40,6 +40,11 @@ final class TilePainter {
 
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
+  private static final double SMALL_MARGIN = 4;
+
+  /** How wide the words on joining are tried beside a small square, in millimetres. */
+  private static final double[] JOINING_WIDTHS = {90, 60, 42};
+
   private static final double LEADER_DOT = 0.6;
   private static final double LONGEST_LEADER = 30;
 
@@ -98,6 +103,7 @@ final class TilePainter {
     joins.paint();
     labels();
     markLabels();
+    joiningBeside();
     joins.notes();
     List<Tile> tiles = new ArrayList<>();
     for (Cell cell : layout.cells()) {
@@ -152,31 +158,77 @@ final class TilePainter {
     List<Item> list = items.get(cell);
     list.add(new Item.Shape(List.of(Path.rectangle(box)), "test-square"));
     spaces.get(cell).takeBox(box.expanded(CLEAR));
+    boolean small = isSmall(box);
+    double margin = small ? SMALL_MARGIN : SQUARE_MARGIN;
+    double y = box.minY() + margin;
+    for (TextBlock.Text text : squareTexts(box, small)) {
+      TextBlock block = TextBlock.of(List.of(text), box.width() - 2 * margin, styles, lettering);
+      list.addAll(block.in(Box.at(box.minX() + margin, y, block.width(), block.height()), false));
+      y += block.height() + (small ? 1.5 : 3);
+    }
+    if (box == layout.square() && !small) {
+      list.addAll(
+          subject.legend(new Box(box.minX() + margin, y, box.maxX() - margin, box.maxY() - 4)));
+    }
+  }
+
+  private static boolean isSmall(Box square) {
+    return square.width() < SheetLayout.SQUARE - 1;
+  }
+
+  private List<TextBlock.Text> squareTexts(Box box, boolean small) {
+    String key = small ? "tile.square.small." : "tile.square.";
     List<TextBlock.Text> texts = new ArrayList<>();
-    texts.add(new TextBlock.Text(wording.text("tile.square.name"), "test-square-name"));
-    texts.add(new TextBlock.Text(wording.text("tile.square.check"), "test-square-text"));
+    texts.add(new TextBlock.Text(wording.text(key + "name"), "test-square-name"));
+    texts.add(new TextBlock.Text(wording.text(key + "check"), "test-square-text"));
+    if (layout.art().stream().anyMatch(art -> art.polygon().intersects(geometry(box)))) {
+      texts.add(new TextBlock.Text(wording.text(key + "inside"), "test-square-text"));
+    }
     if (paper.kind() != Paper.Kind.PAGE) {
       texts.add(new TextBlock.Text(wording.text("tile.square.frame"), "test-square-text"));
     }
-    texts.add(
-        new TextBlock.Text(
-            wording.text(
-                layout.joins().isEmpty()
-                    ? "tile.square.apart"
-                    : "tile.square.join." + JoinPainter.way(tiling.joins())),
-            "test-square-text"));
-    double y = box.minY() + SQUARE_MARGIN;
-    for (TextBlock.Text text : texts) {
-      TextBlock block =
-          TextBlock.of(List.of(text), box.width() - 2 * SQUARE_MARGIN, styles, lettering);
-      list.addAll(
-          block.in(Box.at(box.minX() + SQUARE_MARGIN, y, block.width(), block.height()), false));
-      y += block.height() + 3;
+    if (!small) {
+      texts.add(joining());
     }
-    if (box == layout.square()) {
-      list.addAll(
-          subject.legend(
-              new Box(box.minX() + SQUARE_MARGIN, y, box.maxX() - SQUARE_MARGIN, box.maxY() - 4)));
+    return texts;
+  }
+
+  private TextBlock.Text joining() {
+    return new TextBlock.Text(
+        wording.text(
+            layout.joins().isEmpty()
+                ? "tile.square.apart"
+                : "tile.square.join." + JoinPainter.way(tiling.joins())),
+        "test-square-text");
+  }
+
+  /** How to join, beside a square that has no room for so many words. */
+  private void joiningBeside() {
+    Cell cell = layout.cells().get(0);
+    if (!isSmall(layout.square())) {
+      return;
+    }
+    FreeSpace space = spaces.get(cell);
+    BitSet pieces = new BitSet();
+    for (PieceArt art : layout.art()) {
+      if (art.bounds().overlaps(cell.shown())) {
+        pieces.or(space.inside(art.outline()));
+      }
+    }
+    // Off the pieces, if there is room.
+    FreeSpace.Finder off = space.finder(pieces, false);
+    FreeSpace.Finder anywhere = space.finder(null, true);
+    for (FreeSpace.Finder finder : List.of(off, anywhere)) {
+      for (double width : JOINING_WIDTHS) {
+        TextBlock block = TextBlock.of(List.of(joining()), width, styles, lettering);
+        Optional<Box> found =
+            finder.find(block.width(), block.height(), layout.square().centre(), room(cell));
+        if (found.isPresent()) {
+          items.get(cell).addAll(block.in(found.get(), false));
+          space.takeBox(found.get().expanded(CLEAR));
+          return;
+        }
+      }
     }
   }
 
@@ -422,11 +474,17 @@ final class TilePainter {
         cell.column(),
         cell.row(),
         cell.window(),
-        new Drawing(paper.width(), paper.height(), page),
+        new Drawing(paper.width(), paper(cell).height(), page),
         numbers,
         alternative(cell),
         cell.core(),
         neighbours(cell).stream().map(Cell::code).toList());
+  }
+
+  /** A tile's own paper: off a roll, as long as the tile. */
+  private Paper paper(Cell cell) {
+    double margins = paper.height() - paper.window().height();
+    return paper.cut(cell.window().height() + margins);
   }
 
   private List<Cell> neighbours(Cell cell) {
@@ -441,7 +499,7 @@ final class TilePainter {
    * the printer has cut something off.
    */
   private List<Item> frame(Cell cell) {
-    Box box = paper.window();
+    Box box = paper(cell).window();
     Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
     if (paper.kind() != Paper.Kind.PAGE) {
       return List.of(new Item.Shape(List.of(Path.rectangle(box)), "sheet-frame"));
@@ -566,7 +624,11 @@ final class TilePainter {
                   "tile.alternative.marked", Map.of("piece", named, "marks", list.format(marks))));
     }
     if (cell == layout.cells().get(0)) {
-      content.add(wording.text("tile.alternative.square"));
+      content.add(
+          wording.text(
+              isSmall(layout.square())
+                  ? "tile.alternative.square.small"
+                  : "tile.alternative.square"));
     }
     List<String> sides = new ArrayList<>();
     for (Join join : layout.joins()) {
