@@ -31,6 +31,7 @@ final class JoinPainter {
   private final Tiling tiling;
   private final SheetLayout layout;
   private final List<CheckLine> checks;
+  private final List<Cell> blank;
   private final Map<Cell, List<Item>> items;
   private final Map<Cell, FreeSpace> spaces;
 
@@ -39,6 +40,7 @@ final class JoinPainter {
       Tiling tiling,
       SheetLayout layout,
       List<CheckLine> checks,
+      List<Cell> blank,
       Map<Cell, List<Item>> items,
       Map<Cell, FreeSpace> spaces) {
     this.wording = planner.wording();
@@ -47,6 +49,7 @@ final class JoinPainter {
     this.tiling = tiling;
     this.layout = layout;
     this.checks = checks;
+    this.blank = blank;
     this.items = items;
     this.spaces = spaces;
   }
@@ -233,9 +236,16 @@ final class JoinPainter {
     // Edge to edge, nothing lies beyond the line: the words stand before it.
     boolean beyond = tiling.joins() != JoinStyle.BUTT;
     for (Join join : layout.joins()) {
-      note(join, join.first(), "tile.join.first.", join.second().code(), beyond ? 1 : -1);
-      note(join, join.second(), "tile.join.second.", join.first().code(), beyond ? -1 : 1);
+      note(join, join.first(), "tile.join.first.", named(join.second()), beyond ? 1 : -1);
+      note(join, join.second(), "tile.join.second.", named(join.first()), beyond ? -1 : 1);
     }
+  }
+
+  /** A tile's code, and whether it can be left out. */
+  private String named(Cell cell) {
+    return blank.contains(cell)
+        ? wording.text("tile.join.blank", Map.of("code", cell.code()))
+        : cell.code();
   }
 
   /**

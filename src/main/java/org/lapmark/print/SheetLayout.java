@@ -132,6 +132,24 @@ record SheetLayout(
     return new Laying(grid, tiling, paper, sorted, arrangement, result.side()).lay();
   }
 
+  /** The same without some tiles, which take their joins with them. */
+  SheetLayout without(List<Cell> left) {
+    List<Join> stay =
+        joins.stream()
+            .filter(join -> !left.contains(join.first()) && !left.contains(join.second()))
+            .toList();
+    return new SheetLayout(
+        pieces,
+        art,
+        square,
+        endSquare,
+        cells.stream().filter(cell -> !left.contains(cell)).toList(),
+        Laying.numbered(stay),
+        columns,
+        rows,
+        arranged);
+  }
+
   /** The lowest that anything reaches, in sheet coordinates. */
   double bottom() {
     double bottom = square.maxY();

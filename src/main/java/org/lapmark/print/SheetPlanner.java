@@ -26,8 +26,30 @@ import org.lapmark.wording.Wording;
  * @param wording the words on paper
  * @param styles the look of each role
  * @param lettering how wide words come out
+ * @param blankTiles whether tiles are drawn that show the inside of a piece and no line
  */
-public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+public record SheetPlanner(
+    Wording wording, StyleSheet styles, LetteringMeasure lettering, boolean blankTiles) {
+  /**
+   * A planner that draws every tile.
+   *
+   * @param wording the words on paper
+   * @param styles the look of each role
+   * @param lettering how wide words come out
+   */
+  public SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+    this(wording, styles, lettering, true);
+  }
+
+  /**
+   * The same, but for tiles that show the inside of a piece and no line.
+   *
+   * @return a planner that leaves those tiles out
+   */
+  public SheetPlanner withoutBlankTiles() {
+    return new SheetPlanner(wording, styles, lettering, false);
+  }
+
   /**
    * Arranges the pieces that need paper and draws the tiles. A point of the sheet is drawn on a
    * tile's page at the same distance from the paper's window as it has from the tile's: nothing is
@@ -104,7 +126,8 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
                         tile.pieces(),
                         tile.alternative(),
                         tile.core(),
-                        tile.joined()))
+                        tile.joined(),
+                        tile.blank()))
             .toList(),
         printed.quality(),
         printed.arranged());
@@ -129,9 +152,18 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
 
   private SheetPlan drawn(
       SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
-    SheetLayout layout = layout(subject, paper, tiling, earlier);
+    SheetLayout whole = layout(subject, paper, tiling, earlier);
+    List<Cell> blank = BlankTiles.of(whole, subject::lines);
+    SheetLayout layout = blankTiles ? whole : whole.without(blank);
     List<Tile> tiles =
-        new TilePainter(this, subject, paper, tiling, subject.drawn(layout, false)).paint();
+        new TilePainter(
+                this,
+                subject,
+                paper,
+                tiling,
+                subject.drawn(layout, false),
+                blankTiles ? blank : List.of())
+            .paint();
     double longest = tiles.stream().mapToDouble(tile -> tile.page().height()).max().orElseThrow();
     return new SheetPlan(
         paper.cut(longest),
@@ -139,7 +171,10 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         layout.rows(),
         layout.pieces(),
         tiles,
-        layout.quality(paper, tiling).saving(saved(subject, paper, tiling, layout)),
+        layout
+            .quality(paper, tiling)
+            .saving(saved(subject, paper, tiling, layout))
+            .blank(blank.size(), !blankTiles),
         Optional.of(layout.arranged()));
   }
 

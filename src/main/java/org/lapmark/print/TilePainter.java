@@ -38,6 +38,9 @@ final class TilePainter {
   /** How far a tile's code keeps from lines and words where there is room, in millimetres. */
   private static final double CODE_APART = 3;
 
+  /** How wide the words on a tile without a line are, in millimetres. */
+  private static final double BLANK_WIDTH = 90;
+
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
   private static final double SMALL_MARGIN = 4;
@@ -65,6 +68,7 @@ final class TilePainter {
   private final SheetLayout layout;
   private final List<SheetSubject.LineName> names;
   private final List<CheckLine> checks;
+  private final List<Cell> blank;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
   private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
@@ -75,7 +79,9 @@ final class TilePainter {
       SheetSubject subject,
       Paper paper,
       Tiling tiling,
-      SheetSubject.Drawn drawn) {
+      SheetSubject.Drawn drawn,
+      List<Cell> blank) {
+    this.blank = blank;
     this.planner = planner;
     this.wording = planner.wording();
     this.styles = planner.styles();
@@ -99,7 +105,7 @@ final class TilePainter {
     }
     square(layout.cells().get(0), layout.square());
     layout.endSquare().ifPresent(this::endSquare);
-    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, items, spaces);
+    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, blank, items, spaces);
     joins.paint();
     labels();
     markLabels();
@@ -107,6 +113,9 @@ final class TilePainter {
     joins.notes();
     List<Tile> tiles = new ArrayList<>();
     for (Cell cell : layout.cells()) {
+      if (blank.contains(cell)) {
+        blank(cell);
+      }
       code(cell);
       tiles.add(tile(cell));
     }
@@ -241,10 +250,16 @@ final class TilePainter {
           layout.cells().stream()
               .filter(cell -> pieceIndexes.get(cell).contains(index))
               .sorted(
-                  Comparator.comparingDouble(cell -> cell.core().centre().distance(middle(art))))
+                  Comparator.<Cell>comparingInt(cell -> blank.contains(cell) ? 1 : 0)
+                      .thenComparingDouble(cell -> cell.core().centre().distance(middle(art))))
               .toList();
       List<Supplier<PieceLabel.Form>> full = label.full(art.piece());
-      Cell home = inside(full, art, cells);
+      // On a tile that everybody prints, if there is room.
+      List<Cell> printed = cells.stream().filter(cell -> !blank.contains(cell)).toList();
+      Cell home = inside(full, art, printed);
+      if (home == null && printed.size() < cells.size()) {
+        home = inside(full, art, cells);
+      }
       if (home == null) {
         home = outside(label, full, art, cells);
       }
@@ -431,6 +446,25 @@ final class TilePainter {
     spaces.get(cell).takeLine(line.flattened(0.2), CLEAR);
   }
 
+  /** Says that nobody needs a tile. */
+  private void blank(Cell cell) {
+    TextBlock block =
+        TextBlock.of(
+            List.of(new TextBlock.Text(wording.text("tile.blank"), "test-square-text")),
+            BLANK_WIDTH,
+            styles,
+            lettering);
+    spaces
+        .get(cell)
+        .finder(null, true)
+        .find(block.width(), block.height(), cell.core().centre(), room(cell))
+        .ifPresent(
+            box -> {
+              items.get(cell).addAll(block.in(box, false));
+              spaces.get(cell).takeBox(box.expanded(CLEAR));
+            });
+  }
+
   /** The tile's code in large, where it stays visible when the tiles are joined. */
   private void code(Cell cell) {
     if (layout.joins().stream().noneMatch(j -> j.first() == cell || j.second() == cell)) {
@@ -478,7 +512,8 @@ final class TilePainter {
         numbers,
         alternative(cell),
         cell.core(),
-        neighbours(cell).stream().map(Cell::code).toList());
+        neighbours(cell).stream().map(Cell::code).toList(),
+        blank.contains(cell));
   }
 
   /** A tile's own paper: off a roll, as long as the tile. */
@@ -622,6 +657,9 @@ final class TilePainter {
               ? named
               : wording.text(
                   "tile.alternative.marked", Map.of("piece", named, "marks", list.format(marks))));
+    }
+    if (blank.contains(cell)) {
+      content.add(wording.text("tile.alternative.blank"));
     }
     if (cell == layout.cells().get(0)) {
       content.add(

@@ -166,7 +166,7 @@ final class Pipeline {
   private void makeUp(
       Opened one, List<GradedPattern> graded, boolean everyKind, ExecutorService pool)
       throws IOException {
-    ThreadLocal<Stages.Desk> desks = desks(one);
+    ThreadLocal<Stages.Desk> desks = desks(one, true);
     List<Manuals> manuals = manuals(one, graded, false, desks, pool);
     if (one.findings.hasErrors()) {
       return;
@@ -344,7 +344,8 @@ final class Pipeline {
     if (one.findings.hasErrors() || graded.isEmpty()) {
       return List.of();
     }
-    ThreadLocal<Stages.Desk> desks = desks(one);
+    ThreadLocal<Stages.Desk> desks =
+        desks(one, !request.extras().contains(Extra.WITHOUT_BLANK_PAGES));
     List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
     List<Manuals> manuals =
         pieces.isEverything()
@@ -639,9 +640,9 @@ final class Pipeline {
   }
 
   /** Fonts belong to one thread, so each thread has a desk of its own. */
-  private ThreadLocal<Stages.Desk> desks(Opened one) {
+  private ThreadLocal<Stages.Desk> desks(Opened one, boolean blankPages) {
     Locale language = one.source.masthead().language();
-    return ThreadLocal.withInitial(() -> stages.desk(language));
+    return ThreadLocal.withInitial(() -> stages.desk(language, blankPages));
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */

@@ -84,7 +84,8 @@ class JoinNotesTest {
         tile.pieces(),
         tile.alternative(),
         tile.core(),
-        tile.joined());
+        tile.joined(),
+        tile.blank());
   }
 
   private static boolean names(Item item, String code) {
