@@ -346,7 +346,11 @@ final class Pipeline {
     }
     ThreadLocal<Stages.Desk> desks =
         desks(one, !request.extras().contains(Extra.WITHOUT_BLANK_PAGES));
-    List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
+    List<GradedPattern> printed =
+        pieces.in(
+            one.folder.getFileName().toString(),
+            graded,
+            what -> listener.omitted(one.folder, what));
     List<Manuals> manuals =
         pieces.isEverything()
             ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
