@@ -34,9 +34,9 @@ import picocli.CommandLine.Parameters;
     versionProvider = Version.class,
     sortOptions = false,
     description = {
-      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder; its "
-          + "files of this edition are replaced all at once, and only if the pattern has no errors. "
-          + "Files of other editions stay.",
+      "Publishes pattern folders. Each pattern gets a folder of its own in the output folder; its"
+          + " files of this edition are replaced all at once, and only if the pattern has no"
+          + " errors. Files of other editions stay.",
       "Prints the paths of the files written on standard output; findings and progress go to "
           + "standard error."
     })
@@ -53,7 +53,8 @@ final class PublishCommand implements Callable<Integer> {
       paramLabel = "FOLDER",
       arity = "0..*",
       description =
-          "The pattern folders, or the pattern.yaml in them; without any, every folder in ‘content’.")
+          "The pattern folders, or the pattern.yaml in them; without any, every folder in"
+              + " ‘content’.")
   private List<Path> folders = new ArrayList<>();
 
   @Option(
@@ -68,9 +69,9 @@ final class PublishCommand implements Callable<Integer> {
       paramLabel = "PAPER",
       split = ",",
       description =
-          "Only these papers: a4, letter or shared (prints on both), and, made only when asked for, "
-              + "with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other "
-              + "papers, and cut files, stay as they are.")
+          "Only these papers: a4, letter or shared (prints on both), and, made only when asked for,"
+              + " with the pieces alone: a0, roll36 (36 in wide) or projector. Files for other"
+              + " papers, and cut files, stay as they are.")
   private List<String> papers = new ArrayList<>();
 
   @Option(
@@ -85,8 +86,8 @@ final class PublishCommand implements Callable<Integer> {
       names = "--option",
       paramLabel = "NAME=CHOICE",
       description =
-          "What is chosen for one of the pattern's options; all else is as by default. May be given "
-              + "several times; files of other choices stay as they are.")
+          "What is chosen for one of the pattern's options; all else is as by default. May be given"
+              + " several times; files of other choices stay as they are.")
   private List<String> choices = new ArrayList<>();
 
   @Option(
@@ -120,6 +121,13 @@ final class PublishCommand implements Callable<Integer> {
           "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
               + "paper that is made.")
   private boolean nested;
+
+  @Option(
+      names = "--without-blank-pages",
+      description =
+          "Pages of tiles that show the inside of a piece and no line are left out; page numbers, "
+              + "map and joins are those of what remains.")
+  private boolean withoutBlankPages;
 
   @Option(
       names = "--piece",
@@ -188,10 +196,15 @@ final class PublishCommand implements Callable<Integer> {
                     + paper
                     + ": "
                     + TextReport.counted(quality.pages(), "page")
-                    + " (at least "
-                    + quality.bound()
-                    + " needed), "
+                    + (quality.leftOutPages() > 0
+                        ? ", " + quality.leftOutPages() + " without a line left out, "
+                        : " (at least " + quality.bound() + " needed), ")
                     + TextReport.counted(quality.joins(), "join")
+                    + (quality.blankPages() > 0
+                        ? "; "
+                            + TextReport.counted(quality.blankPages(), "page")
+                            + " without a line, which --without-blank-pages leaves out"
+                        : "")
                     + (quality.savedPages() == 0
                         ? ""
                         : "; rectangles left off the paper save "
@@ -241,6 +254,9 @@ final class PublishCommand implements Callable<Integer> {
     }
     if (withWalk) {
       extras.add(Extra.WALK);
+    }
+    if (withoutBlankPages) {
+      extras.add(Extra.WITHOUT_BLANK_PAGES);
     }
     return extras;
   }

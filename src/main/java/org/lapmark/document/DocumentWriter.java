@@ -57,6 +57,10 @@ public final class DocumentWriter {
 
   private static final double MAP_HEIGHT_SHARE = 0.42;
   private static final double PAGE_NUMBER_BELOW = 4;
+
+  /** How far all ink keeps from the edge of the paper, in millimetres. */
+  private static final double INK_INSIDE = 6;
+
   private static final double LAYOUT_HEIGHT = 56;
   private static final double LARGE_LAYOUT_HEIGHT = 74;
 
@@ -275,7 +279,7 @@ public final class DocumentWriter {
         lastFrontPages = before;
         int textPages = book.pageCount();
         appendTiles(book, plan, wording);
-        number(book, plan.paper(), wording, index -> index < textPages && index != 1);
+        number(book, plan.paper(), wording, styles, index -> index < textPages && index != 1);
         return book.save();
       } catch (IOException e) {
         throw new UncheckedIOException(e);
@@ -309,7 +313,7 @@ public final class DocumentWriter {
       front(book, manual, plan, plates, wording, styles, 0);
       // A complete document has as many pages before its tiles, as a rule.
       lastFrontPages = book.pageCount();
-      number(book, plan.paper(), wording, index -> index != 1);
+      number(book, plan.paper(), wording, styles, index -> index != 1);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -370,7 +374,7 @@ public final class DocumentWriter {
             every ? "document.sizes-title" : "document.some-title",
             every ? "document.sizes-subject" : "document.some-subject")) {
       setTextPages(book, manual, plan, null, wording, styles, 0, 0, model);
-      number(book, paper, wording, index -> true);
+      number(book, paper, wording, styles, index -> true);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -408,7 +412,7 @@ public final class DocumentWriter {
     try (PdfBook book =
         book(patterns.get(0), wording, styles, "grade.document-title", "grade.document-subject")) {
       setting.set(book, GRADE_REPORT, model, wording, pictures.drawings(), 0);
-      number(book, paper, wording, index -> true);
+      number(book, paper, wording, styles, index -> true);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -458,7 +462,7 @@ public final class DocumentWriter {
     try (PdfBook book =
         book(pattern, wording, styles, "document.tiles-title", "document.tiles-subject")) {
       appendTiles(book, plan, wording);
-      number(book, plan.paper(), wording, index -> false);
+      number(book, plan.paper(), wording, styles, index -> false);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -490,7 +494,7 @@ public final class DocumentWriter {
             "document.nested-subject")) {
       book.layers(plan.layers(), plan.hidden());
       appendTiles(book, plan.sheet(), wording);
-      number(book, plan.sheet().paper(), wording, index -> false);
+      number(book, plan.sheet().paper(), wording, planner.styles(), index -> false);
       return book.save();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -613,20 +617,24 @@ public final class DocumentWriter {
   }
 
   /** Stamps page numbers at one height on every page, in line with text or with a tile's window. */
-  private static void number(PdfBook book, Paper paper, Wording wording, IntPredicate isText)
+  private void number(
+      PdfBook book, Paper paper, Wording wording, StyleSheet styles, IntPredicate isText)
       throws IOException {
     int pages = book.pageCount();
     Box window = paper.window();
-    // Below what tiles draw in, where most printers still reach; nothing depends on it there, as a
-    // tile has its code inside.
-    double baseline = window.maxY() + PAGE_NUMBER_BELOW;
+    double descent = lettering().descent(styles.style("page-number"));
     for (int i = 0; i < pages; i++) {
+      // Below what tiles draw in, where most printers still reach; nothing depends on it there, as
+      // a tile has its code inside.
+      double height = book.pageHeight(i);
+      double below = paper.height() - window.maxY();
+      double baseline = height - Math.max(below - PAGE_NUMBER_BELOW, INK_INSIDE + descent);
       String text = wording.text("page.number", Map.of("page", i + 1, "pages", pages));
       double right = isText.test(i) ? paper.width() - TEXT_MARGIN : window.maxX();
       Item number =
           new Item.Lettering(
               text, new Point(right, baseline), Item.Alignment.END, 0, "page-number");
-      book.stamp(i, new Drawing(paper.width(), paper.height(), List.of(number)));
+      book.stamp(i, new Drawing(paper.width(), height, List.of(number)));
     }
   }
 }

@@ -76,6 +76,11 @@ final class PdfBook implements Closeable {
     return document.getNumberOfPages();
   }
 
+  /** In millimetres. */
+  double pageHeight(int pageIndex) {
+    return document.getPage(pageIndex).getMediaBox().getHeight() / PdfCanvas.POINTS;
+  }
+
   /** Makes layers, in their order, some of them off at first. */
   void layers(List<String> names, List<String> off) {
     layers.declare(names, off);

@@ -94,7 +94,10 @@ record TextPages(
       boolean markedMirrored,
       boolean ruledGrain) {}
 
-  /** Where the tiles are, apart when that is in a file of their own, and how many are saved. */
+  /**
+   * Where the tiles are, apart when that is in a file of their own, how many are saved, which show
+   * no line, and how many of those were left out.
+   */
   record PageMap(
       Figure drawing,
       boolean apart,
@@ -103,6 +106,9 @@ record TextPages(
       int tiles,
       int joins,
       int saved,
+      int blank,
+      String blankPages,
+      int leftOut,
       List<PiecePages> pieces) {}
 
   /** On which tiles and pages a printed piece is. */

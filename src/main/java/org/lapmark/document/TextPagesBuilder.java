@@ -201,6 +201,12 @@ final class TextPagesBuilder {
         pieces.add(new TextPages.PiecePages(piece.number(), piece.name(), codes, pages));
       }
     }
+    List<Integer> blank = new ArrayList<>();
+    for (int i = 0; i < plan.tiles().size(); i++) {
+      if (plan.tiles().get(i).blank()) {
+        blank.add(firstTilePage + i);
+      }
+    }
     int last = firstTilePage + plan.tiles().size() - 1;
     return new TextPages.PageMap(
         figure("map", drawing),
@@ -210,6 +216,9 @@ final class TextPagesBuilder {
         plan.tiles().size(),
         plan.quality().joins(),
         plan.quality().savedPages(),
+        blank.size(),
+        PageRanges.text(blank, wording),
+        plan.quality().leftOutPages(),
         pieces);
   }
 

@@ -108,12 +108,84 @@ public final class Packer {
       return new Arrangement(List.of(), List.of(), 0, 0);
     }
     Packer packer = new Packer(shapes, grid, search);
+    Solution best = packer.solution(fixed, islands, search);
+    return arrangement(best, packer.places(best, fixed));
+  }
+
+  /**
+   * Arranges shapes, and then one of several guests, each of which lies in one tile: the first for
+   * which there is room between the shapes or, failing that, in the guesthouse, so that it takes no
+   * tile of its own.
+   *
+   * @param shapes the shapes, one at least
+   * @param grid the tiles
+   * @param search how long to search
+   * @param fixed where each shape lies already, if it does; these must not overlap each other
+   * @param islands the islands that there are already
+   * @param guests the guests, the preferred one first
+   * @param guesthouse where a guest may lie on a shape
+   * @return nothing when there is no room for any of the guests
+   * @throws IllegalArgumentException when a shape would need more than 60 tiles a side
+   */
+  public static Optional<Hosted> host(
+      List<Shape> shapes,
+      TileGrid grid,
+      Search search,
+      List<Optional<Placement>> fixed,
+      List<Island> islands,
+      List<Shape> guests,
+      Guesthouse guesthouse) {
+    List<Shape> all = new ArrayList<>(shapes);
+    for (Shape guest : guests) {
+      all.add(new Shape(guest.outline(), guest.angles(), true));
+    }
+    Packer packer = new Packer(all, grid, search);
+    Solution best = packer.solution(fixed, islands, search);
+    List<Placement> places = packer.places(best, fixed);
+    Arrangement arrangement = arrangement(best, places);
+    for (int guest = 0; guest < guests.size(); guest++) {
+      Optional<Placement> place = packer.between(best, shapes.size() + guest);
+      if (place.isEmpty()) {
+        place = guesthouse.place(guest, places, arrangement.islands());
+      }
+      if (place.isPresent()) {
+        return Optional.of(new Hosted(arrangement, guest, place.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** A place that costs nothing, on the fullest island that has one. */
+  private Optional<Placement> between(Solution solution, int shape) {
+    int where = -1;
+    Place best = Place.NONE;
+    List<Board> boards = solution.boards();
+    for (int b = 0; b < boards.size(); b++) {
+      for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
+        Place place = searcher.find(boards.get(b), shape, t);
+        boolean free = place.turn() >= 0 && place.costsNothing();
+        if (free && (where < 0 || boards.get(b).free() < boards.get(where).free())) {
+          where = b;
+          best = place;
+        }
+      }
+    }
+    return where < 0
+        ? Optional.empty()
+        : Optional.of(
+            placement(
+                where,
+                new Board.Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
+  }
+
+  /** Arranges as many shapes as there are places; those behind them are guests. */
+  private Solution solution(List<Optional<Placement>> fixed, List<Island> islands, Search search) {
     List<Board> boards = new ArrayList<>();
     for (Island island : islands) {
-      boards.add(packer.searcher.empty().sized(island.columns(), island.rows()));
+      boards.add(searcher.empty().sized(island.columns(), island.rows()));
     }
     List<Integer> loose = new ArrayList<>();
-    for (int i = 0; i < shapes.size(); i++) {
+    for (int i = 0; i < fixed.size(); i++) {
       if (fixed.get(i).isEmpty()) {
         loose.add(i);
         continue;
@@ -126,9 +198,8 @@ public final class Packer {
           placement.island(),
           boards.get(placement.island()).with(new Board.Put(i, turned, 0, 0, true)));
     }
-    packer.kept = boards;
-    Solution best = packer.search(boards, loose, search);
-    return packer.arrangement(best, fixed);
+    kept = boards;
+    return search(boards, loose, fixed.size(), search);
   }
 
   /** Boards with what they cost. */
@@ -160,7 +231,7 @@ public final class Packer {
     }
   }
 
-  private Solution search(List<Board> fixed, List<Integer> loose, Search search) {
+  private Solution search(List<Board> fixed, List<Integer> loose, int count, Search search) {
     Solution best = null;
     for (int start = 0;
         start < 2 || (start < ONE_TILE_STARTS && best.boards().size() == 1);
@@ -174,7 +245,7 @@ public final class Packer {
       best = best == null || solution.compareTo(best) < 0 ? solution : best;
     }
     long cells = 0;
-    for (int i = 0; i < shapes.size(); i++) {
+    for (int i = 0; i < count; i++) {
       cells += searcher.turned(searcher.firstTurn(i)).cells();
     }
     int least = leastTiles(cells);
@@ -319,22 +390,30 @@ public final class Packer {
     return (long) (place.y() + turned.height()) * 100_000 + place.x() + turned.width();
   }
 
-  private Arrangement arrangement(Solution solution, List<Optional<Placement>> fixed) {
-    Placement[] placements = new Placement[shapes.size()];
-    List<Island> islands = new ArrayList<>();
-    for (Board board : solution.boards()) {
-      for (Board.Put put : board.puts()) {
-        Turned turned = put.turned();
-        double x = grid.edge() + put.x() - turned.minX();
-        double y = grid.edge() + put.y() * Turned.ROW - turned.minY();
-        placements[put.shape()] =
-            put.fixed()
-                ? fixed.get(put.shape()).orElseThrow()
-                : new Placement(islands.size(), Affine.translation(x, y).after(turned.turn()));
+  private static Arrangement arrangement(Solution solution, List<Placement> places) {
+    List<Island> islands =
+        solution.boards().stream()
+            .map(board -> new Island(board.columns(), board.tileRows()))
+            .toList();
+    return new Arrangement(places, islands, solution.tiles(), solution.joins());
+  }
+
+  private List<Placement> places(Solution solution, List<Optional<Placement>> fixed) {
+    Placement[] places = new Placement[fixed.size()];
+    for (int island = 0; island < solution.boards().size(); island++) {
+      for (Board.Put put : solution.boards().get(island).puts()) {
+        places[put.shape()] =
+            put.fixed() ? fixed.get(put.shape()).orElseThrow() : placement(island, put);
       }
-      islands.add(new Island(board.columns(), board.tileRows()));
     }
-    return new Arrangement(List.of(placements), islands, solution.tiles(), solution.joins());
+    return List.of(places);
+  }
+
+  private Placement placement(int island, Board.Put put) {
+    Turned turned = put.turned();
+    double x = grid.edge() + put.x() - turned.minX();
+    double y = grid.edge() + put.y() * Turned.ROW - turned.minY();
+    return new Placement(island, Affine.translation(x, y).after(turned.turn()));
   }
 
   static int maxSide() {

@@ -3,6 +3,8 @@ package org.lapmark.packing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import org.lapmark.geometry.Point;
 
 /** Finds free places on boards, and counts the work this takes. */
 final class Searcher {
@@ -106,6 +108,17 @@ final class Searcher {
       }
     }
     return best;
+  }
+
+  /** The lowest free place between two rows in a tile of the first column, in cells. */
+  Optional<Point> lowest(Board board, Turned turned, int first, int last) {
+    int across = board.cellsAcross(1) - turned.width();
+    for (int y = last; y >= first; y--) {
+      if (open(board, turned, turned.order().clone(), y, 0, across)) {
+        return Optional.of(new Point(nextFree(across), y));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a shape fits in the core of a tile, whatever neighbours that tile has. */

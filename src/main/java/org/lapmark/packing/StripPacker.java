@@ -50,6 +50,21 @@ public final class StripPacker {
    * @throws IllegalArgumentException when a shape doesn't fit across
    */
   public static StripArrangement pack(List<StripShape> shapes, double width, StripSearch search) {
+    return pack(shapes, width, search, false);
+  }
+
+  /**
+   * Arranges shapes.
+   *
+   * @param shapes the shapes, each of which fits across
+   * @param width the strip's width in millimetres
+   * @param search how long to search, and the gap
+   * @param firstLeads whether the first shape lies at the strip's beginning
+   * @return a place for every shape; the same for the same arguments
+   * @throws IllegalArgumentException when a shape doesn't fit across
+   */
+  public static StripArrangement pack(
+      List<StripShape> shapes, double width, StripSearch search, boolean firstLeads) {
     if (shapes.isEmpty()) {
       return new StripArrangement(0, List.of());
     }
@@ -66,7 +81,7 @@ public final class StripPacker {
     }
     double least = Math.max(longest, area / width);
     StripFilling filling = new StripFilling(poses, kinds, width, column);
-    StripFilling.Filled best = search(poses, filling, least, search);
+    StripFilling.Filled best = search(poses, filling, least, search, firstLeads);
     double[][] places = Settling.settle(best.puts(), search.gap());
     Affine[] maps = new Affine[shapes.size()];
     double length = 0;
@@ -112,7 +127,11 @@ public final class StripPacker {
   }
 
   private static StripFilling.Filled search(
-      List<List<Pose>> poses, StripFilling filling, double least, StripSearch search) {
+      List<List<Pose>> poses,
+      StripFilling filling,
+      double least,
+      StripSearch search,
+      boolean firstLeads) {
     int count = poses.size();
     int[] free = new int[count];
     Arrays.fill(free, -1);
@@ -134,6 +153,9 @@ public final class StripPacker {
         forced = bestForced.clone();
         vary(order, forced, poses, random);
       }
+      if (firstLeads) {
+        lead(order);
+      }
       double limit = best == null ? Double.MAX_VALUE : best.length();
       StripFilling.Filled filled = filling.fill(order, forced, limit);
       if (filled != null && (best == null || filled.betterThan(best))) {
@@ -143,6 +165,16 @@ public final class StripPacker {
       }
     }
     return best;
+  }
+
+  /** Moves the first shape to the front. */
+  private static void lead(int[] order) {
+    int at = 0;
+    while (order[at] != 0) {
+      at++;
+    }
+    System.arraycopy(order, 0, order, 1, at);
+    order[0] = 0;
   }
 
   private static List<int[]> orders(List<List<Pose>> poses) {

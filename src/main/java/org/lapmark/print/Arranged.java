@@ -12,9 +12,11 @@ import org.lapmark.packing.Placement;
  *
  * @param islands the islands in the order of their codes
  * @param square where the test square lies
+ * @param side its side in millimetres
  * @param pieces where each piece lies, by its number
  */
-public record Arranged(List<Island> islands, Placement square, Map<Integer, Placement> pieces) {
+public record Arranged(
+    List<Island> islands, Placement square, double side, Map<Integer, Placement> pieces) {
   /** Copies list and map; the map is sorted by number. */
   public Arranged {
     islands = List.copyOf(islands);

@@ -80,6 +80,43 @@ final class FreeSpace {
     }
   }
 
+  /** The box of a size, inside another that is as large at least, that covers least of the ink. */
+  Box leastTaken(double boxWidth, double boxHeight, Box within) {
+    double room = Math.max(0, within.width() - boxWidth);
+    double roomBelow = Math.max(0, within.height() - boxHeight);
+    int least = Integer.MAX_VALUE;
+    Box best = null;
+    for (double y = 0; y <= roomBelow; y += CELL) {
+      for (double x = 0; x <= room; x += CELL) {
+        Box box = Box.at(within.minX() + x, within.minY() + y, boxWidth, boxHeight);
+        int taken = takenIn(box);
+        if (taken < least) {
+          least = taken;
+          best = box;
+        }
+      }
+    }
+    return best;
+  }
+
+  private int takenIn(Box box) {
+    int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
+    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
+    int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
+    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    int count = 0;
+    for (int y = top; y < bottom; y++) {
+      int end = y * width + right;
+      int at = taken.nextSetBit(y * width + left);
+      while (at >= 0 && at < end) {
+        int clear = Math.min(end, taken.nextClearBit(at));
+        count += clear - at;
+        at = taken.nextSetBit(clear);
+      }
+    }
+    return count;
+  }
+
   /** Which cells have their middle inside an outline. */
   BitSet inside(List<Point> outline) {
     BitSet inside = new BitSet(width * height);

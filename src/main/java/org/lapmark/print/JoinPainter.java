@@ -1,5 +1,6 @@
 package org.lapmark.print;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -30,6 +31,7 @@ final class JoinPainter {
   private final Tiling tiling;
   private final SheetLayout layout;
   private final List<CheckLine> checks;
+  private final List<Cell> blank;
   private final Map<Cell, List<Item>> items;
   private final Map<Cell, FreeSpace> spaces;
 
@@ -38,6 +40,7 @@ final class JoinPainter {
       Tiling tiling,
       SheetLayout layout,
       List<CheckLine> checks,
+      List<Cell> blank,
       Map<Cell, List<Item>> items,
       Map<Cell, FreeSpace> spaces) {
     this.wording = planner.wording();
@@ -46,6 +49,7 @@ final class JoinPainter {
     this.tiling = tiling;
     this.layout = layout;
     this.checks = checks;
+    this.blank = blank;
     this.items = items;
     this.spaces = spaces;
   }
@@ -232,24 +236,66 @@ final class JoinPainter {
     // Edge to edge, nothing lies beyond the line: the words stand before it.
     boolean beyond = tiling.joins() != JoinStyle.BUTT;
     for (Join join : layout.joins()) {
-      note(join, join.first(), "tile.join.first.", join.second().code(), beyond ? 1 : -1);
-      note(join, join.second(), "tile.join.second.", join.first().code(), beyond ? -1 : 1);
+      note(join, join.first(), "tile.join.first.", named(join.second()), beyond ? 1 : -1);
+      note(join, join.second(), "tile.join.second.", named(join.first()), beyond ? -1 : 1);
     }
   }
 
+  /** A tile's code, and whether it can be left out. */
+  private String named(Cell cell) {
+    return blank.contains(cell)
+        ? wording.text("tile.join.blank", Map.of("code", cell.code()))
+        : cell.code();
+  }
+
+  /**
+   * Says on a tile which other one belongs to a join: with the number of lines that cross, without,
+   * in a word or two; on the strip that joining hides, then on the other side of the line. There is
+   * always a place: where ink leaves no room, the few words stand where they meet least of it.
+   */
   private void note(Join join, Cell cell, String key, String other, int side) {
     String text = wording.text(key + way(tiling.joins()), Map.of("code", other));
+    String few = wording.text("tile.join.few", Map.of("code", other));
     int lines = JoinMarks.crossings(layout, join, "cutting-line").size();
-    String more = wording.text("tile.join.lines", Map.of("note", text, "count", lines));
-    if (lines == 0 || !note(join, cell, more, side)) {
-      note(join, cell, text, side);
+    List<String> texts = new ArrayList<>();
+    if (lines > 0) {
+      texts.add(wording.text("tile.join.lines", Map.of("note", text, "count", lines)));
+    }
+    texts.add(text);
+    texts.add(few);
+    for (String each : texts) {
+      Box strip = strip(join, cell, side);
+      TextBlock block = block(each);
+      Optional<Box> found = place(join, cell, block, strip, side);
+      if (found.isEmpty() && each.equals(few)) {
+        strip = strip(join, cell, -side);
+        found = place(join, cell, block, strip, -side);
+      }
+      if (found.isEmpty() && each.equals(few)) {
+        boolean turned = join.sideways();
+        found =
+            Optional.of(
+                spaces
+                    .get(cell)
+                    .leastTaken(
+                        turned ? block.height() : block.width(),
+                        turned ? block.width() : block.height(),
+                        strip(join, cell, side)));
+      }
+      if (found.isPresent()) {
+        items.get(cell).addAll(block.in(found.get(), join.sideways()));
+        spaces.get(cell).takeBox(found.get().expanded(TilePainter.CLEAR));
+        return;
+      }
     }
   }
 
-  /** A word beside the line: as far as there is a strip that joining hides, on that. */
-  private boolean note(Join join, Cell cell, String text, int side) {
-    TextBlock block =
-        TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+  private TextBlock block(String text) {
+    return TextBlock.of(List.of(new TextBlock.Text(text, "join-note")), 1000, styles, lettering);
+  }
+
+  /** The strip on one side of a join in which its words stand, as far as the tile shows it. */
+  private static Box strip(Join join, Cell cell, int side) {
     double near = 0.8;
     double far = JoinMark.RADIUS;
     double low = Math.min(side * near, side * far);
@@ -259,26 +305,23 @@ final class JoinPainter {
             ? new Box(join.from().x() + low, join.from().y(), join.from().x() + high, join.to().y())
             : new Box(
                 join.from().x(), join.from().y() + low, join.to().x(), join.from().y() + high);
+    return TilePainter.shared(strip, cell.shown());
+  }
+
+  private Optional<Box> place(Join join, Cell cell, TextBlock block, Box strip, int side) {
     boolean turned = join.sideways();
     Point middle =
         join.from()
             .towards(join.to(), 0.47)
             .plus(turned ? new Point(side * 2.4, 0) : new Point(0, side * 2.4));
-    Optional<Box> found =
-        spaces
-            .get(cell)
-            .part(strip)
-            .finder(null, true)
-            .find(
-                turned ? block.height() : block.width(),
-                turned ? block.width() : block.height(),
-                middle,
-                strip);
-    found.ifPresent(
-        box -> {
-          items.get(cell).addAll(block.in(box, turned));
-          spaces.get(cell).takeBox(box.expanded(TilePainter.CLEAR));
-        });
-    return found.isPresent();
+    return spaces
+        .get(cell)
+        .part(strip)
+        .finder(null, true)
+        .find(
+            turned ? block.height() : block.width(),
+            turned ? block.width() : block.height(),
+            middle,
+            strip);
   }
 }

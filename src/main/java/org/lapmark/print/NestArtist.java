@@ -117,6 +117,23 @@ final class NestArtist implements SheetSubject {
   }
 
   @Override
+  public List<Path> lines(Piece piece) {
+    return nest.pieces().stream()
+        .filter(nested -> nested.number() == piece.number())
+        .flatMap(nested -> nested.members().stream())
+        .map(member -> PieceArt.of(new PlacedPiece(member.piece(), member.stack())))
+        .flatMap(art -> art.strokes().stream())
+        .map(PieceArt.Stroke::path)
+        .toList();
+  }
+
+  /** Its square has the legend in it. */
+  @Override
+  public List<Double> squares() {
+    return List.of(SheetLayout.SQUARE);
+  }
+
+  @Override
   public PieceLabel label() {
     return new NestLabel(planner, nest);
   }

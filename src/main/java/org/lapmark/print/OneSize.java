@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 
@@ -22,6 +23,16 @@ record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubj
   @Override
   public List<Piece> pieces() {
     return pattern.pieces().stream().filter(piece -> piece.statedSize().isEmpty()).toList();
+  }
+
+  @Override
+  public List<Path> lines(Piece piece) {
+    return SheetLayout.lines(piece);
+  }
+
+  @Override
+  public List<Double> squares() {
+    return List.of(SheetLayout.SQUARE, SheetLayout.SMALL_SQUARE);
   }
 
   @Override

@@ -142,6 +142,9 @@ final class PageMap {
               planner.wording().text("paper.map.page", Map.of("page", Integer.toString(page))),
               "map-page"));
     }
+    if (tile.blank()) {
+      texts.add(new TextBlock.Text(planner.wording().text("paper.map.blank"), "map-page"));
+    }
     TextBlock block = TextBlock.of(texts, 1000, planner.styles(), planner.lettering());
     Box box = Box.at(corner.x(), corner.y(), block.width(), block.height());
     items.addAll(block.in(box, false));

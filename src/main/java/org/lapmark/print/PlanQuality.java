@@ -15,9 +15,18 @@ import org.locationtech.jts.geom.Polygon;
  *     in the best of its turns
  * @param savedPages how many more pages there would be if the rectangles and strips that are ruled
  *     onto the cloth were on paper too, put where these pages have room or onto further ones
+ * @param blankPages how many of the pages show the inside of a piece and no line
+ * @param leftOutPages how many such pages were left out
  */
-public record PlanQuality(int pages, int joins, int areaPages, int forcedPages, int savedPages) {
-  static final PlanQuality NOTHING = new PlanQuality(0, 0, 0, 0, 0);
+public record PlanQuality(
+    int pages,
+    int joins,
+    int areaPages,
+    int forcedPages,
+    int savedPages,
+    int blankPages,
+    int leftOutPages) {
+  static final PlanQuality NOTHING = new PlanQuality(0, 0, 0, 0, 0, 0, 0);
 
   /**
    * The number of pages that the plan is held to.
@@ -40,10 +49,15 @@ public record PlanQuality(int pages, int joins, int areaPages, int forcedPages, 
       forced = Math.max(forced, least);
     }
     int filled = (int) Math.ceil(area / (grid.stepX() * grid.stepY()) - 1e-9);
-    return new PlanQuality(pages, joins, filled, forced, 0);
+    return new PlanQuality(pages, joins, filled, forced, 0, 0, 0);
   }
 
   PlanQuality saving(int more) {
-    return new PlanQuality(pages, joins, areaPages, forcedPages, more);
+    return new PlanQuality(pages, joins, areaPages, forcedPages, more, blankPages, leftOutPages);
+  }
+
+  PlanQuality blank(int count, boolean leftOut) {
+    return new PlanQuality(
+        pages, joins, areaPages, forcedPages, savedPages, leftOut ? 0 : count, leftOut ? count : 0);
   }
 }

@@ -107,7 +107,8 @@ final class ProjectorPainter {
                     inverted ? "projector.alternative.inverted" : "projector.alternative.white"),
                 Map.of("size", subject.size(), "count", numbers.size())),
         cell.core(),
-        List.of());
+        List.of(),
+        false);
   }
 
   private static Item layer(String name, List<Item> items) {

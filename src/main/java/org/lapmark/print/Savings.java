@@ -38,7 +38,7 @@ final class Savings {
       shapes.add(new Shape(PieceArt.shape(piece), List.of(0.0), false));
       fixed.add(Optional.of(arranged.pieces().get(piece.number())));
     }
-    shapes.add(new Shape(SheetLayout.squareShape(), List.of(0.0), false));
+    shapes.add(new Shape(SheetLayout.squareShape(arranged.side()), List.of(0.0), false));
     fixed.add(Optional.of(arranged.square()));
     int before = tiles(shapes, fixed, arranged, grid);
     int counted = 0;

@@ -7,14 +7,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Arrangement;
 import org.lapmark.packing.Island;
-import org.lapmark.packing.Packer;
 import org.lapmark.packing.Placement;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.Shape;
@@ -54,6 +55,9 @@ record SheetLayout(
   /** The side of the test square on the first tile, in millimetres. */
   static final double SQUARE = 100;
 
+  /** The side of one that stands for it where there is no room, in millimetres. */
+  static final double SMALL_SQUARE = 50;
+
   /** The paper left blank between islands on the sheet, which nobody prints, in millimetres. */
   private static final double APART = 20;
 
@@ -66,51 +70,84 @@ record SheetLayout(
   private static final GeometryFactory FACTORY = new GeometryFactory();
 
   static SheetLayout of(List<Piece> pieces, Paper paper, Tiling tiling, Search search) {
-    return of(pieces, paper, tiling, search, Optional.empty(), false);
+    List<Double> sides = List.of(SQUARE, SMALL_SQUARE);
+    return of(pieces, SheetLayout::lines, sides, paper, tiling, search, Optional.empty());
+  }
+
+  /** All that is drawn of a piece, in its own coordinates. */
+  static List<Path> lines(Piece piece) {
+    return PieceArt.of(new PlacedPiece(piece, Affine.IDENTITY)).strokes().stream()
+        .map(PieceArt.Stroke::path)
+        .toList();
   }
 
   /** Leaves what it can where an earlier arrangement had it. */
   static SheetLayout of(
       List<Piece> pieces,
+      Function<Piece, List<Path>> lines,
+      List<Double> sides,
       Paper paper,
       Tiling tiling,
       Search search,
-      Optional<Arranged> earlier,
-      boolean squareAtEnd) {
+      Optional<Arranged> earlier) {
     TileGrid grid = tiling.grid(paper);
     List<Piece> sorted = pieces.stream().sorted(Comparator.comparingInt(Piece::number)).toList();
     List<Shape> shapes = new ArrayList<>();
-    shapes.add(new Shape(squareShape(), List.of(0.0), true));
+    shapes.add(
+        new Shape(squareShape(earlier.map(Arranged::side).orElse(SQUARE)), List.of(0.0), true));
     for (Piece piece : sorted) {
       Polygon shape = PieceArt.shape(piece);
-      shapes.add(new Shape(shape, Turns.of(shape, grid), false));
+      List<Double> turns =
+          paper.kind() == Paper.Kind.ROLL ? Turns.onRoll(shape, grid) : Turns.of(shape, grid);
+      shapes.add(new Shape(shape, turns, false));
     }
+    SquareInside inside = new SquareInside(sorted, grid, lines);
     List<Optional<Placement>> pins =
-        new ArrayList<>(
-            earlier.isPresent()
-                ? Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap())
-                : Collections.nCopies(shapes.size(), Optional.empty()));
-    List<Island> islands = earlier.map(Arranged::islands).orElse(List.of());
-    boolean large = paper.kind() != Paper.Kind.PAGE;
-    if (large && islands.isEmpty()) {
-      // The squares of a large sheet stand at its ends.
-      islands = List.of(new Island(1, 1));
-      pins.set(0, Optional.of(new Placement(0, Affine.translation(grid.edge(), grid.edge()))));
-    }
-    if (squareAtEnd) {
-      shapes.add(new Shape(squareShape(), List.of(0.0), false));
-      double x = grid.width() - grid.edge() - SQUARE;
-      double y = grid.height() - grid.edge() - SQUARE;
-      pins.add(Optional.of(new Placement(0, Affine.translation(x, y))));
-    }
-    Arrangement arrangement = Packer.pack(shapes, grid, search, pins, islands);
+        earlier.isPresent()
+            ? Pins.of(sorted, shapes, earlier.get(), grid, tiling.gap(), inside)
+            : Collections.nCopies(shapes.size(), Optional.empty());
+    Arranging arranging =
+        new Arranging(
+            shapes,
+            grid,
+            search,
+            pins,
+            earlier.map(Arranged::islands).orElse(List.of()),
+            inside,
+            sides);
+    Arranging.Result result =
+        switch (paper.kind()) {
+          case PAGE -> arranging.pages();
+          case SHEET -> arranging.sheets();
+          case ROLL -> arranging.roll();
+          case PROJECTOR -> arranging.picture();
+        };
+    Arrangement arrangement = result.arrangement();
     if (earlier.isEmpty()) {
       arrangement = inOrder(arrangement, sorted);
-      if (!large) {
-        arrangement = squareFirst(arrangement, grid);
+      if (paper.kind() == Paper.Kind.PAGE) {
+        arrangement = squareFirst(arrangement, result.side(), grid);
       }
     }
-    return new Laying(grid, tiling, sorted, arrangement).lay();
+    return new Laying(grid, tiling, paper, sorted, arrangement, result.side()).lay();
+  }
+
+  /** The same without some tiles, which take their joins with them. */
+  SheetLayout without(List<Cell> left) {
+    List<Join> stay =
+        joins.stream()
+            .filter(join -> !left.contains(join.first()) && !left.contains(join.second()))
+            .toList();
+    return new SheetLayout(
+        pieces,
+        art,
+        square,
+        endSquare,
+        cells.stream().filter(cell -> !left.contains(cell)).toList(),
+        Laying.numbered(stay),
+        columns,
+        rows,
+        arranged);
   }
 
   /** The lowest that anything reaches, in sheet coordinates. */
@@ -130,12 +167,12 @@ record SheetLayout(
         tiling.grid(paper));
   }
 
-  /** The test square as a shape, its corner at the origin. */
-  static Polygon squareShape() {
-    return box(new Box(0, 0, SQUARE, SQUARE));
+  /** A test square as a shape, its corner at the origin. */
+  static Polygon squareShape(double side) {
+    return box(new Box(0, 0, side, side));
   }
 
-  private static Polygon box(Box box) {
+  static Polygon box(Box box) {
     return (Polygon)
         FACTORY.toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
   }
@@ -169,11 +206,11 @@ record SheetLayout(
   /**
    * Turns the first island by 180 degrees when that brings the test square nearer its first tile.
    */
-  private static Arrangement squareFirst(Arrangement arrangement, TileGrid grid) {
+  private static Arrangement squareFirst(Arrangement arrangement, double side, TileGrid grid) {
     Island island = arrangement.islands().get(0);
     Point square = arrangement.placements().get(0).map().apply(new Point(0, 0));
-    int column = grid.column(square.x() + SQUARE / 2, island.columns());
-    int row = grid.row(square.y() + SQUARE / 2, island.rows());
+    int column = grid.column(square.x() + side / 2, island.columns());
+    int row = grid.row(square.y() + side / 2, island.rows());
     int before = row * island.columns() + column;
     if (2 * before < island.columns() * island.rows()) {
       return arrangement;
@@ -187,7 +224,7 @@ record SheetLayout(
       // The square itself stays upright.
       Affine map =
           first
-              ? Affine.translation(width - square.x() - SQUARE, height - square.y() - SQUARE)
+              ? Affine.translation(width - square.x() - side, height - square.y() - side)
               : turn.after(placement.map());
       placements.add(placement.island() == 0 ? new Placement(0, map) : placement);
     }
@@ -195,10 +232,25 @@ record SheetLayout(
         placements, arrangement.islands(), arrangement.tiles(), arrangement.joins());
   }
 
+  /** What is one tile's alone, from the island's corner. */
+  static Box core(TileGrid grid, Island island, int r, int c) {
+    double left = c == 0 ? 0 : grid.seamX(c);
+    double top = r == 0 ? 0 : grid.seamY(r);
+    double right = c + 1 == island.columns() ? c * grid.stepX() + grid.width() : grid.seamX(c + 1);
+    double bottom = r + 1 == island.rows() ? r * grid.stepY() + grid.height() : grid.seamY(r + 1);
+    return new Box(left, top, right, bottom);
+  }
+
   /** An island with its place on the sheet. */
   private record Place(int column, int row, double x, double y) {}
 
-  private record Laying(TileGrid grid, Tiling tiling, List<Piece> pieces, Arrangement arrangement) {
+  private record Laying(
+      TileGrid grid,
+      Tiling tiling,
+      Paper paper,
+      List<Piece> pieces,
+      Arrangement arrangement,
+      double side) {
     SheetLayout lay() {
       Map<Integer, Place> places = places();
       List<PlacedPiece> placed = new ArrayList<>();
@@ -211,24 +263,17 @@ record SheetLayout(
                 pieces.get(i), Affine.translation(place.x(), place.y()).after(placement.map())));
         art.add(PieceArt.of(placed.get(i)));
       }
-      Box square = squareAt(0, places);
+      Box square = squareAt(0, side, places);
       Optional<Box> endSquare =
           arrangement.placements().size() > pieces.size() + 1
-              ? Optional.of(squareAt(pieces.size() + 1, places))
+              ? Optional.of(squareAt(pieces.size() + 1, SQUARE, places))
               : Optional.empty();
       Map<Integer, TreeMap<Integer, Cell>> cells = new TreeMap<>();
       List<Join> joins = new ArrayList<>();
       int columns = 0;
       int rows = 0;
       for (int island = 0; island < arrangement.islands().size(); island++) {
-        addIsland(
-            arrangement.islands().get(island),
-            places.get(island),
-            art,
-            square,
-            endSquare,
-            cells,
-            joins);
+        addIsland(island, places.get(island), art, square, endSquare, cells, joins);
       }
       List<Cell> ordered = new ArrayList<>();
       for (TreeMap<Integer, Cell> row : cells.values()) {
@@ -244,10 +289,10 @@ record SheetLayout(
           placed, art, square, endSquare, ordered, numbered(joins), columns, rows, arranged());
     }
 
-    private Box squareAt(int shape, Map<Integer, Place> places) {
+    private Box squareAt(int shape, double length, Map<Integer, Place> places) {
       Placement placement = arrangement.placements().get(shape);
       Place place = places.get(placement.island());
-      return new Box(0, 0, SQUARE, SQUARE)
+      return new Box(0, 0, length, length)
           .moved(placement.map().apply(new Point(0, 0)))
           .moved(new Point(place.x(), place.y()));
     }
@@ -257,7 +302,7 @@ record SheetLayout(
       for (int i = 0; i < pieces.size(); i++) {
         byNumber.put(pieces.get(i).number(), arrangement.placements().get(i + 1));
       }
-      return new Arranged(arrangement.islands(), arrangement.placements().get(0), byNumber);
+      return new Arranged(arrangement.islands(), arrangement.placements().get(0), side, byNumber);
     }
 
     private Map<Integer, Place> places() {
@@ -269,15 +314,20 @@ record SheetLayout(
       int rowCount = 0;
       double x = 0;
       double y = 0;
+      double tallest = 0;
       for (int island = 0; island < arrangement.islands().size(); island++) {
         Island size = arrangement.islands().get(island);
         boolean beside = size.rows() == 1 && rowCount == 1 && column + size.columns() <= limit;
         if (!beside) {
-          y += rowCount == 0 ? 0 : height(rowCount) + APART;
+          y += rowCount == 0 ? 0 : tallest + tiling.caption() + APART;
           row += rowCount;
           x = 0;
           column = 0;
           rowCount = size.rows();
+          tallest = 0;
+        }
+        for (double bottom : bottoms(island)) {
+          tallest = Math.max(tallest, bottom);
         }
         places.put(island, new Place(column, row, x, y));
         x += (size.columns() - 1) * grid.stepX() + grid.width() + APART;
@@ -286,24 +336,56 @@ record SheetLayout(
       return places;
     }
 
-    private double height(int rowCount) {
-      return (rowCount - 1) * grid.stepY() + grid.height() + tiling.caption();
+    /**
+     * How far down the tiles of an island's last row reach, from its corner: as far as they may, or
+     * on a roll as far as something lies on them, so that a sheet is as long as whole millimetres
+     * allow.
+     */
+    private double[] bottoms(int index) {
+      Island island = arrangement.islands().get(index);
+      double top = (island.rows() - 1) * grid.stepY();
+      double[] bottoms = new double[island.columns()];
+      java.util.Arrays.fill(bottoms, top + grid.height());
+      for (int c = 0; paper.kind() == Paper.Kind.ROLL && c < bottoms.length; c++) {
+        double lowest = top + SQUARE;
+        Geometry window = box(Box.at(c * grid.stepX(), top, grid.width(), grid.height()));
+        for (int i = 0; i < arrangement.placements().size(); i++) {
+          Placement placement = arrangement.placements().get(i);
+          if (placement.island() == index) {
+            Polygon shape =
+                i == 0 || i > pieces.size() ? squareShape(side) : PieceArt.shape(pieces.get(i - 1));
+            Geometry part = Pins.placed(shape, placement.map()).intersection(window);
+            lowest =
+                part.isEmpty() ? lowest : Math.max(lowest, part.getEnvelopeInternal().getMaxY());
+          }
+        }
+        double around = paper.height() - paper.window().height() + tiling.caption();
+        double length = Math.ceil(lowest - top + grid.edge() + around - REACH);
+        bottoms[c] = Math.min(bottoms[c], top + length - around);
+      }
+      return bottoms;
     }
 
     private void addIsland(
-        Island island,
+        int index,
         Place place,
         List<PieceArt> art,
         Box square,
         Optional<Box> endSquare,
         Map<Integer, TreeMap<Integer, Cell>> cells,
         List<Join> joins) {
+      Island island = arrangement.islands().get(index);
+      double[] bottoms = bottoms(index);
       Box[][] cores = new Box[island.rows()][island.columns()];
       boolean[][] used = new boolean[island.rows()][island.columns()];
       int[][] group = new int[island.rows()][island.columns()];
       for (int r = 0; r < island.rows(); r++) {
         for (int c = 0; c < island.columns(); c++) {
-          cores[r][c] = core(island, place, r, c);
+          Box whole = core(grid, island, r, c);
+          double bottom = r + 1 == island.rows() ? bottoms[c] : whole.maxY();
+          cores[r][c] =
+              new Box(whole.minX(), whole.minY(), whole.maxX(), bottom)
+                  .moved(new Point(place.x(), place.y()));
           group[r][c] = r * island.columns() + c;
           Geometry box = box(cores[r][c].expanded(-REACH));
           Box core = cores[r][c];
@@ -331,7 +413,8 @@ record SheetLayout(
       for (int r = 0; r < island.rows(); r++) {
         for (int c = 0; c < island.columns(); c++) {
           if (used[r][c]) {
-            made[r][c] = cell(place, r, c, cores[r][c], used, group);
+            double bottom = r + 1 == island.rows() ? bottoms[c] : r * grid.stepY() + grid.height();
+            made[r][c] = cell(place, r, c, bottom, cores[r][c], used, group);
             cells
                 .computeIfAbsent(made[r][c].row(), key -> new TreeMap<>())
                 .put(made[r][c].column(), made[r][c]);
@@ -349,7 +432,7 @@ record SheetLayout(
                     made[r][c + 1],
                     true,
                     new Point(right.minX(), right.minY()),
-                    new Point(right.minX(), right.maxY())));
+                    new Point(right.minX(), Math.min(cores[r][c].maxY(), right.maxY()))));
           }
           if (joined(used, group, r, c, r + 1, c)) {
             Box lower = cores[r + 1][c];
@@ -366,22 +449,14 @@ record SheetLayout(
       }
     }
 
-    private Box core(Island island, Place place, int r, int c) {
-      double left = c == 0 ? 0 : grid.seamX(c);
-      double top = r == 0 ? 0 : grid.seamY(r);
-      double right =
-          c + 1 == island.columns() ? c * grid.stepX() + grid.width() : grid.seamX(c + 1);
-      double bottom = r + 1 == island.rows() ? r * grid.stepY() + grid.height() : grid.seamY(r + 1);
-      return new Box(left, top, right, bottom).moved(new Point(place.x(), place.y()));
-    }
-
-    private Cell cell(Place place, int r, int c, Box core, boolean[][] used, int[][] group) {
+    private Cell cell(
+        Place place, int r, int c, double bottom, Box core, boolean[][] used, int[][] group) {
       Box window =
           Box.at(
               place.x() + c * grid.stepX(),
               place.y() + r * grid.stepY() - tiling.caption(),
               grid.width(),
-              grid.height() + tiling.caption());
+              bottom - r * grid.stepY() + tiling.caption());
       // A neighbour that isn't joined shows its own part; its pieces near the line aren't repeated.
       Box shown =
           new Box(

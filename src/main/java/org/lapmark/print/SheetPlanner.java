@@ -26,8 +26,30 @@ import org.lapmark.wording.Wording;
  * @param wording the words on paper
  * @param styles the look of each role
  * @param lettering how wide words come out
+ * @param blankTiles whether tiles are drawn that show the inside of a piece and no line
  */
-public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+public record SheetPlanner(
+    Wording wording, StyleSheet styles, LetteringMeasure lettering, boolean blankTiles) {
+  /**
+   * A planner that draws every tile.
+   *
+   * @param wording the words on paper
+   * @param styles the look of each role
+   * @param lettering how wide words come out
+   */
+  public SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
+    this(wording, styles, lettering, true);
+  }
+
+  /**
+   * The same, but for tiles that show the inside of a piece and no line.
+   *
+   * @return a planner that leaves those tiles out
+   */
+  public SheetPlanner withoutBlankTiles() {
+    return new SheetPlanner(wording, styles, lettering, false);
+  }
+
   /**
    * Arranges the pieces that need paper and draws the tiles. A point of the sheet is drawn on a
    * tile's page at the same distance from the paper's window as it has from the tile's: nothing is
@@ -104,7 +126,8 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
                         tile.pieces(),
                         tile.alternative(),
                         tile.core(),
-                        tile.joined()))
+                        tile.joined(),
+                        tile.blank()))
             .toList(),
         printed.quality(),
         printed.arranged());
@@ -115,38 +138,56 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
     Affine map = Affine.scaling(1 / correction.scaleX(), 1 / correction.scaleY());
     return new Drawing(
         sent.width(),
-        sent.height(),
+        page.height() / correction.scaleY(),
         page.items().stream().map(item -> Moved.by(map, item)).toList());
   }
 
   private SheetPlan onPaper(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
     Tiling tiling = Tiling.of(subject.pattern().source().masthead().joins());
     return switch (paper.kind()) {
-      case PAGE -> drawn(subject, paper, tiling, earlier, false);
-      case SHEET -> drawn(subject, paper, tiling, earlier, true);
-      case ROLL -> roll(subject, paper, tiling, earlier);
+      case PAGE, SHEET, ROLL -> drawn(subject, paper, tiling, earlier);
       case PROJECTOR -> projected(subject, paper, tiling, earlier);
     };
   }
 
   private SheetPlan drawn(
-      SheetSubject subject,
-      Paper paper,
-      Tiling tiling,
-      Optional<Arranged> earlier,
-      boolean squareAtEnd) {
-    SheetLayout layout =
-        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, squareAtEnd);
+      SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
+    SheetLayout whole = layout(subject, paper, tiling, earlier);
+    List<Cell> blank = BlankTiles.of(whole, subject::lines);
+    SheetLayout layout = blankTiles ? whole : whole.without(blank);
     List<Tile> tiles =
-        new TilePainter(this, subject, paper, tiling, subject.drawn(layout, false)).paint();
+        new TilePainter(
+                this,
+                subject,
+                paper,
+                tiling,
+                subject.drawn(layout, false),
+                blankTiles ? blank : List.of())
+            .paint();
+    double longest = tiles.stream().mapToDouble(tile -> tile.page().height()).max().orElseThrow();
     return new SheetPlan(
-        paper,
+        paper.cut(longest),
         layout.columns(),
         layout.rows(),
         layout.pieces(),
         tiles,
-        layout.quality(paper, tiling).saving(saved(subject, paper, tiling, layout)),
+        layout
+            .quality(paper, tiling)
+            .saving(saved(subject, paper, tiling, layout))
+            .blank(blank.size(), !blankTiles),
         Optional.of(layout.arranged()));
+  }
+
+  private static SheetLayout layout(
+      SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
+    return SheetLayout.of(
+        subject.pieces(),
+        subject::lines,
+        subject.squares(),
+        paper,
+        tiling,
+        Search.DEFAULT,
+        earlier);
   }
 
   /** What leaving rectangles off the pages saves. */
@@ -160,24 +201,9 @@ public record SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure 
         : Savings.pages(left, subject.pieces(), layout.arranged(), tiling.grid(paper));
   }
 
-  /** A roll is cut off below what lies on it, and a second test square. */
-  private SheetPlan roll(
-      SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
-    SheetLayout whole =
-        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, false);
-    double used = whole.bottom() + tiling.gap() + SheetLayout.SQUARE + tiling.edge();
-    double height = used + tiling.caption() + paper.height() - paper.window().height();
-    if (whole.cells().size() > 1 || height > paper.height()) {
-      return drawn(subject, paper, tiling, earlier, true);
-    }
-    return drawn(
-        subject, paper.cut(Math.ceil(height)), tiling, Optional.of(whole.arranged()), true);
-  }
-
   private SheetPlan projected(
       SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
-    SheetLayout whole =
-        SheetLayout.of(subject.pieces(), paper, tiling, Search.DEFAULT, earlier, false);
+    SheetLayout whole = layout(subject, paper, tiling, earlier);
     SheetSubject.Drawn drawn = subject.drawn(whole, true);
     Paper picture = paper;
     if (whole.cells().size() == 1) {

@@ -3,6 +3,7 @@ package org.lapmark.print;
 import java.util.List;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 
@@ -19,6 +20,12 @@ interface SheetSubject {
 
   /** What is arranged. */
   List<Piece> pieces();
+
+  /** All lines of a piece that is arranged, in its own coordinates. */
+  List<Path> lines(Piece piece);
+
+  /** The sides that a test square may have, the preferred one first, in millimetres. */
+  List<Double> squares();
 
   /** The lettering of pieces. */
   PieceLabel label();

@@ -18,6 +18,7 @@ import org.lapmark.geometry.Box;
  *     its neighbours
  * @param joined the codes of the tiles that it is joined to: left, above, right, below, as far as
  *     there are
+ * @param blank whether it shows the inside of a piece and no line, so that nobody needs it
  */
 public record Tile(
     String code,
@@ -28,7 +29,8 @@ public record Tile(
     List<Integer> pieces,
     String alternative,
     Box core,
-    List<String> joined) {
+    List<String> joined,
+    boolean blank) {
   /** Copies the lists. */
   public Tile {
     pieces = List.copyOf(pieces);
@@ -54,6 +56,6 @@ public record Tile(
       Drawing page,
       List<Integer> pieces,
       String alternative) {
-    this(code, column, row, window, page, pieces, alternative, window, List.of());
+    this(code, column, row, window, page, pieces, alternative, window, List.of(), false);
   }
 }

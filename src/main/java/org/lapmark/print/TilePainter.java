@@ -38,8 +38,16 @@ final class TilePainter {
   /** How far a tile's code keeps from lines and words where there is room, in millimetres. */
   private static final double CODE_APART = 3;
 
+  /** How wide the words on a tile without a line are, in millimetres. */
+  private static final double BLANK_WIDTH = 90;
+
   private static final double TICK = 4;
   private static final double SQUARE_MARGIN = 7;
+  private static final double SMALL_MARGIN = 4;
+
+  /** How wide the words on joining are tried beside a small square, in millimetres. */
+  private static final double[] JOINING_WIDTHS = {90, 60, 42};
+
   private static final double LEADER_DOT = 0.6;
   private static final double LONGEST_LEADER = 30;
 
@@ -60,6 +68,7 @@ final class TilePainter {
   private final SheetLayout layout;
   private final List<SheetSubject.LineName> names;
   private final List<CheckLine> checks;
+  private final List<Cell> blank;
   private final Map<Cell, List<Item>> items = new LinkedHashMap<>();
   private final Map<Cell, FreeSpace> spaces = new LinkedHashMap<>();
   private final Map<Cell, List<Box>> placed = new LinkedHashMap<>();
@@ -70,7 +79,9 @@ final class TilePainter {
       SheetSubject subject,
       Paper paper,
       Tiling tiling,
-      SheetSubject.Drawn drawn) {
+      SheetSubject.Drawn drawn,
+      List<Cell> blank) {
+    this.blank = blank;
     this.planner = planner;
     this.wording = planner.wording();
     this.styles = planner.styles();
@@ -94,13 +105,17 @@ final class TilePainter {
     }
     square(layout.cells().get(0), layout.square());
     layout.endSquare().ifPresent(this::endSquare);
-    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, items, spaces);
+    JoinPainter joins = new JoinPainter(planner, tiling, layout, checks, blank, items, spaces);
     joins.paint();
     labels();
     markLabels();
+    joiningBeside();
     joins.notes();
     List<Tile> tiles = new ArrayList<>();
     for (Cell cell : layout.cells()) {
+      if (blank.contains(cell)) {
+        blank(cell);
+      }
       code(cell);
       tiles.add(tile(cell));
     }
@@ -152,31 +167,77 @@ final class TilePainter {
     List<Item> list = items.get(cell);
     list.add(new Item.Shape(List.of(Path.rectangle(box)), "test-square"));
     spaces.get(cell).takeBox(box.expanded(CLEAR));
+    boolean small = isSmall(box);
+    double margin = small ? SMALL_MARGIN : SQUARE_MARGIN;
+    double y = box.minY() + margin;
+    for (TextBlock.Text text : squareTexts(box, small)) {
+      TextBlock block = TextBlock.of(List.of(text), box.width() - 2 * margin, styles, lettering);
+      list.addAll(block.in(Box.at(box.minX() + margin, y, block.width(), block.height()), false));
+      y += block.height() + (small ? 1.5 : 3);
+    }
+    if (box == layout.square() && !small) {
+      list.addAll(
+          subject.legend(new Box(box.minX() + margin, y, box.maxX() - margin, box.maxY() - 4)));
+    }
+  }
+
+  private static boolean isSmall(Box square) {
+    return square.width() < SheetLayout.SQUARE - 1;
+  }
+
+  private List<TextBlock.Text> squareTexts(Box box, boolean small) {
+    String key = small ? "tile.square.small." : "tile.square.";
     List<TextBlock.Text> texts = new ArrayList<>();
-    texts.add(new TextBlock.Text(wording.text("tile.square.name"), "test-square-name"));
-    texts.add(new TextBlock.Text(wording.text("tile.square.check"), "test-square-text"));
+    texts.add(new TextBlock.Text(wording.text(key + "name"), "test-square-name"));
+    texts.add(new TextBlock.Text(wording.text(key + "check"), "test-square-text"));
+    if (layout.art().stream().anyMatch(art -> art.polygon().intersects(geometry(box)))) {
+      texts.add(new TextBlock.Text(wording.text(key + "inside"), "test-square-text"));
+    }
     if (paper.kind() != Paper.Kind.PAGE) {
       texts.add(new TextBlock.Text(wording.text("tile.square.frame"), "test-square-text"));
     }
-    texts.add(
-        new TextBlock.Text(
-            wording.text(
-                layout.joins().isEmpty()
-                    ? "tile.square.apart"
-                    : "tile.square.join." + JoinPainter.way(tiling.joins())),
-            "test-square-text"));
-    double y = box.minY() + SQUARE_MARGIN;
-    for (TextBlock.Text text : texts) {
-      TextBlock block =
-          TextBlock.of(List.of(text), box.width() - 2 * SQUARE_MARGIN, styles, lettering);
-      list.addAll(
-          block.in(Box.at(box.minX() + SQUARE_MARGIN, y, block.width(), block.height()), false));
-      y += block.height() + 3;
+    if (!small) {
+      texts.add(joining());
     }
-    if (box == layout.square()) {
-      list.addAll(
-          subject.legend(
-              new Box(box.minX() + SQUARE_MARGIN, y, box.maxX() - SQUARE_MARGIN, box.maxY() - 4)));
+    return texts;
+  }
+
+  private TextBlock.Text joining() {
+    return new TextBlock.Text(
+        wording.text(
+            layout.joins().isEmpty()
+                ? "tile.square.apart"
+                : "tile.square.join." + JoinPainter.way(tiling.joins())),
+        "test-square-text");
+  }
+
+  /** How to join, beside a square that has no room for so many words. */
+  private void joiningBeside() {
+    Cell cell = layout.cells().get(0);
+    if (!isSmall(layout.square())) {
+      return;
+    }
+    FreeSpace space = spaces.get(cell);
+    BitSet pieces = new BitSet();
+    for (PieceArt art : layout.art()) {
+      if (art.bounds().overlaps(cell.shown())) {
+        pieces.or(space.inside(art.outline()));
+      }
+    }
+    // Off the pieces, if there is room.
+    FreeSpace.Finder off = space.finder(pieces, false);
+    FreeSpace.Finder anywhere = space.finder(null, true);
+    for (FreeSpace.Finder finder : List.of(off, anywhere)) {
+      for (double width : JOINING_WIDTHS) {
+        TextBlock block = TextBlock.of(List.of(joining()), width, styles, lettering);
+        Optional<Box> found =
+            finder.find(block.width(), block.height(), layout.square().centre(), room(cell));
+        if (found.isPresent()) {
+          items.get(cell).addAll(block.in(found.get(), false));
+          space.takeBox(found.get().expanded(CLEAR));
+          return;
+        }
+      }
     }
   }
 
@@ -189,10 +250,16 @@ final class TilePainter {
           layout.cells().stream()
               .filter(cell -> pieceIndexes.get(cell).contains(index))
               .sorted(
-                  Comparator.comparingDouble(cell -> cell.core().centre().distance(middle(art))))
+                  Comparator.<Cell>comparingInt(cell -> blank.contains(cell) ? 1 : 0)
+                      .thenComparingDouble(cell -> cell.core().centre().distance(middle(art))))
               .toList();
       List<Supplier<PieceLabel.Form>> full = label.full(art.piece());
-      Cell home = inside(full, art, cells);
+      // On a tile that everybody prints, if there is room.
+      List<Cell> printed = cells.stream().filter(cell -> !blank.contains(cell)).toList();
+      Cell home = inside(full, art, printed);
+      if (home == null && printed.size() < cells.size()) {
+        home = inside(full, art, cells);
+      }
       if (home == null) {
         home = outside(label, full, art, cells);
       }
@@ -379,6 +446,25 @@ final class TilePainter {
     spaces.get(cell).takeLine(line.flattened(0.2), CLEAR);
   }
 
+  /** Says that nobody needs a tile. */
+  private void blank(Cell cell) {
+    TextBlock block =
+        TextBlock.of(
+            List.of(new TextBlock.Text(wording.text("tile.blank"), "test-square-text")),
+            BLANK_WIDTH,
+            styles,
+            lettering);
+    spaces
+        .get(cell)
+        .finder(null, true)
+        .find(block.width(), block.height(), cell.core().centre(), room(cell))
+        .ifPresent(
+            box -> {
+              items.get(cell).addAll(block.in(box, false));
+              spaces.get(cell).takeBox(box.expanded(CLEAR));
+            });
+  }
+
   /** The tile's code in large, where it stays visible when the tiles are joined. */
   private void code(Cell cell) {
     if (layout.joins().stream().noneMatch(j -> j.first() == cell || j.second() == cell)) {
@@ -422,11 +508,18 @@ final class TilePainter {
         cell.column(),
         cell.row(),
         cell.window(),
-        new Drawing(paper.width(), paper.height(), page),
+        new Drawing(paper.width(), paper(cell).height(), page),
         numbers,
         alternative(cell),
         cell.core(),
-        neighbours(cell).stream().map(Cell::code).toList());
+        neighbours(cell).stream().map(Cell::code).toList(),
+        blank.contains(cell));
+  }
+
+  /** A tile's own paper: off a roll, as long as the tile. */
+  private Paper paper(Cell cell) {
+    double margins = paper.height() - paper.window().height();
+    return paper.cut(cell.window().height() + margins);
   }
 
   private List<Cell> neighbours(Cell cell) {
@@ -441,7 +534,7 @@ final class TilePainter {
    * the printer has cut something off.
    */
   private List<Item> frame(Cell cell) {
-    Box box = paper.window();
+    Box box = paper(cell).window();
     Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
     if (paper.kind() != Paper.Kind.PAGE) {
       return List.of(new Item.Shape(List.of(Path.rectangle(box)), "sheet-frame"));
@@ -565,8 +658,15 @@ final class TilePainter {
               : wording.text(
                   "tile.alternative.marked", Map.of("piece", named, "marks", list.format(marks))));
     }
+    if (blank.contains(cell)) {
+      content.add(wording.text("tile.alternative.blank"));
+    }
     if (cell == layout.cells().get(0)) {
-      content.add(wording.text("tile.alternative.square"));
+      content.add(
+          wording.text(
+              isSmall(layout.square())
+                  ? "tile.alternative.square.small"
+                  : "tile.alternative.square"));
     }
     List<String> sides = new ArrayList<>();
     for (Join join : layout.joins()) {

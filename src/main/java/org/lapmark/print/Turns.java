@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.packing.TileGrid;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -15,6 +16,9 @@ final class Turns {
 
   /** Slanted turns are tried in steps of this many degrees. */
   private static final int STEP = 3;
+
+  /** A slanted turn on a roll reaches at most so far as the better quarter turn, as a share. */
+  private static final double WORTH = 0.98;
 
   private Turns() {}
 
@@ -42,24 +46,55 @@ final class Turns {
   }
 
   /**
+   * The turns on a roll: quarter turns, and those slanted ones in which a long shape fits across
+   * and reaches least far along.
+   */
+  static List<Double> onRoll(Polygon shape, TileGrid grid) {
+    double across = grid.width() - 2 * grid.edge();
+    Coordinate[] hull = shape.convexHull().getCoordinates();
+    List<Double> turns = new ArrayList<>(QUARTERS);
+    double least = WORTH * Math.min(reach(hull, 0, across), reach(hull, 90, across));
+    int slanted = 0;
+    for (int angle = 1; angle < 180; angle++) {
+      double reach = reach(hull, angle, across);
+      if (reach < least) {
+        least = reach;
+        slanted = angle;
+      }
+    }
+    if (slanted > 0) {
+      turns.addAll(List.of((double) slanted, slanted + 180.0));
+      if (WORTH * reach(hull, 180 - slanted, across) < least) {
+        turns.addAll(List.of(180.0 - slanted, 360.0 - slanted));
+      }
+    }
+    return turns;
+  }
+
+  /** How far a shape reaches along a roll; without end if it doesn't fit across. */
+  private static double reach(Coordinate[] hull, double angle, double across) {
+    Envelope box = box(hull, angle);
+    return box.getWidth() <= across ? box.getHeight() : Double.POSITIVE_INFINITY;
+  }
+
+  /**
    * The fewest pages that a shape in one turn reaches: one that hangs together and spans so many
    * columns and rows touches all but one of their sum at least.
    */
   static int pages(Coordinate[] hull, double angle, TileGrid grid) {
+    Envelope box = box(hull, angle);
+    return grid.columns(box.getWidth() + grid.edge())
+        + grid.rows(box.getHeight() + grid.edge())
+        - 1;
+  }
+
+  private static Envelope box(Coordinate[] hull, double angle) {
     double cos = StrictMath.cos(StrictMath.toRadians(angle));
     double sin = StrictMath.sin(StrictMath.toRadians(angle));
-    double minX = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
+    Envelope box = new Envelope();
     for (Coordinate point : hull) {
-      double x = point.x * cos - point.y * sin;
-      double y = point.x * sin + point.y * cos;
-      minX = Math.min(minX, x);
-      maxX = Math.max(maxX, x);
-      minY = Math.min(minY, y);
-      maxY = Math.max(maxY, y);
+      box.expandToInclude(point.x * cos - point.y * sin, point.x * sin + point.y * cos);
     }
-    return grid.columns(maxX - minX + grid.edge()) + grid.rows(maxY - minY + grid.edge()) - 1;
+    return box;
   }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradedPattern;
@@ -98,12 +99,16 @@ record ChosenPieces(SortedSet<Integer> numbers) {
   /**
    * The patterns with these pieces alone.
    *
-   * @throws RefusedException when one of them has no paper, or isn't made in any of the variants
+   * @param folder what the pattern is called in messages
+   * @param patterns the variants wanted
+   * @param omitted told which of the pieces have no paper, when others have
+   * @throws RefusedException when none of them has paper, or one isn't made in any of the variants
    */
-  List<GradedPattern> in(String folder, List<GradedPattern> patterns) {
+  List<GradedPattern> in(String folder, List<GradedPattern> patterns, Consumer<String> omitted) {
     if (isEverything()) {
       return patterns;
     }
+    List<String> ruled = new ArrayList<>();
     for (int number : numbers) {
       List<Piece> made =
           patterns.stream()
@@ -115,15 +120,14 @@ record ChosenPieces(SortedSet<Integer> numbers) {
             "‘" + folder + "’ has no piece " + number + " in the sizes and choices wanted");
       }
       if (made.stream().allMatch(piece -> piece.statedSize().isPresent())) {
-        throw new RefusedException(
-            "piece "
-                + number
-                + " ‘"
-                + made.get(0).name()
-                + "’ of ‘"
-                + folder
-                + "’ has no paper: it is cut by the measurements in the cutting table");
+        ruled.add(number + " ‘" + made.get(0).name() + "’");
       }
+    }
+    if (ruled.size() == numbers.size()) {
+      throw new RefusedException(withoutPaper(ruled, " of ‘" + folder + "’"));
+    }
+    if (!ruled.isEmpty()) {
+      omitted.accept(withoutPaper(ruled, ""));
     }
     return patterns.stream()
         .map(
@@ -139,5 +143,14 @@ record ChosenPieces(SortedSet<Integer> numbers) {
                     pattern.seams(),
                     pattern.scope()))
         .toList();
+  }
+
+  private static String withoutPaper(List<String> ruled, String where) {
+    boolean one = ruled.size() == 1;
+    return (one ? "piece " : "pieces ")
+        + String.join(", ", ruled)
+        + where
+        + (one ? " has no paper: it is cut" : " have no paper: they are cut")
+        + " by the measurements in the cutting table";
   }
 }

@@ -9,5 +9,7 @@ public enum Extra {
   /** Tiles of all sizes stacked. */
   NESTED,
   /** The walk of every seam at the end of the documents of one size. */
-  WALK
+  WALK,
+  /** Tiles, nothing of which is missed, are left out: those that no line runs over. */
+  WITHOUT_BLANK_PAGES
 }

@@ -24,7 +24,7 @@ final class ExtrasWanted {
     }
     boolean pages = papers.stream().anyMatch(paper -> paper.kind() == Paper.Kind.PAGE);
     for (Extra extra : request.extras()) {
-      if (extra == Extra.NESTED) {
+      if (extra == Extra.NESTED || extra == Extra.WITHOUT_BLANK_PAGES) {
         continue;
       }
       if (!request.pieces().isEmpty()) {
@@ -48,6 +48,7 @@ final class ExtrasWanted {
       case GRADE_REPORT -> "--with-grade-report";
       case NESTED -> "--nested";
       case WALK -> "--with-walk";
+      case WITHOUT_BLANK_PAGES -> "--without-blank-pages";
     };
   }
 }

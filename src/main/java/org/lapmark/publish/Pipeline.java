@@ -166,7 +166,7 @@ final class Pipeline {
   private void makeUp(
       Opened one, List<GradedPattern> graded, boolean everyKind, ExecutorService pool)
       throws IOException {
-    ThreadLocal<Stages.Desk> desks = desks(one);
+    ThreadLocal<Stages.Desk> desks = desks(one, true);
     List<Manuals> manuals = manuals(one, graded, false, desks, pool);
     if (one.findings.hasErrors()) {
       return;
@@ -344,8 +344,13 @@ final class Pipeline {
     if (one.findings.hasErrors() || graded.isEmpty()) {
       return List.of();
     }
-    ThreadLocal<Stages.Desk> desks = desks(one);
-    List<GradedPattern> printed = pieces.in(one.folder.getFileName().toString(), graded);
+    ThreadLocal<Stages.Desk> desks =
+        desks(one, !request.extras().contains(Extra.WITHOUT_BLANK_PAGES));
+    List<GradedPattern> printed =
+        pieces.in(
+            one.folder.getFileName().toString(),
+            graded,
+            what -> listener.omitted(one.folder, what));
     List<Manuals> manuals =
         pieces.isEverything()
             ? manuals(one, graded, request.extras().contains(Extra.LARGE_PRINT), desks, pool)
@@ -639,9 +644,9 @@ final class Pipeline {
   }
 
   /** Fonts belong to one thread, so each thread has a desk of its own. */
-  private ThreadLocal<Stages.Desk> desks(Opened one) {
+  private ThreadLocal<Stages.Desk> desks(Opened one, boolean blankPages) {
     Locale language = one.source.masthead().language();
-    return ThreadLocal.withInitial(() -> stages.desk(language));
+    return ThreadLocal.withInitial(() -> stages.desk(language, blankPages));
   }
 
   /** What the instructions of one variant say, in each size of type wanted. */

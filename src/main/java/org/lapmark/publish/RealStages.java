@@ -108,17 +108,20 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public Desk desk(Locale language) {
+  public Desk desk(Locale language, boolean blankPages) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(
         writer,
-        planner(writer, language, Look.STANDARD),
-        planner(writer, language, Look.LARGE_PRINT),
+        planner(writer, language, Look.STANDARD, blankPages),
+        planner(writer, language, Look.LARGE_PRINT, blankPages),
         new CompanionWriter(writer));
   }
 
-  private static SheetPlanner planner(DocumentWriter writer, Locale language, Look look) {
-    return new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
+  private static SheetPlanner planner(
+      DocumentWriter writer, Locale language, Look look, boolean blankPages) {
+    SheetPlanner planner =
+        new SheetPlanner(writer.wording(language), writer.styles(look), writer.lettering());
+    return blankPages ? planner : planner.withoutBlankTiles();
   }
 
   private record WritingDesk(

@@ -42,8 +42,11 @@ interface Stages {
     return Optional.empty();
   }
 
-  /** What one thread needs to lay out and write documents in a language. */
-  Desk desk(Locale language);
+  /**
+   * What one thread needs to lay out and write documents in a language, with all pages or without
+   * those that no line runs over.
+   */
+  Desk desk(Locale language, boolean blankPages);
 
   /** Lays out and writes documents, for one thread. */
   interface Desk {

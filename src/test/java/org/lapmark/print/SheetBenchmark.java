@@ -1,5 +1,6 @@
 package org.lapmark.print;
 
+import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.packing.Search;
@@ -45,7 +46,8 @@ public class SheetBenchmark {
   @Benchmark
   public Object drawing() {
     SheetSubject subject = new OneSize(planner, pattern);
-    return new TilePainter(planner, subject, Paper.A4, Tiling.DEFAULT, subject.drawn(layout, false))
+    return new TilePainter(
+            planner, subject, Paper.A4, Tiling.DEFAULT, subject.drawn(layout, false), List.of())
         .paint();
   }
 }

@@ -324,11 +324,12 @@ class SheetPlannerTest {
   void aTileSaysInWordsWhatIsOnIt() {
     SheetPlan plan = PLANNER.plan(SamplePatterns.all().get("thin"), Paper.A4);
     assertEquals(
-        "Tile B1 of size One size: middle part of piece 1 (Facing strip). Joins A1 above and C1 below.",
+        "Tile B1 of size One size: middle part of piece 1 (Facing strip). Joins A1 above and C1"
+            + " below.",
         plan.tiles().get(1).alternative());
     SheetPlan bag = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
     assertEquals(
-        "Tile A1 of size M: piece 1 (End) and a test square of 10 cm. Stands alone.",
+        "Tile A1 of size M: piece 5 (End interfacing) and a test square of 10 cm. Stands alone.",
         bag.tiles().get(0).alternative());
   }
 

@@ -66,7 +66,7 @@ class ChoicesTest {
     }
 
     @Override
-    public Desk desk(Locale language) {
+    public Desk desk(Locale language, boolean blankPages) {
       return new Desk() {
         @Override
         public SheetPlan plan(GradedPattern pattern, Paper paper) {

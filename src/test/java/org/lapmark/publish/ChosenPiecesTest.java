@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.List;
@@ -70,10 +71,40 @@ class ChosenPiecesTest {
   }
 
   @Test
+  void aRuledPieceIsToldAndTheOthersArePrinted() throws IOException {
+    List<String> told = new ArrayList<>();
+    Publisher.Listener listener =
+        new Publisher.Listener() {
+          @Override
+          public void omitted(Path folder, String what) {
+            told.add(what);
+          }
+        };
+    Request request =
+        new Request(
+            List.of("M"),
+            List.of(Paper.A4),
+            Collections.emptySortedMap(),
+            output,
+            Presentation.OWN,
+            EnumSet.noneOf(Extra.class),
+            List.of("1", "Rear strip"));
+    new Publisher(TemplateFolder.bundled()).publish(List.of(DEMO), request, listener);
+    Path tiles;
+    try (Stream<Path> files = Files.walk(output)) {
+      tiles = files.filter(path -> path.toString().endsWith(".pdf")).findAny().get();
+    }
+    assertTrue(text(tiles).contains("End"), text(tiles));
+    assertTrue(!text(tiles).contains("Rear strip"), text(tiles));
+    assertEquals(1, told.size(), told.toString());
+    assertTrue(told.get(0).contains("‘Rear strip’ has no paper: it is cut by"), told.get(0));
+  }
+
+  @Test
   void whatCannotBePrintedIsRefused() {
     refused(List.of(), false, List.of("Ennd"), "has no piece ‘Ennd’; did you mean ‘End’?");
     refused(List.of(), false, List.of("77"), "has no piece ‘77’");
-    refused(List.of(), false, List.of("1", "Rear strip"), "‘Rear strip’ of");
+    refused(List.of(), false, List.of("Rear strip"), "‘Rear strip’ of");
     refused(List.of("M"), true, List.of(), "leave out --size");
     assertTrue(Files.notExists(output.resolve(NAME)));
   }

@@ -280,7 +280,9 @@ final class Mutants {
     if (!drawing || findings.hasErrors()) {
       return null;
     }
-    Stages.Desk desk = desks.computeIfAbsent(source.masthead().language(), stages::desk);
+    Stages.Desk desk =
+        desks.computeIfAbsent(
+            source.masthead().language(), language -> stages.desk(language, true));
     Manual manual = desk.manual(pattern, findings);
     if (findings.hasErrors()) {
       return null;

@@ -98,7 +98,7 @@ class PipelineTest {
     }
 
     @Override
-    public Desk desk(Locale language) {
+    public Desk desk(Locale language, boolean blankPages) {
       Thread owner = Thread.currentThread();
       return new Desk() {
         @Override

@@ -63,8 +63,8 @@ class PlantedMistakesTest {
     }
 
     @Override
-    public Desk desk(Locale language) {
-      return new QuickDesk(real.desk(language));
+    public Desk desk(Locale language, boolean blankPages) {
+      return new QuickDesk(real.desk(language, blankPages));
     }
   }
 

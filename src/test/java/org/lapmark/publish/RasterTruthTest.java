@@ -52,6 +52,8 @@ class RasterTruthTest {
 
   private static final double RIM = 0.3;
 
+  private static final double MARGIN = 20;
+
   private static final Set<String> LINES =
       new TreeSet<>(
           List.of(
@@ -163,8 +165,11 @@ class RasterTruthTest {
 
   private static SheetPlan asOneTile(SheetPlan plan, Drawing whole) {
     Box box = Box.at(0, 0, whole.width(), whole.height());
-    Paper paper = new Paper("sheet", whole.width(), whole.height(), box);
-    Tile tile = new Tile("A1", 0, 0, box, whole, List.of(), "the sheet");
+    // The page's number stands below what is compared.
+    double height = whole.height() + MARGIN;
+    Paper paper = new Paper("sheet", whole.width(), height, box);
+    Drawing page = new Drawing(whole.width(), height, whole.items());
+    Tile tile = new Tile("A1", 0, 0, box, page, List.of(), "the sheet");
     return new SheetPlan(paper, 1, 1, plan.pieces(), List.of(tile));
   }
 
