@@ -61,6 +61,8 @@ record Chosen(String label, String choice, TemplateText text) {
   Printed printed(GradedPattern pattern, Wording wording, PrintForm form) {
     return new Printed(
         line(wording),
-        text == null ? List.of() : text.print(pattern.scope(), pattern.variant(), form));
+        text == null
+            ? List.of()
+            : text.print(pattern.scope(), pattern.variant(), pattern.printing(form)));
   }
 }
