@@ -140,7 +140,7 @@ record Chosen(String label, String choice, TemplateText text, List<Refused> refu
     }
     return new Line(
         line(wording),
-        text == null ? List.of() : text.print(first.scope(), first.variant(), form),
+        text == null ? List.of() : text.print(first.scope(), first.variant(), first.printing(form)),
         reasons);
   }
 }

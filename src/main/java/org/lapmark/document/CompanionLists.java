@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
@@ -19,7 +20,6 @@ import org.lapmark.lay.Lay;
 import org.lapmark.lay.LayPlanner;
 import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Purchase;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
@@ -31,9 +31,6 @@ import org.lapmark.wording.Wording;
 
 /** What a companion lists before its steps: what to know, what to buy, what to cut. */
 final class CompanionLists {
-  /** Pieces that are ruled onto cloth are measured to finer parts of an inch than others. */
-  private static final int RULER_DENOMINATOR = 16;
-
   private static final double STITCH_STEP = 0.5;
 
   private final CompanionSizes sizes;
@@ -162,12 +159,19 @@ final class CompanionLists {
                 }
               });
       thing.put("rows", rows);
-      thing.put(
-          "care",
-          ShoppingPage.CARE.stream()
-              .filter(care -> sizes.patterns().stream().anyMatch(one -> one.is(material, care)))
-              .map(care -> wording.text("materials.detail." + care))
-              .toList());
+      List<String> care = new ArrayList<>();
+      plans.stream()
+          .map(all -> plan(all, material))
+          .flatMap(Optional::stream)
+          .map(plan -> ShoppingPage.margin(plan, wording))
+          .flatMap(Optional::stream)
+          .distinct()
+          .forEach(care::add);
+      ShoppingPage.CARE.stream()
+          .filter(property -> sizes.patterns().stream().anyMatch(one -> one.is(material, property)))
+          .map(property -> wording.text("materials.detail." + property))
+          .forEach(care::add);
+      thing.put("care", care);
       if (isCut(material)) {
         materials.add(thing);
       }
@@ -226,13 +230,14 @@ final class CompanionLists {
       for (String property : List.of("quantity", "length", "width", "inner_width", "diameter")) {
         Formula formula = hardware.properties().get(property);
         if (formula != null) {
-          SizedText value = property.equals("quantity") ? quantity(formula) : printed(formula);
+          SizedText value = property.equals("quantity") ? quantity(hardware) : printed(formula);
           if (!value.texts().isEmpty()) {
             rows.add(row(wording.text("companion.hardware." + property), value));
           }
         }
       }
       thing.put("rows", rows);
+      thing.put("care", noted(pattern -> forEnds(pattern, hardware)));
       things.add(thing);
     }
     return things;
@@ -246,30 +251,29 @@ final class CompanionLists {
   }
 
   /** A count, or a length to buy, rounded up as shops cut it. */
-  private SizedText quantity(Formula formula) {
+  private SizedText quantity(ThingSource thing) {
+    Formula formula = thing.properties().get("quantity");
     return sizes.sized(
-        (pattern, form) -> {
-          Value value = formula.evaluate(pattern.scope());
-          if (value instanceof Value.Quantity quantity
-              && quantity.dimension() == Dimension.LENGTH) {
-            return new LayWords(wording, form).amount(Purchase.of(quantity.amount(), 0, 0));
-          }
-          return Computed.printed(formula, pattern, form);
-        });
+        (pattern, form) ->
+            ShoppingPage.purchase(thing, new Computed(pattern, form))
+                .map(new LayWords(wording, form)::amount)
+                .orElseGet(() -> Computed.printed(formula, pattern, form)));
+  }
+
+  private Optional<String> forEnds(GradedPattern pattern, ThingSource thing) {
+    return ShoppingPage.forEnds(
+        thing, wording, new Computed(pattern, pattern.source().masthead().form()));
+  }
+
+  /** What is to be known in some size, once each. */
+  private List<String> noted(Function<GradedPattern, Optional<String>> note) {
+    return sizes.patterns().stream().map(note).flatMap(Optional::stream).distinct().toList();
   }
 
   /** Machines are set to half a millimetre, whatever the pattern's other lengths are rounded to. */
   private SizedText stitch(Formula length) {
     return sizes.sized(
-        (pattern, form) ->
-            Computed.printed(
-                length,
-                pattern,
-                new PrintForm(
-                    form.units(),
-                    Math.min(STITCH_STEP, form.metricStep()),
-                    Math.max(RULER_DENOMINATOR, form.inchDenominator()),
-                    form.words())));
+        (pattern, form) -> Computed.printed(length, pattern, form.ruled().metric(STITCH_STEP)));
   }
 
   private SizedText printed(Formula formula) {
@@ -343,20 +347,12 @@ final class CompanionLists {
             size ->
                 new RuledMarks(
                         wording,
-                        fine(form),
+                        form.ruled(),
                         pattern.variant(),
                         Position.ofFile(pattern.source().folder()))
                     .lines(size))
         .map(lines -> SizeWords.plain(lines.get(line)))
         .orElse(null);
-  }
-
-  private static PrintForm fine(PrintForm form) {
-    return new PrintForm(
-        form.units(),
-        form.metricStep(),
-        Math.max(RULER_DENOMINATOR, form.inchDenominator()),
-        form.words());
   }
 
   private String cut(GradedPattern pattern, Piece piece, Cut cut) {
@@ -373,7 +369,7 @@ final class CompanionLists {
       return wording.text(
           same(pattern, piece).isFolded() ? "companion.printed-half" : "companion.printed");
     }
-    PrintForm fine = fine(form);
+    PrintForm fine = form.ruled();
     return wording.text(
         "companion.ruled",
         Map.of(

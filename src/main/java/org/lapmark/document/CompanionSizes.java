@@ -88,7 +88,7 @@ final class CompanionSizes {
       List<String> printed = new ArrayList<>();
       for (PrintForm form : forms.values()) {
         try {
-          String one = text.apply(patterns.get(i), form);
+          String one = text.apply(patterns.get(i), patterns.get(i).printing(form));
           if (one != null) {
             printed.add(one);
           }

@@ -66,6 +66,7 @@ final class ShoppingPage {
     if (plan.cloth().shrinkage() > 0) {
       details.add(wording.text(DETAIL + "shrinkage", Map.of("share", plan.cloth().shrinkage())));
     }
+    margin(plan, wording).ifPresent(details::add);
     for (String property : CARE) {
       if (manual.pattern().is(thing, property)) {
         details.add(wording.text(DETAIL + property));
@@ -100,6 +101,7 @@ final class ShoppingPage {
                 detail(name, formula).ifPresent(details::add);
               }
             });
+    forEnds(thing, wording, computed).ifPresent(details::add);
     return new ManualPages.Part(
         Printed.of(thing.name(), manual.pattern(), manual.form(), new Findings())
             .map(Printed::text)
@@ -138,15 +140,37 @@ final class ShoppingPage {
     if (formula == null) {
       return Optional.empty();
     }
-    Optional<Double> length = computed.amount(formula, Dimension.LENGTH);
-    if (length.isPresent()) {
-      double margin =
-          Optional.ofNullable(thing.properties().get("margin"))
-              .flatMap(share -> computed.amount(share, Dimension.PLAIN, Dimension.COUNT))
-              .orElse(0.0);
-      return Optional.of(layWords.amount(Purchase.of(length.get(), margin, 0)));
+    return purchase(thing, computed).map(layWords::amount).or(() -> computed.text(formula));
+  }
+
+  /** What to buy of hardware that is sold by length; nothing of other. */
+  static Optional<Purchase> purchase(ThingSource thing, Computed computed) {
+    Formula share = thing.properties().get("margin");
+    double margin =
+        share == null
+            ? Purchase.FOR_ENDS
+            : computed.amount(share, Dimension.PLAIN, Dimension.COUNT).orElse(0.0);
+    return Optional.ofNullable(thing.properties().get("quantity"))
+        .flatMap(quantity -> computed.amount(quantity, Dimension.LENGTH))
+        .map(length -> Purchase.of(length, margin, 0));
+  }
+
+  /** What is added to a cord or tape whose author states no margin. */
+  static Optional<String> forEnds(ThingSource thing, Wording wording, Computed computed) {
+    return thing.properties().containsKey("margin") || purchase(thing, computed).isEmpty()
+        ? Optional.empty()
+        : Optional.of(wording.text(DETAIL + "ends", Map.of("share", Purchase.FOR_ENDS)));
+  }
+
+  /** What is added to a material whose author states no margin, or that nothing is. */
+  static Optional<String> margin(ClothPlan plan, Wording wording) {
+    if (plan.cloth().marginStated() || (plan.lays().isEmpty() && plan.goods().isEmpty())) {
+      return Optional.empty();
     }
-    return computed.text(formula);
+    return Optional.of(
+        plan.goods().isPresent()
+            ? wording.text(DETAIL + "ends", Map.of("share", Purchase.FOR_ENDS))
+            : wording.text(DETAIL + "no-margin"));
   }
 
   private List<Object> printed(TemplateText text) {

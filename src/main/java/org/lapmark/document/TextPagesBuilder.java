@@ -28,9 +28,6 @@ import org.lapmark.wording.Wording;
 
 /** Works out what the text pages say of one pattern in one variant on one paper. */
 final class TextPagesBuilder {
-  /** Pieces that are ruled onto cloth are measured to finer parts of an inch than others. */
-  private static final int RULER_DENOMINATOR = 16;
-
   private final GradedPattern pattern;
   private final SheetPlan plan;
   private final Wording wording;
@@ -125,7 +122,9 @@ final class TextPagesBuilder {
     return piece
         .statedSize()
         .map(
-            size -> new RuledMarks(wording, fine(), pattern.variant(), position(piece)).lines(size))
+            size ->
+                new RuledMarks(wording, form.ruled(), pattern.variant(), position(piece))
+                    .lines(size))
         .orElse(List.of());
   }
 
@@ -141,15 +140,7 @@ final class TextPagesBuilder {
   /** A computed length that stands in no text of the author's. */
   private PrintedValue ruled(Value length, String name, Position position) {
     return new PrintedValue(
-        name, pattern.variant(), length, CutWidth.print(length, fine()), position);
-  }
-
-  private PrintForm fine() {
-    return new PrintForm(
-        form.units(),
-        form.metricStep(),
-        Math.max(RULER_DENOMINATOR, form.inchDenominator()),
-        form.words());
+        name, pattern.variant(), length, CutWidth.print(length, form.ruled()), position);
   }
 
   private TextPages.Totals totals() {

@@ -6,6 +6,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.Value;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;
@@ -16,8 +19,8 @@ import org.lapmark.wording.Wording;
 
 /**
  * What the page says on which every seam is walked: the value {@code walk} of {@code
- * document/sections/walk.ftlh}. Lengths are millimetres, rounded to hundredths; sides are counted
- * from 1.
+ * document/sections/walk.ftlh}. Lengths are in the document's units, metric ones to hundredths of a
+ * millimetre; sides are counted from 1.
  *
  * @param size the size's name
  * @param seams the seams in the order stated
@@ -32,12 +35,12 @@ record WalkPages(String size, List<Seam> seams) {
       String name,
       boolean closed,
       boolean agrees,
-      double tolerance,
+      String tolerance,
       List<Side> sides,
       List<Tab> tabs,
       List<Notch> notches,
       List<Corner> corners,
-      List<Double> allowances,
+      List<String> allowances,
       boolean turnable,
       List<Clip> clips) {}
 
@@ -46,16 +49,16 @@ record WalkPages(String size, List<Seam> seams) {
       int number,
       boolean layer,
       List<String> parts,
-      double length,
-      double ease,
-      double difference,
+      String length,
+      String ease,
+      String difference,
       boolean agrees) {}
 
   /** Something caught in the seam. */
-  record Tab(int side, String name, double width, double at) {}
+  record Tab(int side, String name, String width, String at) {}
 
   /** A notch or what it meets. */
-  record Place(double at, SeamMark.Kind kind, int count, String line) {}
+  record Place(String at, SeamMark.Kind kind, int count, String line) {}
 
   /** What lies on each other on side 1 and another. */
   record Notch(
@@ -63,20 +66,20 @@ record WalkPages(String size, List<Seam> seams) {
       Optional<Place> first,
       Optional<Place> second,
       NotchLine.Verdict verdict,
-      double difference) {}
+      String difference) {}
 
   /** Two corners on one edge. */
-  record Corner(int side, String before, String after, double at, double angle, boolean agrees) {}
+  record Corner(int side, String before, String after, String at, double angle, boolean agrees) {}
 
   /** Where to clip; at a corner by how many degrees it turns, elsewhere 0. */
   record Clip(
       int side,
-      double from,
-      double to,
-      double radius,
+      String from,
+      String to,
+      String radius,
       double turn,
-      double depth,
-      double spacing,
+      String depth,
+      String spacing,
       int count) {}
 
   /**
@@ -87,7 +90,9 @@ record WalkPages(String size, List<Seam> seams) {
    * @return the page's content
    */
   static WalkPages of(GradedPattern pattern, Wording wording) {
-    Names names = new Names(pattern, wording);
+    Names names =
+        new Names(
+            pattern, wording, pattern.source().masthead().form().with(NumberWords.of(wording)));
     return new WalkPages(
         pattern.variant().size(), pattern.seams().stream().map(seam -> seam(seam, names)).toList());
   }
@@ -104,21 +109,23 @@ record WalkPages(String size, List<Seam> seams) {
         sides.add(side(i + 1, true, side.basted().get(layer), apart, seam.tolerance(), names));
       }
       for (SeamSide.Tab tab : side.tabs()) {
-        tabs.add(new Tab(i + 1, names.of(tab.name()), mm(tab.width()), mm(tab.at())));
+        tabs.add(
+            new Tab(
+                i + 1, names.of(tab.name()), names.walked(tab.width()), names.walked(tab.at())));
       }
     }
     return new Seam(
         seam.name().replace('_', ' '),
         seam.closed(),
         seam.agrees(),
-        mm(seam.tolerance()),
+        names.printed(seam.tolerance()),
         sides,
         tabs,
         seam.notchLines().stream().map(line -> notch(line, names)).toList(),
         seam.joints().stream().map(joint -> corner(joint, names)).toList(),
-        seam.allowances().stream().map(WalkPages::mm).toList(),
+        seam.allowances().stream().map(names::printed).toList(),
         seam.isTurnable(),
-        seam.clippings().stream().map(WalkPages::clip).toList());
+        seam.clippings().stream().map(clip -> clip(clip, names)).toList());
   }
 
   private static Side side(
@@ -127,9 +134,9 @@ record WalkPages(String size, List<Seam> seams) {
         number,
         layer,
         side.members().stream().map(names::of).toList(),
-        mm(side.length()),
-        mm(side.ease()),
-        mm(deviation),
+        names.walked(side.length()),
+        names.walked(side.ease()),
+        names.walked(deviation),
         Math.abs(deviation) <= tolerance);
   }
 
@@ -139,11 +146,11 @@ record WalkPages(String size, List<Seam> seams) {
         line.first().map(mark -> place(mark, names)),
         line.second().map(mark -> place(mark, names)),
         line.verdict(),
-        mm(line.difference()));
+        names.walked(Math.abs(line.difference())));
   }
 
   private static Place place(SeamMark mark, Names names) {
-    return new Place(mm(mark.at()), mark.kind(), mark.count(), names.of(mark.name()));
+    return new Place(names.walked(mark.at()), mark.kind(), mark.count(), names.of(mark.name()));
   }
 
   private static Corner corner(Joint joint, Names names) {
@@ -151,30 +158,49 @@ record WalkPages(String size, List<Seam> seams) {
         joint.side() + 1,
         names.of(joint.before()),
         names.of(joint.after()),
-        mm(joint.at()),
-        mm(joint.angle()),
+        names.walked(joint.at()),
+        hundredths(joint.angle()),
         joint.isTrue());
   }
 
-  private static Clip clip(Clipping clip) {
+  private static Clip clip(Clipping clip, Names names) {
     return new Clip(
         clip.side() + 1,
-        mm(clip.from()),
-        mm(clip.to()),
-        mm(clip.radius()),
-        mm(clip.turn()),
-        mm(clip.depth()),
-        mm(clip.spacing()),
+        names.walked(clip.from()),
+        names.walked(clip.to()),
+        names.printed(clip.radius()),
+        hundredths(clip.turn()),
+        names.form.printDepth(clip.depth(), clip.allowance()),
+        names.form.printAtMost(clip.spacing()),
         clip.count());
   }
 
-  /** To hundredths, and never -0. */
-  private static double mm(double value) {
+  /** Never -0. */
+  private static double hundredths(double value) {
     return Math.round(value * 100) / 100.0 + 0.0;
   }
 
-  /** Parts of seams by the piece that a maker has in hand. */
-  private record Names(GradedPattern pattern, Wording wording) {
+  /** Parts of seams by the piece that a maker has in hand, and lengths in the document's units. */
+  private record Names(GradedPattern pattern, Wording wording, PrintForm form) {
+    /** A length as it was walked: metric to hundredths, inches as a ruler has them. */
+    String walked(double length) {
+      double millimetres = Math.round(length * 100) / 100.0 + 0.0; // never -0
+      Optional<String> inches = form.printInches(millimetres);
+      return wording.text(
+          "walk.length",
+          Map.of(
+              "order",
+              inches.isEmpty() ? "METRIC" : form.units().name(),
+              "length",
+              millimetres,
+              "inches",
+              inches.orElse("")));
+    }
+
+    String printed(double length) {
+      return form.print(Value.Quantity.length(length));
+    }
+
     String of(String part) {
       int dot = part.indexOf('.');
       String owner = dot > 0 ? part.substring(0, dot) : part;

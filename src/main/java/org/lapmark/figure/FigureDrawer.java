@@ -83,7 +83,7 @@ public final class FigureDrawer {
    */
   public Optional<Figure> draw(
       FigureSource figure, GradedPattern pattern, PrintForm form, Findings findings) {
-    Evaluation evaluation = new Evaluation(pattern, form, wording);
+    Evaluation evaluation = new Evaluation(pattern, pattern.printing(form), wording);
     try {
       Drawing drawing = drawing(figure, evaluation);
       evaluation.notices().forEach(findings::add);

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Formula;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -85,6 +86,17 @@ public record GradedPattern(
       // Reported where it went wrong.
     }
     return Optional.empty();
+  }
+
+  /**
+   * A form in which this variant's quantities are printed, each to the finest step that any of its
+   * uses asks for.
+   *
+   * @param form how a document prints values
+   * @return the form
+   */
+  public PrintForm printing(PrintForm form) {
+    return form.with(source.masthead().form().finest());
   }
 
   /**

@@ -74,8 +74,8 @@ public final class Grader {
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
-    return new GradedPattern(
-        made, variant, measures, panels, pieces, seams(pieces), scope, refusals);
+    return Precision.of(
+        new GradedPattern(made, variant, measures, panels, pieces, seams(pieces), scope, refusals));
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */

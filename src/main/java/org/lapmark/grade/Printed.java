@@ -48,7 +48,7 @@ public record Printed(List<Object> parts) {
    */
   public static Optional<Printed> of(
       TemplateText text, GradedPattern pattern, PrintForm form, Findings findings) {
-    return of(text, pattern.scope(), pattern.variant(), form, findings);
+    return of(text, pattern.scope(), pattern.variant(), pattern.printing(form), findings);
   }
 
   static Optional<Printed> of(

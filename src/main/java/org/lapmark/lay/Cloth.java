@@ -12,6 +12,7 @@ import java.util.List;
  * @param noGrain whether pieces may be turned by quarters
  * @param selvedgeMargin what is kept free along each selvedge, in millimetres
  * @param margin the share of the length that is bought in addition; 0 for none
+ * @param marginStated whether that is stated
  * @param shrinkage the share of its length that the material loses when it is first washed
  */
 public record Cloth(
@@ -22,6 +23,7 @@ public record Cloth(
     boolean noGrain,
     double selvedgeMargin,
     double margin,
+    boolean marginStated,
     double shrinkage) {
   /** Copies the list. */
   public Cloth {
@@ -45,5 +47,15 @@ public record Cloth(
    */
   Purchase purchase(double length) {
     return Purchase.of(length, margin, shrinkage);
+  }
+
+  /**
+   * What to buy of lengths that are cut from a tape.
+   *
+   * @param length millimetres, all together
+   * @return the purchase
+   */
+  Purchase goods(double length) {
+    return Purchase.of(length, marginStated ? margin : Purchase.FOR_ENDS, shrinkage);
   }
 }

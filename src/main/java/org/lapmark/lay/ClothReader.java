@@ -48,6 +48,7 @@ final class ClothReader {
         truth("no_grain"),
         selvedge,
         share("margin", MOST_MARGIN),
+        source.properties().containsKey("margin"),
         share("shrinkage", MOST_SHRINKAGE));
   }
 

@@ -202,7 +202,8 @@ public record LayDrawing(
       board = page;
       if (rows() > 1) {
         String all =
-            wording.text("lay.length-in-all", Map.of("length", LengthText.of(lay.length(), form)));
+            wording.text(
+                "lay.length-in-all", Map.of("length", LengthText.atLeast(lay.length(), form)));
         double y = board.bounds().maxY() + 2 * AIR + text / 2;
         board.text(
             all, new Point(board.bounds().minX() + board.width(all, LABEL) / 2, y), 0, LABEL);
@@ -462,7 +463,7 @@ public record LayDrawing(
       String selvedge = wording.text("lay.selvedge");
       double half = board.width(selvedge, LABEL) / 2;
       double along = (breaks.get(row + 1) - breaks.get(row));
-      String length = LengthText.of(along, form);
+      String length = LengthText.atLeast(along, form);
       String width = words.width(lay.width());
       if (turned) {
         double left = cloth.minX() - AIR - text / 2;

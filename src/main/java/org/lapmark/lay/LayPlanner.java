@@ -163,7 +163,7 @@ public final class LayPlanner {
     for (Wanted one : wanted) {
       total += one.cut().count() * one.piece().rectangle().orElseThrow().height();
     }
-    return new PieceGoods(total, cloth.purchase(total));
+    return new PieceGoods(total, cloth.goods(total));
   }
 
   private Optional<Lay> lay(Cloth cloth, ClothWidth width, List<Wanted> wanted) {

@@ -47,10 +47,11 @@ public record LayWords(Wording wording, PrintForm form) {
   }
 
   /**
-   * A length to buy, in the document's units.
+   * A length to buy, in the document's units. Each is enough by itself; they are no conversions of
+   * each other.
    *
    * @param purchase the purchase
-   * @return such as {@code 70 cm (¾ yd)}
+   * @return such as {@code 70 cm or 3/4 yd}
    */
   public String amount(Purchase purchase) {
     double metres = purchase.metric();
@@ -93,7 +94,7 @@ public record LayWords(Wording wording, PrintForm form) {
   private String purchase(Purchase purchase, double used) {
     Map<String, Object> arguments = new LinkedHashMap<>();
     arguments.put("amount", amount(purchase));
-    arguments.put("used", LengthText.of(used, form));
+    arguments.put("used", LengthText.atLeast(used, form));
     arguments.put("margin", purchase.margin());
     arguments.put("hasMargin", purchase.margin() > 0 ? "yes" : "no");
     arguments.put("shrinkage", purchase.shrinkage());
@@ -112,7 +113,7 @@ public record LayWords(Wording wording, PrintForm form) {
     arguments.put("material", lay.cloth().name());
     arguments.put("width", width(lay.width()));
     arguments.put("size", lay.variant().size());
-    arguments.put("length", LengthText.of(lay.length(), form));
+    arguments.put("length", LengthText.atLeast(lay.length(), form));
     arguments.put("count", lay.placements().size());
     List<String> names = new ArrayList<>();
     for (Placement placement : inReadingOrder(lay)) {

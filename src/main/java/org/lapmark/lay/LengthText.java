@@ -18,6 +18,11 @@ final class LengthText {
     return form.print(Value.Quantity.length(Math.rint(millimetres * 1e6) / 1e6));
   }
 
+  /** A length that is needed, never less than it is. */
+  static String atLeast(double millimetres, PrintForm form) {
+    return form.printAtLeast(Math.rint(millimetres * 1e6) / 1e6);
+  }
+
   /** A length in one unit, such as {@code "m 0.1"}. */
   static String of(double millimetres, String as, PrintForm form) {
     return print(number(millimetres) + " mm", " as " + as, form);

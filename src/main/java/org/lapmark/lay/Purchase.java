@@ -9,6 +9,12 @@ package org.lapmark.lay;
  * @param shrinkage the share that is lost
  */
 public record Purchase(double exact, double margin, double shrinkage) {
+  /**
+   * The share that is added to tapes and cords where no margin is stated: their ends are trimmed,
+   * knotted or melted, and no shop cuts to the millimetre.
+   */
+  public static final double FOR_ENDS = 0.05;
+
   private static final double TEN_CENTIMETRES = 100;
   private static final double EIGHTH_OF_A_YARD = 914.4 / 8;
 

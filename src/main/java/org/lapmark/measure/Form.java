@@ -17,10 +17,11 @@ import org.lapmark.finding.SourceText;
  * @param step the step in millimetres to which metric lengths are rounded, or 0 for the document's
  * @param denominator the denominator of fractions, or 0 for the document's; of a plain number, for
  *     decimals
+ * @param rounding to which side
  */
-record Form(Style style, Unit unit, double step, int denominator) {
+record Form(Style style, Unit unit, double step, int denominator, Rounding rounding) {
   /** As the document has it. */
-  static final Form DOCUMENT = new Form(Style.DOCUMENT, null, 0, 0);
+  static final Form DOCUMENT = new Form(Style.DOCUMENT, null, 0, 0, Rounding.NEAREST);
 
   enum Style {
     DOCUMENT,
@@ -34,6 +35,7 @@ record Form(Style style, Unit unit, double step, int denominator) {
   private static final List<String> WORDS =
       List.of("mm", "cm", "m", "in", "ft", "yd", "both", "metric", "inches", "number");
   private static final Pattern WRITTEN = Pattern.compile("(\\S+)(?:\\s+(\\S+))?");
+  private static final Pattern SIDE = Pattern.compile("(.*?)\\s*\\bat\\s+(most|least)");
   private static final Pattern FRACTION = Pattern.compile("1/(2|4|8|16|32)");
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,4}(?:\\.\\d{1,3})?");
 
@@ -42,6 +44,17 @@ record Form(Style style, Unit unit, double step, int denominator) {
     if (written == null) {
       return DOCUMENT;
     }
+    Matcher side = SIDE.matcher(written.text());
+    if (!side.matches()) {
+      return units(written, Rounding.NEAREST);
+    }
+    Rounding rounding = side.group(2).equals("most") ? Rounding.AT_MOST : Rounding.AT_LEAST;
+    return side.group(1).isEmpty()
+        ? new Form(Style.DOCUMENT, null, 0, 0, rounding)
+        : units(written.part(0, side.end(1)), rounding);
+  }
+
+  private static Form units(SourceText written, Rounding rounding) {
     Matcher matcher = WRITTEN.matcher(written.text());
     if (!matcher.matches() || !WORDS.contains(matcher.group(1))) {
       throw unknown(written, written.text().split("\\s+", 2)[0]);
@@ -58,19 +71,19 @@ record Form(Style style, Unit unit, double step, int denominator) {
     Unit unit = style == Style.UNIT ? Unit.of(word).orElseThrow() : null;
     String step = matcher.group(2);
     if (step == null) {
-      return new Form(style, unit, 0, 0);
+      return new Form(style, unit, 0, 0, rounding);
     }
     boolean fractions = unit != null ? !unit.metric() : style != Style.METRIC;
     boolean decimals = unit != null ? unit.metric() : style == Style.METRIC;
     Matcher fraction = FRACTION.matcher(step);
     if (fractions && fraction.matches()) {
-      return new Form(style, unit, 0, Integer.parseInt(fraction.group(1)));
+      return new Form(style, unit, 0, Integer.parseInt(fraction.group(1)), rounding);
     }
     if (decimals && DECIMAL.matcher(step).matches() && Double.parseDouble(step) > 0) {
       double size = unit == null ? 1 : unit.size();
       // Back to the decimal that was meant: 0.57 cm is 5.7 mm, not 5.699999999999999.
       double millimetres = Math.rint(Double.parseDouble(step) * size * 1e6) / 1e6;
-      return new Form(style, unit, millimetres, 0);
+      return new Form(style, unit, millimetres, 0, rounding);
     }
     throw unknown(written, step);
   }

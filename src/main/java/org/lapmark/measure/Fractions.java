@@ -1,6 +1,8 @@
 package org.lapmark.measure;
 
-/** The fractions that have a character of their own. */
+/**
+ * Fractions as they are read, also those with a character of their own, and as they are printed.
+ */
 final class Fractions {
   private static final String SIGNS = "½¼¾⅛⅜⅝⅞";
   private static final int[][] PARTS = {{1, 2}, {1, 4}, {3, 4}, {1, 8}, {3, 8}, {5, 8}, {7, 8}};
@@ -18,15 +20,11 @@ final class Fractions {
   }
 
   /**
-   * A number of whole things and a reduced fraction as readers see it: set close where the fraction
-   * has its own character, else with a no-break space between.
+   * A number of whole things and a reduced fraction as readers see it. All are set alike,
+   * sixteenths and halves, with digits and a slash: only some fractions have a character of their
+   * own.
    */
   static String text(String whole, long numerator, long denominator) {
-    for (int i = 0; i < PARTS.length; i++) {
-      if (PARTS[i][0] == numerator && PARTS[i][1] == denominator) {
-        return whole + SIGNS.charAt(i);
-      }
-    }
     String fraction = numerator + "/" + denominator;
     return whole.isEmpty() ? fraction : whole + '\u00a0' + fraction;
   }

@@ -15,8 +15,13 @@ import org.lapmark.measure.Value.Quantity;
 
 /** Reads a formula by precedence climbing; stops at the first thing it can't understand. */
 final class Parser {
-  /** Two names of one stock size are never further apart than this factor. */
-  private static final double PAIR_FACTOR = 2;
+  /** Two names of one stock size are never further apart than this share of the smaller. */
+  private static final double PAIR_SHARE = 0.1;
+
+  /** In millimetres: by this, two names of a short one may always be apart. */
+  private static final double PAIR_APART = 1;
+
+  private static final double PAIR_NOISE = 1e-9;
 
   /** No ruler has finer fractions than four figures can say. */
   private static final int FRACTION_FIGURES = 4;
@@ -271,8 +276,9 @@ final class Parser {
     Token closing = close(opening, ")");
     Literal metric = first.unit.metric() ? first : second;
     Literal inches = first.unit.metric() ? second : first;
-    double ratio = metric.amount() / inches.amount();
-    if (!(ratio < PAIR_FACTOR && ratio > 1 / PAIR_FACTOR)) {
+    double apart = Math.abs(metric.amount() - inches.amount());
+    double may = Math.max(PAIR_APART, PAIR_SHARE * Math.min(metric.amount(), inches.amount()));
+    if (!(apart <= may + PAIR_NOISE)) {
       throw fault(
           MeasureCode.FORMULA_PAIR_FAR_APART,
           first.start,

@@ -1,6 +1,7 @@
 package org.lapmark.measure;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * How values are printed in one document.
@@ -9,24 +10,24 @@ import java.util.Objects;
  * @param metricStep the step to which metric lengths are rounded, in millimetres
  * @param inchDenominator the denominator of inch fractions: 8 means eighths
  * @param words how numbers are written in the document's language
+ * @param finest what the uses of single quantities ask for
  */
-public record PrintForm(Units units, double metricStep, int inchDenominator, NumberWords words) {
+public record PrintForm(
+    Units units, double metricStep, int inchDenominator, NumberWords words, FinestSteps finest) {
   /** Metric to 1 mm, inches to eighths, metric first. */
   public static final PrintForm DEFAULT = new PrintForm(Units.METRIC_FIRST, 1, 8);
 
-  /** Rulers aren't divided into finer parts of an inch than these. */
-  private static final int RULER = 16;
+  /** The parts of an inch on rulers and tapes at home; none has finer ones. */
+  public static final int RULER = 16;
 
-  /** In parts of an inch; nothing that is made or cut is finer. */
-  private static final int FINEST = 1 << 20;
-
-  /** In millimetres; shorter is the noise of sums. */
-  private static final double SHORTEST = Unit.IN.size() / FINEST;
+  /** In millimetres; depths are told no finer. */
+  private static final double FINEST_DEPTH = 0.05;
 
   /** Checks the steps. */
   public PrintForm {
     Objects.requireNonNull(units);
     Objects.requireNonNull(words);
+    Objects.requireNonNull(finest);
     if (!(metricStep > 0) || inchDenominator < 1) {
       throw new IllegalArgumentException("steps are above zero");
     }
@@ -40,7 +41,7 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
    * @param inchDenominator the denominator of inch fractions
    */
   public PrintForm(Units units, double metricStep, int inchDenominator) {
-    this(units, metricStep, inchDenominator, NumberWords.SYMBOLS);
+    this(units, metricStep, inchDenominator, NumberWords.SYMBOLS, FinestSteps.NONE);
   }
 
   /**
@@ -50,7 +51,7 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
    * @return the form
    */
   public PrintForm with(NumberWords others) {
-    return new PrintForm(units, metricStep, inchDenominator, others);
+    return new PrintForm(units, metricStep, inchDenominator, others, finest);
   }
 
   /**
@@ -60,42 +61,107 @@ public record PrintForm(Units units, double metricStep, int inchDenominator, Num
    * @return the form
    */
   public PrintForm with(Units others) {
-    return new PrintForm(others, metricStep, inchDenominator, words);
+    return new PrintForm(others, metricStep, inchDenominator, words, finest);
   }
 
   /**
-   * Prints a quantity that stands in no text of the author's. A length that would vanish in
-   * rounding is printed to a finer step: nobody can be asked to state one. Rulers end at a
-   * sixteenth of an inch, so that what is shorter is left to millimetres where they are printed.
+   * The same with steps that single quantities ask for.
+   *
+   * @param others the steps
+   * @return the form
+   */
+  public PrintForm with(FinestSteps others) {
+    return new PrintForm(units, metricStep, inchDenominator, words, others);
+  }
+
+  /**
+   * The same for lengths that are ruled or measured with a ruler in the hand.
+   *
+   * @return the form, with sixteenths or what is finer
+   */
+  public PrintForm ruled() {
+    return new PrintForm(units, metricStep, Math.max(RULER, inchDenominator), words, finest);
+  }
+
+  /**
+   * The same with metric steps no coarser than one.
+   *
+   * @param step the step in millimetres
+   * @return the form
+   */
+  public PrintForm metric(double step) {
+    return new PrintForm(units, Math.min(step, metricStep), inchDenominator, words, finest);
+  }
+
+  /**
+   * Prints a quantity that stands in no text of the author's.
    *
    * @param quantity the quantity
    * @return its text
    */
   public String print(Value.Quantity quantity) {
-    PrintForm form =
-        quantity.dimension() == Dimension.LENGTH ? showing(Math.abs(quantity.amount())) : this;
-    return Printer.ofComputed(form).print(quantity);
+    return rounding(Rounding.NEAREST).print(quantity);
   }
 
-  private PrintForm showing(double millimetres) {
-    if (millimetres < SHORTEST) {
-      return this;
-    }
-    double step = metricStep;
-    while (Steps.nearestCount(millimetres, step) == 0) {
-      step /= 10;
-    }
-    int denominator = inchDenominator;
-    while (denominator < FINEST && Steps.nearestCount(millimetres, inches(denominator)) == 0) {
-      denominator *= 2;
-    }
-    boolean both = units == Units.METRIC_FIRST || units == Units.INCHES_FIRST;
-    boolean tooShort = denominator > inchDenominator && denominator > RULER;
-    return new PrintForm(both && tooShort ? Units.METRIC : units, step, denominator, words);
+  /**
+   * Prints a length that is needed, never less than it is. One that is printed elsewhere, too, is
+   * printed alike.
+   *
+   * @param millimetres the length
+   * @return its text
+   */
+  public String printAtLeast(double millimetres) {
+    Rounding rounding = finest.has(millimetres) ? Rounding.NEAREST : Rounding.AT_LEAST;
+    return rounding(rounding).print(Value.Quantity.length(millimetres));
   }
 
-  private static double inches(int denominator) {
-    return Unit.IN.size() / denominator;
+  /**
+   * Prints a length that is not to be exceeded, such as the distance from clip to clip.
+   *
+   * @param millimetres the length
+   * @return its text
+   */
+  public String printAtMost(double millimetres) {
+    return rounding(Rounding.AT_MOST).print(Value.Quantity.length(millimetres));
+  }
+
+  /**
+   * Prints a length in inches where the document has inches and a ruler has parts for it.
+   *
+   * @param millimetres the length
+   * @return its text, or nothing
+   */
+  public Optional<String> printInches(double millimetres) {
+    return rounding(Rounding.NEAREST)
+        .inches(millimetres)
+        .map(printed -> with(Units.INCHES).print(Value.Quantity.length(millimetres)));
+  }
+
+  /**
+   * Prints how deep to cut into an allowance: never deeper than it is, and in inches only where
+   * that is less than the allowance as it is printed.
+   *
+   * @param depth the depth in millimetres
+   * @param allowance the allowance in millimetres
+   * @return its text
+   */
+  public String printDepth(double depth, double allowance) {
+    PrintForm form = this;
+    while (form.metricStep > FINEST_DEPTH
+        && form.rounding(Rounding.AT_MOST).metric(depth)
+            >= rounding(Rounding.NEAREST).metric(allowance)) {
+      form = form.metric(form.metricStep / 10);
+    }
+    boolean clear =
+        form.rounding(Rounding.AT_MOST).inches(depth).orElse(0.0)
+            < rounding(Rounding.NEAREST).inches(allowance).orElse(allowance);
+    return (clear ? form : form.with(Units.METRIC))
+        .rounding(Rounding.AT_MOST)
+        .print(Value.Quantity.length(depth));
+  }
+
+  private Printer rounding(Rounding rounding) {
+    return Printer.ofComputed(this, rounding);
   }
 
   /**

@@ -4,6 +4,9 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.lapmark.finding.FindingException;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
@@ -13,6 +16,10 @@ import org.lapmark.measure.Value.Truth;
 /**
  * Writes one value as readers see it. Each unit is rounded from the exact value, never from another
  * unit's rounding; halves go away from zero.
+ *
+ * <p>No step moves a length by more than {@value #MOST_MOVED} of it. Where eighths of an inch
+ * would, a length is printed in sixteenths; where those would, too, it is left to millimetres,
+ * since rulers have no finer parts. Millimetres are printed to tenths, and so on, in the same way.
  */
 final class Printer {
   private static final char NO_BREAK = '\u00a0';
@@ -29,19 +36,41 @@ final class Printer {
   private static final double SQUARE_CENTIMETRE = 100;
   private static final double SQUARE_INCH = 25.4 * 25.4;
 
+  private static final double MOST_MOVED = 0.06;
+
+  /** In parts of an inch; nothing that is made or cut is finer. */
+  private static final int FINEST = 1 << 20;
+
+  /** In millimetres; shorter is the noise of sums. */
+  private static final double SHORTEST = Unit.IN.size() / FINEST;
+
+  /** In parts: what is as near to a whole one as this was stated in it. */
+  private static final double WHOLE = 1e-6;
+
+  /** A length stated in place, which is printed to the step in which it is stated. */
+  private static final Pattern STATED_FRACTION =
+      Pattern.compile("(?:\\d+ )?\\d+/(2|4|8|16|32|64)\\s*in");
+
+  private static final Pattern STATED_DECIMAL = Pattern.compile("\\d+\\.(\\d{1,3})\\s*(mm|cm|m)");
+
   private final Formula formula;
   private final Form form;
   private final PrintForm document;
+  private final Rounding rounding;
 
   Printer(Formula formula, Form form, PrintForm document) {
     this.formula = formula;
     this.form = form;
     this.document = document;
+    this.rounding =
+        form.rounding() == Rounding.NEAREST && formula != null
+            ? document.finest().rounding(formula)
+            : form.rounding();
   }
 
   /** A printer of what no author has written; what rounds to zero is printed as zero. */
-  static Printer ofComputed(PrintForm document) {
-    return new Printer(null, Form.DOCUMENT, document);
+  static Printer ofComputed(PrintForm document, Rounding rounding) {
+    return new Printer(null, new Form(Form.Style.DOCUMENT, null, 0, 0, rounding), document);
   }
 
   String print(Value value) {
@@ -83,7 +112,7 @@ final class Printer {
         return form.style() == Form.Style.NUMBER ? degrees : degrees + '°';
       default:
         if (form.style() == Form.Style.NUMBER && form.denominator() != 0) {
-          return fraction(amount, 1);
+          return fraction(amount, 1, form.denominator());
         }
         onlyNumber(quantity);
         return decimal(amount, PLAIN_STEP, 1);
@@ -104,14 +133,29 @@ final class Printer {
     }
     if (form.style() == Form.Style.UNIT) {
       Unit unit = form.unit();
-      String number = unit.metric() ? metric(metric, unit) : fraction(inches, unit.size());
-      return number + NO_BREAK + symbol(unit);
+      if (unit.metric()) {
+        return metric(metric, unit) + NO_BREAK + symbol(unit);
+      }
+      return parts(inches, unit)
+          .map(parts -> fraction(inches, unit, parts) + NO_BREAK + symbol(unit))
+          .orElseGet(() -> millimetres(metric));
+    }
+    if (!inchesWanted()) {
+      return form.style() == Form.Style.NUMBER ? metric(metric, Unit.MM) : millimetres(metric);
+    }
+    Optional<Integer> parts = parts(inches, Unit.IN);
+    if (parts.isEmpty()) {
+      return millimetres(metric);
     }
     return arranged(
         metricWanted() ? metric(metric, Unit.MM) : null,
         symbol(Unit.MM),
-        inchesWanted() ? fraction(inches, Unit.IN.size()) : null,
+        fraction(inches, Unit.IN, parts.get()),
         symbol(Unit.IN));
+  }
+
+  private String millimetres(double length) {
+    return metric(length, Unit.MM) + NO_BREAK + symbol(Unit.MM);
   }
 
   private String pair(NominalPair pair) {
@@ -167,8 +211,86 @@ final class Printer {
   }
 
   private String metric(double millimetres, Unit unit) {
+    return decimal(millimetres, step(millimetres), unit.size());
+  }
+
+  /** The step of a metric length. */
+  private double step(double millimetres) {
     double step = form.step() != 0 ? form.step() : document.metricStep();
-    return decimal(millimetres, step, unit.size());
+    step = Math.min(step, document.finest().step(millimetres));
+    if (form.step() == 0) {
+      step = Math.min(step, statedStep());
+    }
+    while (Math.abs(millimetres) >= SHORTEST && moves(millimetres, step)) {
+      step = Math.rint(step / 10 * 1e12) / 1e12;
+    }
+    return step;
+  }
+
+  private double statedStep() {
+    Matcher stated = formula == null ? null : STATED_DECIMAL.matcher(formula.text().text());
+    if (stated == null || !stated.matches()) {
+      return Double.MAX_VALUE;
+    }
+    double unit = Unit.of(stated.group(2)).orElseThrow().size();
+    return unit / Math.pow(10, stated.group(1).length());
+  }
+
+  /** Whether a step moves a length by more than may be. */
+  private boolean moves(double length, double step) {
+    double rounded = Steps.count(length, step, rounding) * step;
+    return Math.abs(rounded - length) > MOST_MOVED * Math.abs(length) + NOISE;
+  }
+
+  /**
+   * The parts of an inch, or of another such unit, in which a length is printed; nothing where a
+   * ruler has none that do.
+   */
+  private Optional<Integer> parts(double length, Unit unit) {
+    int parts = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
+    if (unit == Unit.IN) {
+      parts = Math.max(parts, document.finest().denominator(length));
+      if (form.denominator() == 0) {
+        parts = Math.max(parts, statedParts(length));
+      }
+    }
+    // A number without its unit can't be left to another one.
+    int finest = form.style() == Form.Style.NUMBER ? FINEST : Math.max(PrintForm.RULER, parts);
+    while (Math.abs(length) >= SHORTEST && moves(length, unit.size() / parts)) {
+      parts *= 2;
+      if (parts > finest) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(parts);
+  }
+
+  /** The parts in which a length was stated, 1 where it wasn't in any that matter. */
+  private int statedParts(double length) {
+    Matcher stated = formula == null ? null : STATED_FRACTION.matcher(formula.text().text());
+    if (stated != null && stated.matches()) {
+      return Integer.parseInt(stated.group(1));
+    }
+    double sixteenths = length / (Unit.IN.size() / PrintForm.RULER);
+    return Math.abs(sixteenths - Math.rint(sixteenths)) < WHOLE ? PrintForm.RULER : 1;
+  }
+
+  /** A length as it comes out in inches, in millimetres; nothing where it is printed without. */
+  Optional<Double> inches(double length) {
+    return inchesWanted()
+        ? parts(length, Unit.IN)
+            .map(
+                parts -> {
+                  double step = Unit.IN.size() / parts;
+                  return Steps.count(length, step, rounding) * step;
+                })
+        : Optional.empty();
+  }
+
+  /** A length as it comes out in metric, in millimetres. */
+  double metric(double length) {
+    double step = step(length);
+    return Steps.count(length, step, rounding) * step;
   }
 
   /**
@@ -187,8 +309,11 @@ final class Printer {
     return sign(count) + figures.replace(".", document.words().decimalMark());
   }
 
-  private String fraction(double amount, double unit) {
-    int denominator = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
+  private String fraction(double amount, Unit unit, int denominator) {
+    return fraction(amount, unit.size(), denominator);
+  }
+
+  private String fraction(double amount, double unit, int denominator) {
     double count = steps(amount, unit / denominator);
     // Far beyond any article's length it stays at the greatest number there is.
     long parts = (long) Math.abs(count);
@@ -207,7 +332,7 @@ final class Printer {
     if (Math.abs(amount) < NOISE) {
       return 0;
     }
-    double count = Steps.nearestCount(amount, step);
+    double count = Steps.count(amount, step, rounding);
     if (formula == null) {
       return count;
     }

@@ -42,6 +42,19 @@ final class Steps {
     return count < 0 ? -size : size;
   }
 
+  /** How many steps a value comes to when it is rounded in a direction. */
+  static double count(double value, double step, Rounding rounding) {
+    double count = value / step;
+    if (Math.abs(count) >= WHOLE) {
+      return count;
+    }
+    return switch (rounding) {
+      case NEAREST -> nearestCount(value, step);
+      case AT_MOST -> Math.floor(count + guard(count));
+      case AT_LEAST -> Math.ceil(count - guard(count));
+    };
+  }
+
   private static double guard(double count) {
     return Math.min(WIDEST, GUARD * Math.max(1, Math.abs(count)));
   }

@@ -11,7 +11,6 @@ import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Allowance;
 import org.lapmark.wording.Wording;
@@ -208,15 +207,13 @@ class PieceLabel {
         Map.of("values", String.join(NumberWords.of(wording).between(), texts)));
   }
 
-  /** Prints a length; one that would round to nothing is printed in tenths of a millimetre. */
   private String length(double millimetres) {
-    PrintForm form = pattern.source().masthead().form().with(NumberWords.of(wording));
-    if (millimetres > 0
-        && millimetres < Math.max(form.metricStep(), 25.4 / form.inchDenominator())) {
-      form = new PrintForm(PrintForm.Units.METRIC, 0.1, form.inchDenominator(), form.words());
-      millimetres = Math.max(0.1, millimetres);
-    }
-    return form.print(Value.Quantity.length(millimetres));
+    return pattern
+        .source()
+        .masthead()
+        .form()
+        .with(NumberWords.of(wording))
+        .print(Value.Quantity.length(millimetres));
   }
 
   private String joined(List<String> texts) {

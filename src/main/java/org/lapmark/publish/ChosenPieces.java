@@ -141,7 +141,8 @@ record ChosenPieces(SortedSet<Integer> numbers) {
                         .filter(piece -> numbers.contains(piece.number()))
                         .toList(),
                     pattern.seams(),
-                    pattern.scope()))
+                    pattern.scope(),
+                    pattern.refusals()))
         .toList();
   }
 

@@ -199,10 +199,10 @@ class CompanionBrowserTest {
             .test(text('step-straps')));
         note('notice', seen(document.getElementById('notice')));
         choose('choose-size', '2');
-        note('one', /each 70 mm \\(2¾ in\\) from the side/.test(text('step-straps')));
+        note('one', /each 70 mm \\(2 3/4 in\\) from the side/.test(text('step-straps')));
         note('notice-after', seen(document.getElementById('notice')));
         choose('choose-units', 'inches');
-        note('inches', /each 2¾ in from the side/.test(text('step-straps')));
+        note('inches', /each 2 3/4 in from the side/.test(text('step-straps')));
         choose('choose-units', 'metric');
         note('metric', /each 70 mm from the side/.test(text('step-straps')));
         note('columns', document.querySelectorAll('#finished thead th').length + ' '

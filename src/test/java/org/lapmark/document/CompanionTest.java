@@ -151,7 +151,7 @@ class CompanionTest {
             .contains("each S 50 mm, M 60 mm, L 70 mm from the side"),
         Companions.shown(step, -1, CompanionUnits.METRIC));
     assertTrue(
-        Companions.shown(step, 2, CompanionUnits.INCHES).contains("each 2¾ in from the side"));
+        Companions.shown(step, 2, CompanionUnits.INCHES).contains("each 2 3/4 in from the side"));
   }
 
   @Test

@@ -165,8 +165,8 @@ class InstructionsTest {
     }
     for (String part :
         List.of(
-            "Coil zip, size 5 23 cm (9 in) long 12 mm (½ in) visible between its seams",
-            "Piping cord 4 mm (⅛ in) in diameter 1 m (1⅛ yd)",
+            "Coil zip, size 5 23 cm (9 in) long 12 mm (1/2 in) visible between its seams",
+            "Piping cord 4 mm in diameter 5% is added for ends. 1.1 m or 1 1/4 yd",
             "Instead: A thin, closely woven polyester.",
             "about 150 m in all")) {
       assertTrue(all.contains(part), () -> part + " in " + all);

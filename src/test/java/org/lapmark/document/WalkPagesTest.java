@@ -66,11 +66,14 @@ class WalkPagesTest {
     assertTrue(text.contains("Every seam of size M"), text);
     assertTrue(text.contains("end seam (a ring): its sides agree"), text);
     assertTrue(text.contains("3 Rear strip, left; zip visible width; 4 Front strip, left"), text);
-    assertTrue(text.contains("449.89 0.00 0.00 within 0.5 mm"), text);
-    assertTrue(text.contains("112.00 double notch of 1 End, rim 2 112.00"), text);
+    assertTrue(
+        text.contains("449.89 mm (17 3/4 in) 0.00 mm (0 in) 0.00 mm (0 in) within 0.5 mm"), text);
+    assertTrue(
+        text.contains("112.00 mm (4 3/8 in) double notch of 1 End, rim 2 112.00 mm (4 3/8 in)"),
+        text);
     assertTrue(text.contains("make 180 degrees together: the edge goes straight on"), text);
-    assertTrue(text.contains("All edges have an allowance of 10 mm."), text);
-    assertTrue(text.contains("make 6 clips 8 mm deep, 7 mm apart"), text);
+    assertTrue(text.contains("All edges have an allowance of 10 mm (3/8 in)."), text);
+    assertTrue(text.contains("make 6 clips 8 mm (5/16 in) deep, 7 mm apart"), text);
   }
 
   @Test
@@ -79,13 +82,15 @@ class WalkPagesTest {
         String.join(
             " ", Documents.texts(page("src/test/resources/org/lapmark/document/walk", "S")));
     assertTrue(text.contains("round: its sides differ"), text);
-    assertTrue(text.contains("102.00 0.00 −2.00 beyond 0.5 mm"), text);
-    assertTrue(text.contains("notch of 2 Lid, bottom miss by 3.00"), text);
+    assertTrue(text.contains("102.00 mm (4 in) 0.00 mm (0 in) −2.00 mm beyond 0.5 mm"), text);
+    assertTrue(text.contains("notch of 2 Lid, bottom miss by 3.00 mm (1/8 in)"), text);
     assertTrue(text.contains("no partner"), text);
     assertTrue(text.contains("1 basted"), text);
     assertTrue(
-        text.contains("Caught on side 2: zip width, 12.00 wide, its middle at 50.00."), text);
-    assertTrue(text.contains("The allowances differ, from 6 to 10 mm."), text);
+        text.contains(
+            "Caught on side 2: zip width, 12.00 mm (1/2 in) wide, its middle at 50.00 mm (2 in)."),
+        text);
+    assertTrue(text.contains("The allowances differ, from 6 mm (1/4 in) to 10 mm (3/8 in)."), text);
   }
 
   @Test

@@ -151,7 +151,7 @@ class DemoFiguresTest {
     assertEquals(
         "3 layers on each other, the lowest first. 1: piece 3, Rear strip, main, right side."
             + " 2: zip, face down. 3: piece 3, Rear strip, lining, wrong side."
-            + " A stitching line along the edge “bottom”, 10 mm (⅜ in) from the raw edge.",
+            + " A stitching line along the edge “bottom”, 10 mm (3/8 in) from the raw edge.",
         words.replace('\u00a0', ' '));
   }
 

@@ -188,12 +188,12 @@ class LayDrawingTest {
     LayWords words = new LayWords(writer.wording(Locale.UK), PrintForm.DEFAULT);
     assertEquals(
         "Cutting layout for heavy canvas, 50\u00a0cm (20\u00a0in) wide, size M: 2 pieces on"
-            + " 130\u00a0mm (5⅛\u00a0in) of its length, in one layer. From the cut end on:"
+            + " 130\u00a0mm (5\u00a01/8\u00a0in) of its length, in one layer. From the cut end on:"
             + " 1 End stiffener; 1 End stiffener.",
         words.alternative(LAYS.get("foam")));
     assertTrue(words.alternative(LAYS.get("bag")).contains("1 M End"));
     assertEquals(
-        "Buy 3.4\u00a0m (3⅝\u00a0yd). The layout uses 3004\u00a0mm (118¼\u00a0in); 10% is added.",
+        "Buy 3.4\u00a0m or 3\u00a05/8\u00a0yd. The layout uses 3004\u00a0mm (118\u00a03/8\u00a0in); 10% is added.",
         words.purchase(LAYS.get("long")));
     assertTrue(words.purchase(LAYS.get("bag")).contains("nothing is added"));
   }

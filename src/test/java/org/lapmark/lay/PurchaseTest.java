@@ -55,10 +55,12 @@ class PurchaseTest {
   @Test
   void amountsArePrintedInTheUnitsOfTheDocument() {
     Purchase purchase = Purchase.of(1250, 0.1, 0);
-    assertEquals("1.4\u00a0m (1⅝\u00a0yd)", amount(purchase, PrintForm.Units.METRIC_FIRST));
-    assertEquals("1⅝\u00a0yd (1.4\u00a0m)", amount(purchase, PrintForm.Units.INCHES_FIRST));
+    assertEquals(
+        "1.4\u00a0m or 1\u00a05/8\u00a0yd", amount(purchase, PrintForm.Units.METRIC_FIRST));
+    assertEquals(
+        "1\u00a05/8\u00a0yd or 1.4\u00a0m", amount(purchase, PrintForm.Units.INCHES_FIRST));
     assertEquals("1.4\u00a0m", amount(purchase, PrintForm.Units.METRIC));
-    assertEquals("1⅝\u00a0yd", amount(purchase, PrintForm.Units.INCHES));
+    assertEquals("1\u00a05/8\u00a0yd", amount(purchase, PrintForm.Units.INCHES));
     assertEquals("70\u00a0cm", amount(Purchase.of(601, 0, 0), PrintForm.Units.METRIC));
   }
 

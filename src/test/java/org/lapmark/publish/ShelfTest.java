@@ -149,12 +149,12 @@ class ShelfTest {
   void whatIsAsWideAsItsTapeIsCalledWhatTheShopCallsIt() throws Exception {
     String text = instructions("halewood-brush-roll");
     assertFalse(text.contains("9/16"), text);
-    assertEquals(2, text.split(Pattern.quote("15 mm (⅝ in) × 900 mm")).length - 1, text);
+    assertEquals(2, text.split(Pattern.quote("15 mm (5/8 in) × 900 mm")).length - 1, text);
     Path companion = home.resolve("halewood-brush-roll").resolve("halewood-brush-roll-1.html");
     String page = xml(Files.readString(companion)).getDocumentElement().getTextContent();
     assertFalse(page.contains("9/16"), page);
     // A piece that is cut narrower than its cloth is wide is measured.
-    assertTrue(text.contains("32 mm (1¼ in) × 533 mm"), text);
+    assertTrue(text.contains("32 mm (1 1/4 in) × 533 mm"), text);
   }
 
   @Test

@@ -1,0 +1,113 @@
+package org.lapmark.measure;
+
+import java.util.Collections;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * What the uses of a pattern's quantities ask for together, so that each is printed in one way
+ * wherever it stands: a length at the finest step that any of its uses asks for, an expression
+ * rounded to the side that one of its uses states. Lengths are known by their amount.
+ *
+ * @param inches by length, in thousandths of a millimetre, the denominator of inch fractions
+ * @param metric by length the step of metric numbers, in millimetres
+ * @param rounding by expression the side to which it is rounded
+ */
+public record FinestSteps(
+    SortedMap<Long, Integer> inches,
+    SortedMap<Long, Double> metric,
+    SortedMap<String, Rounding> rounding) {
+  /** Nothing is asked for. */
+  public static final FinestSteps NONE =
+      new FinestSteps(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+
+  private static final double THOUSANDTHS = 1000;
+
+  /** Copies the maps. */
+  public FinestSteps {
+    inches = Collections.unmodifiableSortedMap(new TreeMap<>(inches));
+    metric = Collections.unmodifiableSortedMap(new TreeMap<>(metric));
+    rounding = Collections.unmodifiableSortedMap(new TreeMap<>(rounding));
+  }
+
+  /** Whether some use of a length asks for a step. */
+  boolean has(double millimetres) {
+    return inches.containsKey(key(millimetres)) || metric.containsKey(key(millimetres));
+  }
+
+  /** The denominator asked for, or 0. */
+  int denominator(double millimetres) {
+    return inches.getOrDefault(key(millimetres), 0);
+  }
+
+  /** The metric step asked for, or none as the greatest there is. */
+  double step(double millimetres) {
+    return metric.getOrDefault(key(millimetres), Double.MAX_VALUE);
+  }
+
+  /** The side to which an expression is rounded. */
+  Rounding rounding(Formula formula) {
+    return rounding.getOrDefault(key(formula), Rounding.NEAREST);
+  }
+
+  private static long key(double millimetres) {
+    return Math.round(Math.abs(millimetres) * THOUSANDTHS);
+  }
+
+  private static String key(Formula formula) {
+    return formula.text().text().replaceAll("\\s+", "");
+  }
+
+  /** Gathers what is asked for. */
+  public static final class Gathering {
+    private final SortedMap<Long, Integer> inches = new TreeMap<>();
+    private final SortedMap<Long, Double> metric = new TreeMap<>();
+    private final SortedMap<String, Rounding> rounding = new TreeMap<>();
+
+    /**
+     * Takes a use of a length that needs parts of an inch.
+     *
+     * @param millimetres the length
+     * @param denominator the parts
+     */
+    public void inches(double millimetres, int denominator) {
+      inches.merge(key(millimetres), denominator, Math::max);
+    }
+
+    /**
+     * Takes a placeholder.
+     *
+     * @param placeholder the placeholder
+     * @param value what it comes to
+     * @param document how values are printed where a placeholder doesn't say
+     */
+    public void placeholder(TemplateText.Placeholder placeholder, Value value, PrintForm document) {
+      Form form = Form.parse(placeholder.form());
+      if (form.rounding() != Rounding.NEAREST) {
+        // The first one counts: what is stated at two places in two ways goes by each of them.
+        rounding.putIfAbsent(key(placeholder.formula()), form.rounding());
+      }
+      if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
+        boolean inch = form.unit() == null || form.unit() == Unit.IN;
+        boolean millimetre = form.unit() == null || form.unit().metric();
+        if (inch && form.style() != Form.Style.METRIC) {
+          int asked = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
+          inches.merge(key(quantity.amount()), asked, Math::max);
+        }
+        if (millimetre && form.style() != Form.Style.INCHES) {
+          double asked = form.step() != 0 ? form.step() : document.metricStep();
+          metric.merge(key(quantity.amount()), asked, Math::min);
+        }
+      }
+    }
+
+    /**
+     * All that was taken.
+     *
+     * @return the steps
+     */
+    public FinestSteps all() {
+      return new FinestSteps(inches, metric, rounding);
+    }
+  }
+}
