@@ -167,10 +167,14 @@ final class BeginPage {
 
   /** Machines state the length in millimetres, older ones count the stitches of an inch. */
   private ManualPages.Stitch stitch(String name, double length) {
-    return new ManualPages.Stitch(
-        name,
-        wording.text(
-            "before.stitch-length", Map.of("length", length, "count", Math.round(INCH / length))));
+    return new ManualPages.Stitch(name, stitchLength(length, wording));
+  }
+
+  /** A stitch length in words. */
+  static String stitchLength(double millimetres, Wording wording) {
+    return wording.text(
+        "before.stitch-length",
+        Map.of("length", millimetres, "count", Math.round(INCH / millimetres)));
   }
 
   /** Whether a step speaks of a stitch; one that there are no words for is taken to be used. */

@@ -4,11 +4,13 @@ import com.ibm.icu.lang.UCharacter;
 import com.ibm.icu.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
@@ -20,6 +22,7 @@ import org.lapmark.lay.Lay;
 import org.lapmark.lay.LayPlanner;
 import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Purchase;
+import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
@@ -31,8 +34,6 @@ import org.lapmark.wording.Wording;
 
 /** What a companion lists before its steps: what to know, what to buy, what to cut. */
 final class CompanionLists {
-  private static final double STITCH_STEP = 0.5;
-
   private final CompanionSizes sizes;
   private final Wording wording;
   private final GradedPattern first;
@@ -159,19 +160,14 @@ final class CompanionLists {
                 }
               });
       thing.put("rows", rows);
-      List<String> care = new ArrayList<>();
-      plans.stream()
-          .map(all -> plan(all, material))
-          .flatMap(Optional::stream)
-          .map(plan -> ShoppingPage.margin(plan, wording))
-          .flatMap(Optional::stream)
-          .distinct()
-          .forEach(care::add);
-      ShoppingPage.CARE.stream()
-          .filter(property -> sizes.patterns().stream().anyMatch(one -> one.is(material, property)))
-          .map(property -> wording.text("materials.detail." + property))
-          .forEach(care::add);
-      thing.put("care", care);
+      thing.put(
+          "care",
+          told(
+              (pattern, form) ->
+                  plan(plans.get(sizes.patterns().indexOf(pattern)), material)
+                      .map(
+                          plan -> new ThingDetails(pattern, form, wording).material(material, plan))
+                      .orElse(Map.of())));
       if (isCut(material)) {
         materials.add(thing);
       }
@@ -227,17 +223,15 @@ final class CompanionLists {
     for (ThingSource hardware : sizes.source().hardware()) {
       Map<String, Object> thing = thing(hardware);
       List<Map<String, Object>> rows = new ArrayList<>();
-      for (String property : List.of("quantity", "length", "width", "inner_width", "diameter")) {
-        Formula formula = hardware.properties().get(property);
-        if (formula != null) {
-          SizedText value = property.equals("quantity") ? quantity(hardware) : printed(formula);
-          if (!value.texts().isEmpty()) {
-            rows.add(row(wording.text("companion.hardware." + property), value));
-          }
+      if (hardware.properties().containsKey("quantity")) {
+        SizedText quantity = quantity(hardware);
+        if (!quantity.texts().isEmpty()) {
+          rows.add(row(wording.text("companion.hardware.quantity"), quantity));
         }
       }
       thing.put("rows", rows);
-      thing.put("care", noted(pattern -> forEnds(pattern, hardware)));
+      thing.put(
+          "care", told((pattern, form) -> new ThingDetails(pattern, form, wording).part(hardware)));
       things.add(thing);
     }
     return things;
@@ -255,29 +249,33 @@ final class CompanionLists {
     Formula formula = thing.properties().get("quantity");
     return sizes.sized(
         (pattern, form) ->
-            ShoppingPage.purchase(thing, new Computed(pattern, form))
+            new ThingDetails(pattern, form, wording)
+                .purchase(thing)
                 .map(new LayWords(wording, form)::amount)
                 .orElseGet(() -> Computed.printed(formula, pattern, form)));
   }
 
-  private Optional<String> forEnds(GradedPattern pattern, ThingSource thing) {
-    return ShoppingPage.forEnds(
-        thing, wording, new Computed(pattern, pattern.source().masthead().form()));
+  /** What there is to tell in some size, each once, as markup. */
+  private List<String> told(BiFunction<GradedPattern, PrintForm, Map<String, String>> details) {
+    Set<String> keys = new LinkedHashSet<>();
+    for (GradedPattern pattern : sizes.patterns()) {
+      keys.addAll(details.apply(pattern, pattern.source().masthead().form()).keySet());
+    }
+    return keys.stream()
+        .map(
+            key ->
+                sizes.html(sizes.sized((pattern, form) -> details.apply(pattern, form).get(key))))
+        .toList();
   }
 
-  /** What is to be known in some size, once each. */
-  private List<String> noted(Function<GradedPattern, Optional<String>> note) {
-    return sizes.patterns().stream().map(note).flatMap(Optional::stream).distinct().toList();
-  }
-
-  /** Machines are set to half a millimetre, whatever the pattern's other lengths are rounded to. */
+  /** The same words as in print: machines state millimetres, older ones the count of an inch. */
   private SizedText stitch(Formula length) {
     return sizes.sized(
-        (pattern, form) -> Computed.printed(length, pattern, form.ruled().metric(STITCH_STEP)));
-  }
-
-  private SizedText printed(Formula formula) {
-    return sizes.sized((pattern, form) -> Computed.printed(formula, pattern, form));
+        (pattern, form) ->
+            new Computed(pattern, form)
+                .amount(length, Dimension.LENGTH)
+                .map(amount -> BeginPage.stitchLength(amount, wording))
+                .orElse(null));
   }
 
   private String cuttingLead() {

@@ -76,7 +76,11 @@ final class CompanionText {
 
     @Override
     public String value(Inline.Value value, List<PrintedValue> values) {
-      return SizeList.text(values, NO_BREAK, wording.text("list.between"));
+      return SizeList.text(
+          values,
+          variant -> SizeWords.lead(variant.size(), wording),
+          NO_BREAK,
+          wording.text("list.between"));
     }
 
     @Override

@@ -157,6 +157,7 @@ public final class CompanionWriter {
     }
     model.put("notes", notes);
     model.put("cautions", all);
+    model.put("use", hazards.inUse());
     model.put("stages", stages(steps, text, hazards));
     model.put("steps", steps.all().size());
     model.put("figures", figures.count());

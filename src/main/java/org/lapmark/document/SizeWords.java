@@ -33,7 +33,7 @@ record SizeWords(List<String> names, Wording wording) {
             .toList();
     return SizeList.text(
         unbroken,
-        variant -> variant.size().replace(' ', NO_BREAK),
+        variant -> lead(variant.size().replace(' ', NO_BREAK), wording),
         String.valueOf(NO_BREAK),
         wording.text("list.between"));
   }
@@ -45,9 +45,16 @@ record SizeWords(List<String> names, Wording wording) {
     }
     List<String> led = new ArrayList<>();
     for (int i = 0; i < texts.size(); i++) {
-      led.add(names.get(i) + NO_BREAK + texts.get(i));
+      led.add(lead(names.get(i), wording) + NO_BREAK + texts.get(i));
     }
     return String.join(wording.text("list.between"), led);
+  }
+
+  /** A size's name before its value; a number is kept apart from the one that follows. */
+  static String lead(String name, Wording wording) {
+    return Character.isDigit(name.charAt(name.length() - 1))
+        ? wording.text("sizes.number", Map.of("size", name))
+        : name;
   }
 
   /** A run of text that each size has one of, with the sizes listed at the values that differ. */
