@@ -42,7 +42,10 @@ class RefusedChoicesTest {
     String child = String.join(" ", instructions(source, "54"));
     assertEquals(2, child.split(REASON, -1).length - 1, "on the cover and before you begin");
     assertFalse(child.contains(PRAISE), child);
-    assertFalse(child.replace("Cord with breakaway clasp: no", "").contains("clasp"), child);
+    String others =
+        child.replace("Cord with breakaway clasp: no", "").replace("keep cord and board", "");
+    assertFalse(others.contains("clasp"), child);
+    assertEquals(2, others.split("\\b[Cc]ord", -1).length - 1, "in the reason alone: " + child);
     assertFalse(child.contains("Melt"), child);
     String grown = String.join(" ", instructions(source, "58"));
     assertFalse(grown.contains(REASON));
