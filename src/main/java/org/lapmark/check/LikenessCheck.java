@@ -154,8 +154,7 @@ final class LikenessCheck {
   private double read(String printed) {
     String text = plain(printed).replace(form.words().decimalMark(), ".");
     try {
-      return Formula.parse(
-              SourceText.verbatim(new SourceFile("printed", text), 0, text.length()))
+      return Formula.parse(SourceText.verbatim(new SourceFile("printed", text), 0, text.length()))
           .amount(pattern.scope(), Dimension.LENGTH);
     } catch (FindingException e) {
       return 0;
@@ -167,7 +166,8 @@ final class LikenessCheck {
   }
 
   private static String bare(String formula) {
-    return formula.chars()
+    return formula
+        .chars()
         .filter(c -> !Character.isWhitespace(c))
         .mapToObj(Character::toString)
         .collect(Collectors.joining());

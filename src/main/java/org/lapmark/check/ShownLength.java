@@ -90,8 +90,7 @@ record ShownLength(
   }
 
   /** A length that no text of the author's asks for. */
-  static ShownLength computed(
-      String name, double millimetres, Position position, PrintForm form) {
+  static ShownLength computed(String name, double millimetres, Position position, PrintForm form) {
     Value.Quantity length = Value.Quantity.length(millimetres);
     return new ShownLength(
         name,
@@ -111,9 +110,7 @@ record ShownLength(
             && metricText.equals(other.metricText);
     boolean inInches =
         units != Units.METRIC && differ(inches, other.inches) && inchText.equals(other.inchText);
-    return inInches
-        ? Optional.of(inchText)
-        : inMetric ? Optional.of(metricText) : Optional.empty();
+    return inInches ? Optional.of(inchText) : inMetric ? Optional.of(metricText) : Optional.empty();
   }
 
   private static boolean differ(double one, double other) {

@@ -90,8 +90,7 @@ public record PrintForm(
    * @return the form
    */
   public PrintForm inches(int denominator) {
-    return new PrintForm(
-        units, metricStep, Math.max(denominator, inchDenominator), words, finest);
+    return new PrintForm(units, metricStep, Math.max(denominator, inchDenominator), words, finest);
   }
 
   /**
