@@ -38,6 +38,12 @@ public enum CheckCode implements FindingCode {
   FUSIBLE_UNSTATED(Severity.WARNING),
   /** A step irons cloth that must not be ironed. */
   STEP_IRONS(Severity.WARNING),
+  /** Two different lengths that one step, row or piece prints alike. */
+  PRINTED_ALIKE(Severity.WARNING),
+  /** A finished measurement that different sizes print alike. */
+  SIZES_PRINTED_ALIKE(Severity.WARNING),
+  /** A depth to clip that is printed as more than it is. */
+  DEPTH_ROUNDED_UP(Severity.WARNING),
   /** A lining, interfacing or stiffener that is larger than what it belongs to. */
   LAYER_LARGER(Severity.WARNING);
 

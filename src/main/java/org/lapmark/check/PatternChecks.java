@@ -58,7 +58,7 @@ public final class PatternChecks {
    * @param findings where breaches go
    */
   public static void run(GradedPattern pattern, Reach reach, Findings findings) {
-    TextCheck.run(pattern, reach, findings);
+    LikenessCheck.run(pattern, TextCheck.run(pattern, reach, findings), findings);
     HazardCheck.run(pattern.source(), reach, findings);
     GlyphCheck.run(pattern.source(), reach, findings);
     PropertyCheck.run(pattern, findings);
@@ -87,6 +87,7 @@ public final class PatternChecks {
     for (List<GradedPattern> row : byChoice.values()) {
       row.sort(Comparator.comparingInt(pattern -> sizes.indexOf(pattern.variant().size())));
       SizeOrder.run(row, findings);
+      LikenessCheck.acrossSizes(row, findings);
     }
   }
 }

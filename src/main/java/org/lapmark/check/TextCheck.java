@@ -22,7 +22,7 @@ import org.lapmark.text.Targets;
 final class TextCheck {
   private TextCheck() {}
 
-  static void run(GradedPattern pattern, Reach reach, Findings findings) {
+  static Steps run(GradedPattern pattern, Reach reach, Findings findings) {
     PatternSource source = pattern.source();
     Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {
@@ -45,6 +45,7 @@ final class TextCheck {
     Printing.of(values, List.of(pattern), source.masthead().form(), findings)
         .all()
         .forEach(negatives::value);
+    return steps;
   }
 
   private static void art(Manuscript manuscript, Findings findings) {

@@ -1,5 +1,6 @@
 package org.lapmark.figure;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -65,6 +66,23 @@ public record FigureSource(
     }
     return frames.get(0) instanceof Rings
         || frames.get(0) instanceof Article article && !article.open();
+  }
+
+  /**
+   * How deep its pictures say to clip.
+   *
+   * @return a formula for each row of clips
+   */
+  public List<Formula> clipDepths() {
+    List<Formula> depths = new ArrayList<>();
+    for (Frame frame : frames) {
+      List<View> views =
+          frame instanceof Pieces pieces
+              ? pieces.views()
+              : frame instanceof Layers layers ? layers.views() : List.of();
+      views.forEach(view -> view.clips().forEach(clips -> depths.add(clips.depth())));
+    }
+    return depths;
   }
 
   /**

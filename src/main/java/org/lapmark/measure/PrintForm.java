@@ -80,7 +80,17 @@ public record PrintForm(
    * @return the form, with sixteenths or what is finer
    */
   public PrintForm ruled() {
-    return new PrintForm(units, metricStep, Math.max(RULER, inchDenominator), words, finest);
+    return inches(RULER);
+  }
+
+  /**
+   * The same with inches in parts no coarser than some.
+   *
+   * @param denominator the parts: 16 means sixteenths
+   * @return the form
+   */
+  public PrintForm inches(int denominator) {
+    return new PrintForm(units, metricStep, Math.max(denominator, inchDenominator), words, finest);
   }
 
   /**

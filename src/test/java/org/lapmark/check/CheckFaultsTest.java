@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
@@ -43,6 +44,12 @@ class CheckFaultsTest extends LabelledFaults {
     return missing;
   }
 
+  /** Some hints say which placeholder to write. */
+  @Override
+  protected boolean isFilledIn(String text) {
+    return super.isFilledIn(text.replaceAll("“\\{[^{}]+ as [^{}]+\\}”", ""));
+  }
+
   @Override
   protected Findings found(FaultCase fault, Path parent) throws IOException {
     Findings findings = new Findings();
@@ -59,9 +66,12 @@ class CheckFaultsTest extends LabelledFaults {
         (date, locale) -> locale.getLanguage().equals("ja") ? "龍" : "a day",
         CheckFaultsTest::missing,
         findings);
+    List<GradedPattern> sizes = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
-      PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
+      sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
+      PatternChecks.run(sizes.get(sizes.size() - 1), REACH, findings);
     }
+    PatternChecks.acrossSizes(sizes, findings);
     return findings.joined("size", source.sizes().sizes()).causes();
   }
 }

@@ -193,7 +193,8 @@ class LayDrawingTest {
         words.alternative(LAYS.get("foam")));
     assertTrue(words.alternative(LAYS.get("bag")).contains("1 M End"));
     assertEquals(
-        "Buy 3.4\u00a0m or 3\u00a05/8\u00a0yd. The layout uses 3004\u00a0mm (118\u00a03/8\u00a0in); 10% is added.",
+        "Buy 3.4\u00a0m or 3\u00a05/8\u00a0yd. The layout uses 3004\u00a0mm (118\u00a03/8\u00a0in);"
+            + " 10% is added.",
         words.purchase(LAYS.get("long")));
     assertTrue(words.purchase(LAYS.get("bag")).contains("nothing is added"));
   }
