@@ -56,6 +56,14 @@ class AllSizesTest {
         .toList();
   }
 
+  /** Whether a value is printed like another in the first size alone. */
+  private static boolean differsAndBegins(
+      List<List<PrintedValue>> bySize, PrintedValue one, String text) {
+    int at = bySize.get(0).indexOf(one);
+    return plain(one.text()).equals(text)
+        && bySize.stream().map(list -> list.get(at).text()).distinct().count() > 1;
+  }
+
   @Test
   void stepsListWhatDiffersBySize() {
     List<List<PrintedValue>> bySize =
@@ -67,7 +75,9 @@ class AllSizesTest {
       List<String> values = bySize.stream().map(list -> plain(list.get(at).text())).toList();
       if (values.stream().distinct().count() == 1) {
         assertTrue(all.contains(values.get(0)), values.get(0));
-        assertFalse(all.contains("S " + values.get(0) + ", M"), values.get(0));
+        boolean other =
+            bySize.get(0).stream().anyMatch(one -> differsAndBegins(bySize, one, values.get(0)));
+        assertTrue(other || !all.contains("S " + values.get(0) + ", M"), values.get(0));
       } else {
         assertTrue(all.contains(led(values)), () -> led(values) + " in " + all);
         differing++;

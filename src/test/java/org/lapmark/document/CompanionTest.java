@@ -148,7 +148,7 @@ class CompanionTest {
     Element step = Companions.byId(document, "step-straps");
     assertTrue(
         Companions.shown(step, -1, CompanionUnits.METRIC)
-            .contains("each S 50 mm, M 60 mm, L 70 mm from the side"),
+            .contains("the middle of each S 60 mm, M 70 mm, L 80 mm from the raw side edge"),
         Companions.shown(step, -1, CompanionUnits.METRIC));
     assertTrue(
         Companions.shown(step, 2, CompanionUnits.INCHES).contains("each 2 3/4 in from the side"));

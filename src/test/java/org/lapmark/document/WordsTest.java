@@ -53,8 +53,13 @@ class WordsTest {
     assertEquals(List.of(), writer.lackingWords(Locale.UK));
     assertEquals(List.of(), writer.lackingWords(Locale.forLanguageTag("en-NZ")));
     assertEquals(
-        List.copyOf(new TreeSet<>(writer.wording(Locale.ENGLISH).messages().keySet())),
-        writer.lackingWords(Locale.FRENCH));
+        writer.wording(Locale.ENGLISH).messages().keySet().stream()
+            .filter(key -> !key.startsWith("kind.") || !key.endsWith(".sought"))
+            .sorted()
+            .toList(),
+        writer.lackingWords(Locale.FRENCH).stream()
+            .filter(key -> !key.startsWith("kind.") || !key.endsWith(".sought"))
+            .toList());
     assertEquals(
         writer.wording(Locale.FRENCH).messages().keySet().stream().sorted().toList(),
         writer.wording(Locale.ENGLISH).messages().keySet().stream()
