@@ -233,7 +233,7 @@ final class Printer {
       return Double.MAX_VALUE;
     }
     double unit = Unit.of(stated.group(2)).orElseThrow().size();
-    return unit / Math.pow(10, stated.group(1).length());
+    return unit / StrictMath.pow(10, stated.group(1).length());
   }
 
   /** Whether a step moves a length by more than may be. */
