@@ -314,7 +314,14 @@ class RainHatTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"54, 6¾, 6⅝", "56, 7, 6⅞", "58, 7¼, 7⅛", "60, 7½, 7⅜", "62, 7¾, 7⅝", "64, 8, 7⅞"})
+  @CsvSource({
+    "54, 6\u00a03/4, 6\u00a05/8",
+    "56, 7, 6\u00a07/8",
+    "58, 7\u00a01/4, 7\u00a01/8",
+    "60, 7\u00a01/2, 7\u00a03/8",
+    "62, 7\u00a03/4, 7\u00a05/8",
+    "64, 8, 7\u00a07/8"
+  })
   void hatSizesAreConverted(String size, String american, String british) {
     GradedPattern hat = grade(size, "no");
     List<String> printed = new ArrayList<>();

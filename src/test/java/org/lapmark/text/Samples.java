@@ -1,7 +1,9 @@
 package org.lapmark.text;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
@@ -14,6 +16,9 @@ import org.lapmark.measure.Scope;
 import org.lapmark.measure.SizeList;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.source.Masthead;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.SizeTable;
 import org.lapmark.source.StepSource;
 
 /** Texts, and a pattern with a few measures, to read and print. */
@@ -89,7 +94,35 @@ final class Samples {
           }
         };
     return new GradedPattern(
-        null, Variant.ofSize(size), Map.of(), Map.of(), List.of(), List.of(), scope);
+        source(), Variant.ofSize(size), Map.of(), Map.of(), List.of(), List.of(), scope);
+  }
+
+  private static PatternSource source() {
+    SourceText words = SourceText.verbatim(new SourceFile("pattern.yaml", "Pouch"), 0, 5);
+    Masthead masthead =
+        new Masthead(
+            words,
+            words,
+            null,
+            Locale.UK,
+            null,
+            null,
+            METRIC,
+            words,
+            LocalDate.of(2027, 4, 2),
+            null);
+    return new PatternSource(
+        "pouch",
+        masthead,
+        new SizeTable(List.of("M"), List.of()),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   static final PrintForm METRIC = new PrintForm(PrintForm.Units.METRIC, 1, 8);
