@@ -131,7 +131,7 @@ p.label { font-weight: 700; margin-bottom: 0; page-break-after: avoid; }
 .cautions .hazard p { font-size: ${type.small}pt; line-height: 1.42; margin-bottom: 2mm; max-width: 156mm; }
 
 /* Labels to cut out */
-.labels .row { page-break-inside: avoid; }
+.labels .row { page-break-inside: avoid; padding-left: 1pt; }
 .labels .label { display: inline-block; vertical-align: top; width: <#if large>164<#else>78.5</#if>mm; min-height: <#if large>56<#else>27</#if>mm; padding: 3mm; margin: -0.5pt 0 0 -0.5pt;
   border: 0.5pt dashed #000; page-break-inside: avoid; font-size: ${type.small}pt; line-height: 1.3; }
 .labels .label p { margin-bottom: 0.6mm; }

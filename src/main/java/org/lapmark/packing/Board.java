@@ -25,6 +25,7 @@ final class Board {
   private final Place[] hints;
   private final int[] gaps;
   private final Place[] growing;
+  private int tiles = -1;
   private int joins = -1;
 
   /** A shape at a place, in cells. */
@@ -203,7 +204,31 @@ final class Board {
   /** The share of its used tiles that is free, in tiles. */
   double free() {
     double tile = (double) cellsAcross(1) * cellsDown(1);
-    return tally.tileCount() - used / tile;
+    return tiles() - used / tile;
+  }
+
+  /** The share of a tile that is covered. */
+  double filled(int row, int column) {
+    return tally.cells()[row][column] / ((double) cellsAcross(1) * cellsDown(1));
+  }
+
+  /** How unevenly its tiles are filled: the sum of their shares' squares. */
+  double uneven() {
+    double sum = 0;
+    for (int row = 0; row < tileRows; row++) {
+      for (int column = 0; column < columns; column++) {
+        sum += filled(row, column) * filled(row, column);
+      }
+    }
+    return sum;
+  }
+
+  /** Whether the box around a shape reaches into a tile. */
+  boolean reaches(Put put, int row, int column) {
+    return column(put.x() + 1e-6, columns) <= column
+        && column <= column(put.x() + put.turned().width() - 1e-6, columns)
+        && tileRow(put.y() + 1e-6, tileRows) <= row
+        && row <= tileRow(put.y() + put.turned().height() - 1e-6, tileRows);
   }
 
   /** The cells across an island of some columns. */
@@ -360,7 +385,10 @@ final class Board {
 
   /** How many tiles carry something. */
   int tiles() {
-    return tally.tileCount();
+    if (tiles < 0) {
+      tiles = tally.tileCount();
+    }
+    return tiles;
   }
 
   /** Neighbours that share a shape are joined, and so are those that hang together otherwise. */

@@ -1,11 +1,13 @@
 package org.lapmark.packing;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import org.lapmark.geometry.Affine;
 
@@ -15,10 +17,11 @@ import org.lapmark.geometry.Affine;
  * free lies together.
  *
  * <p>Shapes are placed one after the other at the best free place; then, again and again, a few
- * islands are cleared and their shapes placed anew in another order, keeping what isn't worse. The
- * random choices start from a stated seed. Shapes are compared as cells of 1 by 2 mm that cover
- * them, so that they never overlap and lie apart by the gap at least, and by 4 mm more at most
- * where they could touch.
+ * tiles, emptier ones more often, or a few islands are cleared and their shapes placed anew in
+ * another order, keeping what isn't worse; what would take more tiles than before is given up
+ * halfway. The random choices start from a stated seed. Shapes are compared as cells of 1 by 2 mm
+ * that cover them, so that they never overlap and lie apart by the gap at least, and by 4 mm more
+ * at most where they could touch.
  */
 public final class Packer {
   /** How many arrangements on one tile are tried for the one that reaches least far down. */
@@ -35,6 +38,21 @@ public final class Packer {
 
   /** Free room that lies together counts so much of a tile while searching. */
   private static final double TOGETHER = 0.1;
+
+  /**
+   * Full tiles beside empty ones count so much more of a tile than all equally full, while
+   * searching: an emptier one is on its way out.
+   */
+  private static final double UNEVEN = 0.3;
+
+  /** How often tiles are cleared rather than whole islands. */
+  private static final double TILES_CLEARED = 0.9;
+
+  /** How many tiles are cleared at most. */
+  private static final int MOST_CLEARED = 3;
+
+  /** Of so many tiles the emptiest is cleared. */
+  private static final int EMPTIEST_OF = 3;
 
   private final List<Shape> shapes;
   private final TileGrid grid;
@@ -203,23 +221,26 @@ public final class Packer {
   }
 
   /** Boards with what they cost. */
-  private record Solution(List<Board> boards, int tiles, int joins, int reach, double together)
+  private record Solution(
+      List<Board> boards, int tiles, int joins, int reach, double together, double uneven)
       implements Comparable<Solution> {
     static Solution of(List<Board> boards) {
       int tiles = 0;
       int joins = 0;
       double together = 0;
+      double uneven = 0;
       for (Board board : boards) {
         tiles += board.tiles();
         joins += board.joins();
         together += board.free() * board.free() / Math.max(1, board.tiles());
+        uneven += board.uneven();
       }
       int reach = boards.size() == 1 ? boards.get(0).lastRow() : 0;
-      return new Solution(boards, tiles, joins, reach, together);
+      return new Solution(boards, tiles, joins, reach, together, uneven);
     }
 
     double weight() {
-      return tiles + JOIN * joins - TOGETHER * together;
+      return tiles + JOIN * joins - TOGETHER * together - UNEVEN * uneven;
     }
 
     @Override
@@ -240,7 +261,8 @@ public final class Packer {
         break;
       }
       List<Board> boards = new ArrayList<>(fixed);
-      place(boards, ordered(loose, start % 2 == 1, start < 2 ? 0 : 0.4), false, 0);
+      place(
+          boards, ordered(loose, start % 2 == 1, start < 2 ? 0 : 0.4), false, 0, Integer.MAX_VALUE);
       Solution solution = Solution.of(boards);
       best = best == null || solution.compareTo(best) < 0 ? solution : best;
     }
@@ -253,26 +275,32 @@ public final class Packer {
     double[] memory = new double[MEMORY];
     java.util.Arrays.fill(memory, now.weight());
     int idle = 0;
+    int patience = Math.max(search.patience(), search.patience() * loose.size() / 4);
     for (int run = 0; run < search.runs(); run++) {
-      if (searcher.work() > search.work() || idle > search.patience()) {
+      if (searcher.work() > search.work() || idle > patience) {
         break;
       }
       if (best.tiles() <= least && best.joins() == 0) {
         break;
       }
-      Solution next = varied(now);
-      double weight = next.weight();
-      if (weight <= now.weight() || weight <= memory[run % MEMORY]) {
-        now = next;
+      Optional<Solution> varied =
+          random.nextDouble() < TILES_CLEARED ? withTilesCleared(now) : withIslandsCleared(now);
+      idle++;
+      if (varied.isPresent()) {
+        Solution next = varied.get();
+        double weight = next.weight();
+        if (weight <= now.weight() || weight <= memory[run % MEMORY]) {
+          now = next;
+        }
+        if (next.tiles() < best.tiles()
+            || (next.tiles() == best.tiles() && next.joins() < best.joins())) {
+          idle = 0;
+        }
+        if (next.compareTo(best) < 0) {
+          best = next;
+        }
       }
       memory[run % MEMORY] = now.weight();
-      boolean saves =
-          next.tiles() < best.tiles()
-              || (next.tiles() == best.tiles() && next.joins() < best.joins());
-      idle = saves ? 0 : idle + 1;
-      if (next.compareTo(best) < 0) {
-        best = next;
-      }
     }
     return best;
   }
@@ -295,8 +323,77 @@ public final class Packer {
         .toList();
   }
 
-  /** Clears a few islands and places their shapes anew. */
-  private Solution varied(Solution from) {
+  /** Clears a few tiles and places their shapes anew; nothing if that takes more tiles. */
+  private Optional<Solution> withTilesCleared(Solution from) {
+    List<Board> boards = new ArrayList<>(from.boards());
+    TreeMap<Integer, BitSet> cleared = new TreeMap<>();
+    int count = 1 + random.nextInt(MOST_CLEARED);
+    for (int i = 0; i < count; i++) {
+      clearOne(boards, cleared);
+    }
+    List<Integer> loose = new ArrayList<>();
+    for (int index : cleared.descendingKeySet()) {
+      Board old = boards.get(index);
+      Board board = index < kept.size() ? kept.get(index) : searcher.empty();
+      boolean left = index < kept.size();
+      for (int i = 0; i < old.puts().size(); i++) {
+        Board.Put put = old.puts().get(i);
+        if (cleared.get(index).get(i)) {
+          loose.add(put.shape());
+        } else if (!put.fixed()) {
+          board = board.with(put);
+          left = true;
+        }
+      }
+      searcher.countRows(board.lastRow());
+      if (left) {
+        boards.set(index, board);
+      } else {
+        boards.remove(index);
+      }
+    }
+    Collections.sort(loose);
+    return place(
+            boards,
+            ordered(loose, random.nextInt(3) == 0, 0.05 + 0.3 * random.nextDouble()),
+            random.nextBoolean(),
+            0.01,
+            from.tiles())
+        ? Optional.of(Solution.of(boards))
+        : Optional.empty();
+  }
+
+  /** Chooses a tile, and marks what reaches into it by its box, by board. */
+  private void clearOne(List<Board> boards, TreeMap<Integer, BitSet> cleared) {
+    int emptiest = -1;
+    int row = 0;
+    int column = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < EMPTIEST_OF; i++) {
+      int index = random.nextInt(boards.size());
+      Board board = boards.get(index);
+      int tile = random.nextInt(board.columns() * board.tileRows());
+      double filled = board.filled(tile / board.columns(), tile % board.columns());
+      if (filled > 0 && filled < least) {
+        least = filled;
+        emptiest = index;
+        row = tile / board.columns();
+        column = tile % board.columns();
+      }
+    }
+    if (emptiest >= 0) {
+      Board board = boards.get(emptiest);
+      BitSet marked = cleared.computeIfAbsent(emptiest, key -> new BitSet());
+      for (int i = 0; i < board.puts().size(); i++) {
+        if (!board.puts().get(i).fixed() && board.reaches(board.puts().get(i), row, column)) {
+          marked.set(i);
+        }
+      }
+    }
+  }
+
+  /** Clears a few islands and places their shapes anew; nothing if that takes more tiles. */
+  private Optional<Solution> withIslandsCleared(Solution from) {
     List<Board> boards = new ArrayList<>(from.boards());
     int count = 2 + random.nextInt(2);
     TreeSet<Integer> cleared = new TreeSet<>();
@@ -320,25 +417,37 @@ public final class Packer {
       }
     }
     Collections.sort(loose);
-    place(
-        boards,
-        ordered(loose, random.nextInt(3) == 0, 0.05 + 0.2 * random.nextDouble()),
-        random.nextBoolean(),
-        0.05);
-    return Solution.of(boards);
+    return place(
+            boards,
+            ordered(loose, random.nextInt(3) == 0, 0.05 + 0.2 * random.nextDouble()),
+            random.nextBoolean(),
+            0.05,
+            from.tiles())
+        ? Optional.of(Solution.of(boards))
+        : Optional.empty();
   }
 
-  private void place(List<Board> boards, List<Integer> order, boolean grow, double blink) {
+  /** Places shapes; false as soon as that takes more tiles than a limit. */
+  private boolean place(
+      List<Board> boards, List<Integer> order, boolean grow, double blink, int limit) {
     int old = boards.size();
+    int tiles = 0;
+    for (Board board : boards) {
+      tiles += board.tiles();
+    }
     for (int shape : order) {
       Place best = Place.NONE;
       int where = -1;
       double room = Double.POSITIVE_INFINITY;
-      for (int b = 0; b < boards.size(); b++) {
+      for (int b : fullestFirst(boards)) {
+        Board board = boards.get(b);
+        if (best.turn() >= 0 && best.costsNothing() && board.free() > room + 1e-9) {
+          // None of those that follow is better.
+          break;
+        }
         if (blink > 0 && random.nextDouble() < blink) {
           continue;
         }
-        Board board = boards.get(b);
         for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
           Place place = searcher.find(board, shape, t);
           int order1 = place.turn() < 0 ? 1 : place.compareCost(best);
@@ -374,6 +483,10 @@ public final class Packer {
           boards.add(searcher.empty());
         }
       }
+      tiles += best.newTiles();
+      if (tiles > limit) {
+        return false;
+      }
       if (best.turn() < 0) {
         throw new IllegalArgumentException("shape " + shape + " does not fit");
       }
@@ -383,6 +496,21 @@ public final class Packer {
               .get(where)
               .with(new Board.Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
     }
+    return true;
+  }
+
+  private static int[] fullestFirst(List<Board> boards) {
+    double[] free = new double[boards.size()];
+    int[] order = new int[free.length];
+    for (int i = 0; i < free.length; i++) {
+      free[i] = boards.get(i).free();
+      int at = i;
+      for (; at > 0 && free[order[at - 1]] > free[i]; at--) {
+        order[at] = order[at - 1];
+      }
+      order[at] = i;
+    }
+    return order;
   }
 
   private long reach(Place place) {

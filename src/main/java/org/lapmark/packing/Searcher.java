@@ -48,6 +48,11 @@ final class Searcher {
     return work;
   }
 
+  /** Counts the work of laying shapes that stay on a board anew. */
+  void countRows(int rows) {
+    work += 4L * rows;
+  }
+
   Board empty() {
     return empty;
   }

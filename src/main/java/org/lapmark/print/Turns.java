@@ -14,8 +14,11 @@ import org.locationtech.jts.geom.Polygon;
 final class Turns {
   private static final List<Double> QUARTERS = List.of(0.0, 90.0, 180.0, 270.0);
 
-  /** Slanted turns are tried in steps of this many degrees. */
-  private static final int STEP = 3;
+  /**
+   * Slanted turns are tried in steps of this many degrees: a piece that reaches a sliver beyond a
+   * page may fit in few of them alone.
+   */
+  private static final int STEP = 1;
 
   /** A slanted turn on a roll reaches at most so far as the better quarter turn, as a share. */
   private static final double WORTH = 0.98;
@@ -31,10 +34,14 @@ final class Turns {
       return turns;
     }
     double slanted = 0;
+    double most = 0;
     for (int angle = STEP; angle < 180; angle += STEP) {
-      int pages = pages(hull, angle, grid);
-      if (angle != 90 && pages < least) {
+      int pages = angle == 90 ? Integer.MAX_VALUE : pages(hull, angle, grid);
+      // Arranging sees shapes coarsely: one that only just fits may not fit there.
+      double room = pages < least || (slanted > 0 && pages == least) ? room(hull, angle, grid) : 0;
+      if (room > 0 && (pages < least || room > most)) {
         least = pages;
+        most = room;
         slanted = angle;
       }
     }
@@ -86,6 +93,16 @@ final class Turns {
     return grid.columns(box.getWidth() + grid.edge())
         + grid.rows(box.getHeight() + grid.edge())
         - 1;
+  }
+
+  /** How much room a shape in one turn leaves on its pages, across or down, whichever is less. */
+  private static double room(Coordinate[] hull, double angle, TileGrid grid) {
+    Envelope box = box(hull, angle);
+    int columns = grid.columns(box.getWidth() + grid.edge());
+    int rows = grid.rows(box.getHeight() + grid.edge());
+    return Math.min(
+        (columns - 1) * grid.stepX() + grid.width() - box.getWidth(),
+        (rows - 1) * grid.stepY() + grid.height() - box.getHeight());
   }
 
   private static Envelope box(Coordinate[] hull, double angle) {

@@ -4,11 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -27,14 +32,18 @@ import org.lapmark.wording.Wording;
 /** What makers read in the demo's documents. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class InstructionsTest {
+  private static final double PIXELS = 6;
+
   private Demo demo;
+  private byte[] document;
   private List<String> pages;
   private String all;
 
   @BeforeAll
   void publish() throws Exception {
     demo = Demo.of("M", Look.STANDARD);
-    pages = Documents.texts(demo.complete(Paper.A4));
+    document = demo.complete(Paper.A4);
+    pages = Documents.texts(document);
     all = String.join(" ", pages);
   }
 
@@ -106,6 +115,36 @@ class InstructionsTest {
       }
     }
     assertTrue(figures > 12);
+  }
+
+  @Test
+  void labelsHaveALineAllAround() throws IOException {
+    int page = 0;
+    while (!pages.get(page).contains("pin each label")) {
+      page++;
+    }
+    BufferedImage image;
+    try (PDDocument read = Loader.loadPDF(document)) {
+      image = new PDFRenderer(read).renderImage(page, (float) (PIXELS * 25.4 / 72));
+    }
+    // Left of the first column, between the two, and right of the second.
+    double right = longestLine(image, 186, 191);
+    assertTrue(right > 80, "only " + right + " mm");
+    assertTrue(longestLine(image, 19, 22) >= right, "the left border is cut off");
+    assertTrue(longestLine(image, 102, 107) >= right, "no border in the middle");
+  }
+
+  /** How much of the page's height the longest upright line between two places is drawn on. */
+  private static double longestLine(BufferedImage image, double from, double to) {
+    int longest = 0;
+    for (int x = (int) (from * PIXELS); x < to * PIXELS; x++) {
+      int dark = 0;
+      for (int y = 0; y < image.getHeight(); y++) {
+        dark += (image.getRGB(x, y) & 0xff) < 230 ? 1 : 0;
+      }
+      longest = Math.max(longest, dark);
+    }
+    return longest / PIXELS;
   }
 
   @Test
