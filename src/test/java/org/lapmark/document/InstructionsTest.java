@@ -120,7 +120,7 @@ class InstructionsTest {
   @Test
   void labelsHaveALineAllAround() throws IOException {
     int page = 0;
-    while (!pages.get(page).contains("pin each label")) {
+    while (!pages.get(page).contains("keep each label")) {
       page++;
     }
     BufferedImage image;
