@@ -93,19 +93,24 @@ final class ArticleArtist {
             ? outline
             : outline.part(start, outline.length()).then(outline.part(0, start));
     double length = evaluation.length(article.length(), 1, 5_000);
-    Texture outside = evaluation.texture(evaluation.material(article.cloth()));
+    Texture outside =
+        evaluation
+            .attempt(() -> evaluation.texture(evaluation.material(article.cloth())))
+            .orElse(Texture.OTHER);
     if (article.straps() != null) {
-      straps(article, rim, length);
+      evaluation.run(() -> straps(article, rim, length));
     }
     body(article, rim, length, outside);
     dimensions(article, rim, length);
-    for (ArticleLabel label : article.labels()) {
-      Point on = rim.atLength(evaluation.along(label.rim(), rim.length(), 0));
-      double across =
-          label.across() == null ? length / 2 : evaluation.length(label.across(), 0, length);
-      canvas.wish(evaluation.text(label.text()), List.of(project(across, on)), null);
-    }
+    article.labels().forEach(label -> evaluation.run(() -> label(label, rim, length)));
     return canvas;
+  }
+
+  private void label(ArticleLabel label, Path rim, double length) {
+    Point on = rim.atLength(evaluation.along(label.rim(), rim.length(), 0));
+    double across =
+        label.across() == null ? length / 2 : evaluation.length(label.across(), 0, length);
+    canvas.wish(evaluation.text(label.text()), List.of(project(across, on)), null);
   }
 
   /** The stretches of a closed outline that face the reader; ends may lie beyond its length. */
@@ -225,12 +230,16 @@ final class ArticleArtist {
     surface(rim, 0, length, outside, Side.RIGHT);
     for (double[] stretch : seen(rim)) {
       for (org.lapmark.measure.Formula seam : article.seams()) {
-        double at = evaluation.along(seam, rim.length(), 0);
-        if (inside(stretch, at, rim.length())) {
-          Point point = rim.atLength(at);
-          canvas.line(
-              Path.polyline(List.of(project(0, point), project(length, point))), "figure-seam");
-        }
+        evaluation.run(
+            () -> {
+              double at = evaluation.along(seam, rim.length(), 0);
+              if (inside(stretch, at, rim.length())) {
+                Point point = rim.atLength(at);
+                canvas.line(
+                    Path.polyline(List.of(project(0, point), project(length, point))),
+                    "figure-seam");
+              }
+            });
       }
       if (article.piped()) {
         Path part = part(rim, stretch[0], stretch[1]);
@@ -238,14 +247,18 @@ final class ArticleArtist {
       }
     }
     if (article.zip() != null) {
-      zip(article.zip(), rim, length);
+      evaluation.run(() -> zip(article.zip(), rim, length));
     }
     contours(rim, 0, length, true);
     Path near = rim.transformed(at(length));
     if (article.open()) {
-      String lining =
-          article.lining() == null ? article.cloth().text() : evaluation.material(article.lining());
-      canvas.cloth(near, evaluation.texture(lining), Side.RIGHT, 0);
+      Texture inside =
+          article.lining() == null
+              ? outside
+              : evaluation
+                  .attempt(() -> evaluation.texture(evaluation.material(article.lining())))
+                  .orElse(Texture.OTHER);
+      canvas.cloth(near, inside, Side.RIGHT, 0);
       Path far = rim.transformed(at(0));
       canvas.within(near, List.of(far), "figure-opening");
     } else {
@@ -256,12 +269,16 @@ final class ArticleArtist {
       inner(near, PIPING);
     }
     if (article.baste() != null) {
-      double distance = evaluation.length(article.baste(), 0, length / 2);
-      for (double[] stretch : seen(rim)) {
-        Path part = part(rim, stretch[0], stretch[1]);
-        canvas.line(part.transformed(at(distance)), "figure-baste-now");
-        canvas.line(part.transformed(at(length - distance)), "figure-baste-now");
-      }
+      evaluation.run(() -> baste(article, rim, length));
+    }
+  }
+
+  private void baste(Article article, Path rim, double length) {
+    double distance = evaluation.length(article.baste(), 0, length / 2);
+    for (double[] stretch : seen(rim)) {
+      Path part = part(rim, stretch[0], stretch[1]);
+      canvas.line(part.transformed(at(distance)), "figure-baste-now");
+      canvas.line(part.transformed(at(length - distance)), "figure-baste-now");
     }
   }
 

@@ -109,6 +109,11 @@ final class Canvas {
     grow(outline.bounds());
   }
 
+  /** Fills what of a shape lies within another one that is filled already. */
+  void clothWithin(Path clip, Path outline, Texture texture, Side side, double angle) {
+    items.add(new Item.Group(clip, Affine.IDENTITY, null, texture.fill(outline, side, angle)));
+  }
+
   /** Draws a line that labels keep clear of. */
   void line(Path path, String role) {
     lines(List.of(path), role);

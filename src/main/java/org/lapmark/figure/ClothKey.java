@@ -1,10 +1,13 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.FigureSource.Side;
@@ -29,34 +32,78 @@ final class ClothKey {
   private record Swatch(Texture texture, Side side, String name) {}
 
   static Drawing draw(Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering) {
-    Set<Swatch> swatches = new LinkedHashSet<>();
-    for (ThingSource material : evaluation.pattern().source().materials()) {
-      String id = material.id().text();
-      Texture texture = evaluation.texture(id);
-      swatches.add(new Swatch(texture, Side.RIGHT, evaluation.clothAndSide(id, Side.RIGHT)));
-      if (texture.sided()) {
-        swatches.add(new Swatch(texture, Side.WRONG, evaluation.clothAndSide(id, Side.WRONG)));
-      }
-    }
     Canvas canvas = new Canvas(styles, lettering);
-    int count = swatches.size();
+    List<Swatch> swatches = swatches(evaluation);
     double widest = swatches.stream().mapToDouble(one -> canvas.width(one.name)).max().orElse(0);
     int fitting = (int) (FigureDrawer.FULL / (WIDE + BESIDE + widest + APART));
-    int columns = Math.max(1, Math.min(COLUMNS, fitting));
-    int rows = (count + columns - 1) / columns;
-    int index = 0;
-    for (Swatch swatch : swatches) {
-      double x = 1 + index / rows * FigureDrawer.FULL / columns;
-      double y = 1 + index % rows * ROW;
-      Path box = Path.rectangle(Box.at(x, y, WIDE, HIGH));
+    // Names too long for two columns are broken into lines.
+    int columns = Math.max(2, Math.min(COLUMNS, fitting));
+    double room = FigureDrawer.FULL / columns - WIDE - BESIDE - APART;
+    List<List<String>> names = swatches.stream().map(one -> lines(one.name, room, canvas)).toList();
+    int lines = names.stream().mapToInt(List::size).max().orElse(1);
+    double row = Math.max(ROW, lines * canvas.leading() + ROW - HIGH);
+    int rows = (swatches.size() + columns - 1) / columns;
+    for (int i = 0; i < swatches.size(); i++) {
+      Swatch swatch = swatches.get(i);
+      double x = 1 + i / rows * FigureDrawer.FULL / columns;
+      double middle = 1 + (row - ROW + HIGH) / 2 + i % rows * row;
+      Path box = Path.rectangle(Box.at(x, middle - HIGH / 2, WIDE, HIGH));
       canvas.cloth(box, swatch.texture, swatch.side, 0);
       canvas.line(box, "figure-outline");
-      canvas.fixed(
-          swatch.name, new Point(x + WIDE + BESIDE + canvas.width(swatch.name) / 2, y + HIGH / 2));
-      index++;
+      List<String> name = names.get(i);
+      for (int k = 0; k < name.size(); k++) {
+        double y = middle + (k - (name.size() - 1) / 2.0) * canvas.leading();
+        canvas.fixed(name.get(k), new Point(x + WIDE + BESIDE + canvas.width(name.get(k)) / 2, y));
+      }
     }
-    List<org.lapmark.drawing.Item> items = new ArrayList<>();
-    items.add(new org.lapmark.drawing.Item.Group(null, Affine.IDENTITY, null, canvas.items()));
-    return new Drawing(FigureDrawer.FULL, 2 + (rows - 1) * ROW + HIGH, items);
+    List<Item> items = new ArrayList<>();
+    items.add(new Item.Group(null, Affine.IDENTITY, null, canvas.items()));
+    return new Drawing(FigureDrawer.FULL, 2 + rows * row - ROW + HIGH, items);
+  }
+
+  /** One for each side of each texture, with the names of all materials that are shown by it. */
+  private static List<Swatch> swatches(Evaluation evaluation) {
+    Map<Texture, Set<String>> names = new LinkedHashMap<>();
+    for (ThingSource material : evaluation.pattern().source().materials()) {
+      String id = material.id().text();
+      names
+          .computeIfAbsent(evaluation.texture(id), unused -> new LinkedHashSet<>())
+          .add(name(evaluation, id));
+    }
+    List<Swatch> swatches = new ArrayList<>();
+    names.forEach(
+        (texture, materials) -> {
+          String name = String.join(", ", materials);
+          if (texture.sided()) {
+            for (Side side : Side.values()) {
+              swatches.add(new Swatch(texture, side, evaluation.sided(name, side)));
+            }
+          } else {
+            swatches.add(new Swatch(texture, Side.RIGHT, name));
+          }
+        });
+    return swatches;
+  }
+
+  /** A material's own name, behind the word by which labels call it unless that is part of it. */
+  private static String name(Evaluation evaluation, String material) {
+    String word = evaluation.clothName(material);
+    String name = evaluation.statedName(material);
+    return name.contains(word) ? name : evaluation.word("cloth.named", "word", word, "name", name);
+  }
+
+  private static List<String> lines(String name, double room, Canvas canvas) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : name.split(" ")) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && canvas.width(longer) > room) {
+        lines.add(line);
+        longer = word;
+      }
+      line = longer;
+    }
+    lines.add(line);
+    return lines;
   }
 }

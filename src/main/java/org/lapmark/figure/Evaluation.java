@@ -7,7 +7,9 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -30,9 +32,33 @@ import org.lapmark.source.ThingSource;
 import org.lapmark.wording.Wording;
 
 /** What the words, references and formulas of a figure stand for in one variant. */
-record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Finding> notices) {
+record Evaluation(
+    GradedPattern pattern,
+    PrintForm form,
+    Wording wording,
+    Set<Finding> notices,
+    Set<Finding> faults) {
   Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
-    this(pattern, form, wording, new LinkedHashSet<>());
+    this(pattern, form, wording, new LinkedHashSet<>(), new LinkedHashSet<>());
+  }
+
+  /** What can be had of something; else nothing, and what is wrong with it is kept. */
+  <T> Optional<T> attempt(Supplier<T> wanted) {
+    try {
+      return Optional.of(wanted.get());
+    } catch (FindingException e) {
+      faults.add(e.finding());
+      return Optional.empty();
+    }
+  }
+
+  /** Does something, unless something is wrong with it, which is kept. */
+  void run(Runnable wanted) {
+    attempt(
+        () -> {
+          wanted.run();
+          return true;
+        });
   }
 
   /** What is drawn all the same and should be known; said once, however often it is drawn. */
@@ -84,16 +110,37 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
     }
     Value value = formula.evaluate(pattern.scope());
     if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      return within(formula, quantity.amount() * whole, 0, whole);
+      return share(formula, quantity.amount(), "yes") * whole;
     }
     return length(formula, 0, whole);
   }
 
-  /** A plain number, or 1 where none is stated. */
-  double number(Formula formula) {
-    if (formula == null) {
-      return 1;
+  /** A share of something that has no length. */
+  double share(Formula formula, String key) {
+    return share(formula, plain(formula, key, "a share: a plain number from 0 to 1"), "no");
+  }
+
+  private double share(Formula formula, double share, String lengths) {
+    if (!(share >= -1e-9 && share <= 1 + 1e-9)) {
+      throw fault(
+          formula.text().position(),
+          FigureCode.FIGURE_SHARE_BEYOND,
+          "value",
+          hundredth(share),
+          "size",
+          size(),
+          "lengths",
+          lengths);
     }
+    return Math.max(0, Math.min(1, share));
+  }
+
+  /** A plain number. */
+  double number(Formula formula, String key) {
+    return plain(formula, key, "a plain number");
+  }
+
+  private double plain(Formula formula, String key, String needed) {
     Value value = formula.evaluate(pattern.scope());
     if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
       return quantity.amount();
@@ -102,9 +149,11 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
         formula.text().position(),
         FigureCode.FIGURE_VALUE_KIND,
         "name",
-        formula.text().text(),
+        key.substring(key.indexOf('/') + 1),
         "needed",
-        "a plain number");
+        needed,
+        "example",
+        Examples.of(key));
   }
 
   static String hundredth(double value) {
@@ -277,23 +326,39 @@ record Evaluation(GradedPattern pattern, PrintForm form, Wording wording, Set<Fi
 
   /** What a material is called in a label. */
   String clothName(String material) {
-    Texture texture = Texture.of(material);
-    if (texture != Texture.OTHER) {
-      return word("cloth." + texture.word());
+    String word = Texture.word(material);
+    return word.isEmpty() ? statedName(material) : word("cloth." + word);
+  }
+
+  /** A material's name as its author states it, up to the first comma. */
+  String statedName(String material) {
+    String name =
+        pattern.source().materials().stream()
+            .filter(thing -> thing.id().text().equals(material))
+            .findFirst()
+            .flatMap(thing -> printed(thing.name()))
+            .orElse(material);
+    int comma = name.indexOf(',');
+    return comma > 0 ? name.substring(0, comma) : name;
+  }
+
+  /** A text that was printed before, so that what is wrong with it is known. */
+  private Optional<String> printed(TemplateText text) {
+    try {
+      return Optional.of(text(text));
+    } catch (FindingException e) {
+      return Optional.empty();
     }
-    return pattern.pieces().stream()
-        .flatMap(piece -> piece.cuts().stream())
-        .filter(cut -> cut.material().equals(material))
-        .map(Cut::materialName)
-        .findFirst()
-        .orElse(material);
   }
 
   /** A material with the side that faces the reader, where its sides differ. */
   String clothAndSide(String material, FigureSource.Side side) {
-    return Texture.of(material).sided()
-        ? word("cloth.sided", "cloth", clothName(material), "side", side(side))
-        : clothName(material);
+    return texture(material).sided() ? sided(clothName(material), side) : clothName(material);
+  }
+
+  /** A name with the side that faces the reader. */
+  String sided(String name, FigureSource.Side side) {
+    return word("cloth.sided", "cloth", name, "side", side(side));
   }
 
   String side(FigureSource.Side side) {

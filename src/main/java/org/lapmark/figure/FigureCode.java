@@ -11,10 +11,16 @@ public enum FigureCode implements FindingCode {
   FIGURE_TOO_LARGE,
   /** A key that isn't known there. */
   FIGURE_KEY_UNKNOWN,
+  /** Something that isn't a map stands where the figure should be. */
+  FIGURE_NOT_KEYS,
   /** A key stands twice in one map. */
   FIGURE_KEY_TWICE,
   /** A key that has to be there isn't. */
   FIGURE_KEY_MISSING,
+  /** Several keys stand together of which one excludes the others. */
+  FIGURE_KEYS_TOGETHER,
+  /** A key isn't looked at as another one is there. */
+  FIGURE_KEY_IDLE,
   /** Something of another kind stands where text, a list or a map is needed. */
   FIGURE_VALUE_KIND,
   /** A word that isn't one of those that can stand there. */
@@ -47,10 +53,22 @@ public enum FigureCode implements FindingCode {
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
   FIGURE_DISTANCE_BEYOND,
+  /** A share is more than the whole. */
+  FIGURE_SHARE_BEYOND,
+  /** What has to stretch from one place to another is stated from its end to its beginning. */
+  FIGURE_STRETCH_BACKWARDS,
   /** What has to stretch from one place to another doesn't. */
   FIGURE_STRETCH_EMPTY,
   /** Something that only a piece can show is stated of a zip. */
   FIGURE_NEEDS_PIECE,
+  /** Curves alone are clipped of an edge that has none. */
+  FIGURE_CLIPS_STRAIGHT,
+  /** Rows of stitches are stated of the first hoop, above which nothing lies. */
+  FIGURE_ROWS_ABOVE,
+  /** Something is stated of a part that isn't drawn. */
+  FIGURE_LEFT_OUT,
+  /** Something of a section stands where no layer lies. */
+  FIGURE_OFF_LAYERS,
   /** A line can't be drawn at its distance. */
   FIGURE_LINE_IMPOSSIBLE,
   /** A dimension stands where its two ends lie on each other. */
@@ -67,7 +85,11 @@ public enum FigureCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return this == FIGURE_ZIP_TOO_LONG ? Severity.WARNING : Severity.ERROR;
+    return switch (this) {
+      case FIGURE_ZIP_TOO_LONG, FIGURE_KEY_IDLE, FIGURE_CLIPS_STRAIGHT, FIGURE_ROWS_ABOVE ->
+          Severity.WARNING;
+      default -> Severity.ERROR;
+    };
   }
 
   @Override

@@ -15,6 +15,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.wording.Wording;
 
 /**
@@ -84,19 +85,23 @@ public final class FigureDrawer {
   public Optional<Figure> draw(
       FigureSource figure, GradedPattern pattern, PrintForm form, Findings findings) {
     Evaluation evaluation = new Evaluation(pattern, pattern.printing(form), wording);
-    try {
-      Drawing drawing = drawing(figure, evaluation);
-      evaluation.notices().forEach(findings::add);
-      String caption = figure.caption() == null ? "" : evaluation.text(figure.caption());
-      String alternative =
-          figure.alternative() == null
-              ? new Alternative(evaluation).of(figure)
-              : evaluation.text(figure.alternative());
-      return Optional.of(new Figure(drawing, alternative, caption));
-    } catch (FindingException e) {
-      findings.add(e.finding());
-      return Optional.empty();
-    }
+    String caption = text(figure.caption(), evaluation);
+    String stated = text(figure.alternative(), evaluation);
+    Optional<Figure> drawn =
+        evaluation.attempt(
+            () -> {
+              Drawing drawing = drawing(figure, evaluation);
+              String alternative =
+                  figure.alternative() == null ? new Alternative(evaluation).of(figure) : stated;
+              return new Figure(drawing, alternative, caption);
+            });
+    evaluation.notices().forEach(findings::add);
+    evaluation.faults().forEach(findings::add);
+    return evaluation.faults().isEmpty() ? drawn : Optional.empty();
+  }
+
+  private static String text(TemplateText text, Evaluation evaluation) {
+    return text == null ? "" : evaluation.attempt(() -> evaluation.text(text)).orElse("");
   }
 
   /**
@@ -170,9 +175,19 @@ public final class FigureDrawer {
     List<Canvas> frames = new ArrayList<>();
     double wide = 0;
     for (FigureSource.Frame frame : figure.frames()) {
-      Canvas canvas = frame(frame, evaluation, scale);
+      Canvas canvas =
+          evaluation
+              .attempt(() -> frame(frame, evaluation, scale))
+              .orElseGet(() -> new Canvas(styles, lettering));
       frames.add(canvas);
       wide += canvas.bounds().width();
+      if (frame.title() != null) {
+        evaluation.run(() -> evaluation.text(frame.title()));
+      }
+    }
+    // What wasn’t drawn may change how the rest lies: nothing more is said of that.
+    if (!evaluation.faults().isEmpty()) {
+      throw new FindingException(evaluation.faults().iterator().next());
     }
     if (frames.size() == 1 && figure.frames().get(0).title() == null) {
       return frames.get(0);

@@ -5,12 +5,15 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.lapmark.figure.FigureSource.Around;
 import org.lapmark.figure.FigureSource.Arrangement;
 import org.lapmark.figure.FigureSource.Article;
@@ -54,6 +57,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.Limits;
+import org.lapmark.source.SourceCode;
 import org.lapmark.source.YamlNode;
 import org.lapmark.source.YamlParser;
 
@@ -70,9 +74,9 @@ import org.lapmark.source.YamlParser;
  *       90, 180, 270 degrees), {@code edge} (along which layers meet, or from which {@code cropped}
  *       counts), {@code cropped} (how much of it is drawn), {@code cut_away} (left, right, above,
  *       below: the side on which a layer is cut away to show those beneath), {@code turned} (edges
- *       whose allowance is folded away), {@code show} (stitching, notches, grain), {@code name} (a
- *       text, yes, no), {@code lines}, {@code labels}, {@code dimensions}, {@code things}, {@code
- *       clips}, {@code around}
+ *       whose allowance is folded away), {@code show} (stitching, notches, grain, marks), {@code
+ *       name} (a text, yes, no), {@code lines}, {@code labels}, {@code dimensions}, {@code things},
+ *       {@code clips}, {@code around}
  *   <li>a line: one of {@code sew}, {@code baste}, {@code topstitch}, {@code edge} with one edge or
  *       a list, or {@code all}; {@code distance}; {@code now} (whether this step does it, yes
  *       unless stated); {@code text}
@@ -80,9 +84,11 @@ import org.lapmark.source.YamlParser;
  *   <li>a dimension: one of {@code width} and {@code height} (cut, stitched), {@code along} (an
  *       edge) with {@code from} and {@code to}, {@code allowance} (an edge) with {@code depth};
  *       {@code beside} (above, below, left, right)
- *   <li>a thing: {@code piece}; or {@code width} and {@code length} with {@code edge}, {@code
- *       along}, {@code inside}, {@code cropped}; or {@code band} (an edge along whose raw edge it
- *       lies) with {@code width}; {@code cloth}, {@code side}, {@code name}
+ *   <li>a thing: {@code piece}, in its own place or at {@code edge}, {@code along}, {@code inside}
+ *       with its top to the edge unless {@code turn} says otherwise; or {@code width} and {@code
+ *       length} with {@code edge}, {@code along}, {@code inside}, {@code cropped}; or {@code band}
+ *       (an edge along whose raw edge it lies) with {@code width}; {@code cloth}, {@code side},
+ *       {@code name}
  *   <li>clips: {@code edge}, {@code every}, {@code depth}, {@code from}, {@code to}, {@code curves}
  *       (yes: on curves only)
  *   <li>around: {@code seam}, {@code start} (an edge that begins where the seam does; needless)
@@ -119,6 +125,30 @@ final class FigureParser {
   private static final List<String> NEEDS_PIECE =
       List.of("cropped", "turned", "show", "lines", "labels", "things", "clips", "around");
 
+  /** What is looked at of a zip. */
+  private static final List<String> BESIDE_ZIP =
+      List.of("length", "side", "reversed", "turn", "edge", "cut_away", "name", "dimensions");
+
+  /** What is looked at of a piece. */
+  private static final List<String> BESIDE_PIECE =
+      List.of(
+          "cloth",
+          "side",
+          "reversed",
+          "turn",
+          "edge",
+          "cropped",
+          "cut_away",
+          "turned",
+          "show",
+          "name",
+          "lines",
+          "labels",
+          "dimensions",
+          "things",
+          "clips",
+          "around");
+
   private final Findings findings;
 
   FigureParser(Findings findings) {
@@ -130,7 +160,7 @@ final class FigureParser {
       YamlNode.Entries entries = entries(block);
       return entries == null
           ? Optional.empty()
-          : Optional.of(figure(entries, block.position(0, 1)));
+          : Optional.ofNullable(figure(entries, block.position(0, 1)));
     } catch (FindingException e) {
       findings.add(e.finding());
       return Optional.empty();
@@ -154,27 +184,51 @@ final class FigureParser {
       from--;
     }
     int to = block.offset(block.text().length());
-    return YamlParser.read(block.file(), from, to, Limits.STANDARD, findings);
+    Findings read = new Findings();
+    YamlNode.Entries entries = YamlParser.read(block.file(), from, to, Limits.STANDARD, read);
+    for (Finding finding : read.sorted()) {
+      // Of a block the file's reader could only say that the file itself is no map.
+      findings.add(
+          finding.code() == SourceCode.VALUE_NOT_MAP
+              ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
+              : finding);
+    }
+    return entries;
   }
 
+  /** A figure of the pictures that could be read; null if there is none. */
   private FigureSource figure(YamlNode.Entries block, Position position) {
     Keys keys =
         keys(
-            block, "width", "caption", "alt", "frames", "title", "arrange", "pieces", "layers",
-            "section", "article", "rings");
+            block, "figure", "width", "caption", "alt", "frames", "title", "arrange", "pieces",
+            "layers", "section", "article", "rings");
+    boolean half = keys.word("width", List.of("full", "half"), "full").equals("half");
+    TemplateText caption = keys.template("caption");
+    TemplateText alternative = keys.template("alt");
     List<Frame> frames = new ArrayList<>();
     if (keys.has("frames")) {
-      for (YamlNode frame : list(keys.get("frames"), "frames")) {
-        frames.add(
-            frame(
-                keys(
-                    frame, "frames", "title", "arrange", "pieces", "layers", "section", "article",
-                    "rings")));
+      List<YamlNode> stated = list(keys.get("frames"), "figure/frames");
+      if (stated.isEmpty()) {
+        throw nothing(keys.get("frames").position(), "figure/frames");
       }
-      if (frames.isEmpty()) {
-        throw nothing(keys.get("frames").position(), "frames");
+      for (YamlNode frame : stated) {
+        attempt(
+                () ->
+                    frame(
+                        keys(
+                            frame,
+                            "figure/frames",
+                            "figure",
+                            "title",
+                            "arrange",
+                            "pieces",
+                            "layers",
+                            "section",
+                            "article",
+                            "rings")))
+            .ifPresent(frames::add);
       }
-      if (frames.size() > MAX_FRAMES) {
+      if (stated.size() > MAX_FRAMES) {
         throw fault(
             keys.get("frames").position(),
             FigureCode.FIGURE_TOO_MANY,
@@ -184,30 +238,33 @@ final class FigureParser {
             "frames");
       }
     } else {
-      frames.add(frame(keys));
+      attempt(() -> frame(keys)).ifPresent(frames::add);
     }
-    return new FigureSource(
-        position,
-        keys.word("width", List.of("full", "half"), "full").equals("half"),
-        keys.template("caption"),
-        keys.template("alt"),
-        frames);
+    return frames.isEmpty() ? null : new FigureSource(position, half, caption, alternative, frames);
   }
 
+  /** A picture; null if what else it shows depends on something that couldn’t be read. */
   private Frame frame(Keys keys) {
     List<String> kinds = KINDS.stream().filter(keys::has).toList();
     if (kinds.size() != 1) {
       throw fault(keys.position, FigureCode.FIGURE_KIND, "known", Known.listed(KINDS));
     }
-    YamlNode block = keys.get(kinds.get(0));
+    String kind = kinds.get(0);
+    YamlNode block = keys.get(kind);
     TemplateText title = keys.label("title");
-    return switch (kinds.get(0)) {
-      case "pieces" ->
-          new Pieces(
-              title,
-              keys.constant("arrange", Arrangement.class, Arrangement.ROW),
-              all(block, "pieces", node -> view(node, "pieces")));
-      case "layers" -> new Layers(title, all(block, "layers", node -> view(node, "layers")));
+    if (!kind.equals("pieces")) {
+      keys.idle(kind, List.of("arrange"), List.of("title"));
+    }
+    return switch (kind) {
+      case "pieces" -> {
+        Arrangement arrangement = keys.constant("arrange", Arrangement.class, Arrangement.ROW);
+        List<View> views = keys.all(kind, node -> view(node, kind));
+        yield views.isEmpty() ? null : new Pieces(title, arrangement, views);
+      }
+      case "layers" -> {
+        List<View> views = keys.all(kind, node -> view(node, kind));
+        yield keys.amiss(kind) ? null : new Layers(title, views);
+      }
       case "section" -> section(title, block);
       case "rings" -> rings(title, block);
       default -> article(title, block);
@@ -218,7 +275,8 @@ final class FigureParser {
     Keys keys =
         keys(
             block,
-            what,
+            "figure/" + what,
+            "view",
             "piece",
             "zip",
             "length",
@@ -238,85 +296,107 @@ final class FigureParser {
             "things",
             "clips",
             "around");
-    if (keys.has("piece") == keys.has("zip")) {
-      throw fault(keys.position, FigureCode.FIGURE_KEY_MISSING, "name", "piece");
-    }
-    if (keys.has("zip")) {
+    boolean zip = keys.one("piece", "zip").equals("zip");
+    if (zip) {
       keys.need("length");
       for (String key : NEEDS_PIECE) {
         if (keys.has(key)) {
-          throw fault(keys.get(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key);
+          keys.report(
+              fault(keys.get(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key), "zip");
         }
       }
+      keys.idle("zip", List.of("cloth"), BESIDE_ZIP);
+    } else {
+      keys.idle("piece", List.of("length"), BESIDE_PIECE);
+      if (keys.has("cropped")) {
+        keys.need("edge");
+      }
+    }
+    if (what.equals("pieces")) {
+      List<String> idle = keys.has("cropped") ? List.of("cut_away") : List.of("cut_away", "edge");
+      keys.idle("pieces", idle, List.of("edge with cropped"));
     }
     String named =
         keys.has("name") && keys.get("name") instanceof YamlNode.Text text
             ? text.text().text()
             : "yes";
-    boolean computed = named.equals("yes") || named.equals("no");
+    boolean computed =
+        named.equals("no")
+            || named.equals("yes")
+                && !(keys.get("name") instanceof YamlNode.Items)
+                && !(keys.get("name") instanceof YamlNode.Entries);
     Set<Shown> shown = EnumSet.noneOf(Shown.class);
-    keys.items("show")
-        .forEach(
-            item -> shown.add(constant(text(item, "show"), item.position(), "show", Shown.class)));
-    return new View(
-        keys.text("piece"),
-        keys.text("zip"),
-        keys.formula("length"),
-        keys.text("cloth"),
-        keys.constant("side", Side.class, Side.RIGHT),
-        keys.yes("reversed", false),
-        Integer.parseInt(keys.word("turn", List.of("0", "90", "180", "270"), "0")),
-        keys.text("edge"),
-        keys.formula("cropped"),
-        keys.has("cut_away") ? keys.constant("cut_away", Beside.class, Beside.LEFT) : null,
-        texts(keys, "turned"),
-        Collections.unmodifiableSet(shown),
-        computed ? null : keys.label("name"),
-        !named.equals("no"),
-        keys.all("lines", this::line),
-        keys.all("labels", this::label),
-        keys.all("dimensions", this::dimension),
-        keys.all("things", this::thing),
-        keys.all("clips", this::clips),
-        keys.has("around") ? around(keys.get("around")) : null);
+    shown.addAll(
+        keys.each(
+            "show",
+            item -> constant(text(item, "view/show"), item.position(), "show", Shown.class)));
+    View view =
+        new View(
+            keys.text("piece"),
+            keys.text("zip"),
+            keys.formula("length"),
+            keys.text("cloth"),
+            keys.constant("side", Side.class, Side.RIGHT),
+            keys.yes("reversed", false),
+            keys.turn(),
+            keys.text("edge"),
+            keys.formula("cropped"),
+            keys.has("cut_away") ? keys.constant("cut_away", Beside.class, Beside.LEFT) : null,
+            keys.texts("turned"),
+            Collections.unmodifiableSet(shown),
+            computed ? null : keys.label("name"),
+            !named.equals("no"),
+            keys.all("lines", this::line),
+            keys.all("labels", this::label),
+            keys.all("dimensions", this::dimension),
+            keys.all("things", this::thing),
+            keys.all("clips", this::clips),
+            keys.child("around", this::around));
+    // Where everything on it lies depends on these.
+    return keys.amiss("piece", "zip", "length", "turn", "edge", "cropped", "cut_away", "turned")
+        ? null
+        : view;
   }
 
   private SewnLine line(YamlNode block) {
     Keys keys =
-        keys(block, "lines", "sew", "baste", "topstitch", "edge", "distance", "now", "text");
+        keys(
+            block,
+            "view/lines",
+            "line",
+            "sew",
+            "baste",
+            "topstitch",
+            "edge",
+            "distance",
+            "now",
+            "text");
     String kind = keys.one("sew", "baste", "topstitch", "edge");
     if (kind.equals("baste") || kind.equals("topstitch")) {
       keys.need("distance");
+    } else if (kind.equals("edge")) {
+      keys.idle(kind, List.of("distance"), List.of("now", "text"));
     }
-    return new SewnLine(
-        LineKind.valueOf(kind.toUpperCase(Locale.ROOT)),
-        texts(keys, kind),
-        keys.formula("distance"),
-        keys.yes("now", true),
-        keys.label("text"));
+    return keys.whole(
+        new SewnLine(
+            LineKind.valueOf(kind.toUpperCase(Locale.ROOT)),
+            keys.texts(kind),
+            keys.formula("distance"),
+            keys.yes("now", true),
+            keys.label("text")));
   }
 
   private Label label(YamlNode block) {
-    Keys keys = keys(block, "labels", "text", "number", "edge", "along", "inside");
+    Keys keys = keys(block, "view/labels", "label", "text", "number", "edge", "along", "inside");
     String kind = keys.one("text", "number");
     int number = 0;
     if (kind.equals("number")) {
-      SourceText text = keys.text("number");
-      if (!text.text().matches("[1-9]\\d?")) {
-        throw fault(
-            keys.get("number").position(),
-            FigureCode.FIGURE_VALUE_KIND,
-            "name",
-            "number",
-            "needed",
-            "a number from 1 to 99");
-      }
-      number = Integer.parseInt(text.text());
+      number = keys.count("number", 99);
     }
-    return new Label(keys.label("text"), number, place(keys));
+    return keys.whole(new Label(keys.label("text"), number, place(keys)));
   }
 
-  private Place place(Keys keys) {
+  private static Place place(Keys keys) {
     keys.need("edge");
     return new Place(keys.text("edge"), keys.formula("along"), keys.formula("inside"));
   }
@@ -325,7 +405,8 @@ final class FigureParser {
     Keys keys =
         keys(
             block,
-            "dimensions",
+            "view/dimensions",
+            "dimension",
             "width",
             "height",
             "along",
@@ -336,185 +417,204 @@ final class FigureParser {
             "beside");
     String kind = keys.one("width", "height", "along", "allowance");
     boolean overall = kind.equals("width") || kind.equals("height");
-    return new Dimension(
-        Measured.valueOf(kind.toUpperCase(Locale.ROOT)),
-        overall && keys.word(kind, List.of("cut", "stitched"), "cut").equals("cut"),
-        overall ? null : keys.text(kind),
-        keys.formula("from"),
-        keys.formula("to"),
-        keys.formula("depth"),
-        keys.constant("beside", Beside.class, kind.equals("height") ? Beside.LEFT : Beside.BELOW),
-        keys.position);
+    if (overall) {
+      keys.idle(kind, List.of("from", "to", "depth"), List.of("beside"));
+    } else if (kind.equals("along")) {
+      keys.idle(kind, List.of("depth"), List.of("from", "to", "beside"));
+    } else {
+      keys.idle(kind, List.of("from", "to"), List.of("depth", "beside"));
+    }
+    return keys.whole(
+        new Dimension(
+            Measured.valueOf(kind.toUpperCase(Locale.ROOT)),
+            overall && keys.word(kind, List.of("cut", "stitched"), "cut").equals("cut"),
+            overall ? null : keys.text(kind),
+            keys.formula("from"),
+            keys.formula("to"),
+            keys.formula("depth"),
+            keys.constant(
+                "beside", Beside.class, kind.equals("height") ? Beside.LEFT : Beside.BELOW),
+            keys.position));
   }
 
   private Thing thing(YamlNode block) {
     Keys keys =
         keys(
-            block, "things", "piece", "band", "cloth", "side", "width", "length", "edge", "along",
-            "inside", "cropped", "name");
+            block,
+            "view/things",
+            "thing",
+            "piece",
+            "band",
+            "cloth",
+            "side",
+            "width",
+            "length",
+            "edge",
+            "along",
+            "inside",
+            "turn",
+            "cropped",
+            "name");
     String kind = keys.one("piece", "band", "length");
-    if (!kind.equals("piece")) {
-      keys.need("width");
+    switch (kind) {
+      case "piece" ->
+          keys.idle(
+              kind,
+              List.of("width", "cropped"),
+              List.of("cloth", "side", "edge", "along", "inside", "turn", "name"));
+      case "band" -> {
+        keys.need("width");
+        keys.need("cloth");
+        keys.idle(
+            kind,
+            List.of("edge", "along", "inside", "turn", "cropped"),
+            List.of("width", "cloth", "side", "name"));
+      }
+      default -> {
+        keys.need("width");
+        keys.idle(
+            kind,
+            List.of("turn"),
+            List.of("width", "edge", "along", "inside", "cropped", "cloth", "side", "name"));
+      }
     }
-    if (kind.equals("band")) {
-      keys.need("cloth");
-    }
-    return new Thing(
-        keys.text("piece"),
-        keys.text("band"),
-        keys.text("cloth"),
-        keys.constant("side", Side.class, Side.RIGHT),
-        keys.formula("width"),
-        keys.formula("length"),
-        kind.equals("length") ? place(keys) : null,
-        keys.formula("cropped"),
-        keys.label("name"));
+    boolean placed =
+        kind.equals("length")
+            || kind.equals("piece")
+                && Stream.of("edge", "along", "inside", "turn").anyMatch(keys::has);
+    return keys.whole(
+        new Thing(
+            keys.text("piece"),
+            keys.text("band"),
+            keys.text("cloth"),
+            keys.constant("side", Side.class, Side.RIGHT),
+            keys.formula("width"),
+            keys.formula("length"),
+            placed ? place(keys) : null,
+            keys.turn(),
+            keys.formula("cropped"),
+            keys.label("name")));
   }
 
   private Clips clips(YamlNode block) {
-    Keys keys = keys(block, "clips", "edge", "every", "depth", "from", "to", "curves");
+    Keys keys =
+        keys(block, "view/clips", "clips", "edge", "every", "depth", "from", "to", "curves");
     keys.need("edge");
     keys.need("every");
     keys.need("depth");
-    return new Clips(
-        keys.text("edge"),
-        keys.formula("every"),
-        keys.formula("depth"),
-        keys.formula("from"),
-        keys.formula("to"),
-        keys.yes("curves", false));
+    return keys.whole(
+        new Clips(
+            keys.text("edge"),
+            keys.formula("every"),
+            keys.formula("depth"),
+            keys.formula("from"),
+            keys.formula("to"),
+            keys.yes("curves", false)));
   }
 
   private Around around(YamlNode block) {
-    Keys keys = keys(block, "around", "seam", "start");
+    Keys keys = keys(block, "view/around", "around", "seam", "start");
     keys.need("seam");
-    return new Around(keys.text("seam"), keys.text("start"));
+    return keys.whole(new Around(keys.text("seam"), keys.text("start")));
   }
 
   private Section section(TemplateText title, YamlNode block) {
-    Keys keys = keys(block, "section", "layers", "cords", "stitches", "labels", "dimensions");
+    Keys keys =
+        keys(
+            block,
+            "figure/section",
+            "section",
+            "layers",
+            "cords",
+            "stitches",
+            "labels",
+            "dimensions");
     keys.need("layers");
-    return new Section(
-        title,
-        keys.all("layers", this::sectionLayer),
-        keys.all("cords", this::cord),
-        keys.all("stitches", this::stitch),
-        keys.all("labels", this::sectionLabel),
-        keys.all("dimensions", this::sectionDimension));
+    Section section =
+        new Section(
+            title,
+            keys.all("layers", this::sectionLayer),
+            keys.all("cords", this::cord),
+            keys.all("stitches", this::stitch),
+            keys.all("labels", this::sectionLabel),
+            keys.all("dimensions", this::sectionDimension));
+    // Whether a stitch meets cloth depends on all of them.
+    return keys.amiss("layers") ? null : section;
   }
 
   private SectionLayer sectionLayer(YamlNode block) {
-    Keys keys = keys(block, "layers", "cloth", "zip", "up", "line", "name");
+    Keys keys = keys(block, "section/layers", "layer", "cloth", "zip", "up", "line", "name");
     boolean zip = keys.one("cloth", "zip").equals("zip");
+    keys.text("zip");
     keys.need("line");
-    List<SectionPoint> line = new ArrayList<>();
-    for (YamlNode point : list(keys.get("line"), "line")) {
-      line.add(point(point, "line"));
-    }
-    if (line.size() < 2) {
-      throw fault(
-          keys.get("line").position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          "line",
-          "needed",
-          "at least two points, each a distance and a level in brackets");
-    }
-    return new SectionLayer(
-        zip ? null : keys.text("cloth"),
-        zip,
-        keys.constant("up", Side.class, Side.RIGHT),
-        line,
-        keys.label("name"));
+    return keys.whole(
+        new SectionLayer(
+            zip ? null : keys.text("cloth"),
+            zip,
+            keys.constant("up", Side.class, Side.RIGHT),
+            keys.points("line"),
+            keys.label("name")));
   }
 
-  private SectionPoint point(YamlNode block, String what) {
+  private static SectionPoint point(YamlNode block, String what) {
     if (block instanceof YamlNode.Items items && items.items().size() == 2) {
       return new SectionPoint(
           formula(items.items().get(0), what), level(items.items().get(1), what));
     }
-    throw fault(
-        block.position(),
-        FigureCode.FIGURE_VALUE_KIND,
-        "name",
-        what,
-        "needed",
-        "a distance and a level in brackets");
+    throw kind(block.position(), what, "a distance and a level in brackets");
   }
 
-  private double level(YamlNode block, String what) {
+  private static double level(YamlNode block, String what) {
     String text = text(block, what).text();
-    if (!text.matches("\\d{1,2}(\\.\\d{1,3})?")) {
-      throw fault(
-          block.position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          what,
-          "needed",
-          "a level: a number from 0 to 20");
+    if (!text.matches("\\d{1,2}(\\.\\d{1,3})?") || Double.parseDouble(text) > 20) {
+      throw kind(block.position(), what, "a level: a number from 0 to 20");
     }
-    double level = Double.parseDouble(text);
-    if (level > 20) {
-      throw fault(
-          block.position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          what,
-          "needed",
-          "a level: a number from 0 to 20");
-    }
-    return level;
+    return Double.parseDouble(text);
   }
 
   private Cord cord(YamlNode block) {
-    Keys keys = keys(block, "cords", "at", "name");
+    Keys keys = keys(block, "section/cords", "cord", "at", "name");
     keys.need("at");
-    return new Cord(point(keys.get("at"), "at"), keys.label("name"));
+    return keys.whole(new Cord(keys.point("at"), keys.label("name")));
   }
 
   private Stitch stitch(YamlNode block) {
-    Keys keys = keys(block, "stitches", "at", "levels", "now", "text");
+    Keys keys = keys(block, "section/stitches", "stitch", "at", "levels", "now", "text");
     keys.need("at");
     keys.need("levels");
-    List<YamlNode> levels = list(keys.get("levels"), "levels");
-    if (levels.size() != 2) {
-      throw fault(
-          keys.get("levels").position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          "levels",
-          "needed",
-          "two levels in brackets");
-    }
-    return new Stitch(
-        keys.formula("at"),
-        level(levels.get(0), "levels"),
-        level(levels.get(1), "levels"),
-        keys.yes("now", true),
-        keys.label("text"));
+    List<Double> levels = keys.levels("levels");
+    return keys.whole(
+        new Stitch(
+            keys.formula("at"),
+            levels.get(0),
+            levels.get(1),
+            keys.yes("now", true),
+            keys.label("text")));
   }
 
   private SectionLabel sectionLabel(YamlNode block) {
-    Keys keys = keys(block, "labels", "at", "text");
+    Keys keys = keys(block, "section/labels", "note", "at", "text");
     keys.need("at");
     keys.need("text");
-    return new SectionLabel(keys.label("text"), point(keys.get("at"), "at"));
+    return keys.whole(new SectionLabel(keys.label("text"), keys.point("at")));
   }
 
   private SectionDimension sectionDimension(YamlNode block) {
-    Keys keys = keys(block, "dimensions", "from", "to", "beside");
+    Keys keys = keys(block, "section/dimensions", "distance", "from", "to", "beside");
     keys.need("from");
     keys.need("to");
-    return new SectionDimension(
-        keys.formula("from"),
-        keys.formula("to"),
-        keys.word("beside", List.of("above", "below"), "above").equals("above"));
+    return keys.whole(
+        new SectionDimension(
+            keys.formula("from"),
+            keys.formula("to"),
+            keys.word("beside", List.of("above", "below"), "above").equals("above")));
   }
 
   private Article article(TemplateText title, YamlNode block) {
     Keys keys =
         keys(
             block,
+            "figure/article",
             "article",
             "panel",
             "length",
@@ -534,63 +634,62 @@ final class FigureParser {
     keys.need("length");
     keys.need("cloth");
     Set<ArticleLength> measured = EnumSet.noneOf(ArticleLength.class);
-    keys.items("dimensions")
-        .forEach(
+    measured.addAll(
+        keys.each(
+            "dimensions",
             item ->
-                measured.add(
-                    constant(
-                        text(item, "dimensions"),
-                        item.position(),
-                        "dimensions",
-                        ArticleLength.class)));
-    List<Formula> seams = new ArrayList<>();
-    keys.items("seams").forEach(item -> seams.add(formula(item, "seams")));
-    return new Article(
-        title,
-        keys.text("panel"),
-        keys.formula("length"),
-        keys.text("start"),
-        keys.word("ends", List.of("closed", "open"), "closed").equals("open"),
-        keys.text("cloth"),
-        keys.text("lining"),
-        keys.yes("piping", false),
-        seams,
-        keys.has("zip") ? articleZip(keys.get("zip")) : null,
-        keys.has("straps") ? straps(keys.get("straps")) : null,
-        keys.formula("bar"),
-        keys.formula("baste"),
-        Collections.unmodifiableSet(measured),
-        keys.all("labels", this::articleLabel));
+                constant(
+                    text(item, "article/dimensions"),
+                    item.position(),
+                    "dimensions",
+                    ArticleLength.class)));
+    Article article =
+        new Article(
+            title,
+            keys.text("panel"),
+            keys.formula("length"),
+            keys.text("start"),
+            keys.word("ends", List.of("closed", "open"), "closed").equals("open"),
+            keys.text("cloth"),
+            keys.text("lining"),
+            keys.yes("piping", false),
+            keys.each("seams", item -> formula(item, "article/seams")),
+            keys.child("zip", this::articleZip),
+            keys.child("straps", this::straps),
+            keys.formula("bar"),
+            keys.formula("baste"),
+            Collections.unmodifiableSet(measured),
+            keys.all("labels", this::articleLabel));
+    return keys.amiss("panel", "length", "start", "cloth") ? null : article;
   }
 
   private Rings rings(TemplateText title, YamlNode block) {
-    Keys keys = keys(block, "rings", "cloth", "hoops", "cord", "labels");
+    Keys keys = keys(block, "figure/rings", "rings", "cloth", "hoops", "cord", "labels");
     keys.need("cloth");
     keys.need("hoops");
     List<Hoop> hoops = keys.all("hoops", this::hoop);
-    if (hoops.size() < 2) {
-      throw fault(
-          keys.get("hoops").position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          "hoops",
-          "needed",
-          "at least two of them");
+    int count = keys.get("hoops") instanceof YamlNode.Items items ? items.items().size() : 99;
+    if (count < 2) {
+      keys.report(
+          kind(keys.get("hoops").position(), "rings/hoops", "at least two of them"), "hoops");
+    } else if (!hoops.isEmpty() && !keys.amiss("hoops") && !hoops.get(0).rows().isEmpty()) {
+      findings.add(FigureCode.FIGURE_ROWS_ABOVE, hoops.get(0).rows().get(0).text().position());
     }
-    return new Rings(
-        title,
-        keys.text("cloth"),
-        hoops,
-        keys.has("cord") ? hungCord(keys.get("cord"), hoops.size()) : null,
-        keys.all("labels", label -> ringLabel(label, hoops.size())));
+    Rings rings =
+        new Rings(
+            title,
+            keys.text("cloth"),
+            hoops,
+            keys.child("cord", cord -> hungCord(cord, count)),
+            keys.all("labels", label -> ringLabel(label, count)));
+    return keys.amiss("cloth", "hoops") ? null : rings;
   }
 
   private Hoop hoop(YamlNode block) {
-    Keys keys = keys(block, "hoops", "round", "ratio", "level", "rows");
+    Keys keys = keys(block, "rings/hoops", "hoop", "round", "ratio", "level", "rows");
     keys.need("round");
     keys.need("level");
-    List<Formula> rows = new ArrayList<>();
-    keys.items("rows").forEach(row -> rows.add(formula(row, "rows")));
+    List<Formula> rows = keys.each("rows", row -> formula(row, "hoop/rows"));
     if (rows.size() > MAX_THINGS) {
       throw fault(
           keys.get("rows").position(),
@@ -600,128 +699,86 @@ final class FigureParser {
           "what",
           "rows");
     }
-    return new Hoop(keys.formula("round"), keys.formula("ratio"), keys.formula("level"), rows);
+    return keys.whole(
+        new Hoop(keys.formula("round"), keys.formula("ratio"), keys.formula("level"), rows));
   }
 
   private HungCord hungCord(YamlNode block, int hoops) {
-    Keys keys = keys(block, "cord", "hoop", "drop", "text");
+    Keys keys = keys(block, "rings/cord", "hung", "hoop", "drop", "text");
+    keys.need("hoop");
     keys.need("drop");
-    return new HungCord(hoopNumber(keys, hoops), keys.formula("drop"), keys.label("text"));
+    return keys.whole(
+        new HungCord(keys.count("hoop", hoops), keys.formula("drop"), keys.label("text")));
   }
 
   private RingLabel ringLabel(YamlNode block, int hoops) {
-    Keys keys = keys(block, "labels", "text", "hoop", "at", "down");
+    Keys keys = keys(block, "rings/labels", "mark", "text", "hoop", "at", "down");
     keys.need("text");
-    keys.need("at");
-    double down = 0;
-    if (keys.has("down")) {
-      String text = keys.text("down").text();
-      if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
-        throw fault(
-            keys.get("down").position(),
-            FigureCode.FIGURE_VALUE_KIND,
-            "name",
-            "down",
-            "needed",
-            "a number from 0 to 1");
-      }
-      down = Double.parseDouble(text);
-    }
-    return new RingLabel(keys.label("text"), hoopNumber(keys, hoops), keys.formula("at"), down);
-  }
-
-  private int hoopNumber(Keys keys, int hoops) {
     keys.need("hoop");
-    String text = keys.text("hoop").text();
-    if (!text.matches("[1-9]\\d?") || Integer.parseInt(text) > hoops) {
-      throw fault(
-          keys.get("hoop").position(),
-          FigureCode.FIGURE_VALUE_KIND,
-          "name",
-          "hoop",
-          "needed",
-          "a number from 1 to " + hoops);
-    }
-    return Integer.parseInt(text);
+    keys.need("at");
+    return keys.whole(
+        new RingLabel(
+            keys.label("text"), keys.count("hoop", hoops), keys.formula("at"), keys.share("down")));
   }
 
   private ArticleZip articleZip(YamlNode block) {
-    Keys keys = keys(block, "zip", "from", "to", "length", "open");
+    Keys keys = keys(block, "article/zip", "opening", "from", "to", "length", "open");
     keys.need("from");
     keys.need("to");
     keys.need("length");
-    double open = 0;
-    if (keys.has("open")) {
-      String text = keys.text("open").text();
-      if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
-        throw fault(
-            keys.get("open").position(),
-            FigureCode.FIGURE_VALUE_KIND,
-            "name",
-            "open",
-            "needed",
-            "a number from 0 to 1");
-      }
-      open = Double.parseDouble(text);
-    }
-    return new ArticleZip(keys.formula("from"), keys.formula("to"), keys.formula("length"), open);
+    return keys.whole(
+        new ArticleZip(
+            keys.formula("from"), keys.formula("to"), keys.formula("length"), keys.share("open")));
   }
 
   private ArticleStraps straps(YamlNode block) {
-    Keys keys = keys(block, "straps", "at", "places", "width", "cloth");
+    Keys keys = keys(block, "article/straps", "straps", "at", "places", "width", "cloth");
     for (String key : List.of("at", "places", "width", "cloth")) {
       keys.need(key);
     }
-    List<Formula> places = new ArrayList<>();
-    keys.items("places").forEach(item -> places.add(formula(item, "places")));
-    return new ArticleStraps(keys.formula("at"), places, keys.formula("width"), keys.text("cloth"));
+    return keys.whole(
+        new ArticleStraps(
+            keys.formula("at"),
+            keys.each("places", item -> formula(item, "straps/places")),
+            keys.formula("width"),
+            keys.text("cloth")));
   }
 
   private ArticleLabel articleLabel(YamlNode block) {
-    Keys keys = keys(block, "labels", "text", "rim", "across");
+    Keys keys = keys(block, "article/labels", "sign", "text", "rim", "across");
     keys.need("text");
     keys.need("rim");
-    return new ArticleLabel(keys.label("text"), keys.formula("rim"), keys.formula("across"));
+    return keys.whole(
+        new ArticleLabel(keys.label("text"), keys.formula("rim"), keys.formula("across")));
   }
 
-  private List<SourceText> texts(Keys keys, String key) {
-    return keys.items(key).stream().map(item -> text(item, key)).toList();
-  }
-
-  private <T> List<T> all(YamlNode block, String what, Function<YamlNode, T> reader) {
-    List<YamlNode> items = list(block, what);
-    if (items.isEmpty()) {
-      throw nothing(block.position(), what);
+  /** What a reader makes of something; nothing if that can’t be used, which is then reported. */
+  private <T> Optional<T> attempt(Supplier<T> reader) {
+    try {
+      return Optional.ofNullable(reader.get());
+    } catch (FindingException e) {
+      findings.add(e.finding());
+      return Optional.empty();
     }
-    if (items.size() > MAX_THINGS) {
-      throw fault(block.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", what);
-    }
-    return items.stream().map(reader).toList();
   }
 
   /** A list from which everything was taken out may go as well. */
   private static FindingException nothing(Position position, String what) {
-    return fault(
-        position,
-        FigureCode.FIGURE_VALUE_KIND,
-        "name",
-        what,
-        "needed",
-        "at least one entry, or else leave it out");
+    return kind(position, what, "at least one entry, or else leave it out");
   }
 
   private static List<YamlNode> list(YamlNode block, String what) {
     if (block instanceof YamlNode.Items items) {
       return items.items();
     }
-    throw fault(block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "a list");
+    throw kind(block.position(), what, "a list");
   }
 
   private static SourceText text(YamlNode block, String what) {
     if (block instanceof YamlNode.Text text && !text.text().text().isBlank()) {
       return text.text();
     }
-    throw fault(block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "text");
+    throw kind(block.position(), what, "text");
   }
 
   private static Formula formula(YamlNode block, String what) {
@@ -759,17 +816,40 @@ final class FigureParser {
     return new FindingException(Finding.of(code, position, namesAndValues));
   }
 
-  private Keys keys(YamlNode block, String what, String... known) {
+  /**
+   * Something of another kind than is needed.
+   *
+   * @param what the key, with what it belongs to before a slash
+   */
+  private static FindingException kind(Position position, String what, String needed) {
+    return fault(
+        position,
+        FigureCode.FIGURE_VALUE_KIND,
+        "name",
+        what.substring(what.indexOf('/') + 1),
+        "needed",
+        needed,
+        "example",
+        Examples.of(what));
+  }
+
+  /**
+   * The keys of a map.
+   *
+   * @param what the key under which it stands
+   * @param where what it is called among the examples
+   */
+  private Keys keys(YamlNode block, String what, String where, String... known) {
     if (block instanceof YamlNode.Entries entries) {
-      return keys(entries, known);
+      return keys(entries, where, known);
     }
-    throw fault(
-        block.position(), FigureCode.FIGURE_VALUE_KIND, "name", what, "needed", "keys with values");
+    throw kind(block.position(), what, "keys with values");
   }
 
   /** Unknown and repeated keys are reported and passed over. */
-  private Keys keys(YamlNode.Entries block, String... known) {
+  private Keys keys(YamlNode.Entries block, String where, String... known) {
     Map<String, YamlNode> values = new LinkedHashMap<>();
+    Map<String, Position> places = new LinkedHashMap<>();
     Map<String, YamlNode> meant = new LinkedHashMap<>();
     for (YamlNode.Entry entry : block.entries()) {
       String key = entry.key().text().text();
@@ -787,21 +867,35 @@ final class FigureParser {
             Known.listed(List.of(known)));
       } else if (values.putIfAbsent(key, entry.value()) != null) {
         findings.add(FigureCode.FIGURE_KEY_TWICE, entry.key().position(), "name", key);
+      } else {
+        places.put(key, entry.key().position());
       }
     }
     // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
     meant.forEach(values::putIfAbsent);
-    return new Keys(block.position(), values);
+    return new Keys(block.position(), where, values, places);
   }
 
-  /** The values of a map by key. */
+  /**
+   * The values of a map by key. What is amiss with one is reported, and it is taken as not stated,
+   * so that the others are read as well.
+   */
   private final class Keys {
     private final Position position;
+    private final String where;
     private final Map<String, YamlNode> values;
+    private final Map<String, Position> places;
+    private final Set<String> amiss = new LinkedHashSet<>();
 
-    Keys(Position position, Map<String, YamlNode> values) {
+    Keys(
+        Position position,
+        String where,
+        Map<String, YamlNode> values,
+        Map<String, Position> places) {
       this.position = position;
+      this.where = where;
       this.values = values;
+      this.places = places;
     }
 
     boolean has(String key) {
@@ -814,29 +908,94 @@ final class FigureParser {
 
     void need(String key) {
       if (!has(key)) {
-        throw fault(position, FigureCode.FIGURE_KEY_MISSING, "name", key);
+        report(fault(position, FigureCode.FIGURE_KEY_MISSING, "name", key), key);
+      }
+    }
+
+    /** Whether something was reported of one of these. */
+    boolean amiss(String... keys) {
+      return Arrays.stream(keys).anyMatch(amiss::contains);
+    }
+
+    void report(FindingException fault, String key) {
+      findings.add(fault.finding());
+      amiss.add(key);
+    }
+
+    /** An entry of which everything could be read, or else null. */
+    <T> T whole(T entry) {
+      return amiss.isEmpty() ? entry : null;
+    }
+
+    /** Warns of keys that are there and aren’t looked at, as another one is there. */
+    void idle(String with, List<String> keys, List<String> known) {
+      for (String key : keys) {
+        if (places.containsKey(key)) {
+          findings.add(
+              FigureCode.FIGURE_KEY_IDLE,
+              places.get(key),
+              "name",
+              key,
+              "with",
+              with,
+              "known",
+              Known.listed(known));
+        }
       }
     }
 
     /** The one of several keys that is there. */
     String one(String... keys) {
       List<String> there = Arrays.stream(keys).filter(this::has).toList();
-      if (there.size() != 1) {
-        throw fault(position, FigureCode.FIGURE_KEY_MISSING, "name", String.join(" / ", keys));
+      if (there.isEmpty()) {
+        throw fault(
+            position, FigureCode.FIGURE_KEY_MISSING, "name", listed(Arrays.asList(keys), " or "));
+      }
+      if (there.size() > 1) {
+        throw fault(
+            places.getOrDefault(there.get(1), position),
+            FigureCode.FIGURE_KEYS_TOGETHER,
+            "names",
+            listed(there, " and "));
       }
       return there.get(0);
     }
 
+    /** Keys for a message, which sets the outermost quotes. */
+    private static String listed(List<String> keys, String last) {
+      int most = keys.size() - 1;
+      return most == 0
+          ? keys.get(0)
+          : String.join("’, ‘", keys.subList(0, most)) + "’" + last + "‘" + keys.get(most);
+    }
+
+    private String what(String key) {
+      return where + "/" + key;
+    }
+
+    private <T> T read(String key, T otherwise, Function<YamlNode, T> reader) {
+      if (!has(key)) {
+        return otherwise;
+      }
+      try {
+        return reader.apply(get(key));
+      } catch (FindingException e) {
+        report(e, key);
+        return otherwise;
+      }
+    }
+
     SourceText text(String key) {
-      return has(key) ? FigureParser.text(get(key), key) : null;
+      return read(key, null, node -> FigureParser.text(node, what(key)));
     }
 
     Formula formula(String key) {
-      return has(key) ? FigureParser.formula(get(key), key) : null;
+      return read(key, null, node -> FigureParser.formula(node, what(key)));
     }
 
     TemplateText template(String key) {
-      return has(key) ? TemplateText.parse(FigureParser.text(get(key), key), findings) : null;
+      return read(
+          key, null, node -> TemplateText.parse(FigureParser.text(node, what(key)), findings));
     }
 
     TemplateText label(String key) {
@@ -857,28 +1016,135 @@ final class FigureParser {
       return word(key, List.of("yes", "no"), otherwise ? "yes" : "no").equals("yes");
     }
 
+    int turn() {
+      return Integer.parseInt(word("turn", List.of("0", "90", "180", "270"), "0"));
+    }
+
     String word(String key, List<String> known, String otherwise) {
-      return has(key)
-          ? known(FigureParser.text(get(key), key).text(), get(key).position(), key, known)
-          : otherwise;
+      return read(
+          key,
+          otherwise,
+          node -> known(FigureParser.text(node, what(key)).text(), node.position(), key, known));
     }
 
     <E extends Enum<E>> E constant(String key, Class<E> type, E otherwise) {
-      return has(key)
-          ? FigureParser.constant(FigureParser.text(get(key), key), get(key).position(), key, type)
-          : otherwise;
+      return read(
+          key,
+          otherwise,
+          node ->
+              FigureParser.constant(
+                  FigureParser.text(node, what(key)), node.position(), key, type));
     }
 
-    /** A list, or a single value as a list of one. */
-    List<YamlNode> items(String key) {
+    /** A whole number from 1 on. */
+    int count(String key, int most) {
+      return read(
+          key,
+          1,
+          node -> {
+            String text = FigureParser.text(node, what(key)).text();
+            if (!text.matches("[1-9]\\d?") || Integer.parseInt(text) > most) {
+              throw kind(node.position(), what(key), "a number from 1 to " + most);
+            }
+            return Integer.parseInt(text);
+          });
+    }
+
+    /** A number from 0 to 1; 0 unless stated. */
+    double share(String key) {
+      return read(
+          key,
+          0.0,
+          node -> {
+            String text = FigureParser.text(node, what(key)).text();
+            if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
+              throw kind(node.position(), what(key), "a number from 0 to 1");
+            }
+            return Double.parseDouble(text);
+          });
+    }
+
+    SectionPoint point(String key) {
+      return read(key, null, node -> FigureParser.point(node, what(key)));
+    }
+
+    List<SectionPoint> points(String key) {
+      return read(
+          key,
+          List.of(),
+          node -> {
+            List<YamlNode> stated = list(node, what(key));
+            if (stated.size() < 2) {
+              throw kind(
+                  node.position(),
+                  what(key),
+                  "at least two points, each a distance and a level in brackets");
+            }
+            return each(key, stated, point -> FigureParser.point(point, what(key)));
+          });
+    }
+
+    List<Double> levels(String key) {
+      return read(
+          key,
+          List.of(0.0, 0.0),
+          node -> {
+            List<YamlNode> stated = list(node, what(key));
+            if (stated.size() != 2) {
+              throw kind(node.position(), what(key), "two levels in brackets");
+            }
+            return stated.stream().map(level -> level(level, what(key))).toList();
+          });
+    }
+
+    <T> T child(String key, Function<YamlNode, T> reader) {
+      return read(key, null, reader);
+    }
+
+    /** Those of some values that can be read. */
+    private <T> List<T> each(String key, List<YamlNode> items, Function<YamlNode, T> reader) {
+      List<T> read = new ArrayList<>();
+      for (YamlNode item : items) {
+        Optional<T> one = attempt(() -> reader.apply(item));
+        if (one.isEmpty()) {
+          amiss.add(key);
+        }
+        one.ifPresent(read::add);
+      }
+      return read;
+    }
+
+    /** Those of a list, or of a single value as a list of one, that can be read. */
+    <T> List<T> each(String key, Function<YamlNode, T> reader) {
       if (!has(key)) {
         return List.of();
       }
-      return get(key) instanceof YamlNode.Items items ? items.items() : List.of(get(key));
+      return each(
+          key,
+          get(key) instanceof YamlNode.Items items ? items.items() : List.of(get(key)),
+          reader);
     }
 
+    List<SourceText> texts(String key) {
+      return each(key, item -> FigureParser.text(item, what(key)));
+    }
+
+    /** Those entries of a list that can be read; the key is amiss if one can’t. */
     <T> List<T> all(String key, Function<YamlNode, T> reader) {
-      return has(key) ? FigureParser.this.all(get(key), key, reader) : List.of();
+      return read(
+          key,
+          List.of(),
+          node -> {
+            List<YamlNode> items = list(node, what(key));
+            if (items.isEmpty()) {
+              throw nothing(node.position(), what(key));
+            }
+            if (items.size() > MAX_THINGS) {
+              throw fault(
+                  node.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", key);
+            }
+            return each(key, items, reader);
+          });
     }
   }
 }

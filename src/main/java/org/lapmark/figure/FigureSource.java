@@ -445,7 +445,9 @@ public record FigureSource(
    * @param side its side
    * @param width the width of a strip along the edge, or of a band; null for a piece
    * @param length the length of a strip from the edge inwards
-   * @param place where the strip begins; its middle lies there
+   * @param place where the strip or the piece begins; the middle of its first side lies there. Null
+   *     for a piece that lies in its own coordinates
+   * @param turn by how many degrees clockwise a piece is turned, 0 for its top to the edge
    * @param cropped how much of the strip's length is drawn, or null for all
    * @param name its name, or null
    */
@@ -457,6 +459,7 @@ public record FigureSource(
       Formula width,
       Formula length,
       Place place,
+      int turn,
       Formula cropped,
       TemplateText name) {}
 

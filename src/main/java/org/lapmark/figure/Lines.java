@@ -147,6 +147,18 @@ final class Lines {
    */
   record Cropped(Path path, Point from, Point to) {}
 
+  /** A line drawn out straight at both ends. */
+  static Path extended(Path path, double by) {
+    if (by <= 0) {
+      return path;
+    }
+    Point start = path.start().minus(path.tangentAtLength(0).times(by));
+    Point end = path.end().plus(path.tangentAtLength(path.length()).times(by));
+    return Path.polyline(List.of(start, path.start()))
+        .then(path)
+        .then(Path.polyline(List.of(path.end(), end)));
+  }
+
   /** Whether a path encloses a point, judged on chords. */
   static boolean inside(List<Point> polygon, Point point) {
     boolean inside = false;

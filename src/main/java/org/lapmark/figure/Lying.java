@@ -5,7 +5,6 @@ import java.util.Map;
 import org.lapmark.figure.FigureSource.View;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
-import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Panel;
 
@@ -17,9 +16,9 @@ import org.lapmark.panel.Panel;
  * @param piece the piece, or null for a zip
  * @param material the material's or the zip's id
  * @param texture its texture; for a zip null
+ * @param whole its outline
  * @param outline what is seen of it
- * @param cutFrom one end of the line where the rest is left out, or null
- * @param cutTo its other end
+ * @param cut the line where the rest is left out, or null
  * @param allowances allowances by edge; of turned edges 0
  * @param turned the names of edges turned in
  * @param zip the zip's measures, or null
@@ -29,9 +28,9 @@ record Lying(
     Piece piece,
     String material,
     Texture texture,
+    Path whole,
     Path outline,
-    Point cutFrom,
-    Point cutTo,
+    Cut cut,
     Map<String, Double> allowances,
     List<String> turned,
     Zip zip) {

@@ -8,11 +8,20 @@ import org.lapmark.geometry.Point;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 
-/** A panel's inner marks as a figure shows them, in panel coordinates: lines alone, no words. */
-record MarkLines(List<Path> solid, List<Path> dashed) {
+/**
+ * A panel's inner marks as a figure shows them, in panel coordinates: lines and points, no words.
+ *
+ * @param solid full lines
+ * @param dashed broken lines
+ * @param drills points to be drilled or pricked through
+ * @param matches points that meet others
+ */
+record MarkLines(List<Path> solid, List<Path> dashed, List<Point> drills, List<Point> matches) {
   static MarkLines of(Panel panel) {
     List<Path> solid = new ArrayList<>();
     List<Path> dashed = new ArrayList<>();
+    List<Point> drills = new ArrayList<>();
+    List<Point> matches = new ArrayList<>();
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Dart dart) {
         Path edge = panel.line(dart.edge());
@@ -34,9 +43,13 @@ record MarkLines(List<Path> solid, List<Path> dashed) {
         dashed.add(placement.path());
       } else if (mark instanceof Mark.FoldLine fold) {
         dashed.add(fold.path());
+      } else if (mark instanceof Mark.DrillPoint drill) {
+        drills.add(drill.point());
+      } else if (mark instanceof Mark.MatchPoint match) {
+        matches.add(match.point());
       }
     }
-    return new MarkLines(solid, dashed);
+    return new MarkLines(solid, dashed, drills, matches);
   }
 
   private static Path line(Point from, Point to) {

@@ -19,7 +19,8 @@ import org.lapmark.figure.FigureSource.Shown;
 import org.lapmark.figure.FigureSource.Side;
 import org.lapmark.figure.FigureSource.Thing;
 import org.lapmark.figure.FigureSource.View;
-import org.lapmark.finding.Known;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -52,6 +53,10 @@ final class PieceArtist {
   private static final double COLUMN_GAP = 11;
   private static final double FLATNESS = 0.05;
   private static final double NOTCH = 2.2;
+
+  /** The radius of a drill point's or a match point's ring. */
+  private static final double POINT = 0.8;
+
   private static final double BAND = 3.2;
 
   /** How much of the top layer is cut away. */
@@ -67,27 +72,6 @@ final class PieceArtist {
     this.canvas = new Canvas(styles, lettering);
   }
 
-  /** A straight line at which the rest of a shape is left out. */
-  private record Cut(Point from, Point to) {
-    /** Whether a stretch lies on it. */
-    boolean holds(Point a, Point b) {
-      Point along = to.minus(from).unit();
-      return Math.abs(along.cross(a.minus(from))) < 1e-6
-          && Math.abs(along.cross(b.minus(from))) < 1e-6;
-    }
-
-    /** The part of it that another cut leaves. */
-    Cut before(Point on, Point away) {
-      double a = from.minus(on).dot(away);
-      double b = to.minus(on).dot(away);
-      if (a <= 0 && b <= 0 || a == b) {
-        return this;
-      }
-      Point crossing = from.towards(to, a / (a - b));
-      return a > 0 ? new Cut(crossing, to) : new Cut(from, crossing);
-    }
-  }
-
   /** Something lying at its place: what it is, how it got there, and its outline on paper. */
   private record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
     Laid(Lying lying, Affine map) {
@@ -95,9 +79,12 @@ final class PieceArtist {
           lying,
           map,
           lying.outline().transformed(map),
-          lying.cutFrom() == null
-              ? List.of()
-              : List.of(new Cut(map.apply(lying.cutFrom()), map.apply(lying.cutTo()))));
+          lying.cut() == null ? List.of() : List.of(lying.cut().transformed(map)));
+    }
+
+    /** Whether a place on paper is left out. */
+    boolean hides(Point place) {
+      return cuts.stream().anyMatch(cut -> cut.hides(place));
     }
 
     /** All of it, also what is left out to show what lies beneath. */
@@ -107,7 +94,8 @@ final class PieceArtist {
   }
 
   Canvas draw(FigureSource.Pieces frame) {
-    List<Lying> views = frame.views().stream().map(this::lying).toList();
+    List<Lying> views = new ArrayList<>();
+    frame.views().forEach(view -> evaluation.attempt(() -> lying(view)).ifPresent(views::add));
     List<Laid> laid = new ArrayList<>();
     double x = 0;
     double y = 0;
@@ -172,10 +160,15 @@ final class PieceArtist {
   }
 
   Canvas draw(FigureSource.Layers frame) {
+    List<Lying> views = new ArrayList<>();
+    frame.views().forEach(view -> evaluation.attempt(() -> lying(view)).ifPresent(views::add));
+    if (views.size() < frame.views().size()) {
+      return canvas;
+    }
     List<Laid> laid = new ArrayList<>();
     boolean cutAway = frame.views().stream().anyMatch(view -> view.cutAway() != null);
-    for (View view : frame.views()) {
-      Lying lying = lying(view);
+    for (Lying lying : views) {
+      View view = lying.view();
       Affine map =
           laid.isEmpty()
               ? Affine.scaling(scale, scale).after(lying.facing())
@@ -245,7 +238,7 @@ final class PieceArtist {
     List<Cut> cuts = new ArrayList<>();
     laid.cuts.forEach(one -> cuts.add(one.before(side.times(cut), side)));
     if (rest.from() != null) {
-      cuts.add(new Cut(rest.from(), rest.to()));
+      cuts.add(new Cut("cut_away", rest.from(), rest.to(), side));
     }
     return new Laid(laid.lying, laid.map, rest.path(), cuts);
   }
@@ -258,40 +251,43 @@ final class PieceArtist {
               evaluation.length(view.length(), 1, 5_000),
               evaluation.property(view.zip(), "tape_width"),
               evaluation.property(view.zip(), "visible_width"));
-      return new Lying(view, null, id, null, tape(zip), null, null, Map.of(), List.of(), zip);
+      Path tape = tape(zip);
+      return new Lying(view, null, id, null, tape, tape, null, Map.of(), List.of(), zip);
     }
     Piece piece = evaluation.piece(view.piece());
     Panel panel = piece.shape().panel();
     List<String> turned = new ArrayList<>();
-    view.turned().forEach(edge -> turned.addAll(evaluation.edges(panel, edge)));
-    String material = evaluation.cloth(piece, view.cloth());
-    Path outline =
+    view.turned()
+        .forEach(edge -> evaluation.run(() -> turned.addAll(evaluation.edges(panel, edge))));
+    String material = evaluation.attempt(() -> evaluation.cloth(piece, view.cloth())).orElse("");
+    Path whole =
         turned.isEmpty()
             ? piece.shape().cuttingLine().path()
             : Lines.outline(panel, piece.shape().allowances(), turned);
     Map<String, Double> allowances = new LinkedHashMap<>(piece.shape().allowances());
     turned.forEach(edge -> allowances.put(edge, 0.0));
-    Point from = null;
-    Point to = null;
+    Path outline = whole;
+    Cut cut = null;
     if (view.cropped() != null && view.edge() != null) {
       Path edge = edge(panel, view.edge());
       Point inward = inward(edge);
-      double most = edge.atLength(edge.length() / 2).minus(farthest(outline, inward)).norm() * 4;
+      double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
       double kept = evaluation.length(view.cropped(), 1, Math.max(most, 1));
       Lines.Cropped cropped =
-          Lines.crop(outline, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
+          Lines.crop(whole, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
       outline = cropped.path();
-      from = cropped.from();
-      to = cropped.to();
+      if (cropped.from() != null) {
+        cut = new Cut("cropped", cropped.from(), cropped.to(), inward);
+      }
     }
     return new Lying(
         view,
         piece,
         material,
         evaluation.texture(material),
+        whole,
         outline,
-        from,
-        to,
+        cut,
         allowances,
         turned,
         null);
@@ -383,18 +379,30 @@ final class PieceArtist {
       return;
     }
     canvas.cloth(laid.outline, lying.texture(), lying.view().side(), lying.angle());
-    if (laid.cuts.isEmpty()) {
-      canvas.line(laid.outline, "figure-outline");
-    } else {
-      cutOutline(laid);
+    for (Flap flap : Flap.of(lying)) {
+      canvas.clothWithin(
+          laid.outline,
+          flap.shape().transformed(laid.map),
+          lying.texture(),
+          Side.RIGHT,
+          lying.angle());
+      within(laid, List.of(flap.raw().transformed(laid.map)), "figure-outline");
     }
+    cutOutline(laid.outline, laid.cuts);
+    List<Thing> drawn = new ArrayList<>();
     List<List<Point>> shapes = new ArrayList<>();
     for (Thing thing : lying.view().things()) {
-      shapes.add(thing(laid, thing).flattened(FLATNESS));
+      evaluation
+          .attempt(() -> thing(laid, thing).flattened(FLATNESS))
+          .ifPresent(
+              shape -> {
+                drawn.add(thing);
+                shapes.add(shape);
+              });
     }
     for (int i = 0; i < shapes.size(); i++) {
-      Thing thing = lying.view().things().get(i);
-      String words = thingName(thing);
+      Thing thing = drawn.get(i);
+      String words = evaluation.attempt(() -> thingName(thing)).orElse("");
       if (!words.isEmpty()) {
         nameOn(words, shapes.get(i), shapes.subList(i + 1, shapes.size()));
       }
@@ -426,16 +434,20 @@ final class PieceArtist {
   }
 
   /** The outline but for the place where the rest is left out, which gets a break line. */
-  private void cutOutline(Laid laid) {
-    List<Point> points = laid.outline.flattened(FLATNESS);
+  private void cutOutline(Path outline, List<Cut> cuts) {
+    if (cuts.isEmpty()) {
+      canvas.line(outline, "figure-outline");
+      return;
+    }
+    List<Point> points = outline.flattened(FLATNESS);
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
-      if (!a.equals(b) && laid.cuts.stream().noneMatch(cut -> cut.holds(a, b))) {
+      if (!a.equals(b) && cuts.stream().noneMatch(cut -> cut.holds(a, b))) {
         canvas.line(Path.polyline(List.of(a, b)), "figure-outline");
       }
     }
-    laid.cuts.forEach(cut -> canvas.line(breakLine(cut.from, cut.to), "figure-break"));
+    cuts.forEach(cut -> canvas.line(breakLine(cut.from(), cut.to()), "figure-break"));
   }
 
   private static Path breakLine(Point from, Point to) {
@@ -490,18 +502,7 @@ final class PieceArtist {
   /** Draws a thing and gives its outline on paper. */
   private Path thing(Laid laid, Thing thing) {
     if (thing.piece() != null) {
-      Piece piece = evaluation.piece(thing.piece());
-      String material = evaluation.cloth(piece, thing.cloth());
-      Path outline = piece.shape().cuttingLine().path();
-      Box own = piece.shape().panel().outline().bounds();
-      Box host = laid.lying.panel().outline().bounds();
-      // Derived panels keep their place; others of their own are centred.
-      Point by =
-          host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
-      Path at = outline.transformed(laid.map.after(Affine.translation(by.x(), by.y())));
-      canvas.cloth(at, evaluation.texture(material), thing.side(), laid.lying.angle());
-      canvas.line(at, "figure-outline");
-      return at;
+      return piece(laid, thing);
     }
     if (thing.band() != null) {
       return band(laid, thing);
@@ -523,6 +524,7 @@ final class PieceArtist {
                 at.minus(along).plus(in),
                 at.minus(along)));
     Path drawn = outline.transformed(laid.map);
+    checkSeen(laid, thing.place().edge().position(), drawn.flattened(FLATNESS));
     Point down = laid.map.applyVector(placement.inward);
     double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;
     if (thing.cloth() != null) {
@@ -542,6 +544,70 @@ final class PieceArtist {
       canvas.line(drawn, "figure-outline");
     }
     return drawn;
+  }
+
+  /** Another piece, of which as much is drawn as of the one that it lies on. */
+  private Path piece(Laid laid, Thing thing) {
+    Piece piece = evaluation.piece(thing.piece());
+    String material = evaluation.cloth(piece, thing.cloth());
+    Affine on = on(laid.lying, thing, piece);
+    Path at = piece.shape().cuttingLine().path().transformed(laid.map.after(on));
+    SourceText place = thing.place() == null ? thing.piece() : thing.place().edge();
+    checkSeen(laid, place.position(), at.flattened(FLATNESS));
+    List<Cut> cuts = new ArrayList<>();
+    for (Cut cut : laid.cuts) {
+      Lines.Cropped rest = Lines.crop(at, cut.from(), cut.away());
+      if (rest.from() != null) {
+        at = rest.path();
+        cuts.add(new Cut(cut.key(), rest.from(), rest.to(), cut.away()));
+      }
+    }
+    Point down = on.applyVector(new Point(0, 1));
+    double turned =
+        thing.place() == null ? 0 : StrictMath.toDegrees(-StrictMath.atan2(down.x(), down.y()));
+    canvas.cloth(at, evaluation.texture(material), thing.side(), laid.lying.angle() + turned);
+    cutOutline(at, cuts);
+    return at;
+  }
+
+  /** From the coordinates of a piece that lies on another one to that one's. */
+  private Affine on(Lying lying, Thing thing, Piece piece) {
+    if (thing.place() == null) {
+      Box own = piece.shape().panel().outline().bounds();
+      Box host = lying.panel().outline().bounds();
+      // Derived panels keep their place; others of their own are centred.
+      Point by =
+          host.expanded(1e-6).contains(own) ? new Point(0, 0) : host.centre().minus(own.centre());
+      return Affine.translation(by.x(), by.y());
+    }
+    Placement placement = placement(lying, thing.place());
+    Affine mirror = thing.side() == lying.view().side() ? Affine.IDENTITY : Affine.scaling(-1, 1);
+    Affine facing = Affine.rotation(thing.turn()).after(mirror);
+    Point in = placement.inward;
+    Affine inward = new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0).after(facing);
+    Box box = piece.shape().cuttingLine().path().transformed(facing).bounds();
+    Point top = new Point(box.centre().x(), box.minY());
+    Point at = placement.point.minus(new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0).apply(top));
+    return Affine.translation(at.x(), at.y()).after(inward);
+  }
+
+  /** Something of which nothing is seen isn't what its author meant. */
+  private void checkSeen(Laid laid, Position stated, List<Point> places) {
+    for (Cut cut : laid.cuts) {
+      if (places.stream().allMatch(cut::hides)) {
+        throw leftOut(laid, stated, cut);
+      }
+    }
+  }
+
+  private static FindingException leftOut(Laid laid, Position stated, Cut cut) {
+    return Evaluation.fault(
+        stated,
+        FigureCode.FIGURE_LEFT_OUT,
+        "number",
+        Integer.toString(laid.lying.piece().number()),
+        "key",
+        cut.key());
   }
 
   /** A band along the raw edge: what lies between the outline and its parallel. */
@@ -689,33 +755,23 @@ final class PieceArtist {
     Lying lying = laid.lying;
     if (lying.piece() != null) {
       marks(laid);
-      lying.view().lines().forEach(line -> line(laid, line));
-      lying.view().clips().forEach(clips -> clips(laid, clips));
+      lying.view().lines().forEach(line -> evaluation.run(() -> line(laid, line)));
+      lying.view().clips().forEach(clips -> evaluation.run(() -> clips(laid, clips)));
       if (lying.view().around() != null) {
-        around(laid);
+        evaluation.run(() -> around(laid));
       }
     }
-    name(laid, above);
-    for (Label label : lying.view().labels()) {
-      if (lying.piece() == null) {
-        throw Evaluation.fault(
-            label.place().edge().position(),
-            FigureCode.FIGURE_EDGE_UNKNOWN,
-            "panel",
-            lying.material(),
-            "name",
-            label.place().edge().text(),
-            "near",
-            "none",
-            "known",
-            Known.NONE);
-      }
-      Point anchor = laid.map.apply(placement(lying, label.place()).point);
-      if (label.number() > 0) {
-        canvas.ring(label.number(), anchor);
-      } else {
-        canvas.wish(evaluation.text(label.text()), List.of(anchor), null);
-      }
+    evaluation.run(() -> name(laid, above));
+    lying.view().labels().forEach(label -> evaluation.run(() -> label(laid, label)));
+  }
+
+  private void label(Laid laid, Label label) {
+    Point anchor = laid.map.apply(placement(laid.lying, label.place()).point);
+    checkSeen(laid, label.place().edge().position(), List.of(anchor));
+    if (label.number() > 0) {
+      canvas.ring(label.number(), anchor);
+    } else {
+      canvas.wish(evaluation.text(label.text()), List.of(anchor), null);
     }
   }
 
@@ -738,10 +794,13 @@ final class PieceArtist {
     }
     for (Thing thing : lying.view().things()) {
       if (thing.piece() != null) {
-        Path outline =
-            evaluation.piece(thing.piece()).shape().cuttingLine().path().transformed(laid.map);
-        covers.add(outline.flattened(FLATNESS));
+        Piece piece = evaluation.piece(thing.piece());
+        Affine on = laid.map.after(on(lying, thing, piece));
+        covers.add(piece.shape().cuttingLine().path().transformed(on).flattened(FLATNESS));
       }
+    }
+    for (Flap flap : Flap.of(lying)) {
+      covers.add(flap.shape().transformed(laid.map).flattened(FLATNESS));
     }
     nameOn(words, laid.outline.flattened(FLATNESS), covers);
   }
@@ -769,15 +828,51 @@ final class PieceArtist {
           laid,
           lines.dashed().stream().map(p -> p.transformed(laid.map)).toList(),
           "figure-mark-dashed");
+      lines.drills().forEach(point -> point(laid, point, new Point(1.5 * POINT, 0)));
+      lines.matches().forEach(point -> point(laid, point, new Point(POINT, POINT).times(0.7071)));
     }
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch && lying.view().shown().contains(Shown.NOTCHES)) {
         notch(laid, notch);
       } else if (mark instanceof Mark.Grainline grain
           && lying.view().shown().contains(Shown.GRAIN)) {
-        grain(grain.transformed(laid.map, edge -> 0));
+        grain(seen(laid, grain.transformed(laid.map, edge -> 0)));
       }
     }
+  }
+
+  /** A ring with a cross: a drill point's reaches beyond it, upright; a match point's slants. */
+  private void point(Laid laid, Point point, Point arm) {
+    Point at = laid.map.apply(point);
+    if (laid.hides(at)) {
+      return;
+    }
+    Point across = arm.quarterTurn();
+    canvas.lines(
+        List.of(
+            Path.circle(at, POINT),
+            Path.polyline(List.of(at.minus(arm), at.plus(arm))),
+            Path.polyline(List.of(at.minus(across), at.plus(across)))),
+        "figure-mark");
+  }
+
+  /** The part of a grain line that isn't left out; none if its place is. */
+  private static Mark.Grainline seen(Laid laid, Mark.Grainline grain) {
+    Point from = grain.from();
+    Point to = grain.to();
+    for (Cut cut : laid.cuts) {
+      double a = from.minus(cut.from()).dot(cut.away());
+      double b = to.minus(cut.from()).dot(cut.away());
+      if (a > 0 && b > 0) {
+        return null;
+      }
+      if (a > 0) {
+        from = from.towards(to, a / (a - b));
+      } else if (b > 0) {
+        to = from.towards(to, a / (a - b));
+      }
+    }
+    return new Mark.Grainline(from, to, grain.oneWay());
   }
 
   /** A notch is drawn from the raw edge inwards, a little longer than it is cut. */
@@ -792,11 +887,17 @@ final class PieceArtist {
       Point inward = edge.tangentAtLength(at).quarterTurn();
       Point raw = laid.map.apply(edge.atLength(at).minus(inward.times(allowance)));
       Point end = raw.plus(laid.map.applyVector(inward).unit().times(NOTCH));
+      if (laid.hides(raw)) {
+        continue;
+      }
       canvas.line(Path.polyline(List.of(raw, end)), "figure-notch");
     }
   }
 
   private void grain(Mark.Grainline grain) {
+    if (grain == null) {
+      return;
+    }
     Point a = grain.from().towards(grain.to(), 0.18);
     Point b = grain.to().towards(grain.from(), 0.18);
     canvas.line(Path.polyline(List.of(a, b)), "figure-grain");
@@ -828,7 +929,7 @@ final class PieceArtist {
     for (Path path : Lines.beside(panel, lying.allowances(), edges, outside, lying.turned())) {
       Path drawn = path;
       if (outside < 0 && !path.isClosed()) {
-        drawn = extended(path, most(lying));
+        drawn = Lines.extended(path, most(lying));
       }
       paths.add(drawn.transformed(laid.map));
     }
@@ -843,6 +944,10 @@ final class PieceArtist {
           "size",
           evaluation.size());
     }
+    // Where layers are cut away, what is sewn through them is drawn all the same.
+    Laid sewn = line.kind() == LineKind.EDGE ? laid : new Laid(lying, laid.map);
+    Position stated = line.edges().get(0).position();
+    checkSeen(sewn, stated, paths.stream().flatMap(p -> p.flattened(FLATNESS).stream()).toList());
     String role =
         switch (line.kind()) {
           case SEW -> "figure-sew";
@@ -852,7 +957,7 @@ final class PieceArtist {
         };
     String drawn = line.now() ? role + "-now" : role;
     if (line.kind() == LineKind.EDGE) {
-      canvas.lines(paths, drawn);
+      canvas.lines(seen(laid, paths), drawn);
     } else {
       if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
         canvas.within(laid.outline, paths, "figure-line-halo");
@@ -866,13 +971,42 @@ final class PieceArtist {
         double length = path.length();
         for (int i = 1; i < 12; i++) {
           Point point = path.atLength(length * i / 12);
-          if (line.kind() == LineKind.EDGE || Lines.inside(outline, point)) {
+          if (line.kind() == LineKind.EDGE ? !laid.hides(point) : Lines.inside(outline, point)) {
             anchors.add(point);
           }
         }
       }
+      if (anchors.isEmpty() && !laid.cuts.isEmpty()) {
+        throw leftOut(laid, line.text().source().position(), laid.cuts.get(0));
+      }
       canvas.wish(evaluation.text(line.text()), anchors, null);
     }
+  }
+
+  /** The parts of lines that aren't left out. */
+  private static List<Path> seen(Laid laid, List<Path> paths) {
+    if (laid.cuts.isEmpty()) {
+      return paths;
+    }
+    List<Path> seen = new ArrayList<>();
+    for (Path path : paths) {
+      List<Point> run = new ArrayList<>();
+      // Steps short enough for the place where the rest is left out.
+      int steps = (int) Math.max(1, Math.ceil(path.length() / 0.25));
+      for (int i = 0; i <= steps; i++) {
+        Point point = path.atLength(path.length() * i / steps);
+        if (!laid.hides(point)) {
+          run.add(point);
+        }
+        if (run.size() > 1 && (i == steps || laid.hides(point))) {
+          seen.add(Path.polyline(run));
+        }
+        if (laid.hides(point)) {
+          run.clear();
+        }
+      }
+    }
+    return seen;
   }
 
   /** Draws lines where the piece is seen; labels keep clear of them there. */
@@ -901,23 +1035,27 @@ final class PieceArtist {
     return lying.allowances().values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 
-  private static Path extended(Path path, double by) {
-    if (by <= 0) {
-      return path;
-    }
-    Point start = path.start().minus(path.tangentAtLength(0).times(by));
-    Point end = path.end().plus(path.tangentAtLength(path.length()).times(by));
-    return Path.polyline(List.of(start, path.start()))
-        .then(path)
-        .then(Path.polyline(List.of(path.end(), end)));
-  }
-
   private void clips(Laid laid, Clips clips) {
     Lying lying = laid.lying;
     Path edge = edge(lying.panel(), clips.edge());
-    double every = evaluation.length(clips.every(), 1, 1_000);
     double from = evaluation.along(clips.from(), edge.length(), 0);
     double to = evaluation.along(clips.to(), edge.length(), edge.length());
+    if (to < from - 1e-6) {
+      throw Evaluation.fault(
+          (clips.to() == null ? clips.from() : clips.to()).text().position(),
+          FigureCode.FIGURE_STRETCH_BACKWARDS,
+          "name",
+          "clips",
+          "from",
+          Evaluation.hundredth(from),
+          "to",
+          Evaluation.hundredth(to),
+          "size",
+          evaluation.size());
+    }
+    // One clip alone begins and ends at the same place.
+    double most = to - from < 1e-6 ? 1_000 : Math.max(1, Math.min(1_000, to - from));
+    double every = evaluation.length(clips.every(), 1, most);
     double allowance = allowance(lying, evaluation.edges(lying.panel(), clips.edge()).get(0));
     double depth =
         evaluation.length(
@@ -932,16 +1070,31 @@ final class PieceArtist {
           "clips");
     }
     List<Path> cuts = new ArrayList<>();
+    List<Point> wantedAt = new ArrayList<>();
     List<Point> polygon = laid.outline.flattened(FLATNESS);
     for (double at = from; at <= to + 1e-6; at += every) {
       Point inward = edge.tangentAtLength(at).quarterTurn();
       Point raw = edge.atLength(at).minus(inward.times(allowance));
       Point end = raw.plus(inward.times(depth));
       boolean wanted = !clips.curves() || bends(edge, at);
+      if (wanted) {
+        wantedAt.add(laid.map.apply(end));
+      }
       if (wanted && Lines.inside(polygon, laid.map.apply(end))) {
         cuts.add(Path.polyline(List.of(laid.map.apply(raw), laid.map.apply(end))));
       }
     }
+    if (wantedAt.isEmpty()) {
+      evaluation.notice(
+          clips.edge().position(),
+          FigureCode.FIGURE_CLIPS_STRAIGHT,
+          "edge",
+          clips.edge().text(),
+          "size",
+          evaluation.size());
+      return;
+    }
+    checkSeen(laid, clips.edge().position(), wantedAt);
     if (lying.view().things().stream().anyMatch(thing -> thing.band() != null)) {
       canvas.within(laid.outline, cuts, "figure-line-halo");
     }
@@ -993,9 +1146,10 @@ final class PieceArtist {
   }
 
   private void dimensions(Laid laid, Box shape) {
-    for (Dimension dimension : laid.lying.view().dimensions()) {
-      dimension(laid, dimension, shape);
-    }
+    laid.lying
+        .view()
+        .dimensions()
+        .forEach(dimension -> evaluation.run(() -> dimension(laid, dimension, shape)));
   }
 
   private void dimension(Laid laid, Dimension dimension, Box shape) {
@@ -1016,17 +1170,25 @@ final class PieceArtist {
       Point outward = edge.tangentAtLength((from + to) / 2).quarterTurn().times(-allowance);
       Point a = laid.map.apply(edge.atLength(from).plus(outward));
       Point b = laid.map.apply(edge.atLength(to).plus(outward));
+      checkSeen(laid, dimension.edge().position(), List.of(a));
+      checkSeen(laid, dimension.edge().position(), List.of(b));
       stand(dimension, a, b, evaluation.printed(Math.abs(to - from)), shape);
       return;
     }
     double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
     double depth =
-        dimension.depth() == null ? allowance : evaluation.length(dimension.depth(), 0, 10_000);
+        dimension.depth() == null ? allowance : evaluation.length(dimension.depth(), 0, allowance);
     // At the end of the edge that is nearer to where the dimension stands.
     double best = 0;
     double least = Double.POSITIVE_INFINITY;
+    Point start = laid.map.apply(edge.start());
+    Point end = laid.map.apply(edge.end());
+    checkSeen(laid, dimension.edge().position(), List.of(start, end));
     for (double at : new double[] {0, edge.length()}) {
       Point point = laid.map.apply(edge.atLength(at));
+      if (laid.hides(point)) {
+        continue;
+      }
       double distance =
           switch (dimension.beside()) {
             case ABOVE -> point.y() - shape.minY();
@@ -1067,6 +1229,12 @@ final class PieceArtist {
             ? laid.outline
             : laid.lying.panel().outline().transformed(laid.map);
     Box box = outline.bounds();
+    Box full = laid.lying.whole().transformed(laid.map).bounds();
+    Box seen = laid.outline.bounds();
+    double missing = width ? full.width() - seen.width() : full.height() - seen.height();
+    if (missing > 1e-6 && !laid.cuts.isEmpty()) {
+      throw leftOut(laid, dimension.place(), laid.cuts.get(0));
+    }
     double value = (width ? box.width() : box.height()) / scale;
     boolean above = dimension.beside() == FigureSource.Beside.ABOVE;
     boolean right = dimension.beside() == FigureSource.Beside.RIGHT;

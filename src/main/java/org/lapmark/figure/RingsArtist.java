@@ -65,34 +65,45 @@ final class RingsArtist {
   }
 
   Canvas draw(Rings rings) {
-    List<Oval> ovals = rings.hoops().stream().map(this::oval).toList();
-    if (rings.cord() != null) {
-      cord(rings.cord(), ovals);
+    List<Oval> ovals = new ArrayList<>();
+    rings.hoops().forEach(hoop -> evaluation.attempt(() -> oval(hoop)).ifPresent(ovals::add));
+    Texture texture =
+        evaluation
+            .attempt(() -> evaluation.texture(evaluation.material(rings.cloth())))
+            .orElse(Texture.OTHER);
+    if (ovals.size() < rings.hoops().size()) {
+      return canvas;
     }
-    Texture texture = evaluation.texture(evaluation.material(rings.cloth()));
+    if (rings.cord() != null) {
+      evaluation.run(() -> cord(rings.cord(), ovals));
+    }
     for (int i = ovals.size() - 1; i > 0; i--) {
       Path hull = hull(ovals.get(i - 1), ovals.get(i));
       canvas.cloth(hull, texture, Side.RIGHT, 0);
       canvas.line(hull, "figure-outline");
       for (Formula row : rings.hoops().get(i).rows()) {
-        row(ovals.get(i - 1), ovals.get(i), row);
+        Oval upper = ovals.get(i - 1);
+        Oval lower = ovals.get(i);
+        evaluation.run(() -> row(upper, lower, row));
       }
     }
     canvas.line(Path.polyline(around(ovals.get(0))), "figure-seam");
-    for (RingLabel label : rings.labels()) {
-      Oval oval = ovals.get(label.hoop() - 1);
-      if (label.down() > 0 && label.hoop() < ovals.size()) {
-        oval = oval.towards(ovals.get(label.hoop()), label.down());
-      }
-      double at = evaluation.along(label.at(), 1, 0);
-      canvas.wish(evaluation.text(label.text()), List.of(point(oval, at)), null);
-    }
+    rings.labels().forEach(label -> evaluation.run(() -> label(label, ovals)));
     return canvas;
+  }
+
+  private void label(RingLabel label, List<Oval> ovals) {
+    Oval oval = ovals.get(label.hoop() - 1);
+    if (label.down() > 0 && label.hoop() < ovals.size()) {
+      oval = oval.towards(ovals.get(label.hoop()), label.down());
+    }
+    double at = evaluation.share(label.at(), "mark/at");
+    canvas.wish(evaluation.text(label.text()), List.of(point(oval, at)), null);
   }
 
   private Oval oval(Hoop hoop) {
     double round = evaluation.length(hoop.round(), 1, 10_000);
-    double ratio = evaluation.number(hoop.ratio());
+    double ratio = hoop.ratio() == null ? 1 : evaluation.number(hoop.ratio(), "hoop/ratio");
     double most = 10;
     if (!(ratio >= 1 / most && ratio <= most)) {
       throw Evaluation.fault(
@@ -101,7 +112,9 @@ final class RingsArtist {
           "name",
           "ratio",
           "needed",
-          "a number from 0.1 to 10");
+          "a number from 0.1 to 10",
+          "example",
+          Examples.of("hoop/ratio"));
     }
     Box box = StatedShape.oval(round, ratio).outline().bounds();
     return new Oval(

@@ -13,9 +13,11 @@ import org.lapmark.figure.FigureSource.SectionLayer;
 import org.lapmark.figure.FigureSource.SectionPoint;
 import org.lapmark.figure.FigureSource.Side;
 import org.lapmark.figure.FigureSource.Stitch;
+import org.lapmark.finding.FindingException;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.measure.Formula;
 
 /**
  * Draws a section: distances along it are true, thickness and the room between layers are not. The
@@ -29,12 +31,16 @@ final class SectionArtist {
   private static final double BEND = 3.4;
   private static final double LONGEST = 2_000;
 
+  /** How far from a layer's line something may stand, on paper. */
+  private static final double BESIDE = 2.5;
+
   /** In millimetres of cloth. */
   private static final double NOTHING = 1e-3;
 
   private final Evaluation evaluation;
   private final double scale;
   private final Canvas canvas;
+  private final List<Path> layers = new ArrayList<>();
 
   SectionArtist(
       Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering, double scale) {
@@ -44,31 +50,72 @@ final class SectionArtist {
   }
 
   Canvas draw(Section section) {
-    for (Cord cord : section.cords()) {
-      cord(cord);
-    }
-    section.layers().forEach(this::layer);
-    section.stitches().forEach(this::stitch);
-    for (SectionLabel label : section.labels()) {
-      canvas.wish(evaluation.text(label.text()), List.of(point(label.at())), null);
-    }
+    section.cords().forEach(cord -> evaluation.run(() -> cord(cord)));
+    section.layers().forEach(layer -> evaluation.run(() -> layer(layer)));
+    // Where not all layers could be drawn, something may only seem to lie off them.
+    boolean complete = layers.size() == section.layers().size();
+    section.stitches().forEach(stitch -> evaluation.run(() -> stitch(stitch, complete)));
+    section.labels().forEach(label -> evaluation.run(() -> label(label, complete)));
     Box shape = canvas.bounds();
     note(shape);
-    for (SectionDimension dimension : section.dimensions()) {
-      double from = evaluation.length(dimension.from(), -LONGEST, LONGEST);
-      double to = evaluation.length(dimension.to(), -LONGEST, LONGEST);
-      if (Math.abs(to - from) < NOTHING) {
-        throw evaluation.empty(dimension.to(), "dimensions");
-      }
-      double y = dimension.above() ? shape.minY() : shape.maxY();
-      canvas.dimension(
-          new Point(from * scale, y),
-          new Point(to * scale, y),
-          dimension.above() ? Beside.ABOVE : Beside.BELOW,
-          evaluation.printed(Math.abs(to - from)),
-          shape);
-    }
+    section.dimensions().forEach(one -> evaluation.run(() -> dimension(one, shape, complete)));
     return canvas;
+  }
+
+  private void label(SectionLabel label, boolean complete) {
+    Point at = point(label.at());
+    if (complete) {
+      checkReach(label.at().along(), at.x());
+    }
+    canvas.wish(evaluation.text(label.text()), List.of(at), null);
+  }
+
+  private void dimension(SectionDimension dimension, Box shape, boolean complete) {
+    double from = evaluation.length(dimension.from(), -LONGEST, LONGEST);
+    double to = evaluation.length(dimension.to(), -LONGEST, LONGEST);
+    if (Math.abs(to - from) < NOTHING) {
+      throw evaluation.empty(dimension.to(), "dimensions");
+    }
+    if (complete) {
+      checkReach(dimension.from(), from * scale);
+      checkReach(dimension.to(), to * scale);
+    }
+    double y = dimension.above() ? shape.minY() : shape.maxY();
+    canvas.dimension(
+        new Point(from * scale, y),
+        new Point(to * scale, y),
+        dimension.above() ? Beside.ABOVE : Beside.BELOW,
+        evaluation.printed(Math.abs(to - from)),
+        shape);
+  }
+
+  /** What is stated of a section lies between its layers' ends. */
+  private void checkReach(Formula stated, double x) {
+    if (x < least() - BESIDE || x > most() + BESIDE) {
+      throw off(stated, x);
+    }
+  }
+
+  private double least() {
+    return layers.stream().mapToDouble(line -> line.bounds().minX()).min().orElse(0);
+  }
+
+  private double most() {
+    return layers.stream().mapToDouble(line -> line.bounds().maxX()).max().orElse(0);
+  }
+
+  private FindingException off(Formula stated, double x) {
+    return Evaluation.fault(
+        stated.text().position(),
+        FigureCode.FIGURE_OFF_LAYERS,
+        "value",
+        Evaluation.hundredth(x / scale),
+        "size",
+        evaluation.size(),
+        "least",
+        Evaluation.hundredth(least() / scale),
+        "most",
+        Evaluation.hundredth(most() / scale));
   }
 
   /** Says below the section what in it is not true to scale. */
@@ -113,6 +160,7 @@ final class SectionArtist {
     if (centre.size() < 2) {
       throw evaluation.empty(layer.line().get(1).along(), "line");
     }
+    layers.add(Path.polyline(centre));
     double half = thickness(texture) / 2;
     List<Point> left = beside(centre, -half);
     List<Point> right = beside(centre, half);
@@ -146,6 +194,10 @@ final class SectionArtist {
       anchors.add(middle.atLength(middle.length() * i / 16));
     }
     canvas.wish(words, anchors, null);
+  }
+
+  private static boolean meets(Path line, Box box) {
+    return line.curves().stream().anyMatch(one -> Canvas.crosses(box, one.start(), one.end()));
   }
 
   /** The line with its corners rounded, as points. */
@@ -200,10 +252,16 @@ final class SectionArtist {
     return points;
   }
 
-  private void stitch(Stitch stitch) {
+  private void stitch(Stitch stitch, boolean complete) {
     double x = evaluation.length(stitch.at(), -LONGEST, LONGEST) * scale;
     double top = stitch.from() * LEVEL - 1.6;
     double bottom = stitch.to() * LEVEL + 1.6;
+    Box reach =
+        new Box(
+            x - BESIDE, Math.min(top, bottom) - BESIDE, x + BESIDE, Math.max(top, bottom) + BESIDE);
+    if (complete && layers.stream().noneMatch(line -> meets(line, reach))) {
+      throw off(stitch.at(), x);
+    }
     String role = stitch.now() ? "figure-stitch-now" : "figure-stitch";
     Point upper = new Point(x, top);
     Point lower = new Point(x, bottom);

@@ -51,29 +51,41 @@ enum Texture {
    */
   static Texture of(String material) {
     for (String word : material.split("[^\\p{L}]+")) {
-      switch (word) {
-        case "main", "outer", "shell", "face" -> {
-          return MAIN;
-        }
-        case "lining" -> {
-          return LINING;
-        }
-        case "interfacing", "interlining", "fusible" -> {
-          return INTERFACING;
-        }
-        case "foam", "stiffener", "backing", "wadding", "batting", "board" -> {
-          return BACKING;
-        }
-        case "binding", "piping", "bias", "facing" -> {
-          return BINDING;
-        }
-        case "webbing", "strap", "tape", "cord" -> {
-          return WEBBING;
-        }
-        default -> {}
+      Texture texture = ofWord(word);
+      if (texture != OTHER) {
+        return texture;
       }
     }
     return OTHER;
+  }
+
+  /**
+   * The word by which labels call a material: that of its texture, or where materials of one
+   * texture differ much, the trade word in its id.
+   *
+   * @param material the id
+   * @return the word; empty if the id has none
+   */
+  static String word(String material) {
+    for (String word : material.split("[^\\p{L}]+")) {
+      Texture texture = ofWord(word);
+      if (texture != OTHER) {
+        return texture == BACKING || texture == BINDING ? word : texture.word();
+      }
+    }
+    return "";
+  }
+
+  private static Texture ofWord(String word) {
+    return switch (word) {
+      case "main", "outer", "shell", "face" -> MAIN;
+      case "lining" -> LINING;
+      case "interfacing", "interlining", "fusible" -> INTERFACING;
+      case "foam", "stiffener", "backing", "wadding", "batting", "board" -> BACKING;
+      case "binding", "piping", "bias", "facing" -> BINDING;
+      case "webbing", "strap", "tape", "cord" -> WEBBING;
+      default -> OTHER;
+    };
   }
 
   /**
