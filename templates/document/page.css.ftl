@@ -6,7 +6,7 @@
 <#assign type = {"text": 12, "small": 10, "tiny": 9, "title": 34, "heading": 19, "lower": 13.5, "headed": 9}>
 </#if>
 * { margin: 0; padding: 0; }
-html { font-family: "Source Sans Pro"; font-size: ${type.text}pt; line-height: 1.4; color: #000; }
+html { word-wrap: break-word; font-family: "Source Sans Pro"; font-size: ${type.text}pt; line-height: 1.4; color: #000; }
 object { display: inline-block; }
 em { font-weight: 700; font-style: normal; }
 a { color: #000; text-decoration: none; }
@@ -17,7 +17,7 @@ a { color: #000; text-decoration: none; }
 
 .head { position: running(head); font-size: ${type.headed}pt; line-height: 1.3; color: #000;
   border-bottom: 0.5pt solid #000; padding-bottom: 1.5mm; }
-.head table { width: 100%; border-collapse: collapse; }
+.head table { width: 100%; border-collapse: collapse; word-wrap: break-word; }
 .head td { padding: 0; vertical-align: bottom; }
 .head td.right { text-align: right; }
 
@@ -45,14 +45,17 @@ a.reference[href^="#page-"]:after { content: target-counter(attr(href), page); }
 .cover .sheet { position: relative; }
 .cover .studio { font-size: ${type.text}pt; font-weight: 700; letter-spacing: 0.4pt; margin-bottom: <#if large>16<#else>30</#if>mm; }
 .cover h1 { font-size: ${type.title}pt; font-weight: 300; line-height: 1.1; margin-bottom: 4mm; }
+.cover h1.long { font-size: ${type.title * 0.7}pt; }
+.cover h1.longer { font-size: ${type.title / 2}pt; line-height: 1.2; }
 .cover .size { font-size: ${type.heading - 2}pt; line-height: 1.2; margin-bottom: 8mm; }
 .cover .choices { font-size: ${type.text}pt; margin-top: -4mm; margin-bottom: 8mm; }
 .cover .summary { width: <#if large>160<#else>118</#if>mm; margin-bottom: <#if large>8<#else>14</#if>mm; }
 .cover .edition { position: absolute; left: 0; bottom: 0; width: 100%; font-size: ${type.small}pt;
   line-height: 1.5; border-top: 0.5pt solid #000; padding-top: 2.5mm; }
 
-/* Tables: thin rules, no boxes. */
-table { border-collapse: collapse; }
+/* Tables: thin rules, no boxes. Columns are as wide as their longest words, and words are whole; in a table that can't be,
+   columns are alike and words are broken (the program gives it the class). */
+table { border-collapse: collapse; word-wrap: normal; }
 table.data, .author table { -fs-table-paginate: paginate; width: 100%; font-size: ${type.small}pt; line-height: 1.35; margin-bottom: 3mm; }
 table.data th, .author th { text-align: left; font-weight: 700; vertical-align: bottom; }
 table.data thead th, .author thead th { font-weight: 400; font-size: ${type.tiny}pt; color: #444; padding: 0 4mm 1.2mm 0;
@@ -78,6 +81,8 @@ table.data thead th.size { font-weight: 700; color: #000; }
 table.data.later { margin-top: 6mm; }
 table.sizes td { width: auto; }
 table.shopping td p { margin-bottom: 0; }
+table.wide { table-layout: fixed; width: 100%; word-wrap: break-word; }
+table.wide th, table.wide td { white-space: normal; }
 .tools span { display: inline-block; width: <#if large>110<#else>64</#if>mm; vertical-align: top; margin-bottom: 0.6mm; }
 table.facts { width: 100%; }
 table.facts th { width: <#if large>52<#else>36</#if>mm; text-align: left; font-weight: 700; padding: 1.6mm 4mm 1.6mm 0; vertical-align: top; }

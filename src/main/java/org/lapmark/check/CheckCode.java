@@ -10,6 +10,14 @@ public enum CheckCode implements FindingCode {
   HAZARD_UNKNOWN(Severity.ERROR),
   /** A tool that no step names: documents leave it out, and its cautions with it. */
   TOOL_UNUSED(Severity.WARNING),
+  /** A material that no piece is cut from: documents leave it out. */
+  MATERIAL_UNUSED(Severity.WARNING),
+  /** A panel that no piece, panel, formula or text uses. */
+  PANEL_UNUSED(Severity.WARNING),
+  /** The name of a value, or a formula, where its value was meant to be printed. */
+  VALUE_UNBRACED(Severity.WARNING),
+  /** A table whose longest words need more room than a page has. */
+  TABLE_TOO_WIDE(Severity.WARNING),
   /** A text has characters that the embedded fonts lack; in documents a box stands for them. */
   TEXT_GLYPH_MISSING(Severity.ERROR),
   /** A label or a date has characters that the embedded fonts lack. */

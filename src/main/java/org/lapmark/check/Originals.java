@@ -31,7 +31,7 @@ final class Originals {
         if (seen.add(name)) {
           source.panels().stream()
               .filter(one -> one.name().text().equals(name))
-              .forEach(one -> next.addAll(originals(one)));
+              .forEach(one -> next.addAll(of(one)));
         }
       }
       level = next;
@@ -39,7 +39,8 @@ final class Originals {
     return levels;
   }
 
-  private static List<String> originals(PanelSource panel) {
+  /** What a panel is derived from, by itself. */
+  static List<String> of(PanelSource panel) {
     if (!(panel.shape() instanceof PanelSource.Derived derived)) {
       return List.of();
     }

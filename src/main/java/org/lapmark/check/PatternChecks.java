@@ -29,6 +29,8 @@ public final class PatternChecks {
     TranslationCheck.run(source, findings);
     WordsCheck.run(source, lacking, findings);
     ToolCheck.run(source, findings);
+    UnusedCheck.run(source, findings);
+    BracesCheck.run(source, findings);
   }
 
   /**

@@ -17,6 +17,9 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
   private static final List<String> TRUTHS =
       List.of("nap", "no_grain", "no_fray", "no_iron", "both_sides_alike", "fusible");
 
+  /** Shares of a whole, such as ten per cent. */
+  private static final List<String> SHARES = List.of("margin", "shrinkage");
+
   /** What may be nothing at all. */
   private static final List<String> FROM_ZERO =
       List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
@@ -52,21 +55,47 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
     }
     value(formula)
         .filter(value -> !(value instanceof Value.Truth))
-        .ifPresent(
-            value ->
-                findings.add(
-                    LayCode.LAY_PROPERTY_KIND,
-                    formula.text().position(),
-                    "property",
-                    property,
-                    "material",
-                    thing,
-                    "expected",
-                    "truth"));
+        .ifPresent(value -> kind(thing, property, formula, "truth"));
+  }
+
+  private void kind(String thing, String property, Formula formula, String expected) {
+    findings.add(
+        LayCode.LAY_PROPERTY_KIND,
+        formula.text().position(),
+        "property",
+        property,
+        "material",
+        thing,
+        "expected",
+        expected);
+  }
+
+  /** What a property has to be: a share, a length, or as a quantity either a number or a length. */
+  private static String expected(String property) {
+    if (SHARES.contains(property)) {
+      return "plain";
+    }
+    return property.equals("quantity") ? "amount" : "length";
+  }
+
+  private static boolean isOfKind(Value value, String expected) {
+    if (!(value instanceof Value.Quantity quantity)) {
+      return value instanceof Value.StockSizes
+          || value instanceof Value.NominalPair && !expected.equals("plain");
+    }
+    return switch (quantity.dimension()) {
+      case LENGTH -> !expected.equals("plain");
+      case COUNT, PLAIN -> !expected.equals("length");
+      default -> false;
+    };
   }
 
   private void amount(String kind, String thing, String property, Formula formula) {
     Value value = value(formula).orElse(null);
+    if (kind.equals("thing") && value != null && !isOfKind(value, expected(property))) {
+      kind(thing, property, formula, expected(property));
+      return;
+    }
     Amount shown;
     if (value instanceof Value.NominalPair pair) {
       shown = new Amount(Math.min(pair.metric(), pair.inches()), Dimension.LENGTH);

@@ -2,6 +2,7 @@ package org.lapmark.check;
 
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What the documents of a run can do, which rules need to know.
@@ -12,13 +13,15 @@ import java.util.function.Function;
  *     thread at a time
  * @param fusible words by which the names of materials say that they are fusible
  * @param unless words by which they say that they aren't
+ * @param width how wide words are in tables, in millimetres; called by several threads at a time
  */
 public record Reach(
     List<String> pages,
     List<String> hazards,
     Function<String, List<String>> missing,
     List<String> fusible,
-    List<String> unless) {
+    List<String> unless,
+    ToDoubleFunction<String> width) {
   /** Copies the lists. */
   public Reach {
     pages = List.copyOf(pages);
@@ -28,13 +31,13 @@ public record Reach(
   }
 
   /**
-   * The same where names of materials say nothing.
+   * The same where names of materials say nothing and words take no room.
    *
    * @param pages the names of pages that texts can refer to
    * @param hazards the hazards that there are cautions for
    * @param missing gives the characters of a text that can't be printed, each once
    */
   public Reach(List<String> pages, List<String> hazards, Function<String, List<String>> missing) {
-    this(pages, hazards, missing, List.of(), List.of());
+    this(pages, hazards, missing, List.of(), List.of(), word -> 0);
   }
 }

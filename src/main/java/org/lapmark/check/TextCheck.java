@@ -36,15 +36,20 @@ final class TextCheck {
     Steps steps = Steps.read(source.steps(), targets, findings);
     Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
     List<Inline.Value> values = new ArrayList<>(steps.values());
-    steps.all().forEach(step -> art(step.body(), findings));
+    List<Manuscript> manuscripts = new ArrayList<>();
+    steps.all().forEach(step -> manuscripts.add(step.body()));
     for (NoteSource note : source.notes()) {
       Manuscript manuscript = Manuscript.read(note.body(), all, findings);
       values.addAll(manuscript.values());
-      art(manuscript, findings);
+      manuscripts.add(manuscript);
     }
-    Printing.of(values, List.of(pattern), source.masthead().form(), findings)
-        .all()
-        .forEach(negatives::value);
+    Printing printing = Printing.of(values, List.of(pattern), source.masthead().form(), findings);
+    printing.all().forEach(negatives::value);
+    TableCheck tables = new TableCheck(pattern.variant().size(), printing, reach, findings);
+    for (Manuscript manuscript : manuscripts) {
+      art(manuscript, findings);
+      manuscript.tables().forEach(tables::check);
+    }
     return steps;
   }
 

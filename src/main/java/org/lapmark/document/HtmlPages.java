@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.logging.Level;
 import org.apache.pdfbox.pdmodel.interactive.annotation.PDAppearanceStream;
 import org.lapmark.drawing.Drawing;
+import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /**
@@ -46,6 +47,33 @@ final class HtmlPages {
     // The renderer's own log would go to standard error; what matters is collected below.
     XRLog.setLoggerImpl(new Silence());
     List<String> warnings = new ArrayList<>();
+    Document page = Typesetting.prepared(html);
+    boolean wide;
+    try (PdfBoxRenderer renderer =
+        builder(book, page, drawings, pagesInserted, warnings).buildPdfRenderer()) {
+      renderer.layout();
+      wide = WideTables.mark(renderer.getRootBox());
+      if (!wide) {
+        renderer.createPDFWithoutClosing();
+      }
+    }
+    if (wide) {
+      try (PdfBoxRenderer renderer =
+          builder(book, page, drawings, pagesInserted, warnings).buildPdfRenderer()) {
+        renderer.createPDFWithoutClosing();
+      }
+    }
+    if (!warnings.isEmpty()) {
+      throw new UnsetPages(warnings);
+    }
+  }
+
+  private static PdfRendererBuilder builder(
+      PdfBook book,
+      Document page,
+      Map<String, Drawing> drawings,
+      int pagesInserted,
+      List<String> warnings) {
     PdfRendererBuilder builder = new PdfRendererBuilder();
     builder.usePDDocument(book.document());
     builder.usePdfUaAccessibility(true);
@@ -61,15 +89,10 @@ final class HtmlPages {
     builder.useObjectDrawerFactory(new Drawings(book, drawings));
     builder.withDiagnosticConsumer(diagnostic -> note(diagnostic, warnings));
     builder.useUnicodeLineBreaker(new LineBreaks(book.language()));
-    builder.withW3cDocument(Typesetting.prepared(html), "");
+    builder.withW3cDocument(page, "");
     builder.useInitialPageNumber(1 + pagesInserted);
     book.fonts().register(builder);
-    try (PdfBoxRenderer renderer = builder.buildPdfRenderer()) {
-      renderer.createPDFWithoutClosing();
-    }
-    if (!warnings.isEmpty()) {
-      throw new UnsetPages(warnings);
-    }
+    return builder;
   }
 
   /** Pages of which the renderer couldn't set all as it was told. */

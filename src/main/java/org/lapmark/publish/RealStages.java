@@ -20,6 +20,8 @@ import org.lapmark.document.Manual;
 import org.lapmark.document.TemplateCheck;
 import org.lapmark.document.TemplateFaults;
 import org.lapmark.document.Templates;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.Style;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -37,13 +39,19 @@ import org.lapmark.source.PatternSource;
 final class RealStages implements Stages {
   private final Templates templates;
   private final Optional<Path> templateFolder;
+
+  /** Words in tables of steps and notes, as page.css.ftl sets them. */
+  private static final Style SMALL_PRINT = new Style(0, List.of(), 0, 0, 10, false, 0);
+
   private final DocumentWriter words;
   private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
+  private final LetteringMeasure measure;
 
   RealStages(Templates templates, Optional<Path> templateFolder) {
     this.templates = templates;
     this.templateFolder = templateFolder;
     this.words = new DocumentWriter(templates);
+    this.measure = words.lettering();
   }
 
   @Override
@@ -90,7 +98,8 @@ final class RealStages implements Stages {
             words.hazards(source.masthead().language()),
             words::missingGlyphs,
             words.fusibleWords(source.masthead().language()),
-            words.unfusibleWords(source.masthead().language()));
+            words.unfusibleWords(source.masthead().language()),
+            this::width);
     PatternChecks.run(pattern, reach, findings);
     CareChecks.run(pattern, careWords(source), findings);
     return pattern;
@@ -100,6 +109,13 @@ final class RealStages implements Stages {
   private CareWords careWords(PatternSource source) {
     return careWords.computeIfAbsent(
         source.masthead().language(), language -> CareWords.of(words.wording(language)));
+  }
+
+  /** A measure is for one thread, and variants are graded in parallel. */
+  private double width(String word) {
+    synchronized (measure) {
+      return measure.width(word, SMALL_PRINT);
+    }
   }
 
   @Override

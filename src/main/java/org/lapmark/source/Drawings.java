@@ -31,7 +31,9 @@ final class Drawings {
     if (path == null) {
       // A drawing whose name is mistyped isn't unused.
       List<String> drawn =
-          files.in(FOLDER, ".svg").stream().map(file -> file.substring(FOLDER.length())).toList();
+          files.alike(FOLDER, ".svg").stream()
+              .map(file -> file.substring(FOLDER.length()))
+              .toList();
       Nearest.of(name.text(), drawn).ifPresent(near -> used.add(FOLDER + near));
       return null;
     }
@@ -48,7 +50,7 @@ final class Drawings {
 
   /** Reports the drawings that no panel has named. */
   void reportUnused() {
-    List<String> unused = new ArrayList<>(files.in(FOLDER, ".svg"));
+    List<String> unused = new ArrayList<>(files.alike(FOLDER, ".svg"));
     unused.removeAll(used);
     for (String path : unused) {
       reading

@@ -210,10 +210,21 @@ final class FolderFiles {
     return files.containsKey(path);
   }
 
-  /** The paths of a folder's files with an ending, those of its subfolders too, by code point. */
-  List<String> below(String folder, String ending) {
+  /** The paths of all files, by code point. */
+  List<String> all() {
+    return List.copyOf(files.keySet());
+  }
+
+  /**
+   * The paths of a folder's files with an ending, in whatever letters, those of its subfolders too.
+   */
+  List<String> alike(String folder, String ending) {
     return files.keySet().stream()
-        .filter(path -> path.startsWith(folder) && path.endsWith(ending))
+        .filter(
+            path ->
+                path.startsWith(folder)
+                    && path.regionMatches(
+                        true, path.length() - ending.length(), ending, 0, ending.length()))
         .toList();
   }
 
@@ -258,7 +269,7 @@ final class FolderFiles {
       return null;
     }
     List<String> known =
-        in(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
+        alike(folder, ending).stream().map(file -> file.substring(folder.length())).toList();
     reading.unknown(SourceCode.FILE_MISSING, reference.position(), written, known);
     return null;
   }

@@ -19,6 +19,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
@@ -54,6 +55,15 @@ public final class PanelDrawing {
    */
   public boolean isComputed() {
     return computed;
+  }
+
+  /**
+   * The file that it was read from.
+   *
+   * @return nothing for a drawing without a shape that has a role
+   */
+  public Optional<SourceFile> file() {
+    return shapes.stream().findFirst().map(shape -> shape.id().file());
   }
 
   /**

@@ -63,13 +63,14 @@ public final class PatternReader {
       SourceFile file = files.text(SIZES);
       sizes = file == null ? null : new SizeTableReader(reading, file).read();
     } else if (!files.isRefused(SIZES)) {
-      findings.add(SourceCode.SIZES_MISSING, Position.ofFile(files.display(SIZES)));
+      missing(SourceCode.SIZES_MISSING, SIZES, files, reading);
     }
     List<StepSource> steps = new StepReader(reading, files).read();
     List<NoteSource> notes = notes(reading, files);
+    new UnreadFiles(reading, files, NOTE_NAMES).report();
     if (!files.has(PATTERN)) {
       if (!files.isRefused(PATTERN)) {
-        findings.add(SourceCode.PATTERN_MISSING, Position.ofFile(files.display(PATTERN)));
+        missing(SourceCode.PATTERN_MISSING, PATTERN, files, reading);
       }
       return null;
     }
@@ -77,6 +78,21 @@ public final class PatternReader {
     YamlNode.Entries root =
         file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
     return root == null ? null : pattern(root, reading, files, sizes, steps, notes);
+  }
+
+  /** Reports a file that has to be there; one whose name comes near is named. */
+  private static void missing(SourceCode code, String name, FolderFiles files, Reading reading) {
+    List<String> beside = files.all().stream().filter(path -> path.indexOf('/') < 0).toList();
+    String nearest = reading.hints().nearest(name, beside);
+    reading
+        .findings()
+        .add(
+            code,
+            Position.ofFile(files.display(name)),
+            "near",
+            nearest.isEmpty() ? "no" : "yes",
+            "nearest",
+            nearest);
   }
 
   private static PatternSource pattern(

@@ -13,6 +13,10 @@ public enum SourceCode implements FindingCode {
   SIZES_MISSING,
   /** A file is named that doesn't exist. */
   FILE_MISSING,
+  /** A text that stands where nothing is read, or has another ending. */
+  FILE_UNREAD,
+  /** A folder whose name is nearly that of one that is read. */
+  FOLDER_UNREAD,
   /** Something that is there can't be read. */
   FILE_UNREADABLE,
   /** A file has more bytes than are read. */

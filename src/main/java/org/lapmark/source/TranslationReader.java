@@ -7,6 +7,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -20,6 +22,8 @@ import org.lapmark.measure.TemplateText;
 final class TranslationReader {
   private static final String FOLDER = "translations/";
   private static final String TEXTS = "texts.yaml";
+  private static final Pattern READ =
+      Pattern.compile("translations/([^/]+)/(?:texts\\.yaml|(?:steps|notes)/[^/]+\\.md)");
 
   private final Reading reading;
   private final FolderFiles files;
@@ -31,12 +35,10 @@ final class TranslationReader {
 
   List<Translation> read() {
     Set<String> tags = new TreeSet<>();
-    for (String ending : List.of(".md", ".yaml")) {
-      for (String path : files.below(FOLDER, ending)) {
-        int slash = path.indexOf('/', FOLDER.length());
-        if (slash > 0) {
-          tags.add(path.substring(FOLDER.length(), slash));
-        }
+    for (String path : files.all()) {
+      Matcher read = READ.matcher(path);
+      if (read.matches()) {
+        tags.add(read.group(1));
       }
     }
     List<Translation> translations = new ArrayList<>();

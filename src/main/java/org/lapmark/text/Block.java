@@ -133,8 +133,13 @@ public sealed interface Block {
    * @param columns how the columns are aligned
    * @param head the column heads
    * @param rows the rows below them
+   * @param position where it begins
    */
-  record Table(List<Alignment> columns, List<List<Inline>> head, List<List<List<Inline>>> rows)
+  record Table(
+      List<Alignment> columns,
+      List<List<Inline>> head,
+      List<List<List<Inline>>> rows,
+      Position position)
       implements Block {
     /** Copies the lists. */
     public Table {

@@ -290,7 +290,7 @@ final class BlockReader {
         }
       }
     }
-    return new Block.Table(columns, head, rows);
+    return new Block.Table(columns, head, rows, position(table.getFirstChild()));
   }
 
   private static Block.Table.Alignment alignment(TableCell cell) {

@@ -113,6 +113,15 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
   }
 
   /**
+   * Every table.
+   *
+   * @return the tables in reading order
+   */
+  public List<Block.Table> tables() {
+    return Walk.of(this).tables();
+  }
+
+  /**
    * What its placeholders say, so that a translation can be compared with the original: both must
    * print the same expressions in the same forms.
    *

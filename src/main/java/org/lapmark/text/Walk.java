@@ -8,6 +8,7 @@ final class Walk {
   private final List<Inline.Value> values = new ArrayList<>();
   private final List<Block.Figure> figures = new ArrayList<>();
   private final List<Block.Art> art = new ArrayList<>();
+  private final List<Block.Table> tables = new ArrayList<>();
 
   private Walk() {}
 
@@ -36,6 +37,10 @@ final class Walk {
     return art;
   }
 
+  List<Block.Table> tables() {
+    return tables;
+  }
+
   private void blocks(List<Block> blocks) {
     for (Block block : blocks) {
       if (block instanceof Block.Paragraph paragraph) {
@@ -54,6 +59,7 @@ final class Walk {
         art.add(picture);
         inlines(picture.alternative());
       } else if (block instanceof Block.Table table) {
+        tables.add(table);
         table.head().forEach(this::inlines);
         table.rows().forEach(row -> row.forEach(this::inlines));
       }

@@ -21,7 +21,8 @@ class CheckFaultsTest extends LabelledFaults {
           List.of("blades", "load", "rivets", "iron"),
           CheckFaultsTest::missing,
           List.of("fusible"),
-          List.of("not"));
+          List.of("not"),
+          word -> word.length() * 2.0);
 
   CheckFaultsTest() {
     // Translations have cases of their own, and so has the order of sizes.

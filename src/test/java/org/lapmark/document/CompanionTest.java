@@ -151,7 +151,8 @@ class CompanionTest {
             .contains("the middle of each S 60 mm, M 70 mm, L 80 mm from the raw side edge"),
         Companions.shown(step, -1, CompanionUnits.METRIC));
     assertTrue(
-        Companions.shown(step, 2, CompanionUnits.INCHES).contains("the middle of each 3 1/8 in from the raw side edge"));
+        Companions.shown(step, 2, CompanionUnits.INCHES)
+            .contains("the middle of each 3 1/8 in from the raw side edge"));
   }
 
   @Test

@@ -66,11 +66,8 @@ class WalkPagesTest {
     assertTrue(text.contains("Every seam of size M"), text);
     assertTrue(text.contains("end seam (a ring): its sides agree"), text);
     assertTrue(text.contains("3 Rear strip, left; zip visible width; 4 Front strip, left"), text);
-    assertTrue(
-        text.contains("449.89 mm 0.00 mm 0.00 mm within 0.5 mm"), text);
-    assertTrue(
-        text.contains("112.00 mm double notch of 1 End, rim 2 112.00 mm"),
-        text);
+    assertTrue(text.contains("449.89 mm 0.00 mm 0.00 mm within 0.5 mm"), text);
+    assertTrue(text.contains("112.00 mm double notch of 1 End, rim 2 112.00 mm"), text);
     assertTrue(text.contains("make 180 degrees together: the edge goes straight on"), text);
     assertTrue(text.contains("All edges have an allowance of 10 mm (3/8 in)."), text);
     assertTrue(text.contains("make 6 clips 8 mm (5/16 in) deep, 7 mm apart"), text);
@@ -87,9 +84,7 @@ class WalkPagesTest {
     assertTrue(text.contains("no partner"), text);
     assertTrue(text.contains("1 basted"), text);
     assertTrue(
-        text.contains(
-            "Caught on side 2: zip width, 12.00 mm wide, its middle at 50.00 mm."),
-        text);
+        text.contains("Caught on side 2: zip width, 12.00 mm wide, its middle at 50.00 mm."), text);
     assertTrue(text.contains("The allowances differ, from 6 mm (1/4 in) to 10 mm (3/8 in)."), text);
   }
 

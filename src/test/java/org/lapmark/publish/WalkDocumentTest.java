@@ -54,7 +54,8 @@ class WalkDocumentTest {
       assertTrue(contents >= 0 && page > with.indexOf("Colophon", contents + 20), kind);
       assertTrue(with.indexOf("far end seam (a ring): its sides agree") > page, kind);
       assertTrue(
-          with.contains("1 1 End, rim 449.89 mm 0.00 mm 0.00 mm within 0.5 mm"), with.substring(page));
+          with.contains("1 1 End, rim 449.89 mm 0.00 mm 0.00 mm within 0.5 mm"),
+          with.substring(page));
     }
     assertArrayEquals(
         Files.readAllBytes(plain.resolve(STEM + "-tiles.pdf")),
