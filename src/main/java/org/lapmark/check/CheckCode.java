@@ -30,6 +30,8 @@ public enum CheckCode implements FindingCode {
   TRANSLATION_MISSING(Severity.WARNING),
   /** A translation of something that the original no longer has, or has in another wording. */
   TRANSLATION_OUTDATED(Severity.ERROR),
+  /** A text that has two translations. */
+  TRANSLATION_TWICE(Severity.ERROR),
   /** A translation that prints other values than its original. */
   TRANSLATION_PLACEHOLDERS(Severity.ERROR),
   /** An edge that grows and shrinks from size to size, while the size table's measures don't. */
@@ -42,6 +44,8 @@ public enum CheckCode implements FindingCode {
   PROPERTY_NEGATIVE(Severity.ERROR),
   /** Something fusible is for cloth that must not be ironed. */
   FUSIBLE_ON_NO_IRON(Severity.ERROR),
+  /** A material is fusible, and must not be ironed. */
+  FUSIBLE_WITHOUT_IRON(Severity.ERROR),
   /** A material is called fusible, and nothing states that it is. */
   FUSIBLE_UNSTATED(Severity.WARNING),
   /** A step irons cloth that must not be ironed. */

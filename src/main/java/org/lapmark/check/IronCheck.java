@@ -44,8 +44,19 @@ final class IronCheck {
   static void run(GradedPattern pattern, Reach reach, Findings findings) {
     IronCheck check = new IronCheck(pattern, reach, findings);
     check.materials.values().forEach(check::name);
+    check.materials.values().forEach(check::contradiction);
     pattern.source().pieces().forEach(check::piece);
     pattern.source().steps().forEach(check::step);
+  }
+
+  private void contradiction(ThingSource thing) {
+    if (pattern.is(thing, FUSIBLE) && pattern.is(thing, NO_IRON)) {
+      findings.add(
+          CheckCode.FUSIBLE_WITHOUT_IRON,
+          thing.properties().get(NO_IRON).text().position(),
+          "material",
+          thing.id().text());
+    }
   }
 
   private void name(ThingSource thing) {

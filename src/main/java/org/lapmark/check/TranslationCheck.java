@@ -1,7 +1,6 @@
 package org.lapmark.check;
 
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -50,7 +49,7 @@ final class TranslationCheck {
         originals.put(text.source().text(), text);
       }
     }
-    Set<String> translated = new LinkedHashSet<>();
+    Map<String, Translation.TranslatedText> translated = new LinkedHashMap<>();
     for (Translation.TranslatedText text : translation.texts()) {
       TemplateText original = originals.get(text.from().text());
       if (original == null) {
@@ -61,13 +60,22 @@ final class TranslationCheck {
             "");
         continue;
       }
-      translated.add(text.from().text());
+      Translation.TranslatedText first = translated.putIfAbsent(text.from().text(), text);
+      if (first != null && !first.to().source().text().equals(text.to().source().text())) {
+        findings.add(
+            CheckCode.TRANSLATION_TWICE,
+            text.from().position(),
+            "line",
+            Integer.toString(first.from().position().line()),
+            "first",
+            first.to().source().text());
+      }
       compare(expressions(original), expressions(text.to()), text.to().source());
     }
     originals.forEach(
         (words, text) -> {
           // What consists of values alone reads the same in every language.
-          if (!translated.contains(words) && hasWords(text)) {
+          if (!translated.containsKey(words) && hasWords(text)) {
             missing(text.source().position(), "text", "");
           }
         });

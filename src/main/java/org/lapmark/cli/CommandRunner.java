@@ -3,6 +3,7 @@ package org.lapmark.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.InvalidPathException;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.Nearest;
@@ -11,6 +12,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Reads the command line, runs the command and answers every mistake in one line. */
@@ -44,6 +46,7 @@ final class CommandRunner {
             .addSubcommand(new WalkCommand(console, workshop))
             .addSubcommand(new GradeCommand(console, workshop))
             .setExpandAtFiles(false)
+            .setExecutionStrategy(CommandRunner::execute)
             .setColorScheme(Help.defaultColorScheme(Help.Ansi.OFF))
             .setParameterExceptionHandler((problem, given) -> usage(problem, console))
             .setExecutionExceptionHandler((failure, command, given) -> failed(failure, console));
@@ -59,6 +62,21 @@ final class CommandRunner {
     } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
       return failed(e, console);
     }
+  }
+
+  /** Runs what was asked for; a list of commas alone would stand for everything. */
+  private static int execute(ParseResult asked) {
+    ParseResult command = asked;
+    while (command.hasSubcommand()) {
+      command = command.subcommand();
+    }
+    for (OptionSpec option : command.matchedOptions()) {
+      if (option.getValue() instanceof Collection<?> values && values.isEmpty()) {
+        throw new ParameterException(
+            command.commandSpec().commandLine(), "‘" + option.longestName() + "’ names nothing");
+      }
+    }
+    return new CommandLine.RunLast().execute(asked);
   }
 
   private static int failed(Throwable failure, Console console) {

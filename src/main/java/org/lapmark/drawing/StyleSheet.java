@@ -153,7 +153,12 @@ public record StyleSheet(Map<String, Style> styles) {
   }
 
   private static double number(String value, double most) {
-    double number = Double.parseDouble(value);
+    double number;
+    try {
+      number = Double.parseDouble(value);
+    } catch (NumberFormatException e) {
+      throw new IllegalArgumentException("“" + value + "” is no number", e);
+    }
     if (!(number >= 0 && number <= most)) {
       throw new IllegalArgumentException("not from 0 to " + most);
     }

@@ -1,6 +1,7 @@
 package org.lapmark.finding;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -137,7 +138,7 @@ public final class Findings {
           .add(finding);
     }
     List<Finding> firsts = new ArrayList<>();
-    for (List<Finding> group : alike.values()) {
+    for (List<Finding> group : rows(alike.values(), argument)) {
       Finding first = group.get(0);
       boolean differ =
           group.stream().map(one -> with(one, argument, "")).distinct().count() > 1
@@ -154,6 +155,35 @@ public final class Findings {
       }
     }
     return firsts;
+  }
+
+  /**
+   * Of findings that are alike, as many with each value of an argument, such as a size, the first
+   * with each, then the second with each, and so on: as where several notches of a seam miss in
+   * every size. Where there are more with one value than with another, nobody knows which belong
+   * together, and they stay as they are.
+   */
+  private static List<List<Finding>> rows(Collection<List<Finding>> groups, String argument) {
+    List<List<Finding>> rows = new ArrayList<>();
+    for (List<Finding> group : groups) {
+      Map<Object, List<Finding>> byValue = new LinkedHashMap<>();
+      for (Finding finding : group) {
+        byValue
+            .computeIfAbsent(
+                String.valueOf(finding.arguments().get(argument)), key -> new ArrayList<>())
+            .add(finding);
+      }
+      if (byValue.values().stream().map(List::size).distinct().count() > 1) {
+        rows.add(group);
+        continue;
+      }
+      int each = byValue.values().iterator().next().size();
+      for (int i = 0; i < each; i++) {
+        int row = i;
+        rows.add(byValue.values().stream().map(findings -> findings.get(row)).toList());
+      }
+    }
+    return rows;
   }
 
   /**
@@ -188,15 +218,17 @@ public final class Findings {
     return subject;
   }
 
-  /** The first finding at the first place in the file that has most of them. */
-  private static Finding cause(List<Finding> group) {
+  /** The first of the gravest findings at the first place in the file that has most of them. */
+  private static Finding cause(List<Finding> all) {
+    Severity gravest = all.stream().map(Finding::severity).min(Comparator.naturalOrder()).get();
+    List<Finding> group = all.stream().filter(one -> one.severity() == gravest).toList();
     Map<String, Set<Position>> byFile = new TreeMap<>();
     for (Finding finding : group) {
       byFile
           .computeIfAbsent(finding.position().file(), unused -> new TreeSet<>())
           .add(finding.position());
     }
-    int places = byFile.values().stream().mapToInt(Set::size).sum();
+    int places = (int) all.stream().map(Finding::position).distinct().count();
     Set<Position> most =
         byFile.values().stream().max(Comparator.comparingInt(Set::size)).orElseThrow();
     Position first = most.iterator().next();

@@ -133,6 +133,8 @@ final class AllowanceFactory {
               formula.text().position(),
               "value",
               Rounded.hundredth(allowance),
+              "cause",
+              PatternScope.cause(formula),
               "size",
               variant.size()));
     }

@@ -59,6 +59,10 @@ public enum GradeCode implements FindingCode {
   NOTCH_BEYOND_EDGE,
   /** The sides of a seam don't have the lengths they should. */
   SEAM_LENGTHS_DIFFER,
+  /** A tolerance below zero. */
+  SEAM_TOLERANCE_NEGATIVE,
+  /** A panel where one of its edges is to be named. */
+  SEAM_PANEL_ALONE,
   /** A layer that is basted to a side doesn't have its length. */
   SEAM_LAYERS_DIFFER,
   /** A part of an edge that doesn't lie on it. */
@@ -168,6 +172,7 @@ public enum GradeCode implements FindingCode {
   public List<String> subject() {
     return switch (this) {
       case NAME_UNKNOWN -> List.of("name", "name");
+      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE -> List.of("below", "cause");
       case REFERENCE_PANEL_UNKNOWN -> List.of("name", "panel");
       case PROPERTY_UNKNOWN -> List.of("property", "thing", "property");
       case REFERENCE_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");

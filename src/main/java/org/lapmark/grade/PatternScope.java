@@ -626,10 +626,23 @@ final class PatternScope implements Scope {
               formula.text().position(),
               "value",
               Rounded.hundredth(length),
+              "cause",
+              cause(formula),
               "size",
               variant.size()));
     }
     return length;
+  }
+
+  /**
+   * What is at fault where a formula comes to too little: the same wherever it asks for the same
+   * names, and a place of its own where it is but a number.
+   */
+  static String cause(Formula formula) {
+    Position place = formula.text().position();
+    return formula.names().isEmpty()
+        ? place.file() + ':' + place.line() + ':' + place.column()
+        : formula.text().text();
   }
 
   /**

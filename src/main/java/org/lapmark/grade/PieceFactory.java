@@ -30,6 +30,9 @@ import org.lapmark.source.ThingSource;
 
 /** Builds the pieces of one variant. */
 final class PieceFactory {
+  /** How many of a piece are cut from a material at most. */
+  private static final int MOST_CUT = 10_000;
+
   /** In millimetres; about twenty tiles in a row. */
   private static final double LONGEST_ON_PAPER = 4000;
 
@@ -159,7 +162,7 @@ final class PieceFactory {
     if (value instanceof Value.Quantity quantity
         && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
       long whole = Math.round(quantity.amount());
-      if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= 10_000) {
+      if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
         return (int) whole;
       }
       throw badCount(formula, Rounded.hundredth(quantity.amount()));
@@ -174,6 +177,8 @@ final class PieceFactory {
             formula.text().position(),
             "value",
             value,
+            "most",
+            Integer.toString(MOST_CUT),
             "size",
             variant.size()));
   }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -132,6 +133,9 @@ final class SeamAssembler {
     List<SeamPart> parts = new ArrayList<>();
     for (Member member : side.members()) {
       Optional<Stretch> stretch = stretch(member, against);
+      if (stretch.isEmpty() && scope.hasPanel(member.text().text())) {
+        throw panelAlone(member.text());
+      }
       parts.add(
           stretch.isPresent()
               ? part(member, stretch.get())
@@ -144,6 +148,19 @@ final class SeamAssembler {
     return parts;
   }
 
+  private FindingException panelAlone(SourceText panel) {
+    List<String> edges =
+        scope.shape(panel).edges().stream().map(edge -> panel.text() + '.' + edge.name()).toList();
+    return new FindingException(
+        Finding.of(
+            GradeCode.SEAM_PANEL_ALONE,
+            panel.position(),
+            "panel",
+            panel.text(),
+            "edges",
+            Known.listed(edges)));
+  }
+
   private double fixed(Member member) {
     double length = scope.length(member.formula());
     if (length < 0) {
@@ -153,6 +170,8 @@ final class SeamAssembler {
               member.formula().text().position(),
               "value",
               Rounded.hundredth(length),
+              "cause",
+              PatternScope.cause(member.formula()),
               "size",
               variant.size()));
     }

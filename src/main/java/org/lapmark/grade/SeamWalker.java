@@ -59,10 +59,7 @@ final class SeamWalker {
     for (int i = 0; i < source.sides().size(); i++) {
       sides.add(assembler.side(source, i));
     }
-    double tolerance =
-        source.tolerance() == null
-            ? WalkedSeam.DEFAULT_TOLERANCE
-            : scope.length(source.tolerance());
+    double tolerance = tolerance(source);
     WalkedSeam seam =
         new WalkedSeam(
             source.name().text(),
@@ -84,10 +81,31 @@ final class SeamWalker {
     return seam;
   }
 
+  /** How far lengths may differ; where what is stated can't be meant, what is usual. */
+  private double tolerance(SeamSource source) {
+    double stated =
+        source.tolerance() == null
+            ? WalkedSeam.DEFAULT_TOLERANCE
+            : scope.length(source.tolerance());
+    if (stated >= 0) {
+      return stated;
+    }
+    findings.add(
+        Finding.of(
+            GradeCode.SEAM_TOLERANCE_NEGATIVE,
+            source.tolerance().text().position(),
+            "value",
+            Rounded.hundredth(stated),
+            "size",
+            variant.size()));
+    return WalkedSeam.DEFAULT_TOLERANCE;
+  }
+
   private void lengths(SeamSource source, WalkedSeam seam, int side) {
     double deviation = seam.deviation(side);
     SeamSide walked = seam.sides().get(side);
     if (Math.abs(deviation) > seam.tolerance()) {
+      double ease = seam.sides().get(0).ease() - walked.ease();
       report(
           GradeCode.SEAM_LENGTHS_DIFFER,
           source,
@@ -97,6 +115,10 @@ final class SeamWalker {
           Rounded.hundredth(walked.length()),
           "first",
           Rounded.hundredth(seam.sides().get(0).length()),
+          "eased",
+          ease == 0 ? "no" : ease > 0 ? "first" : "side",
+          "ease",
+          Rounded.hundredth(Math.abs(ease)),
           "difference",
           Rounded.hundredth(Math.abs(deviation)),
           "tolerance",
@@ -126,8 +148,13 @@ final class SeamWalker {
 
   private void notches(SeamSource source, WalkedSeam seam, int side) {
     NotchMatching matching = seam.matching(side);
+    // Where a side is too long, its notches miss for that alone.
+    boolean agrees = Math.abs(seam.deviation(side)) <= seam.tolerance();
     for (NotchMatching.Pair pair : matching.apart()) {
       boolean near = Math.abs(pair.difference()) <= NotchMatching.COINCIDE;
+      if (!near && !agrees) {
+        continue;
+      }
       report(
           GradeCode.SEAM_NOTCHES_APART,
           source,

@@ -1,5 +1,6 @@
 package org.lapmark.lay;
 
+import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
@@ -35,5 +36,11 @@ public enum LayCode implements FindingCode {
   @Override
   public Severity severity() {
     return severity;
+  }
+
+  /** A piece that is too wide is so on every cloth and in each width; one says it. */
+  @Override
+  public List<String> subject() {
+    return this == LAY_PIECE_TOO_WIDE ? List.of("width", "number", "piece") : List.of();
   }
 }

@@ -1039,7 +1039,10 @@ final class Pipeline {
     Map<String, Path> byName = new LinkedHashMap<>();
     for (Path given : new LinkedHashSet<>(folders.stream().map(Pipeline::plain).toList())) {
       Path name = given.getFileName();
-      if (name == null || name.toString().startsWith(".")) {
+      if (name == null) {
+        throw new RefusedException("‘" + given + "’ can't be a pattern folder: it has no name");
+      }
+      if (name.toString().startsWith(".")) {
         throw new RefusedException(
             "‘" + given + "’ can't be a pattern folder: its name must not begin with a dot");
       }

@@ -18,6 +18,11 @@ import org.lapmark.measure.PrintForm;
 
 /** Reads who publishes what, in which words and units. */
 final class MastheadReader {
+  /** When patterns are published. */
+  private static final int FIRST_YEAR = 1900;
+
+  private static final int LAST_YEAR = 2200;
+
   private static final Map<String, PrintForm.Units> UNITS = units();
   private static final Pattern BRACES = Pattern.compile("\\{[^{}]*\\}");
   private static final Pattern METRIC = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
@@ -138,10 +143,13 @@ final class MastheadReader {
     }
     try {
       if (text.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
-        return LocalDate.parse(text.text());
+        LocalDate date = LocalDate.parse(text.text());
+        if (date.getYear() >= FIRST_YEAR && date.getYear() <= LAST_YEAR) {
+          return date;
+        }
       }
     } catch (DateTimeException e) {
-      // Reported below, like a date written in another way.
+      // Reported below, like a date of another age or written in another way.
     }
     reading.findings().add(SourceCode.DATE_WRONG, text.position(), "text", text.text());
     return LocalDate.EPOCH;

@@ -65,8 +65,13 @@ public final class Passages {
     return text.text().contains(WHEN) ? new Passages(text).selected(holds) : text;
   }
 
-  /** The conditions of a text's passages, in the order they begin. */
-  static List<SourceText> conditions(SourceText text) {
+  /**
+   * The conditions of a text's passages.
+   *
+   * @param text the text with its passages
+   * @return the conditions as written, in the order they begin
+   */
+  public static List<SourceText> conditions(SourceText text) {
     List<SourceText> conditions = new ArrayList<>();
     select(text, condition -> conditions.add(condition));
     return Collections.unmodifiableList(conditions);

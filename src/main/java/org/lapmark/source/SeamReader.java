@@ -54,7 +54,7 @@ final class SeamReader {
     List<SeamSource.Side> sides = new ArrayList<>();
     int most = Math.min(MOST_SIDES, reading.limits().entries());
     for (YamlNode side : reading.bounded(nodes, "sides", most)) {
-      sides.add(side instanceof YamlNode.Entries ? side(side, name, closed) : plain(side, "sides"));
+      sides.add(side instanceof YamlNode.Entries ? side(side, name, closed) : plain(side, "side"));
     }
     return new SeamSource(name, sides, ease, tolerance, closed, matchNotches);
   }

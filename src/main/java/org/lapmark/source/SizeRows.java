@@ -29,6 +29,9 @@ final class SizeRows {
 
   private static final double JUMP_GROWTH = 1.5;
 
+  /** What an ease, an overlap or a shift may be, which have either sign. */
+  private static final double SHORT = 30;
+
   private static final double NOTHING = 1e-9;
 
   /** What lengths that were converted and rounded differ by. */
@@ -53,6 +56,52 @@ final class SizeRows {
           ? ROUNDING
           : NOTHING;
     }
+  }
+
+  /**
+   * Reports a length below zero among others above, of about their amount: a slip of the sign.
+   *
+   * @return the row without it, so that nothing is computed from it
+   */
+  static SizeTable.Row withoutStraySign(
+      SizeTable.Row row, Map<String, SourceText> cells, Findings findings) {
+    List<String> below = new ArrayList<>();
+    List<String> above = new ArrayList<>();
+    for (Map.Entry<String, Value.Quantity> value : row.values().entrySet()) {
+      double amount = value.getValue().amount();
+      if (value.getValue().dimension() != Dimension.LENGTH || amount == 0) {
+        return row;
+      }
+      (amount < 0 ? below : above).add(value.getKey());
+    }
+    if (below.size() != 1 || above.isEmpty()) {
+      return row;
+    }
+    String size = below.get(0);
+    double amount = -row.values().get(size).amount();
+    boolean alike =
+        amount > SHORT
+            && above.stream()
+                .mapToDouble(other -> row.values().get(other).amount())
+                .allMatch(other -> other < ASTRAY * amount && amount < ASTRAY * other);
+    if (!alike) {
+      return row;
+    }
+    findings.add(
+        SourceCode.SIZE_ROW_ASTRAY,
+        cells.get(size).position(),
+        "measure",
+        row.name(),
+        "value",
+        cells.get(size).text(),
+        "size",
+        size,
+        "beside",
+        String.join(
+            " and ", above.stream().limit(2).map(other -> cells.get(other).text()).toList()));
+    Map<String, Value.Quantity> values = new LinkedHashMap<>(row.values());
+    values.remove(size);
+    return new SizeTable.Row(row.name(), row.position(), values);
   }
 
   /** Adds a row whose values ought to have an order. */

@@ -92,6 +92,7 @@ final class SizeTableReader {
     List<String> names = sizes.stream().map(Column::name).toList();
     List<SourceText> heads = sizes.stream().map(size -> trimmedText(size.head())).toList();
     SizeRows order = new SizeRows(heads, findings);
+    RowUnits rowUnits = new RowUnits(findings);
     List<SizeTable.Row> measures = new ArrayList<>();
     Map<String, Position> seen = new LinkedHashMap<>();
     int count = 0;
@@ -105,11 +106,17 @@ final class SizeTableReader {
       SizeTable.Row read = row(mended, head, measure, unit, sizes, commas, seen);
       if (read != null) {
         if (!says(mended, anyOrder)) {
+          read = SizeRows.withoutStraySign(read, cells(mended, sizes), findings);
           order.add(read, cells(mended, sizes));
+          Unit known = unit == null ? null : units.get(text(mended, unit));
+          if (known != null && unit.index() < mended.size()) {
+            rowUnits.add(read, trimmedText(mended.get(unit.index())), known.factor());
+          }
         }
         measures.add(read);
       }
     }
+    rowUnits.check();
     return new SizeTable(names, order.checked(measures), heads);
   }
 

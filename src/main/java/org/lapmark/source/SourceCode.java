@@ -249,6 +249,8 @@ public enum SourceCode implements FindingCode {
   CELLS_SWAPPED,
   /** A length that is many times larger or smaller than those of the sizes beside it. */
   SIZE_ROW_ASTRAY,
+  /** A row whose unit makes its lengths longer than anything sewn, alone among all rows. */
+  SIZE_ROW_UNIT(Severity.WARNING),
   /** A row of the size table that rises and falls. */
   SIZE_ROW_TURNS(Severity.WARNING),
   /** A row of the size table that grows far more at one place than at all others. */

@@ -13,7 +13,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.Passages;
 import org.lapmark.source.StepSource;
 
 /**
@@ -96,7 +98,14 @@ public record Steps(List<Stage> stages) {
       List<Inline> title = Manuscript.line(TemplateText.parse(source.title(), findings));
       Manuscript body = Manuscript.read(source.body(), all, findings);
       if (source.body().text().isBlank()) {
-        findings.add(TextCode.STEP_EMPTY, source.title().position());
+        SourceText whole =
+            SourceText.verbatim(source.body().file(), 0, source.body().file().content().length());
+        boolean passages = !Passages.conditions(whole).isEmpty();
+        // What else is wrong may be why a passage isn't there.
+        if (!passages || !findings.hasErrors()) {
+          findings.add(
+              TextCode.STEP_EMPTY, source.title().position(), "passages", passages ? "yes" : "no");
+        }
       }
       running.add(new Step(++number, source.id().text(), title, body, source.id().position()));
     }

@@ -202,8 +202,11 @@ class CommandsTest {
       value = {
         "publish a --papr a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
         "publish a --papr=a4 | there is no option ‘--papr’; did you mean ‘--paper’?",
+        "publish a --size , | ‘--size’ names nothing",
+        "walk a --size=,, | ‘--size’ names nothing",
         "publish a --paper a5 | there is no paper ‘a5’; did you mean ‘a4’?",
-        "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared, a0, roll36, projector)",
+        "publish a --paper leter | did you mean ‘letter’? (papers: a4, letter, shared, a0, roll36,"
+            + " projector)",
         "publish a --measured 178.6 | ‘178.6’ is no pair of measurements in millimetres",
         "publish a --measured 168x239 | no printer is more than 6 % out",
         "publish a --measured 180x255 | no printer is more than 6 % out",

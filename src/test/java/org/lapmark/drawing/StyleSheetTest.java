@@ -1,6 +1,7 @@
 package org.lapmark.drawing;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -42,6 +43,7 @@ class StyleSheetTest {
             "stroke = 1")) {
       Exception e = assertThrows(IllegalArgumentException.class, () -> StyleSheet.parse(line));
       assertTrue(e.getMessage().contains(line.substring(0, line.indexOf(' '))), e.getMessage());
+      assertFalse(e.getMessage().contains("input string"), e.getMessage());
     }
   }
 

@@ -73,6 +73,21 @@ class FindingsTest {
   }
 
   @Test
+  void severalInEverySizeAreToldOnceEach() {
+    Findings findings = new Findings();
+    for (String size : SIZES) {
+      findings.add(Code.FRAYED, PLACE, "edge", "1" + SIZES.indexOf(size), "size", size);
+      findings.add(Code.FRAYED, PLACE, "edge", "2" + SIZES.indexOf(size), "size", size);
+    }
+    assertEquals(
+        List.of("10", "20"),
+        findings.joined("size", SIZES).sorted().stream()
+            .map(finding -> finding.arguments().get("edge"))
+            .sorted()
+            .toList());
+  }
+
+  @Test
   void whatWasLeftOutStaysCounted() {
     Findings findings = new Findings();
     for (int i = 0; i < Findings.LIMIT + 7; i++) {
