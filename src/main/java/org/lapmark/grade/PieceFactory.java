@@ -38,7 +38,7 @@ final class PieceFactory {
   private static final double LONGEST_ON_PAPER = 4000;
 
   /** In millimetres between its stitching lines; nothing narrower is cut, or seen on paper. */
-  private static final double LEAST = 1;
+  private static final double LEAST = 0.1;
 
   private final PatternScope scope;
   private final Variant variant;
