@@ -334,6 +334,16 @@ public record Path(List<Curve> curves) {
   }
 
   /**
+   * Roughly how much a closed path encloses, however often it crosses itself: the two halves of a
+   * figure of eight add up here, and make up for each other in {@link #signedArea()}.
+   *
+   * @return square millimetres, 0 or more; a path there and back again has 0
+   */
+  public double enclosedArea() {
+    return Area.enclosed(this);
+  }
+
+  /**
    * Points on the path whose chords stay within a distance of it, start and end included; a closed
    * path repeats its start at the end.
    *

@@ -48,6 +48,7 @@ final class AllowanceFactory {
         spread(width(stated.start()), width(stated.end()), members, panel, edges);
       }
     }
+    new FoldEdges(panel, variant.size()).check(source, edges);
     CornerKind usual = source.corners().general();
     Map<String, CornerShape> corners = new LinkedHashMap<>();
     for (CornerSource corner : source.corners().single()) {

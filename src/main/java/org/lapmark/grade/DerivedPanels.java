@@ -118,7 +118,12 @@ final class DerivedPanels {
     }
     if (how instanceof Merged merged) {
       return PanelDerivation.merged(
-          name, original, merged.edge().text(), second, merged.withEdge().text());
+          name,
+          original,
+          merged.edge().text(),
+          second,
+          merged.withEdge().text(),
+          notice -> tell(notice, how));
     }
     Facing facing = (Facing) how;
     return PanelDerivation.facing(

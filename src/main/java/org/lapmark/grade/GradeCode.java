@@ -49,10 +49,18 @@ public enum GradeCode implements FindingCode {
   INSET_NEGATIVE,
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
+  /** An edge on a fold that isn't straight. */
+  FOLD_NOT_STRAIGHT,
+  /** An edge on a fold beyond which the panel goes on. */
+  FOLD_CROSSED,
+  /** More edges on a fold than cloth has folds. */
+  FOLDS_TOO_MANY,
   /** A number of pieces that isn't whole, or below zero. */
   CUT_COUNT,
   /** A piece that would need more paper than anybody joins. */
   PIECE_TOO_LARGE,
+  /** A piece of next to no width. */
+  PIECE_TOO_SMALL,
   /** More pieces reversed than cut. */
   CUT_REVERSED,
   /** A notch beyond its edge. */
@@ -83,6 +91,8 @@ public enum GradeCode implements FindingCode {
   SLASH_END_OFF_EDGE,
   /** More notches than an edge can need. */
   NOTCHES_TOO_MANY,
+  /** A distance between notches that is longer than their edge. */
+  NOTCHES_NONE(Severity.WARNING),
   /** Something that the variant doesn't have. */
   NAME_ABSENT,
   /** An option where options aren't decided yet. */
@@ -117,6 +127,10 @@ public enum GradeCode implements FindingCode {
   MARK_BACKWARDS,
   /** A mark before its edge's or line's start or past its end. */
   MARK_BEYOND_EDGE,
+  /** A line that begins where it ends. */
+  MARK_WITHOUT_LENGTH,
+  /** A line at a distance from its edge for which the panel has no room. */
+  MARK_TOO_DEEP,
   /** A number of marks in a row that isn't one. */
   MARK_COUNT,
   /** A line for a row of marks that the panel doesn't have. */

@@ -101,6 +101,7 @@ public final class Grader {
     new LiningCheck(scope, findings).check(source.pieces(), pieces);
     new HardwareCheck(scope, source, findings).check();
     new GrainCheck(scope, source.materials(), findings).check(pieces);
+    new MarksInside(scope, findings).check(pieces);
     return pieces;
   }
 

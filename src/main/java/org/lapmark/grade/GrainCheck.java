@@ -15,9 +15,6 @@ import org.lapmark.panel.PanelDerivation;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Derived;
-import org.lapmark.source.PanelSource.Drawn;
-import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.SizeDrawing;
 import org.lapmark.source.ThingSource;
 
 /**
@@ -100,12 +97,7 @@ final class GrainCheck {
   }
 
   private Optional<PanelDrawing> drawing(PanelSource source) {
-    if (source.shape() instanceof Drawn drawn) {
-      return Optional.of(drawn.drawing());
-    }
-    return source.shape() instanceof DrawnBySize bySize
-        ? Optional.ofNullable(bySize.drawings().get(scope.size())).map(SizeDrawing::drawing)
-        : Optional.empty();
+    return DrawnPlaces.drawing(source, scope.size());
   }
 
   private boolean hasGrain(String material) {

@@ -80,7 +80,7 @@ final class MarkFactory {
     for (MarkSource mark : source.marks()) {
       Path line = shapes.pleats().get(mark.name().text());
       if (mark.kind() == MarkKind.PLEAT && mark.isDrawn() && line != null) {
-        marks.add(placed(mark, () -> pleat(panel, mark, line, scaling)));
+        marks.add(pleat(panel, mark, line, scaling));
       }
     }
     return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
@@ -143,14 +143,9 @@ final class MarkFactory {
     Point other = scaling.apply(path.end());
     for (MarkSource mark : source.marks()) {
       if (mark.kind() == MarkKind.DART && mark.isDrawn() && mark.name().text().equals(name)) {
-        return placed(
-            mark,
-            () -> {
-              Mark.Dart plain = Darts.drawn(panel, name, one, apex, other, Mark.Press.NONE);
-              Mark.Press press = press(panel, mark, plain.edge());
-              return new Mark.Dart(
-                  name, plain.edge(), plain.from(), plain.to(), plain.apex(), press);
-            });
+        Mark.Dart plain = Darts.drawn(panel, name, one, apex, other, Mark.Press.NONE);
+        Mark.Press press = press(panel, mark, plain.edge());
+        return new Mark.Dart(name, plain.edge(), plain.from(), plain.to(), plain.apex(), press);
       }
     }
     return Darts.drawn(panel, name, one, apex, other, Mark.Press.NONE);
@@ -319,7 +314,7 @@ final class MarkFactory {
       Point from = on(panel, mark, "from_edge", "from");
       Point to = on(panel, mark, "to_edge", "to");
       if (from.distance(to) <= Path.JOIN_TOLERANCE) {
-        throw outside(panel, mark, from);
+        throw withoutLength(panel, mark);
       }
       return new Path(List.of(new Line(from, to)));
     }
@@ -343,13 +338,32 @@ final class MarkFactory {
               "size",
               variant.size()));
     }
-    double inset = scope.length(mark.formulas().get("inset"));
-    Path inner =
-        to - from > Path.JOIN_TOLERANCE && inset >= 0
-            ? InnerLine.of(panel, line, from, to, inset)
-            : null;
+    if (to - from <= Path.JOIN_TOLERANCE) {
+      throw withoutLength(panel, mark);
+    }
+    Formula stated = mark.formulas().get("inset");
+    double inset = scope.length(stated);
+    if (inset < 0) {
+      double middle = (from + to) / 2;
+      Point inwards = line.tangentAtLength(middle).quarterTurn();
+      throw outside(panel, mark, line.atLength(middle).plus(inwards.times(inset)));
+    }
+    Path inner = InnerLine.of(panel, line, from, to, inset);
     if (inner == null) {
-      throw outside(panel, mark, line.atLength(from));
+      throw new FindingException(
+          Finding.of(
+              GradeCode.MARK_TOO_DEEP,
+              stated.text().position(),
+              "mark",
+              mark.name().text(),
+              "inset",
+              Rounded.hundredth(inset),
+              "edge",
+              edge.text(),
+              "panel",
+              panel.name(),
+              "size",
+              variant.size()));
     }
     return inner;
   }
@@ -363,6 +377,19 @@ final class MarkFactory {
   private Point point(Panel panel, MarkSource mark) {
     SourceText corner = mark.names().get("corner");
     return corner == null ? on(panel, mark, "edge", "at") : PatternScope.corner(panel, corner);
+  }
+
+  private FindingException withoutLength(Panel panel, MarkSource mark) {
+    return new FindingException(
+        Finding.of(
+            GradeCode.MARK_WITHOUT_LENGTH,
+            mark.name().position(),
+            "mark",
+            mark.name().text(),
+            "panel",
+            panel.name(),
+            "size",
+            variant.size()));
   }
 
   private static PanelException outside(Panel panel, MarkSource mark, Point at) {

@@ -1,5 +1,8 @@
 package org.lapmark.grade;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -9,6 +12,8 @@ import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.ClosedLine;
@@ -35,10 +40,12 @@ final class NotchFactory {
 
   private final PatternScope scope;
   private final Variant variant;
+  private final Findings findings;
 
-  NotchFactory(PatternScope scope, Variant variant) {
+  NotchFactory(PatternScope scope, Variant variant, Findings findings) {
     this.scope = scope;
     this.variant = variant;
+    this.findings = findings;
   }
 
   /**
@@ -61,7 +68,7 @@ final class NotchFactory {
     if (place instanceof NotchPlace.At at) {
       notches.add(at(panel, source, line, at, set));
     } else if (place instanceof NotchPlace.Every every) {
-      for (double along : every(line.length(), every)) {
+      for (double along : every(source, line.length(), every)) {
         notches.add(onEdge(panel, source.edge().text(), along, set));
       }
     } else if (place instanceof NotchPlace.NearCorner near) {
@@ -94,15 +101,20 @@ final class NotchFactory {
     return onEdge(panel, source.edge().text(), at, set);
   }
 
-  private List<Double> every(double length, NotchPlace.Every every) {
+  private List<Double> every(NotchSource source, double length, NotchPlace.Every every) {
     double spacing = scope.positiveLength(every.spacing());
     if (length / spacing > MOST) {
       throw new FindingException(
           Finding.of(
               GradeCode.NOTCHES_TOO_MANY,
               every.spacing().text().position(),
+              "from",
               "spacing",
-              Rounded.hundredth(spacing),
+              "spacing",
+              BigDecimal.valueOf(spacing)
+                  .round(new MathContext(3, RoundingMode.HALF_UP))
+                  .stripTrailingZeros()
+                  .toPlainString(),
               "length",
               Rounded.hundredth(length),
               "limit",
@@ -118,6 +130,19 @@ final class NotchFactory {
     List<Double> places = new ArrayList<>();
     for (int i = 0; first + i * spacing < length - least; i++) {
       places.add(first + i * spacing);
+    }
+    if (places.isEmpty()) {
+      findings.add(
+          GradeCode.NOTCHES_NONE,
+          every.spacing().text().position(),
+          "spacing",
+          Rounded.hundredth(spacing),
+          "edge",
+          source.edge().text(),
+          "length",
+          Rounded.hundredth(length),
+          "size",
+          variant.size());
     }
     return places;
   }
@@ -206,8 +231,10 @@ final class NotchFactory {
           Finding.of(
               GradeCode.NOTCHES_TOO_MANY,
               from.seam().position(),
+              "from",
+              "seam",
               "spacing",
-              "0",
+              "",
               "length",
               Rounded.hundredth(mine.length()),
               "limit",
@@ -303,6 +330,22 @@ final class NotchFactory {
     String line = notch.edge().text();
     Set<String> own = new LinkedHashSet<>(panel.chains().getOrDefault(line, List.of(line)));
     return own.stream().anyMatch(edges::contains);
+  }
+
+  /** Where it is stated how far along its line a notch stands, or from which seam it comes. */
+  static Position place(NotchSource source) {
+    if (source.place() instanceof NotchPlace.At at) {
+      return at.at().text().position();
+    }
+    if (source.place() instanceof NotchPlace.Every every) {
+      return every.spacing().text().position();
+    }
+    if (source.place() instanceof NotchPlace.NearCorner near) {
+      return near.corner().position();
+    }
+    return source.place() instanceof NotchPlace.FromSeam from
+        ? from.seam().position()
+        : source.edge().position();
   }
 
   /** Whether a statement asks the partners of a seam. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ import org.lapmark.panel.PanelBuilder.CornerPair;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
+import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
@@ -112,7 +114,7 @@ final class PanelFactory {
     try {
       return marks.placed(panel, source);
     } catch (PanelException e) {
-      throw inVariant(e, source.name());
+      throw inVariant(e, place(e, source));
     }
   }
 
@@ -141,7 +143,7 @@ final class PanelFactory {
   }
 
   /** The name that is amiss, if the problem is one of names; or else the panel's. */
-  private static Position place(PanelException problem, PanelSource source) {
+  private Position place(PanelException problem, PanelSource source) {
     Object corner = problem.arguments().get("corner");
     Object edge = problem.arguments().get("edge");
     Object chain = problem.arguments().get("chain");
@@ -172,8 +174,31 @@ final class PanelFactory {
               .findFirst()
               .map(one -> one.name().position())
               .orElse(source.name().position());
-      default -> source.name().position();
+      case OUTLINE_OPEN, OUTLINE_CROSSES_ITSELF, OUTLINE_WITHOUT_AREA ->
+          DrawnPlaces.of(source, variant.size(), "outline").orElse(source.name().position());
+      case CORNER_OFF_OUTLINE ->
+          DrawnPlaces.of(source, variant.size(), "corner." + corner)
+              .orElse(source.name().position());
+      case CORNERS_TOGETHER ->
+          DrawnPlaces.of(source, variant.size(), "corner." + problem.arguments().get("second"))
+              .orElse(source.name().position());
+      case INTAKES_OVERLAP, DARTS_CROSS -> ofMark(problem.arguments().get("second"), source);
+      default ->
+          problem.arguments().containsKey("mark")
+              ? ofMark(problem.arguments().get("mark"), source)
+              : source.name().position();
     };
+  }
+
+  /** Where a dart or pleat is drawn or, if its place isn't, stated. */
+  Position ofMark(Object name, PanelSource source) {
+    Optional<MarkSource> stated =
+        source.marks().stream().filter(mark -> mark.name().text().equals(name)).findFirst();
+    Optional<Position> drawn =
+        stated.isPresent() && !stated.get().isDrawn()
+            ? Optional.empty()
+            : DrawnPlaces.of(source, variant.size(), "dart." + name, "pleat." + name);
+    return drawn.orElse(stated.map(MarkSource::name).orElse(source.name()).position());
   }
 
   private static boolean isDrawn(PanelSource source) {

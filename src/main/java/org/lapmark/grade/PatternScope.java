@@ -85,7 +85,7 @@ final class PatternScope implements Scope {
     source.panels().forEach(panel -> panels.put(panel.name().text(), panel));
     source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
     this.factory = new PanelFactory(this, variant, findings);
-    this.notches = new NotchFactory(this, variant);
+    this.notches = new NotchFactory(this, variant, findings);
   }
 
   /** The scope of a trial. */
@@ -104,7 +104,7 @@ final class PatternScope implements Scope {
     this.panels.putAll(above.panels);
     this.seams.putAll(above.seams);
     this.factory = new PanelFactory(this, variant, sink);
-    this.notches = new NotchFactory(this, variant);
+    this.notches = new NotchFactory(this, variant, sink);
   }
 
   /**
@@ -284,7 +284,7 @@ final class PatternScope implements Scope {
               }
               Panel panel = new Panel(text, shape.edges(), shape.chains(), marks);
               if (fromSeams) {
-                tell(panel, taken.notices());
+                tell(panel, taken);
                 new MarksApart(size(), findings).check(panel, source);
               }
               return panel;
@@ -300,9 +300,10 @@ final class PatternScope implements Scope {
   }
 
   /** What the panel's own statements put back isn't left out. */
-  private void tell(Panel panel, List<DerivedPanels.Notice> notices) {
-    for (DerivedPanels.Notice notice : notices) {
-      if (panel.marks().stream().noneMatch(mark -> isPutBack(panel, mark, notice))) {
+  private void tell(Panel panel, Taken taken) {
+    List<Mark> own = panel.marks().stream().filter(mark -> !taken.marks().contains(mark)).toList();
+    for (DerivedPanels.Notice notice : taken.notices()) {
+      if (own.stream().noneMatch(mark -> isPutBack(panel, mark, notice))) {
         findings.add(notice.finding());
       }
     }
@@ -416,6 +417,29 @@ final class PatternScope implements Scope {
             "notches " + (index + 1) + " on " + edge,
             notch.edge().position(),
             () -> notches.notches(shape, notch));
+  }
+
+  /**
+   * Where a notch of a panel is stated.
+   *
+   * @param name the panel's name
+   * @param edge the edge's name
+   * @param at millimetres from its start, on the stitching line as drawn
+   * @return the place of its statement; nothing where it is drawn, or taken from another panel
+   */
+  Optional<Position> notchPlace(String name, String edge, double at) {
+    PanelSource source = panels.get(name);
+    Panel shape = shape(source.name());
+    for (NotchSource notch : presence.of(source).notches()) {
+      if (NotchFactory.concerns(shape, notch, List.of(edge))
+          && stated(shape, notch).stream()
+              .anyMatch(
+                  one ->
+                      one.edge().equals(edge) && Math.abs(one.at() - at) <= Path.JOIN_TOLERANCE)) {
+        return Optional.of(NotchFactory.place(notch));
+      }
+    }
+    return Optional.empty();
   }
 
   /** A seam by its name, or null. */

@@ -1,5 +1,8 @@
 package org.lapmark.grade;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,6 +22,7 @@ import org.lapmark.panel.Allowances;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PieceShape;
 import org.lapmark.source.CornerSources;
@@ -35,6 +39,9 @@ final class PieceFactory {
 
   /** In millimetres; about twenty tiles in a row. */
   private static final double LONGEST_ON_PAPER = 4000;
+
+  /** In millimetres between its stitching lines; nothing narrower is cut, or seen on paper. */
+  private static final double LEAST = 0.1;
 
   private final PatternScope scope;
   private final Variant variant;
@@ -85,8 +92,7 @@ final class PieceFactory {
     try {
       shape = PieceShape.of(panel, allowances);
     } catch (PanelException e) {
-      Position corner = AllowanceFactory.place(source, e.arguments().get("corner"));
-      throw panels.inVariant(e, corner == null ? source.panel().position() : corner);
+      throw panels.inVariant(e, place(e, source, panel));
     }
     Optional<StatedSize> rectangle =
         isPlain(source, allowances)
@@ -95,6 +101,7 @@ final class PieceFactory {
     Optional<StatedSize> stated =
         source.isPrinted() || !Ruling.canTell(panel) ? Optional.empty() : rectangle;
     paper(source, panel, rectangle, stated);
+    checkNotTiny(source, panel);
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
@@ -107,6 +114,22 @@ final class PieceFactory {
     return piece;
   }
 
+  /** What a piece can't be drawn with: a corner, a notch or a dart that is stated, or its panel. */
+  private Position place(PanelException problem, PieceSource source, Panel panel) {
+    Map<String, Object> arguments = problem.arguments();
+    Position corner = AllowanceFactory.place(source, arguments.get("corner"));
+    if (corner != null) {
+      return corner;
+    }
+    PanelCode code = (PanelCode) problem.code();
+    if (code == PanelCode.NOTCH_OFF_EDGE || code == PanelCode.NOTCH_WITHOUT_CUTTING_LINE) {
+      return scope
+          .notchPlace(panel.name(), (String) arguments.get("edge"), (double) arguments.get("at"))
+          .orElse(source.panel().position());
+    }
+    return source.panel().position();
+  }
+
   private FoldedHalf half(PieceShape shape, PieceSource.FoldSource fold) {
     try {
       return FoldedHalf.of(shape, fold.from().text(), fold.to().text());
@@ -115,6 +138,34 @@ final class PieceFactory {
           fold.to().text().equals(e.arguments().get("place")) ? fold.to() : fold.from();
       throw panels.inVariant(e, place);
     }
+  }
+
+  private void checkNotTiny(PieceSource source, Panel panel) {
+    Box bounds = panel.outline().bounds();
+    if (Math.min(bounds.width(), bounds.height()) < LEAST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.PIECE_TOO_SMALL,
+              source.panel().position(),
+              "width",
+              significant(bounds.width()),
+              "height",
+              significant(bounds.height()),
+              "least",
+              Rounded.hundredth(LEAST),
+              "size",
+              variant.size()));
+    }
+  }
+
+  /** With all the figures that it takes to tell it from 0. */
+  private static String significant(double value) {
+    return value >= LEAST
+        ? Rounded.hundredth(value)
+        : BigDecimal.valueOf(value)
+            .round(new MathContext(2, RoundingMode.HALF_UP))
+            .stripTrailingZeros()
+            .toPlainString();
   }
 
   private void checkExtent(PieceSource source, PieceShape shape) {

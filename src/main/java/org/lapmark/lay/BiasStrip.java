@@ -11,8 +11,15 @@ package org.lapmark.lay;
  * @param length the length of each, in millimetres
  */
 record BiasStrip(int parts, double length) {
-  private static final int MOST_PARTS = 50;
+  /** No strip is joined from more lengths. */
+  static final int MOST_PARTS = 50;
+
   private static final double FITS = 1e-6;
+
+  /** Whether lengths of a strip can be joined at all, however many it takes. */
+  static boolean canBeJoined(double usable, double width) {
+    return usable * Math.sqrt(2) > 2 * width;
+  }
 
   static BiasStrip on(double usable, double length, double width) {
     double longest = usable * Math.sqrt(2) - width;

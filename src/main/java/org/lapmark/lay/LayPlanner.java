@@ -255,9 +255,12 @@ public final class LayPlanner {
   }
 
   private void tooWide(Cloth cloth, double usable, Piece piece, StripShape shape) {
+    StatedSize strip = piece.rectangle().orElse(null);
+    boolean tooLong =
+        shape == null && strip != null && BiasStrip.canBeJoined(usable, strip.width());
     double needed =
         shape == null
-            ? piece.rectangle().map(size -> size.width() * Math.sqrt(2)).orElse(0.0)
+            ? strip == null ? 0 : tooLong ? strip.height() : strip.width() * Math.sqrt(2)
             : shape.poses().stream()
                 .mapToDouble(pose -> piece.shape().opened().transformed(pose).bounds().height())
                 .min()
@@ -273,8 +276,12 @@ public final class LayPlanner {
         piece.name(),
         "material",
         cloth.id(),
+        "reason",
+        tooLong ? "long" : "wide",
         "needed",
         ClothReader.tenth(needed),
+        "most",
+        BiasStrip.MOST_PARTS,
         "width",
         ClothReader.tenth(usable));
   }

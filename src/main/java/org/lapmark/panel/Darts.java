@@ -17,6 +17,9 @@ public final class Darts {
   /** How much the legs of a drawn dart may differ, in millimetres. */
   public static final double LEGS = 0.5;
 
+  /** How far, in millimetres, a line may reach over another that it only touches. */
+  private static final double TOUCH = 0.1;
+
   private Darts() {}
 
   /** The turn about a point that brings one direction to another. */
@@ -195,6 +198,13 @@ public final class Darts {
               one.edge());
         }
       }
+      for (Mark.Intake other : intakes.subList(i + 1, intakes.size())) {
+        boolean dart = one instanceof Mark.Dart || other instanceof Mark.Dart;
+        if (dart && cross(lines(panel, one), lines(panel, other))) {
+          throw PanelCode.DARTS_CROSS.exception(
+              "panel", panel.name(), "first", one.name(), "second", other.name());
+        }
+      }
       for (Mark mark : panel.marks()) {
         if (mark instanceof Mark.Notch notch
             && notch.edge().equals(one.edge())
@@ -205,6 +215,43 @@ public final class Darts {
         }
       }
     }
+  }
+
+  /** The lines along which a dart or pleat is sewn or folded, from the edge inwards. */
+  private static List<Line> lines(Panel panel, Mark.Intake intake) {
+    if (intake instanceof Mark.Pleat pleat) {
+      return pleat.lines();
+    }
+    Mark.Dart dart = (Mark.Dart) intake;
+    Path edge = panel.line(dart.edge());
+    return List.of(
+        new Line(edge.atLength(dart.from()), dart.apex()),
+        new Line(edge.atLength(dart.to()), dart.apex()));
+  }
+
+  /** Whether some of the lines cross; they may touch with their ends. */
+  private static boolean cross(List<Line> some, List<Line> others) {
+    for (Line one : some) {
+      for (Line other : others) {
+        Point along = one.end().minus(one.start());
+        Point across = other.end().minus(other.start());
+        double area = along.cross(across);
+        if (Math.abs(area) <= 1e-9) {
+          continue;
+        }
+        Point between = other.start().minus(one.start());
+        double here = between.cross(across) / area * along.norm();
+        double there = between.cross(along) / area * across.norm();
+        if (isWithin(here, along.norm()) && isWithin(there, across.norm())) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean isWithin(double at, double length) {
+    return at > TOUCH && at < length - TOUCH;
   }
 
   /** The darts and pleats of a panel, as stated. */

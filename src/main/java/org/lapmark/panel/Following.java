@@ -31,6 +31,9 @@ final class Following {
 
   private static final int RAYS = 15;
 
+  /** How far a mark of one half may lie from the image of the other's, in millimetres. */
+  private static final double OFF_IMAGE = 1;
+
   private Following() {}
 
   /** A line that is a mark; null for marks of other kinds. */
@@ -94,7 +97,8 @@ final class Following {
    * @param panel the panel
    * @param edges the part's edges, which keep the names of those that they are stretches of
    * @param cut the name of the line along which it was cut, which isn't a mark any more
-   * @param notices told of darts and pleats that the line cuts through
+   * @param notices told of darts, pleats, buttonholes and sets of notches that the line cuts
+   *     through
    */
   static List<Mark> onPart(
       Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
@@ -105,7 +109,10 @@ final class Following {
     for (Mark mark : panel.marks()) {
       if (mark instanceof Mark.Notch notch) {
         Path old = Ring.edge(panel, notch.edge()).path();
-        add(panel.name(), notch, old, old.atLength(notch.at()), MARGIN, edges, kept);
+        Point foot = old.atLength(notch.at());
+        if (!add(panel.name(), notch, old, foot, MARGIN, edges, kept)) {
+          notices.accept(leftOut(panel, notch).at(foot));
+        }
       } else if (mark instanceof Mark.Intake intake) {
         Path old = Ring.edge(panel, intake.edge()).path();
         Optional<Mark.Intake> moved = intakes.moved(intake, old);
@@ -115,6 +122,10 @@ final class Following {
         }
       } else if (line(mark) == null || !name(mark).equals(cut)) {
         clipped(mark, inside, kept);
+        if (mark instanceof Mark.Buttonhole hole
+            && inside.has(hole.from()) != inside.has(hole.to())) {
+          notices.accept(leftOut(panel, hole));
+        }
       }
     }
     return grained(kept, panel, outline);
@@ -203,7 +214,13 @@ final class Following {
     return mark instanceof Mark.Notch notch ? notch.edge() : ((Mark.Intake) mark).edge();
   }
 
-  private static PanelException leftOut(Panel panel, Mark mark) {
+  /** What is said of a mark that a derived panel doesn't have. */
+  static PanelException leftOut(Panel panel, Mark mark) {
+    return leftOut(panel, mark, false);
+  }
+
+  /** The same of a mark whose edge the derived panel doesn't have either, if so. */
+  static PanelException leftOut(Panel panel, Mark mark, boolean withEdge) {
     if (mark instanceof Mark.Intake intake) {
       return PanelCode.INTAKE_LEFT_OUT.exception(
           "panel",
@@ -212,6 +229,8 @@ final class Following {
           intake.name(),
           "edge",
           intake.edge(),
+          "gone",
+          withEdge ? "yes" : "no",
           "width",
           intake.width());
     }
@@ -253,7 +272,8 @@ final class Following {
     return at <= OFF_EDGE || at >= path.length() - OFF_EDGE;
   }
 
-  private static void add(
+  /** Adds a notch where it belongs; says no if it belongs there and only part of its set fits. */
+  private static boolean add(
       String panel,
       Mark.Notch notch,
       Path old,
@@ -272,20 +292,21 @@ final class Following {
       }
     }
     if (best == null) {
-      return;
+      return true;
     }
     double at = best.path().nearestLength(foot);
     if (isAtEnd(at, best.path()) && !isAtEnd(notch.at(), old)) {
       // Where an edge is cut its new end is seen anyway.
-      return;
+      return true;
     }
     Mark.Notch moved = withPlace(notch, best.name(), at);
     try {
       Notches.check(panel, edges, best, moved);
       kept.add(moved);
+      return true;
     } catch (PanelException e) {
       // Half of a double notch lies beyond the cut: a notch there would say nothing.
-      return;
+      return false;
     }
   }
 
@@ -313,6 +334,68 @@ final class Following {
         }
       }
     }
+  }
+
+  /**
+   * The marks of one half of a panel that the other half, when it is folded onto it, doesn't have.
+   *
+   * @param panel the whole
+   * @param kept the marks of the half that is kept
+   * @param half its edges
+   * @param other the other half's edges
+   * @param cut the name of the line between them
+   * @param mirror the map that lays the other half on the half
+   */
+  static List<Mark> alone(
+      Panel panel, List<Mark> kept, List<Edge> half, List<Edge> other, String cut, Affine mirror) {
+    List<Mark> alone = new ArrayList<>();
+    for (Mark mark : onPart(panel, other, cut, notice -> {})) {
+      Point place = place(mark, other);
+      if (place != null) {
+        Point image = mirror.apply(place);
+        boolean paired = false;
+        for (Mark one : kept) {
+          paired |= one.getClass() == mark.getClass() && distance(one, half, image) <= OFF_IMAGE;
+        }
+        if (!paired) {
+          alone.add(mark);
+        }
+      }
+    }
+    return alone;
+  }
+
+  private static double distance(Mark mark, List<Edge> edges, Point point) {
+    return line(mark) == null ? place(mark, edges).distance(point) : line(mark).distance(point);
+  }
+
+  /** The place by which a mark is known; null for a grainline, which has none. */
+  private static Point place(Mark mark, List<Edge> edges) {
+    if (mark instanceof Mark.Notch notch) {
+      for (Edge edge : edges) {
+        if (edge.name().equals(notch.edge())) {
+          return edge.path().atLength(notch.at());
+        }
+      }
+    }
+    if (mark instanceof Mark.DrillPoint drill) {
+      return drill.point();
+    }
+    if (mark instanceof Mark.MatchPoint match) {
+      return match.point();
+    }
+    if (mark instanceof Mark.Buttonhole hole) {
+      return hole.from().towards(hole.to(), 0.5);
+    }
+    if (mark instanceof Mark.Dart dart) {
+      return dart.apex();
+    }
+    if (mark instanceof Mark.Pleat pleat) {
+      Line last = pleat.lines().get(pleat.lines().size() - 1);
+      return pleat.lines().get(0).end().towards(last.end(), 0.5);
+    }
+    Path path = line(mark);
+    return path == null || mark instanceof Mark.StyleLine ? null : path.atLength(path.length() / 2);
   }
 
   /** Marks whose grainline lies inside an outline. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -16,6 +17,9 @@ final class Merging {
   static final double TOLERANCE = 0.5;
 
   private static final int CHECKS = 64;
+
+  /** How near to each other, in millimetres, notches of the two edges are one. */
+  private static final double MEETS = 2;
 
   private final Panel first;
   private final Panel second;
@@ -95,7 +99,7 @@ final class Merging {
     return Affine.translation(shift.x(), shift.y()).after(turn);
   }
 
-  Panel whole(String name) {
+  Panel whole(String name, Consumer<PanelException> notices) {
     List<Edge> mine = others(first, firstAt);
     List<Edge> theirs = others(second, secondAt);
     name(mine, theirs);
@@ -120,7 +124,32 @@ final class Merging {
     Map<String, Double> shifts = new LinkedHashMap<>();
     join(edges, moved, shifts);
     Ring.check(name, edges);
+    tell(first, firstAt, second, secondAt, notices);
+    tell(second, secondAt, first, firstAt, notices);
     return new Panel(name, edges, chains(edges), marks(edges, shifts));
+  }
+
+  /** Tells of what stands on a panel's merged edge, unless the other's has the same there. */
+  private static void tell(
+      Panel panel, int at, Panel other, int otherAt, Consumer<PanelException> notices) {
+    Edge edge = panel.edges().get(at);
+    Edge met = other.edges().get(otherAt);
+    for (Mark mark : panel.marks()) {
+      boolean alone =
+          mark instanceof Mark.Notch notch
+              && notch.edge().equals(edge.name())
+              && other.marks().stream()
+                  .noneMatch(
+                      one ->
+                          one instanceof Mark.Notch partner
+                              && partner.edge().equals(met.name())
+                              && Math.abs(met.path().length() - partner.at() - notch.at())
+                                  <= MEETS);
+      boolean gone = mark instanceof Mark.Intake intake && intake.edge().equals(edge.name());
+      if (alone || gone) {
+        notices.accept(Following.leftOut(panel, mark, true));
+      }
+    }
   }
 
   /** The edges but one, clockwise from its end. */

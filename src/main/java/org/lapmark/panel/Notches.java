@@ -62,7 +62,16 @@ final class Notches {
         && notch.at() - aside >= -rounding - before
         && notch.at() + aside <= length + rounding + after)) {
       throw PanelCode.NOTCH_OFF_EDGE.exception(
-          "panel", panel, "edge", notch.edge(), "at", notch.at(), "length", length);
+          "panel",
+          panel,
+          "edge",
+          notch.edge(),
+          "at",
+          notch.at(),
+          "span",
+          set.span(),
+          "length",
+          length);
     }
   }
 

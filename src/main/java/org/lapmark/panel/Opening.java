@@ -13,6 +13,9 @@ final class Opening {
   /** A fold that bends by more than this, in millimetres, can't be opened flat. */
   private static final double STRAIGHT = 0.05;
 
+  /** Folds that stray less than this from one line, in millimetres, are one fold. */
+  private static final double SAME = 0.1;
+
   /** Cloth is folded once or in four. */
   private static final int MOST_FOLDS = 2;
 
@@ -34,8 +37,11 @@ final class Opening {
   /** The mirror images by which the halves, and then the quarters, are laid beside a piece. */
   static List<Affine> mirrors(PieceShape shape) {
     List<Affine> mirrors = new ArrayList<>();
+    List<Path> lines = new ArrayList<>();
     for (Path fold : shape.folds()) {
-      if (mirrors.size() < MOST_FOLDS && isStraight(fold)) {
+      boolean known = lines.stream().anyMatch(line -> isOn(line, fold));
+      if (mirrors.size() < MOST_FOLDS && isStraight(fold) && !known) {
+        lines.add(fold);
         mirrors.add(mirror(fold.start(), fold.end().minus(fold.start()).unit()));
       }
     }
@@ -46,11 +52,11 @@ final class Opening {
       PieceShape shape, List<CuttingLine.Span> spans) {
     List<CuttingLine.Span> turned = new ArrayList<>(spans);
     for (int i = 0; i < spans.size(); i++) {
-      String edge = turned.get(0).edge();
-      boolean begins = !turned.get(turned.size() - 1).edge().equals(edge);
-      if (begins && shape.isFold(edge)) {
+      CuttingLine.Span first = turned.get(0);
+      boolean begins = !goesOn(shape, turned.get(turned.size() - 1), first);
+      if (begins && shape.isFold(first.edge())) {
         int end = 1;
-        while (end < turned.size() && turned.get(end).edge().equals(edge)) {
+        while (end < turned.size() && goesOn(shape, first, turned.get(end))) {
           end++;
         }
         Path fold = new CuttingLine(turned.subList(0, end)).path();
@@ -61,6 +67,19 @@ final class Opening {
       Collections.rotate(turned, -1);
     }
     return Optional.empty();
+  }
+
+  /** Whether a span is of the same edge as another, or of an edge on the same fold. */
+  private static boolean goesOn(PieceShape shape, CuttingLine.Span one, CuttingLine.Span other) {
+    return one.edge().equals(other.edge())
+        || shape.isFold(one.edge()) && shape.isFold(other.edge()) && isOn(one.path(), other.path());
+  }
+
+  /** Whether the ends of one line lie on the straight line that another is a part of. */
+  private static boolean isOn(Path line, Path other) {
+    Point along = line.end().minus(line.start()).unit();
+    return Math.abs(along.cross(other.start().minus(line.start()))) < SAME
+        && Math.abs(along.cross(other.end().minus(line.start()))) < SAME;
   }
 
   private static boolean isStraight(Path fold) {

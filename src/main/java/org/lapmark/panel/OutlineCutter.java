@@ -33,7 +33,9 @@ final class OutlineCutter {
     }
     double area = drawn.signedArea();
     Optional<Point> crossing = drawn.selfCrossing();
-    if (crossing.isPresent() && Math.abs(area) > LEAST_AREA) {
+    // The halves of a figure of eight make up for each other in the area.
+    if (crossing.isPresent()
+        && (Math.abs(area) > LEAST_AREA || drawn.enclosedArea() > LEAST_AREA)) {
       throw PanelCode.OUTLINE_CROSSES_ITSELF.exception(
           "panel", panel, "x", crossing.get().x(), "y", crossing.get().y());
     }
@@ -270,7 +272,16 @@ final class OutlineCutter {
     }
     if (names.size() > 1 && (found == null || notch.at() < 0)) {
       throw PanelCode.NOTCH_OFF_EDGE.exception(
-          "panel", panel, "edge", notch.edge(), "at", notch.at(), "length", total);
+          "panel",
+          panel,
+          "edge",
+          notch.edge(),
+          "at",
+          notch.at(),
+          "span",
+          notch.set().span(),
+          "length",
+          total);
     }
     Mark.Notch placed = found == null ? notch : found;
     Notches.check(panel, edges, on, placed);

@@ -86,6 +86,8 @@ public enum PanelCode implements FindingCode {
   DART_LEGS_DIFFER("dart-legs-differ"),
   /** A dart whose allowance can't be shaped so that it lies inside the seam when pressed. */
   DART_CAP("dart-cap"),
+  /** A dart whose legs cross those of another, or the lines of a pleat. */
+  DARTS_CROSS("darts-cross"),
   /** A mark that isn't on the panel. */
   MARK_OUTSIDE("mark-outside"),
   /** A slash line that doesn't lead from one place of the outline to another. */

@@ -159,7 +159,8 @@ public final class PanelDerivation {
    * @param fold the fold edge, straight within 0.01 mm
    * @param apart edges that end on the fold and stay apart from their images, which end in {@code
    *     _mirrored}; the corner between them keeps its name
-   * @param notices told of an edge that isn't square to the fold, so that the whole has a corner
+   * @param notices told of an edge that isn't square to the fold, so that the whole has a corner,
+   *     and of notches, darts and pleats of the fold edge
    * @return the whole
    * @throws PanelException when the fold isn't straight or the half lies on both sides of it
    */
@@ -177,7 +178,7 @@ public final class PanelDerivation {
    *     corner
    * @param last where it ends, alike
    * @param fold the name of the fold edge
-   * @param notices told of darts and pleats that are left out
+   * @param notices told of marks that are left out
    * @return the half
    * @throws PanelException when there is no such place, or the halves differ by more than 0.1 mm
    */
@@ -202,7 +203,10 @@ public final class PanelDerivation {
     if (apart > HALVES) {
       throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
     }
-    return part(name, panel, parts.first(), fold, notices);
+    Panel kept = part(name, panel, parts.first(), fold, notices);
+    Following.alone(panel, kept.marks(), parts.first(), parts.second(), fold, mirror)
+        .forEach(mark -> notices.accept(Following.leftOut(panel, mark)));
+    return kept;
   }
 
   private static double apart(Path one, Path other) {
@@ -315,12 +319,19 @@ public final class PanelDerivation {
    * @param firstEdge its edge
    * @param second the panel that is moved
    * @param secondEdge its edge, as long as the first's within 0.5 mm and of the same shape
+   * @param notices told of what stood on one of the two edges alone: notches that both have were
+   *     there to join them
    * @return both
    * @throws PanelException when the edges differ, or the panels would overlap
    */
   public static Panel merged(
-      String name, Panel first, String firstEdge, Panel second, String secondEdge) {
-    return new Merging(first, firstEdge, second, secondEdge).whole(name);
+      String name,
+      Panel first,
+      String firstEdge,
+      Panel second,
+      String secondEdge,
+      Consumer<PanelException> notices) {
+    return new Merging(first, firstEdge, second, secondEdge).whole(name, notices);
   }
 
   /**

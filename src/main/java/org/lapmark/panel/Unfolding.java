@@ -141,7 +141,7 @@ final class Unfolding {
     List<Edge> edges = edges();
     Ring.check(name, edges);
     checkCorners(notices);
-    return new Panel(name, edges, chains(edges), marks(edges));
+    return new Panel(name, edges, chains(edges), marks(edges, notices));
   }
 
   private List<Edge> edges() {
@@ -268,11 +268,17 @@ final class Unfolding {
     return chains;
   }
 
-  private List<Mark> marks(List<Edge> edges) {
+  private List<Mark> marks(List<Edge> edges, Consumer<PanelException> notices) {
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : half.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        notch(notch, edges, marks);
+      if (isOnFoldEdge(mark)) {
+        PanelException notice = Following.leftOut(half, mark, true);
+        notices.accept(
+            mark instanceof Mark.Notch notch
+                ? notice.at(fold.path().atLength(notch.at()))
+                : notice);
+      } else if (mark instanceof Mark.Notch notch) {
+        notch(notch, marks);
       } else if (mark instanceof Mark.DrillPoint drill) {
         marks.add(drill);
         Point image = mirror.apply(drill.point());
@@ -286,7 +292,7 @@ final class Unfolding {
           marks.add(image);
         }
       } else if (mark instanceof Mark.Intake intake) {
-        intake(intake, edges, marks);
+        intake(intake, marks);
       } else if (Following.line(mark) != null) {
         line(mark, marks);
       } else if (mark instanceof Mark.Grainline) {
@@ -307,10 +313,13 @@ final class Unfolding {
     return at.distance(mirror.apply(at)) <= 2 * ON_FOLD;
   }
 
-  private void intake(Mark.Intake mark, List<Edge> edges, List<Mark> marks) {
-    if (mark.edge().equals(fold.name())) {
-      return;
-    }
+  /** Whether a mark's place is stated along the edge that is gone. */
+  private boolean isOnFoldEdge(Mark mark) {
+    return mark instanceof Mark.Notch notch && notch.edge().equals(fold.name())
+        || mark instanceof Mark.Intake intake && intake.edge().equals(fold.name());
+  }
+
+  private void intake(Mark.Intake mark, List<Mark> marks) {
     int index = 0;
     while (!own.get(index).name().equals(mark.edge())) {
       index++;
@@ -323,10 +332,7 @@ final class Unfolding {
     marks.add(image.on(images.get(index), isWhole(edge) && !imageFirst ? length : 0));
   }
 
-  private void notch(Mark.Notch notch, List<Edge> edges, List<Mark> marks) {
-    if (notch.edge().equals(fold.name())) {
-      return;
-    }
+  private void notch(Mark.Notch notch, List<Mark> marks) {
     int index = 0;
     while (!own.get(index).name().equals(notch.edge())) {
       index++;

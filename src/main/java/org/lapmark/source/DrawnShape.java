@@ -28,6 +28,11 @@ record DrawnShape(Role role, String name, SourceText id, List<DrawnPart> parts) 
     return id.position();
   }
 
+  /** Whether it is drawn as a circle or the like, whose middle is meant. */
+  boolean isPoint() {
+    return List.of("circle", "ellipse", "rect").contains(parts.get(0).kind());
+  }
+
   boolean isBroken() {
     return parts.stream().anyMatch(DrawnPart::isBroken);
   }

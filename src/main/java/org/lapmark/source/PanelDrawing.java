@@ -22,6 +22,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
@@ -30,6 +31,9 @@ import org.lapmark.measure.Formula;
 public final class PanelDrawing {
   /** The widest gap between an outline's end and start that is closed, in millimetres. */
   static final double GAP = 0.05;
+
+  /** How far a dart's leg may stray from a straight line, in millimetres. */
+  private static final double STRAIGHT_LEG = 0.1;
 
   private final List<DrawnShape> shapes;
   private final boolean computed;
@@ -163,6 +167,19 @@ public final class PanelDrawing {
         .findFirst();
   }
 
+  /**
+   * Where a shape with a role is stated.
+   *
+   * @param id such as {@code outline} or {@code corner.a}
+   * @return the place of its id or label; nothing where there is none
+   */
+  public Optional<Position> place(String id) {
+    return shapes.stream()
+        .filter(shape -> shape.role().id(shape.name()).equals(id))
+        .map(DrawnShape::position)
+        .findFirst();
+  }
+
   /** Says at which size a fixed drawing comes out. */
   void reportSize(Viewport.Doubt doubt, Position place, Findings findings) {
     Shapes shapes = fixed(new Findings());
@@ -217,6 +234,7 @@ public final class PanelDrawing {
     Map<String, Path> pleats = new LinkedHashMap<>();
     Map<String, Path> buttonholes = new LinkedHashMap<>();
     Map<String, Point> matchPoints = new LinkedHashMap<>();
+    List<DrawnNotch> drawnNotches = new ArrayList<>();
     SegmentBudget budget = new SegmentBudget(limits.pathSegments());
     for (DrawnShape shape : shapes) {
       if (shape.isBroken()) {
@@ -235,11 +253,12 @@ public final class PanelDrawing {
           case SLASH -> slashes.put(shape.name(), path(shape, evaluator, budget));
           case STYLELINE -> styleLines.put(shape.name(), path(shape, evaluator, budget));
           case DRILL -> drillPoints.put(shape.name(), mark(shape, evaluator, budget));
-          case DART -> darts.put(shape.name(), dart(shape, path(shape, evaluator, budget)));
+          case DART ->
+              darts.put(shape.name(), dart(shape, path(shape, evaluator, budget), findings));
           case PLEAT -> pleats.put(shape.name(), path(shape, evaluator, budget));
           case BUTTONHOLE -> buttonholes.put(shape.name(), path(shape, evaluator, budget));
           case MATCHPOINT -> matchPoints.put(shape.name(), mark(shape, evaluator, budget));
-          default -> notches.put(shape.name(), mark(shape, evaluator, budget));
+          default -> drawnNotches.add(notch(shape, evaluator, budget));
         }
       } catch (FindingException e) {
         findings.add(e.finding());
@@ -248,22 +267,30 @@ public final class PanelDrawing {
         }
       }
     }
-    return outline == null
-        ? null
-        : new Shapes(
-            outline,
-            corners,
-            grainline,
-            placements,
-            foldLines,
-            drillPoints,
-            notches,
-            slashes,
-            styleLines,
-            darts,
-            pleats,
-            buttonholes,
-            matchPoints);
+    if (outline == null) {
+      return null;
+    }
+    for (DrawnNotch notch : drawnNotches) {
+      Optional<Finding> problem = notch.problem(outline);
+      problem.ifPresent(findings::add);
+      if (problem.isEmpty()) {
+        notches.put(notch.shape().name(), notch.mark());
+      }
+    }
+    return new Shapes(
+        outline,
+        corners,
+        grainline,
+        placements,
+        foldLines,
+        drillPoints,
+        notches,
+        slashes,
+        styleLines,
+        darts,
+        pleats,
+        buttonholes,
+        matchPoints);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -306,11 +333,42 @@ public final class PanelDrawing {
   }
 
   /** A dart's two legs. */
-  private static Path dart(DrawnShape shape, Path path) {
+  private static Path dart(DrawnShape shape, Path path, Findings findings) {
     if (path.curves().size() != 2 || path.isClosed()) {
       throw fault(SourceCode.DART_SHAPE, shape);
     }
+    double bow = Math.max(bow(path.curves().get(0)), bow(path.curves().get(1)));
+    if (bow > STRAIGHT_LEG) {
+      findings.add(
+          SourceCode.DART_LEG_CURVED,
+          shape.position(),
+          "id",
+          shape.id().text(),
+          "bow",
+          hundredth(bow));
+    }
     return path;
+  }
+
+  /** How far a curve strays from its chord. */
+  private static double bow(Curve curve) {
+    Point chord = curve.end().minus(curve.start());
+    double most = 0;
+    for (Point point : curve.flattened(STRAIGHT_LEG / 10)) {
+      Point from = point.minus(curve.start());
+      most =
+          Math.max(
+              most, chord.norm() > 0 ? Math.abs(chord.cross(from)) / chord.norm() : from.norm());
+    }
+    return most;
+  }
+
+  private DrawnNotch notch(
+      DrawnShape shape, Function<Formula, Double> evaluator, SegmentBudget budget) {
+    Point mark = mark(shape, evaluator, budget);
+    return shape.isPoint()
+        ? new DrawnNotch(shape, mark, null)
+        : new DrawnNotch(shape, mark, path(shape, evaluator, budget));
   }
 
   private static FindingException several(DrawnShape shape, int count) {
@@ -353,7 +411,7 @@ public final class PanelDrawing {
           joiner.closed());
     }
     Path path = new Path(joiner.curves());
-    if (!(Math.abs(path.signedArea()) > GAP * GAP)) {
+    if (!(Math.abs(path.signedArea()) > GAP * GAP || path.enclosedArea() > GAP * GAP)) {
       throw fault(SourceCode.SHAPE_EMPTY, shape);
     }
     return path;

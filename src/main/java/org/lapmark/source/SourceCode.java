@@ -150,6 +150,10 @@ public enum SourceCode implements FindingCode {
   PLEAT_UNSTATED,
   /** A drawn dart that isn't two legs. */
   DART_SHAPE,
+  /** A drawn dart with a leg that isn't straight. */
+  DART_LEG_CURVED(Severity.WARNING),
+  /** A drawn notch that isn't at one place of the outline. */
+  NOTCH_OFF_OUTLINE,
   /** Where a slash line ends is stated in no way, or in two. */
   SLASH_END,
   /** A word that says no end of a slash line. */

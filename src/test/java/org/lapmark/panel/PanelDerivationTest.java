@@ -204,7 +204,7 @@ class PanelDerivationTest {
       moved.add(new Edge(edge.name(), edge.from(), edge.to(), edge.path().transformed(away)));
     }
     Panel elsewhere = new Panel("lower", moved, lower.chains(), lower.marks());
-    Panel whole = PanelDerivation.merged("half", upper, "yoke", elsewhere, "yoke");
+    Panel whole = PanelDerivation.merged("half", upper, "yoke", elsewhere, "yoke", notice -> {});
     same(panel, whole, 1e-4);
   }
 

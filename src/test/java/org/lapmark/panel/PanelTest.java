@@ -272,7 +272,7 @@ class PanelTest {
     Panel strip = PanelBuilder.rectangle("strip", 300, 40, false);
     assertEquals(List.of("top", "right", "bottom", "left"), names(strip));
     assertEquals(12000, strip.outline().signedArea(), 1e-9);
-    assertEquals("bottom-right", strip.edges().get(1).to());
+    assertEquals("bottom_right", strip.edges().get(1).to());
     Mark.Grainline grain = (Mark.Grainline) strip.marks().get(0);
     assertEquals(grain.from().x(), grain.to().x());
     Mark.Grainline bias =

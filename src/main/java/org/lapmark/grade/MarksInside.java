@@ -1,0 +1,162 @@
+package org.lapmark.grade;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.MarkSource;
+import org.lapmark.source.PanelSource;
+
+/**
+ * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the
+ * allowance, as the fold line of a facing does; beyond the cutting line there is nothing to mark.
+ */
+final class MarksInside {
+  /** How far beyond the cutting line a mark may reach, in millimetres. */
+  private static final double BEYOND = 0.5;
+
+  /** Lines are looked at so often, in millimetres, but in no more places than the most. */
+  private static final double STEP = 2;
+
+  private static final int MOST_STEPS = 1000;
+
+  private final PatternScope scope;
+  private final Findings findings;
+  private final Set<String> told = new TreeSet<>();
+
+  MarksInside(PatternScope scope, Findings findings) {
+    this.scope = scope;
+    this.findings = findings;
+  }
+
+  void check(List<Piece> pieces) {
+    pieces.forEach(this::check);
+  }
+
+  private void check(Piece piece) {
+    Panel panel = piece.shape().panel();
+    Path cut = piece.shape().cuttingLine().path();
+    for (Mark mark : panel.marks()) {
+      for (Point point : points(mark)) {
+        if (!cut.encloses(point) && cut.distance(point) > BEYOND) {
+          tell(panel, id(mark), name(mark), point);
+          break;
+        }
+      }
+    }
+  }
+
+  private void tell(Panel panel, String id, String name, Point at) {
+    if (!told.add(panel.name() + " " + id)) {
+      return;
+    }
+    findings.add(
+        Finding.of(
+            PanelCode.MARK_OUTSIDE,
+            place(panel.name(), id, name),
+            "mark",
+            name,
+            "panel",
+            panel.name(),
+            "x",
+            at.x(),
+            "y",
+            at.y(),
+            "size",
+            scope.size()));
+  }
+
+  /** Where a mark is drawn or stated: on its panel, or on one that the panel is derived from. */
+  private Position place(String panel, String id, String name) {
+    List<String> open = new ArrayList<>(List.of(panel));
+    Map<String, PanelSource> seen = new LinkedHashMap<>();
+    while (!open.isEmpty()) {
+      String next = open.remove(0);
+      PanelSource source = scope.panelSource(next);
+      if (source == null || seen.putIfAbsent(next, source) != null) {
+        continue;
+      }
+      Optional<Position> place = DrawnPlaces.of(source, scope.size(), id);
+      place =
+          place.or(
+              () ->
+                  source.marks().stream()
+                      .map(MarkSource::name)
+                      .filter(one -> one.text().equals(name))
+                      .findFirst()
+                      .map(SourceText::position));
+      if (place.isPresent()) {
+        return place.get();
+      }
+      if (source.shape() instanceof PanelSource.Derived derived) {
+        open.add(derived.how().panel().text());
+        if (derived.how() instanceof DerivedSource.Merged merged) {
+          open.add(merged.with().text());
+        }
+      }
+    }
+    return scope.panelSource(panel).name().position();
+  }
+
+  private static List<Point> points(Mark mark) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      return List.of(drill.point());
+    }
+    if (mark instanceof Mark.MatchPoint match) {
+      return List.of(match.point());
+    }
+    if (mark instanceof Mark.Buttonhole hole) {
+      return along(new Path(List.of(new Line(hole.from(), hole.to()))));
+    }
+    if (mark instanceof Mark.Placement placement) {
+      return along(placement.path());
+    }
+    return mark instanceof Mark.FoldLine fold ? along(fold.path()) : List.of();
+  }
+
+  private static List<Point> along(Path line) {
+    double length = line.length();
+    int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.ceil(length / STEP)));
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i <= steps; i++) {
+      points.add(line.atLength(length * i / steps));
+    }
+    return points;
+  }
+
+  private static String name(Mark mark) {
+    String id = id(mark);
+    return id.substring(id.indexOf('.') + 1);
+  }
+
+  /** What the mark is called in a drawing. */
+  private static String id(Mark mark) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      return "drill." + drill.name();
+    }
+    if (mark instanceof Mark.MatchPoint match) {
+      return "matchpoint." + match.name();
+    }
+    if (mark instanceof Mark.Buttonhole hole) {
+      return "buttonhole." + hole.name();
+    }
+    if (mark instanceof Mark.Placement placement) {
+      return "placement." + placement.name();
+    }
+    return mark instanceof Mark.FoldLine fold ? "foldline." + fold.name() : "";
+  }
+}
