@@ -162,6 +162,13 @@ public record PrintForm(
             >= rounding(Rounding.NEAREST).metric(allowance)) {
       form = form.metric(form.metricStep / 10);
     }
+    // An allowance that is printed as less than it is: its seam is where the reader has it.
+    double seam = rounding(Rounding.NEAREST).metric(allowance);
+    if (form.rounding(Rounding.AT_MOST).metric(depth) >= seam) {
+      return form.with(Units.METRIC)
+          .rounding(Rounding.AT_MOST)
+          .print(Value.Quantity.length(Math.min(depth, seam - form.metricStep)));
+    }
     boolean clear =
         form.rounding(Rounding.AT_MOST).inches(depth).orElse(0.0)
             < rounding(Rounding.NEAREST).inches(allowance).orElse(allowance);

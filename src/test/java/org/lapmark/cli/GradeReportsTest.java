@@ -80,7 +80,7 @@ class GradeReportsTest {
     Map<?, ?> pattern = (Map<?, ?>) ((List<?>) report.get("patterns")).get(0);
     assertEquals(List.of("62", "64"), pattern.get("sizes"));
     Map<?, ?> band = (Map<?, ?>) ((List<?>) pattern.get("panels")).get(0);
-    assertEquals("top-left", band.get("corner"));
+    assertEquals("top_left", band.get("corner"));
     Map<?, ?> top = (Map<?, ?>) ((List<?>) band.get("rows")).get(0);
     assertEquals("top", top.get("name"));
     assertEquals(640.0, ((Number) ((List<?>) top.get("values")).get(0)).doubleValue());

@@ -123,7 +123,7 @@ class GradeReportTest {
     GradeReport report = GradeReport.of(patterns("no"));
     PanelGrades flap = report.panels().get(1);
     assertEquals("rear", flap.corner());
-    assertEquals("top-left", report.panels().get(2).corner());
+    assertEquals("top_left", report.panels().get(2).corner());
     for (Optional<org.lapmark.geometry.Path> outline : flap.outlines()) {
       assertEquals(0, outline.orElseThrow().distance(new Point(0, 0)), 1e-9);
       assertEquals(0, outline.orElseThrow().bounds().maxX(), 1e-6);

@@ -329,7 +329,7 @@ class SheetPlannerTest {
         plan.tiles().get(1).alternative());
     SheetPlan bag = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
     assertEquals(
-        "Tile A1 of size M: piece 5 (End interfacing) and a test square of 10 cm. Stands alone.",
+        "Tile A1 of size M: piece 5 (End interfacing), with a drill point and a test square of 10 cm. Stands alone.",
         bag.tiles().get(0).alternative());
   }
 

@@ -151,7 +151,9 @@ class CrateTest {
     assertTrue(tiles.contains("4 Handle"), tiles);
     assertFalse(tiles.contains("1 Front"), tiles);
     // It is a length of webbing all the same.
-    assertTrue(text("L-a4").contains("Webbing 2 mm thick 25 mm 60 cm"), text("L-a4"));
+    assertTrue(
+        text("L-a4").contains("Webbing 5% is added for ends. 2 mm thick 25 mm 70 cm"),
+        text("L-a4"));
   }
 
   @Test
