@@ -60,7 +60,10 @@ class WordsTest {
             .filter(key -> !key.endsWith(".sought"))
             .toList());
     assertEquals(
-        writer.wording(Locale.FRENCH).messages().keySet().stream().sorted().toList(),
+        writer.wording(Locale.FRENCH).messages().keySet().stream()
+            .filter(key -> !key.endsWith(".sought"))
+            .sorted()
+            .toList(),
         writer.wording(Locale.ENGLISH).messages().keySet().stream()
             .filter(key -> !key.endsWith(".sought"))
             .sorted()
