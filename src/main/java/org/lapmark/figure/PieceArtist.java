@@ -967,10 +967,14 @@ final class PieceArtist {
     if (line.text() != null) {
       List<Point> outline = laid.outline.flattened(FLATNESS);
       List<Point> anchors = new ArrayList<>();
+      List<Point> rim = new ArrayList<>();
       for (Path path : paths) {
         double length = path.length();
         for (int i = 1; i < 12; i++) {
           Point point = path.atLength(length * i / 12);
+          if (!laid.hides(point)) {
+            rim.add(point);
+          }
           if (line.kind() == LineKind.EDGE ? !laid.hides(point) : Lines.inside(outline, point)) {
             anchors.add(point);
           }
@@ -979,7 +983,8 @@ final class PieceArtist {
       if (anchors.isEmpty() && !laid.cuts.isEmpty()) {
         throw leftOut(laid, line.text().source().position(), laid.cuts.get(0));
       }
-      canvas.wish(evaluation.text(line.text()), anchors, null);
+      // Without any allowance the line runs along the rim, inside of nothing.
+      canvas.wish(evaluation.text(line.text()), anchors.isEmpty() ? rim : anchors, null);
     }
   }
 
