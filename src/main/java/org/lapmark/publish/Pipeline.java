@@ -331,6 +331,10 @@ final class Pipeline {
       OutputLock lock,
       Listener listener)
       throws IOException {
+    if (one.source.sizes() == null) {
+      // The size table can't be read, which has been found.
+      return List.of();
+    }
     ChosenPieces pieces = chosenPieces(one, request);
     String pattern =
         one.folder.getFileName()

@@ -57,6 +57,10 @@ final class Mutants {
   private static final int FRAMES = 14;
 
   private final Stages stages;
+
+  /** Of so many that have faults, one is given to whoever publishes it all the same. */
+  private static final int REFUSED = 12;
+
   private final Pipeline pipeline;
   private final Path output;
   private final List<Subject> subjects = new ArrayList<>();
@@ -238,6 +242,9 @@ final class Mutants {
     if (sound != null && publishing) {
       publish(folder, sound, paper);
     }
+    if (findings.hasErrors() && random.nextInt(REFUSED) == 0) {
+      refuse(folder, paper);
+    }
     List<Finding> sorted = findings.sorted();
     for (Finding finding : sorted) {
       if (texts.messageOf(finding).isBlank() || texts.hintOf(finding).isBlank()) {
@@ -316,6 +323,24 @@ final class Mutants {
               + outcome.result().findings().sorted().stream().map(texts::messageOf).toList());
     }
     published++;
+  }
+
+  /** What has faults is refused by whoever publishes it, and nothing is written. */
+  private void refuse(Path folder, Paper paper) throws IOException {
+    Publisher.Outcome outcome =
+        pipeline
+            .publish(
+                List.of(folder),
+                new Publisher.Request(List.of(), List.of(paper), output),
+                new Publisher.Listener() {})
+            .get(0);
+    if (outcome.failure().isPresent()) {
+      throw new AssertionError("checked, but not refused", outcome.failure().get());
+    }
+    // A fault of one size alone lets the check of another pass, not publishing all.
+    if (!outcome.result().findings().hasErrors() || !outcome.result().written().isEmpty()) {
+      throw new AssertionError("has faults, and is published");
+    }
   }
 
   private static String told(String name, Throwable failure) {

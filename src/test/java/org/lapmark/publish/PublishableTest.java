@@ -93,6 +93,24 @@ class PublishableTest {
   }
 
   @Test
+  void withoutASizeTableNothingIsPublishedAndNothingFails() throws IOException {
+    for (String table : List.of("", "leaf_width,mm,\"40\n", "\uFEFF\n")) {
+      Path folder = written(FaultCase.all(CASES).get(0));
+      Files.writeString(folder.resolve("sizes.csv"), table);
+      Publisher.Outcome outcome =
+          publisher
+              .publish(
+                  List.of(folder),
+                  new Publisher.Request(List.of(), List.of(Paper.A4), home.resolve("out")),
+                  new Publisher.Listener() {})
+              .get(0);
+      assertEquals(Optional.empty(), outcome.failure());
+      assertTrue(outcome.result().findings().hasErrors());
+      assertEquals(List.of(), outcome.result().written());
+    }
+  }
+
+  @Test
   void codeIsSetInAnEmbeddedFaceOfItsOwn() throws Exception {
     VeraGreenfieldFoundryProvider.initialise();
     List<Path> files = publish(written(named("code in all kinds of text"))).written();
