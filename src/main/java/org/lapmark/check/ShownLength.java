@@ -33,12 +33,6 @@ record ShownLength(
     double inches,
     String metricText,
     String inchText) {
-  /** In millimetres: what differs by less is alike for anybody with a ruler. */
-  private static final double ALIKE = 1;
-
-  /** Of short lengths it is this share of them, by which no step may move a length either. */
-  private static final double SHARE = 0.06;
-
   /** The lengths that a text prints, in order. */
   static List<ShownLength> in(SourceText text, GradedPattern pattern) {
     return in(TemplateText.parse(text, new Findings()), pattern);
@@ -106,16 +100,13 @@ record ShownLength(
   Optional<String> alike(ShownLength other, Units units) {
     boolean inMetric =
         units != Units.INCHES
-            && differ(metric, other.metric)
+            && PrintForm.differ(metric, other.metric)
             && metricText.equals(other.metricText);
     boolean inInches =
-        units != Units.METRIC && differ(inches, other.inches) && inchText.equals(other.inchText);
+        units != Units.METRIC
+            && PrintForm.differ(inches, other.inches)
+            && inchText.equals(other.inchText);
     return inInches ? Optional.of(inchText) : inMetric ? Optional.of(metricText) : Optional.empty();
-  }
-
-  private static boolean differ(double one, double other) {
-    double smaller = Math.min(Math.abs(one), Math.abs(other));
-    return Math.abs(one - other) > Math.min(ALIKE, SHARE * smaller) + 1e-9;
   }
 
   /** What to write after {@code as} so that this and another are told apart; maybe nothing. */

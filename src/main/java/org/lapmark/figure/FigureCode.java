@@ -73,6 +73,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_LINE_IMPOSSIBLE,
   /** A dimension stands where its two ends lie on each other. */
   FIGURE_DIMENSION_FLAT,
+  /** Dimensions that differ are printed alike. */
+  FIGURE_DIMENSIONS_ALIKE,
   /** A label has more letters than a figure can show. */
   FIGURE_LABEL_TOO_LONG,
   /** No arrangement of the labels keeps them apart. */
@@ -86,7 +88,11 @@ public enum FigureCode implements FindingCode {
   @Override
   public Severity severity() {
     return switch (this) {
-      case FIGURE_ZIP_TOO_LONG, FIGURE_KEY_IDLE, FIGURE_CLIPS_STRAIGHT, FIGURE_ROWS_ABOVE ->
+      case FIGURE_ZIP_TOO_LONG,
+          FIGURE_KEY_IDLE,
+          FIGURE_CLIPS_STRAIGHT,
+          FIGURE_ROWS_ABOVE,
+          FIGURE_DIMENSIONS_ALIKE ->
           Severity.WARNING;
       default -> Severity.ERROR;
     };

@@ -95,6 +95,7 @@ public final class FigureDrawer {
                   figure.alternative() == null ? new Alternative(evaluation).of(figure) : stated;
               return new Figure(drawing, alternative, caption);
             });
+    evaluation.compareDimensions();
     evaluation.notices().forEach(findings::add);
     evaluation.faults().forEach(findings::add);
     return evaluation.faults().isEmpty() ? drawn : Optional.empty();

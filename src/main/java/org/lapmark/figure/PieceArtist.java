@@ -1177,7 +1177,7 @@ final class PieceArtist {
       Point b = laid.map.apply(edge.atLength(to).plus(outward));
       checkSeen(laid, dimension.edge().position(), List.of(a));
       checkSeen(laid, dimension.edge().position(), List.of(b));
-      stand(dimension, a, b, evaluation.printed(Math.abs(to - from)), shape);
+      stand(dimension, a, b, evaluation.dimension(dimension.place(), Math.abs(to - from)), shape);
       return;
     }
     double allowance = allowance(lying, evaluation.edges(panel, dimension.edge()).get(0));
@@ -1212,7 +1212,7 @@ final class PieceArtist {
         dimension,
         laid.map.apply(raw),
         laid.map.apply(raw.plus(inward.times(depth))),
-        evaluation.printed(depth),
+        evaluation.dimension(dimension.place(), depth),
         shape);
   }
 
@@ -1251,6 +1251,6 @@ final class PieceArtist {
         width
             ? new Point(box.maxX(), above ? box.minY() : box.maxY())
             : new Point(right ? box.maxX() : box.minX(), box.maxY());
-    stand(dimension, a, b, evaluation.printed(value), shape);
+    stand(dimension, a, b, evaluation.dimension(dimension.place(), value), shape);
   }
 }

@@ -85,7 +85,7 @@ final class SectionArtist {
         new Point(from * scale, y),
         new Point(to * scale, y),
         dimension.above() ? Beside.ABOVE : Beside.BELOW,
-        evaluation.printed(Math.abs(to - from)),
+        evaluation.dimension(dimension.to().text().position(), Math.abs(to - from)),
         shape);
   }
 

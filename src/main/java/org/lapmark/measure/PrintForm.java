@@ -21,6 +21,12 @@ public record PrintForm(
   public static final int RULER = 16;
 
   /** In millimetres; depths are told no finer. */
+  /** In millimetres: what differs by less is alike for anybody with a ruler. */
+  private static final double ALIKE = 1;
+
+  /** Of short lengths it is this share of them, by which no step may move a length either. */
+  private static final double SHARE = 0.06;
+
   private static final double FINEST_DEPTH = 0.05;
 
   /** Checks the steps. */
@@ -145,6 +151,19 @@ public record PrintForm(
     return rounding(Rounding.NEAREST)
         .inches(millimetres)
         .map(printed -> with(Units.INCHES).print(Value.Quantity.length(millimetres)));
+  }
+
+  /**
+   * Whether a maker with a ruler can tell two lengths apart.
+   *
+   * @param one in millimetres
+   * @param other in millimetres
+   * @return true if they differ by more than 1 mm, or of short lengths by more than the share by
+   *     which no step may move a length
+   */
+  public static boolean differ(double one, double other) {
+    double smaller = Math.min(Math.abs(one), Math.abs(other));
+    return Math.abs(one - other) > Math.min(ALIKE, SHARE * smaller) + 1e-9;
   }
 
   /**
