@@ -26,7 +26,6 @@ import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
-import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
 /**
@@ -97,33 +96,42 @@ class PublishedLengthsTest {
     assertTrue(read > 0);
   }
 
-  /** The companion as a browser shows it: steps, tables and labels, size by size. */
+  /** The companion as a browser shows it: steps, tables and labels, in every variant and order. */
   @ParameterizedTest
   @MethodSource("patterns")
   void noPlaceOfTheCompanionPrintsTwoLengthsAlike(Path folder) throws IOException {
-    Findings findings = new Findings();
-    PatternSource source = PatternReader.read(folder, findings);
-    List<GradedPattern> sizes = new ArrayList<>();
-    Variants known = new Variants(source, findings);
-    for (String size : source.sizes().sizes()) {
-      known.all().stream()
-          .filter(variant -> variant.size().equals(size) && known.unusual(variant).isEmpty())
-          .findFirst()
-          .ifPresent(variant -> sizes.add(Grader.grade(source, variant, findings)));
-    }
-    Document page = Companions.parse(Companions.page(sizes));
+    PatternSource source = PatternReader.read(folder, new Findings());
     int read = 0;
-    for (Element element : Companions.elements(page)) {
+    for (Units units : List.of(Units.METRIC_FIRST, Units.INCHES_FIRST)) {
+      PatternSource printed =
+          source.under(source.masthead().printing(source.masthead().form().with(units)));
+      Map<String, List<GradedPattern>> byChoices = new LinkedHashMap<>();
+      for (Variant variant : new Variants(printed, new Findings()).all()) {
+        byChoices
+            .computeIfAbsent(variant.choices().toString(), choices -> new ArrayList<>())
+            .add(Grader.grade(printed, variant, new Findings()));
+      }
+      for (Map.Entry<String, List<GradedPattern>> sizes : byChoices.entrySet()) {
+        read += held(folder + " " + units + " " + sizes.getKey(), sizes.getValue());
+      }
+    }
+    assertTrue(read > 0);
+  }
+
+  /** Holds every place of a companion; how many lengths there were. */
+  private static int held(String where, List<GradedPattern> sizes) {
+    int read = 0;
+    for (Element element : Companions.elements(Companions.parse(Companions.page(sizes)))) {
       boolean place =
           element.getTagName().equals("tr")
               || element.getTagName().equals("article")
               || element.getTagName().equals("figcaption");
       for (int size = 0; place && size < sizes.size(); size++) {
-        String where = folder + " " + element.getTagName() + " " + size;
-        read += held(where, Companions.shown(element, size, CompanionUnits.BOTH));
+        String what = where + " " + element.getTagName() + " " + size;
+        read += held(what, Companions.shown(element, size, CompanionUnits.BOTH));
       }
     }
-    assertTrue(read > 0);
+    return read;
   }
 
   /** Holds one place; how many lengths there were. */
