@@ -133,7 +133,7 @@ public final class ArrangingReport {
     }
     System.out.printf(
         Locale.ROOT,
-        "%d small ones: mean %.3f of the bound, and no arrangement is below %.3f of it;"
+        "%d small ones: mean %.3f of the bound, and none in these turns is below %.3f of it;"
             + " mean %.3f of what can't be excluded; %d proved to be on as few as can be%n",
         count,
         plain / count,
