@@ -2,6 +2,7 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.FinestSteps;
@@ -41,6 +42,11 @@ final class Precision {
   private FinestSteps gathered(PrintForm form) {
     for (Piece piece : pattern.pieces()) {
       piece.statedSize().ifPresent(this::ruled);
+      piece.shape().stated().edges().values().stream()
+          .filter(allowance -> !allowance.fold())
+          .flatMap(allowance -> Stream.of(allowance.start(), allowance.end()))
+          .filter(width -> width > 0)
+          .forEach(steps::printed);
     }
     List<TemplateText> texts = new ArrayList<>(AuthorTexts.of(pattern.source()));
     // Markdown is read further up; its placeholders can be found in it as it is written.
@@ -57,6 +63,7 @@ final class Precision {
         }
       }
     }
+    steps.tellApart(form);
     return steps.all();
   }
 
