@@ -49,6 +49,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_SEAM_ELSEWHERE,
   /** A seam is said to start where it doesn't. */
   FIGURE_AROUND_START,
+  /** What is shown round a piece belongs to no piece and has no name for readers. */
+  FIGURE_AROUND_NAMELESS,
   /** A zip is longer than the edge that it is laid on. */
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
@@ -89,10 +91,10 @@ public enum FigureCode implements FindingCode {
   public Severity severity() {
     return switch (this) {
       case FIGURE_ZIP_TOO_LONG,
-          FIGURE_KEY_IDLE,
-          FIGURE_CLIPS_STRAIGHT,
-          FIGURE_ROWS_ABOVE,
-          FIGURE_DIMENSIONS_ALIKE ->
+              FIGURE_KEY_IDLE,
+              FIGURE_CLIPS_STRAIGHT,
+              FIGURE_ROWS_ABOVE,
+              FIGURE_DIMENSIONS_ALIKE ->
           Severity.WARNING;
       default -> Severity.ERROR;
     };
