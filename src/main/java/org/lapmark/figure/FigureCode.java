@@ -91,10 +91,10 @@ public enum FigureCode implements FindingCode {
   public Severity severity() {
     return switch (this) {
       case FIGURE_ZIP_TOO_LONG,
-              FIGURE_KEY_IDLE,
-              FIGURE_CLIPS_STRAIGHT,
-              FIGURE_ROWS_ABOVE,
-              FIGURE_DIMENSIONS_ALIKE ->
+          FIGURE_KEY_IDLE,
+          FIGURE_CLIPS_STRAIGHT,
+          FIGURE_ROWS_ABOVE,
+          FIGURE_DIMENSIONS_ALIKE ->
           Severity.WARNING;
       default -> Severity.ERROR;
     };
