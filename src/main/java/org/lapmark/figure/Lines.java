@@ -5,11 +5,11 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.IntricateOutlineException;
-import org.lapmark.geometry.JointException;
-import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.geometry.offset.IntricateOutlineException;
+import org.lapmark.geometry.offset.JointException;
+import org.lapmark.geometry.offset.Offset;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 

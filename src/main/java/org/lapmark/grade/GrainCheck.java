@@ -11,7 +11,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PanelDerivation;
+import org.lapmark.panel.derivation.PanelDerivation;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Derived;

@@ -8,7 +8,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.PieceShape;
 
 /**
  * Looks for a line in which a piece is its own mirror image: its stitching line, its cutting line,

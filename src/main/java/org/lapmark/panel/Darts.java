@@ -23,7 +23,7 @@ public final class Darts {
   private Darts() {}
 
   /** The turn about a point that brings one direction to another. */
-  static Affine turn(Point centre, Point from, Point to) {
+  public static Affine turn(Point centre, Point from, Point to) {
     Point u = from.minus(centre).unit();
     Point v = to.minus(centre).unit();
     double c = u.dot(v);
@@ -34,7 +34,7 @@ public final class Darts {
   }
 
   /** The mirror along a line through two points. */
-  static Affine mirror(Point on, Point other) {
+  public static Affine mirror(Point on, Point other) {
     Point along = other.minus(on).unit();
     double c = along.x() * along.x() - along.y() * along.y();
     double s = 2 * along.x() * along.y();
@@ -254,8 +254,13 @@ public final class Darts {
     return at > TOUCH && at < length - TOUCH;
   }
 
-  /** The darts and pleats of a panel, as stated. */
-  static List<Mark.Intake> intakes(Panel panel) {
+  /**
+   * The darts and pleats of a panel, as stated.
+   *
+   * @param panel the panel
+   * @return them in the order of its marks
+   */
+  public static List<Mark.Intake> intakes(Panel panel) {
     return panel.marks().stream()
         .filter(mark -> mark instanceof Mark.Intake)
         .map(mark -> (Mark.Intake) mark)

@@ -14,21 +14,21 @@ import org.lapmark.geometry.Point;
  * a thirty-second of each of its curves; where it goes in or out is then found by halving, to
  * rounding. What goes in and out again between two steps isn't seen.
  */
-final class Inside {
+public final class Inside {
   private static final double STEP = 2;
   private static final int LEAST_STEPS = 32;
   private static final int MOST_STEPS = 4000;
 
   /** A place on a line: a curve's index and a parameter on it. */
-  record Place(int curve, double parameter) {
-    double order() {
+  public record Place(int curve, double parameter) {
+    public double order() {
       return curve + parameter;
     }
   }
 
   /** A stretch of a line. */
-  record Stretch(Place from, Place to) {
-    Path of(Path line) {
+  public record Stretch(Place from, Place to) {
+    public Path of(Path line) {
       return part(line, from, to);
     }
   }
@@ -46,13 +46,13 @@ final class Inside {
    * @param outline a closed path
    * @param margin how far beyond it, in millimetres, still counts as inside
    */
-  Inside(Path outline, double margin) {
+  public Inside(Path outline, double margin) {
     this.outline = outline;
     this.margin = margin;
     this.chords = outline.flattened(CHORD);
   }
 
-  boolean has(Point point) {
+  public boolean has(Point point) {
     return outline.encloses(point) || margin > 0 && outline.distance(point) <= margin;
   }
 
@@ -86,7 +86,7 @@ final class Inside {
   }
 
   /** The stretches of a line that lie inside, in order. */
-  List<Stretch> stretches(Path line) {
+  public List<Stretch> stretches(Path line) {
     List<Stretch> found = new ArrayList<>();
     Place begun = null;
     Place last = new Place(0, 0);
@@ -146,7 +146,7 @@ final class Inside {
    * @param to where it ends
    * @return the stretch's ends, or nothing
    */
-  Optional<Line> longest(Point from, Point to) {
+  public Optional<Line> longest(Point from, Point to) {
     Point along = to.minus(from);
     List<Double> crossings = new ArrayList<>();
     double before = along.cross(chords.get(0).minus(from));
@@ -172,7 +172,7 @@ final class Inside {
   }
 
   /** The part of a line between two of its places; null where nothing lies between them. */
-  static Path part(Path line, Place from, Place to) {
+  public static Path part(Path line, Place from, Place to) {
     List<Curve> curves = new ArrayList<>();
     for (int i = from.curve; i <= to.curve; i++) {
       double start = i == from.curve ? from.parameter : 0;

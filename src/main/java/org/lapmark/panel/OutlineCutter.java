@@ -284,7 +284,7 @@ final class OutlineCutter {
           total);
     }
     Mark.Notch placed = found == null ? notch : found;
-    Notches.check(panel, edges, on, placed);
+    NotchFit.check(panel, edges, on, placed);
     return placed;
   }
 }

@@ -18,9 +18,9 @@ import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
-import org.lapmark.panel.Allowance;
-import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
+import org.lapmark.panel.cutting.Allowance;
+import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.wording.Wording;
 
 /**

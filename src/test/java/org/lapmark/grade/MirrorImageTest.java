@@ -16,7 +16,7 @@ import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.PieceShape;
 
 /** Which pieces are the same as their mirror images. */
 class MirrorImageTest {

@@ -18,6 +18,8 @@ import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.panel.derivation.PanelDerivation;
 
 class DartsTest {
   private static Point p(double x, double y) {

@@ -24,6 +24,12 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.cutting.Allowance;
+import org.lapmark.panel.cutting.Allowances;
+import org.lapmark.panel.cutting.CornerShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.panel.derivation.PanelDerivation;
 
 class PanelTest {
   private static Point p(double x, double y) {

@@ -21,7 +21,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.PieceShape;
 
 class BlankTilesTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
