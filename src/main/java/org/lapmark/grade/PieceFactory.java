@@ -18,6 +18,7 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
@@ -338,7 +339,7 @@ final class PieceFactory {
     boolean bias = source.shape() instanceof PanelSource.Strip strip && strip.bias();
     if (!(source.shape() instanceof PanelSource.Strip
             || source.shape() instanceof PanelSource.Rectangle)
-        || panel.marks().stream().anyMatch(Mark.Intake.class::isInstance)) {
+        || panel.marks().stream().anyMatch(Intake.class::isInstance)) {
       return Optional.empty();
     }
     Box box = panel.outline().bounds();

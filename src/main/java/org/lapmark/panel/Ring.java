@@ -19,6 +19,13 @@ import org.lapmark.geometry.Point;
 public final class Ring {
   private Ring() {}
 
+  /** Edges that follow one another as one line. */
+  public static Path outline(List<Edge> edges) {
+    List<Curve> curves = new ArrayList<>();
+    edges.forEach(edge -> curves.addAll(edge.path().curves()));
+    return new Path(curves);
+  }
+
   public static Edge edge(Panel panel, String name) {
     return panel.edges().get(index(panel, name));
   }
@@ -52,15 +59,6 @@ public final class Ring {
   /** The image under a map that mirrors, travelled the other way round. */
   public static Path mirrored(Path path, Affine map) {
     return path.transformed(map).reversed();
-  }
-
-  /** The map that mirrors over a line. */
-  public static Affine mirror(Point at, Point direction) {
-    Point along = direction.unit();
-    double c = along.x() * along.x() - along.y() * along.y();
-    double s = 2 * along.x() * along.y();
-    return new Affine(
-        c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
   }
 
   /**
@@ -101,11 +99,6 @@ public final class Ring {
     return edge(old, part.name()).path().nearestLength(middle);
   }
 
-  /** Whether a name is that of a numbered part of an edge. */
-  public static boolean isPart(String name, String edge) {
-    return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
-  }
-
   /**
    * The chains of a derived panel: those of the panel that it is derived from as far as their edges
    * are left, and the names of edges that are left in parts. Where what is left of one doesn't
@@ -120,7 +113,7 @@ public final class Ring {
         parts.put(
             edge,
             ring.stream()
-                .filter(name -> isPart(name, edge) && !before.contains(name))
+                .filter(name -> Panel.isPart(name, edge) && !before.contains(name))
                 .sorted(Comparator.comparingInt(String::length).thenComparing(name -> name))
                 .toList());
       }
@@ -222,10 +215,7 @@ public final class Ring {
 
   /** Refuses an outline that crosses itself. */
   public static void check(String panel, List<Edge> edges) {
-    List<Curve> curves = new ArrayList<>();
-    edges.forEach(edge -> curves.addAll(edge.path().curves()));
-    Path outline = new Path(curves);
-    outline
+    outline(edges)
         .selfCrossing()
         .ifPresent(
             at -> {

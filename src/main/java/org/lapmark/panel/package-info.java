@@ -8,3 +8,4 @@
  * none of which it knows.
  */
 package org.lapmark.panel;
+

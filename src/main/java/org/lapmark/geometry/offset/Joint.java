@@ -5,11 +5,19 @@ package org.lapmark.geometry.offset;
  * opens. Where it closes, they end where they cross.
  */
 public sealed interface Joint {
+  /**
+   * A corner's mitre may reach as far from the corner as this many times the larger distance. A
+   * corner cut blunt passes the line to its mitre at that reach; the two ends of the cut lie within
+   * the larger distance of that line, so that nothing lies farther from the outline than {@code
+   * sqrt(1 + 2.5 * 2.5)}, some 2.7, times the larger distance.
+   */
+  double MITRE_LIMIT = 2.5;
+
   /** Lines that go on as they run until they meet. */
   Joint MET = new Met(10);
 
-  /** What is drawn where nothing is stated: mitred up to {@link Offset#MITRE_LIMIT}. */
-  Joint USUAL = new Mitred(Offset.MITRE_LIMIT);
+  /** What is drawn where nothing is stated: mitred up to {@link #MITRE_LIMIT}. */
+  Joint USUAL = new Mitred(MITRE_LIMIT);
 
   /**
    * Both lines go on until they meet; a tip farther from the corner than the limit is cut off

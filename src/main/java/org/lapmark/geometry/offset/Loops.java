@@ -6,7 +6,6 @@ import java.util.List;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Parallel;
 import org.lapmark.geometry.Point;
-import org.lapmark.geometry.offset.Offset.Part;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;

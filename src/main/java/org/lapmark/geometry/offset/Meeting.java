@@ -162,10 +162,10 @@ final class Meeting {
   }
 
   /** What joins the lines. */
-  List<Offset.Part> parts(int first, int second) {
-    List<Offset.Part> parts = new ArrayList<>();
-    before.forEach(curve -> parts.add(new Offset.Part(first, curve, 0)));
-    after.forEach(curve -> parts.add(new Offset.Part(second, curve, 0)));
+  List<Part> parts(int first, int second) {
+    List<Part> parts = new ArrayList<>();
+    before.forEach(curve -> parts.add(new Part(first, curve, 0)));
+    after.forEach(curve -> parts.add(new Part(second, curve, 0)));
     return parts;
   }
 
@@ -197,7 +197,7 @@ final class Meeting {
     Crossing best = null;
     for (Stretch one : first) {
       for (Stretch other : second) {
-        if (one.curve.bounds().expanded(Offset.NUDGE).overlaps(other.curve.bounds())) {
+        if (one.curve.bounds().expanded(Tolerances.NUDGE).overlaps(other.curve.bounds())) {
           best = nearer(best, crossing(one, other, fits));
         }
       }

@@ -30,76 +30,15 @@ import org.lapmark.geometry.Point;
  * it meets nothing the neighbour's line ends square to it.
  */
 public final class Offset {
-  /**
-   * A corner's mitre may reach as far from the corner as this many times the larger distance. A
-   * corner cut blunt passes the line to its mitre at that reach; the two ends of the cut lie within
-   * the larger distance of that line, so that nothing lies farther from the outline than {@code
-   * sqrt(1 + 2.5 * 2.5)}, some 2.7, times the larger distance.
-   */
-  public static final double MITRE_LIMIT = 2.5;
-
-  /** Neighbours whose ends are nearer than this are joined by bending their ends together. */
-  static final double NUDGE = 2e-3;
-
-  /** A neighbour's line that ends a strip by less than this is met by bending. */
-  static final double STUB = NUDGE / 2;
-
   private static final double RIGHT_ANGLE = Math.PI / 2;
 
   /** Turns of less than this, in radians, are none. */
   private static final double LEVEL = 1e-9;
 
-  /** A corner closes when it turns by more than this; less is a smooth join with rounding. */
-  static final double CLOSING = 1e-6;
-
-  /** A fold runs on smoothly into its neighbour when it turns by less, as drawn curves do. */
-  static final double SMOOTH = 1e-2;
-
   /** How much of a strip a narrower neighbour's line may take away, and how much a fold's. */
   private static final double ROOM = 0.5;
 
   private static final double FOLD_ROOM = 0.95;
-
-  /**
-   * One side of an outline. Where its distance changes it does so evenly along the side's length.
-   *
-   * @param path the side, on a closed outline that runs clockwise on paper
-   * @param distance how far its start moves in millimetres along the side's normal, positive
-   *     outwards
-   * @param endDistance how far its end moves
-   * @param fold whether it is a fold: then it doesn't move, and its line goes straight on
-   * @param joint how it is joined to the next side, when moved outwards
-   */
-  public record Side(Path path, double distance, double endDistance, boolean fold, Joint joint) {
-    /**
-     * A side that moves by one distance.
-     *
-     * @param path the side
-     * @param distance how far it moves in millimetres, positive outwards
-     */
-    public Side(Path path, double distance) {
-      this(path, distance, distance, false, Joint.USUAL);
-    }
-
-    /**
-     * A fold.
-     *
-     * @param path the side
-     * @return the side, which doesn't move
-     */
-    public static Side onFold(Path path) {
-      return new Side(path, 0, 0, true, Joint.USUAL);
-    }
-  }
-
-  /**
-   * A curve of the moved outline.
-   *
-   * @param side the index of the side it belongs to
-   * @param curve the curve
-   * @param order where it stood on the line before crossings were resolved; only for sorting
-   */
-  public record Part(int side, Curve curve, double order) {}
 
   private final List<Side> sides;
   private final double sign;
@@ -164,10 +103,10 @@ public final class Offset {
   }
 
   private List<List<Part>> loops() {
-    List<Part> raw = Seams.closed(raw(), NUDGE);
+    List<Part> raw = Seams.closed(raw(), Tolerances.NUDGE);
     List<List<Part>> loops = new ArrayList<>();
     for (List<Part> loop : new Loops(raw, sign).resolved()) {
-      loops.add(Seams.straightened(Seams.closed(fromItsFirst(loop), 10 * NUDGE)));
+      loops.add(Seams.straightened(Seams.closed(fromItsFirst(loop), 10 * Tolerances.NUDGE)));
     }
     loops.sort(Comparator.comparingDouble(loop -> -Math.abs(area(loop))));
     return loops;
@@ -276,7 +215,7 @@ public final class Offset {
   }
 
   private static double limit(Joint joint) {
-    return joint instanceof Joint.Mitred mitred ? mitred.limit() : MITRE_LIMIT;
+    return joint instanceof Joint.Mitred mitred ? mitred.limit() : Joint.MITRE_LIMIT;
   }
 
   /**
@@ -329,7 +268,7 @@ public final class Offset {
     Point t = a.directionOut;
     Point u = b.directionIn;
     double turn = sign * a.turn(b);
-    if (turn >= RIGHT_ANGLE - CLOSING || turn <= (isFold(a, b) ? -SMOOTH : LEVEL)) {
+    if (turn >= RIGHT_ANGLE - Tolerances.CLOSING || turn <= (isFold(a, b) ? -Tolerances.SMOOTH : LEVEL)) {
       return null;
     }
     boolean later = isFold(a, b) ? a.fold : Math.abs(b.distanceIn) > Math.abs(a.distanceOut);
@@ -344,7 +283,7 @@ public final class Offset {
       double behind = t.cross(gap) / cross;
       double reach = Math.max(Math.abs(a.distanceOut), Math.abs(b.distanceIn));
       Point mitre = a.end().plus(t.times(ahead));
-      if (Math.min(ahead, behind) >= -STUB || mitre.distance(corner) > limit(MITRE_LIMIT, reach)) {
+      if (Math.min(ahead, behind) >= -Tolerances.STUB || mitre.distance(corner) > limit(Joint.MITRE_LIMIT, reach)) {
         return null;
       }
     }
@@ -362,7 +301,7 @@ public final class Offset {
     Point u = b.directionIn;
     double cross = t.cross(u);
     double turn = a.turn(b);
-    boolean closes = turn * sign < -CLOSING;
+    boolean closes = turn * sign < -Tolerances.CLOSING;
     double reach = Math.max(Math.abs(a.distanceOut), Math.abs(b.distanceIn));
     int wider = Math.abs(a.distanceOut) > Math.abs(b.distanceIn) ? a.side : b.side;
     Point corner = b.corner;
@@ -378,7 +317,7 @@ public final class Offset {
     Point mitre = from.plus(t.times(ahead));
     boolean parallel = Math.abs(cross) < LEVEL;
     if (!parallel && mitre.distance(corner) <= limit(limit, reach)) {
-      if (Math.min(ahead, behind) < -STUB) {
+      if (Math.min(ahead, behind) < -Tolerances.STUB) {
         line(raw, wider, from, to);
         return;
       }
@@ -390,8 +329,8 @@ public final class Offset {
       if (behind >= 0) {
         line(raw, b.side, mitre, to);
       }
-    } else if (Math.abs(turn) < RIGHT_ANGLE && (parallel || limit == MITRE_LIMIT)
-        || Math.min(ahead, behind) < -STUB && Math.abs(turn) < RIGHT_ANGLE) {
+    } else if (Math.abs(turn) < RIGHT_ANGLE && (parallel || limit == Joint.MITRE_LIMIT)
+        || Math.min(ahead, behind) < -Tolerances.STUB && Math.abs(turn) < RIGHT_ANGLE) {
       line(raw, wider, from, to);
     } else {
       Point away = parallel ? t.minus(u).unit() : mitre.minus(corner).unit();

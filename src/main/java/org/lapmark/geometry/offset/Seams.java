@@ -8,7 +8,6 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.geometry.offset.Offset.Part;
 
 /** Brings the ends of neighbouring curves of a loop together. */
 final class Seams {

@@ -7,7 +7,6 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.geometry.offset.JointException.Reason;
-import org.lapmark.geometry.offset.Offset.Part;
 
 /**
  * The end of a strip that is cut square to its side or as its neighbour's mirror image. Both begin
@@ -50,7 +49,7 @@ final class ShapedEnd {
     this.other = first ? b : a;
     this.corner = b.corner;
     this.beyond = first ? a.tangentOut : b.tangentIn.times(-1);
-    if (!(a.turn(b) > Offset.SMOOTH)) {
+    if (!(a.turn(b) > Tolerances.SMOOTH)) {
       throw failure(Reason.CLOSED);
     }
   }
@@ -164,7 +163,7 @@ final class ShapedEnd {
     double on = from.minus(corner).cross(beyond) / cross;
     double reach = FARTHEST * Math.max(ownDistance, otherDistance);
     Point foot;
-    if (on > Offset.STUB) {
+    if (on > Tolerances.STUB) {
       List<Strip> run = Strip.run(strips, meeting, index, first);
       foot = Strip.cut(run, first, corner, beyond, ROOM);
     } else {

@@ -3,6 +3,7 @@ package org.lapmark.geometry.offset;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.geometry.Arc;
+import org.lapmark.geometry.Crossings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Parallel;
@@ -17,8 +18,6 @@ import org.lapmark.geometry.Point;
  * goes on at that distance.
  */
 final class Strip {
-  private static final int SAMPLES = 32;
-
   /** A line that bends by less than this, in radians, goes on straight. */
   private static final double FLAT = 1e-9;
 
@@ -99,7 +98,7 @@ final class Strip {
   }
 
   boolean meets(Strip next) {
-    return end.distance(next.start) <= Offset.NUDGE;
+    return end.distance(next.start) <= Tolerances.NUDGE;
   }
 
   /**
@@ -112,7 +111,7 @@ final class Strip {
     for (int i = 0; i < strips.size(); i++) {
       Strip strip = strips.get(i);
       Strip next = strips.get((i + 1) % strips.size());
-      boolean opens = sign * strip.turn(next) > Offset.CLOSING && !strip.meets(next);
+      boolean opens = sign * strip.turn(next) > Tolerances.CLOSING && !strip.meets(next);
       if (strip.spikedOut && opens) {
         strip.curves = joined(strip.curves, List.of(new Line(strip.centreOut, strip.end)));
       } else if (strip.spikedOut) {
@@ -272,35 +271,15 @@ final class Strip {
 
   /** The parameter at which a curve first meets a ray, seen from one of its ends; NaN if never. */
   private static double firstMeeting(Curve curve, boolean fromStart, Point from, Point along) {
-    int steps = curve instanceof Line ? 1 : SAMPLES;
-    double before = fromStart ? 0 : 1;
-    boolean rightBefore = isRight(curve, before, from, along);
-    for (int i = 1; i <= steps; i++) {
-      double here = fromStart ? (double) i / steps : 1 - (double) i / steps;
-      boolean right = isRight(curve, here, from, along);
-      if (right != rightBefore) {
-        double low = before;
-        double high = here;
-        for (int round = 0; round < 60; round++) {
-          double middle = (low + high) / 2;
-          if (isRight(curve, middle, from, along) == rightBefore) {
-            low = middle;
-          } else {
-            high = middle;
-          }
-        }
-        double found = (low + high) / 2;
-        if (along.dot(curve.at(found).minus(from)) > Offset.STUB) {
-          return found;
+    double first = Double.NaN;
+    for (double met : Crossings.parameters(curve, from, along)) {
+      if (along.dot(curve.at(met).minus(from)) > Tolerances.STUB) {
+        first = met;
+        if (fromStart) {
+          return first;
         }
       }
-      before = here;
-      rightBefore = right;
     }
-    return Double.NaN;
-  }
-
-  private static boolean isRight(Curve curve, double t, Point from, Point along) {
-    return along.cross(curve.at(t).minus(from)) > 0;
+    return first;
   }
 }

@@ -4,3 +4,4 @@
  * ({@link org.lapmark.geometry.offset.Offset}).
  */
 package org.lapmark.geometry.offset;
+

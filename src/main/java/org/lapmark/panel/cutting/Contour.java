@@ -1,10 +1,8 @@
 package org.lapmark.panel.cutting;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Known;
 import org.lapmark.geometry.Curve;
@@ -14,20 +12,21 @@ import org.lapmark.geometry.offset.IntricateOutlineException;
 import org.lapmark.geometry.offset.Joint;
 import org.lapmark.geometry.offset.JointException;
 import org.lapmark.geometry.offset.Offset;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
-import org.lapmark.panel.Ring;
 
-/** Panels' outlines moved outwards and inwards, with their edges' names. */
+/** The line along which a panel is cut, and what all moved outlines have in common. */
 public final class Contour {
   private Contour() {}
 
   /** The cutting line; the stitching line itself where every allowance is 0. */
   static CuttingLine cuttingLine(Panel panel, Allowances allowances) {
     List<Joint> joints = joints(panel, allowances);
-    List<Offset.Side> sides = new ArrayList<>();
+    List<Side> sides = new ArrayList<>();
     boolean any = false;
     for (Edge edge : panel.edges()) {
       Allowance allowance = allowances.edges().get(edge.name());
@@ -41,7 +40,7 @@ public final class Contour {
       }
       any |= allowance.widest() > 0;
       sides.add(
-          new Offset.Side(
+          new Side(
               edge.path(),
               allowance.start(),
               allowance.end(),
@@ -54,7 +53,7 @@ public final class Contour {
               .map(edge -> new CuttingLine.Span(edge.name(), edge.path()))
               .toList());
     }
-    List<List<Offset.Part>> loops;
+    List<List<Part>> loops;
     try {
       loops = loops(panel, sides);
     } catch (JointException e) {
@@ -135,7 +134,7 @@ public final class Contour {
   }
 
   /** Refuses a line that crosses itself, at the place of the edge nearest to the crossing. */
-  static void checkCrossing(Panel panel, Path line) {
+  public static void checkCrossing(Panel panel, Path line) {
     Optional<Point> crossing = line.selfCrossing();
     if (crossing.isEmpty()) {
       return;
@@ -155,7 +154,7 @@ public final class Contour {
         nearest.path().nearestLength(crossing.get()));
   }
 
-  private static List<List<Offset.Part>> loops(Panel panel, List<Offset.Side> sides) {
+  public static List<List<Part>> loops(Panel panel, List<Side> sides) {
     try {
       return Offset.loops(sides);
     } catch (IntricateOutlineException e) {
@@ -164,7 +163,7 @@ public final class Contour {
   }
 
   private static PanelException ring(
-      Panel panel, Allowances allowances, List<List<Offset.Part>> loops) {
+      Panel panel, Allowances allowances, List<List<Part>> loops) {
     if (loops.isEmpty()) {
       return PanelCode.OUTLINE_CROSSES_ITSELF.exception(
           "panel",
@@ -174,7 +173,7 @@ public final class Contour {
           "y",
           panel.outline().start().y());
     }
-    Offset.Part part = loops.get(1).get(0);
+    Part part = loops.get(1).get(0);
     Edge edge = panel.edges().get(part.side());
     return PanelCode.ALLOWANCE_CLOSES_RING.exception(
         "panel",
@@ -188,135 +187,16 @@ public final class Contour {
   }
 
   /** Curves of one side that follow one another. */
-  private record Run(int side, List<Curve> curves) {}
+  public record Run(int side, List<Curve> curves) {}
 
-  private static List<Run> runs(List<Offset.Part> loop) {
+  public static List<Run> runs(List<Part> loop) {
     List<Run> runs = new ArrayList<>();
-    for (Offset.Part part : loop) {
+    for (Part part : loop) {
       if (runs.isEmpty() || runs.get(runs.size() - 1).side != part.side()) {
         runs.add(new Run(part.side(), new ArrayList<>()));
       }
       runs.get(runs.size() - 1).curves.add(part.curve());
     }
     return runs;
-  }
-
-  /**
-   * The edges of a panel moved inwards, each by its own distance, until it meets its neighbours;
-   * those that come in several runs get a number.
-   */
-  public static List<Edge> insetEdges(Panel panel, Map<String, Double> distances) {
-    List<Offset.Side> sides = sides(panel, distances, -1);
-    if (sides.stream().allMatch(side -> side.distance() == 0)) {
-      return panel.edges();
-    }
-    Edge widest =
-        panel.edges().stream()
-            .max(Comparator.comparingDouble(edge -> distances.get(edge.name())))
-            .orElseThrow();
-    double distance = distances.get(widest.name());
-    List<List<Offset.Part>> loops = loops(panel, sides);
-    if (loops.isEmpty()) {
-      boolean even = distances.values().stream().allMatch(one -> one == distance);
-      throw even
-          ? PanelCode.INSET_NOTHING_LEFT.exception("panel", panel.name(), "distance", distance)
-          : PanelCode.INSET_EDGE_MISSES.exception(
-              "panel", panel.name(), "edge", widest.name(), "distance", distance);
-    }
-    if (loops.size() > 1) {
-      throw PanelCode.INSET_FALLS_APART.exception(
-          "panel", panel.name(), "distance", distance, "parts", loops.size());
-    }
-    return edges(panel, loops.get(0));
-  }
-
-  private static List<Offset.Side> sides(Panel panel, Map<String, Double> distances, double sign) {
-    List<Offset.Side> sides = new ArrayList<>();
-    for (Edge edge : panel.edges()) {
-      // 0 is added to make -0 a 0.
-      double distance = sign * distances.get(edge.name()) + 0.0;
-      sides.add(new Offset.Side(edge.path(), distance, distance, false, Joint.MET));
-    }
-    return sides;
-  }
-
-  /**
-   * The edges of a panel moved outwards, each by its own distance, until it meets its neighbours.
-   */
-  public static List<Edge> outsetEdges(Panel panel, Map<String, Double> distances) {
-    List<Offset.Side> sides = sides(panel, distances, 1);
-    if (sides.stream().allMatch(side -> side.distance() == 0)) {
-      return panel.edges();
-    }
-    List<List<Offset.Part>> loops = loops(panel, sides);
-    if (loops.size() != 1) {
-      throw PanelCode.OUTSET_MEETS_ITSELF.exception("panel", panel.name());
-    }
-    List<Edge> edges = edges(panel, loops.get(0));
-    for (Edge edge : panel.edges()) {
-      if (edges.stream().noneMatch(moved -> moved.name().equals(edge.name()))) {
-        throw PanelCode.OUTSET_COVERS_EDGE.exception("panel", panel.name(), "edge", edge.name());
-      }
-    }
-    return edges;
-  }
-
-  private static List<Edge> edges(Panel panel, List<Offset.Part> loop) {
-    List<Run> runs = runs(loop);
-    List<Edge> edges = new ArrayList<>();
-    for (int i = 0; i < runs.size(); i++) {
-      Edge old = panel.edges().get(runs.get(i).side);
-      Edge next = panel.edges().get(runs.get((i + 1) % runs.size()).side);
-      edges.add(new Edge(old.name(), old.from(), next.from(), new Path(runs.get(i).curves)));
-    }
-    edges = Ring.numbered(edges, panel);
-    List<Curve> curves = new ArrayList<>();
-    edges.forEach(edge -> curves.addAll(edge.path().curves()));
-    checkCrossing(panel, new Path(curves));
-    return edges;
-  }
-
-  /**
-   * How far it is from a point along a direction to a closed line, by the first crossing.
-   *
-   * @return millimetres, or infinity when the ray misses
-   */
-  public static double reach(Path line, Point from, Point direction) {
-    double least = Double.POSITIVE_INFINITY;
-    double sideLast = direction.cross(line.end().minus(from));
-    for (Curve curve : line.curves()) {
-      int steps = curve.flattened(0.01).size() * 2;
-      double before = 0;
-      double sideBefore = direction.cross(curve.start().minus(from));
-      double here = direction.dot(curve.start().minus(from));
-      if (sideLast <= 0 != sideBefore <= 0 && here > 0) {
-        // The ray slips between two curves that meet within rounding.
-        least = Math.min(least, here);
-      }
-      for (int i = 1; i <= steps; i++) {
-        double t = (double) i / steps;
-        double side = direction.cross(curve.at(t).minus(from));
-        if (sideBefore <= 0 != side <= 0) {
-          double low = before;
-          double high = t;
-          for (int round = 0; round < 60; round++) {
-            double middle = (low + high) / 2;
-            if (direction.cross(curve.at(middle).minus(from)) <= 0 == sideBefore <= 0) {
-              low = middle;
-            } else {
-              high = middle;
-            }
-          }
-          double along = direction.dot(curve.at((low + high) / 2).minus(from));
-          if (along > 0) {
-            least = Math.min(least, along);
-          }
-        }
-        before = t;
-        sideBefore = side;
-      }
-      sideLast = sideBefore;
-    }
-    return least;
   }
 }

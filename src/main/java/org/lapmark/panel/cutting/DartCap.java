@@ -3,11 +3,11 @@ package org.lapmark.panel.cutting;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Crossings;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.panel.Darts;
-import org.lapmark.panel.Mark;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
@@ -36,11 +36,11 @@ final class DartCap {
   private static final double OUTSIDE = 0.05;
 
   private final Panel panel;
-  private final Mark.Dart dart;
+  private final Intake.Dart dart;
   private final Point first;
   private final Point last;
 
-  private DartCap(Panel panel, Mark.Dart dart) {
+  private DartCap(Panel panel, Intake.Dart dart) {
     this.panel = panel;
     this.dart = dart;
     Path edge = panel.line(dart.edge());
@@ -51,8 +51,8 @@ final class DartCap {
   /** The cutting line with the allowance of every dart shaped that is pressed to a side. */
   static CuttingLine shaped(Panel panel, CuttingLine cutting) {
     CuttingLine shaped = cutting;
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Dart dart && dart.press() != Mark.Press.NONE) {
+    for (Intake.Dart dart : panel.marks(Intake.Dart.class)) {
+      if (dart.press() != Intake.Press.NONE) {
         DartCap cap = new DartCap(panel, dart);
         shaped = cap.applied(shaped);
         if (shaped.path().selfCrossing().isPresent()) {
@@ -66,30 +66,17 @@ final class DartCap {
   /** Where the legs of a panel's darts and the ends of its pleats are cut, by slits. */
   static List<Path> slits(Panel panel, CuttingLine cutting) {
     List<Path> slits = new ArrayList<>();
-    Path line = null;
-    for (Mark mark : panel.marks()) {
-      if (!(mark instanceof Mark.Intake intake)) {
-        continue;
-      }
-      line = line == null ? cutting.path() : line;
-      Path edge = panel.line(intake.edge());
-      Point from = edge.atLength(intake.from());
-      Point to = edge.atLength(intake.to());
-      if (mark instanceof Mark.Dart dart) {
-        for (Point foot : List.of(from, to)) {
-          slits.add(slit(line, foot, foot.minus(dart.apex()).unit()));
-        }
-      } else if (mark instanceof Mark.Pleat pleat) {
-        for (Line one : pleat.lines()) {
-          slits.add(slit(line, one.start(), one.start().minus(one.end()).unit()));
-        }
+    Path line = cutting.path();
+    for (Intake intake : panel.marks(Intake.class)) {
+      for (Line one : intake.lines(panel.line(intake.edge()))) {
+        slits.add(slit(line, one.start(), one.start().minus(one.end()).unit()));
       }
     }
     return slits;
   }
 
   private static Path slit(Path line, Point foot, Point outwards) {
-    double reach = Contour.reach(line, foot.minus(outwards.times(0.5)), outwards) - 0.5;
+    double reach = Crossings.reach(line, foot.minus(outwards.times(0.5)), outwards) - 0.5;
     if (!(reach > LEAST_STEP) || reach > Notches.FARTHEST) {
       return new Path(List.of(new Line(foot, foot.minus(outwards.times(Notches.INSIDE)))));
     }
@@ -102,7 +89,7 @@ final class DartCap {
   private CuttingLine applied(CuttingLine cutting) {
     Path line = cutting.path();
     Point apex = dart.apex();
-    boolean onwards = dart.press() == Mark.Press.ONWARDS;
+    boolean onwards = dart.press() == Intake.Press.ONWARDS;
     Point near = onwards ? last : first;
     Point far = onwards ? first : last;
     double half = angle() / 2;
@@ -123,7 +110,7 @@ final class DartCap {
     if (!(start < end)) {
       throw impossible();
     }
-    Path lying = onwards ? around(line, atNear, atBeyond) : around(line, atBeyond, atNear);
+    Path lying = onwards ? line.around(atNear, atBeyond) : line.around(atBeyond, atNear);
     for (Point point : lying.flattened(CHORD)) {
       Point arm = point.minus(apex);
       double side = onwards ? 1 : -1;
@@ -131,8 +118,8 @@ final class DartCap {
         throw impossible();
       }
     }
-    Affine back = Darts.turn(apex, near, far);
-    Path mirrored = lying.transformed(Darts.mirror(apex, near)).reversed();
+    Affine back = Affine.turn(apex, near, far);
+    Path mirrored = lying.transformed(Affine.mirror(apex, near.minus(apex))).reversed();
     Path turned = lying.transformed(back);
     Path cap = onwards ? joined(turned, mirrored) : joined(mirrored, turned);
     return new CuttingLine(spans(cutting, start, end, cap));
@@ -146,19 +133,11 @@ final class DartCap {
 
   /** The arc length at which a ray from the apex leaves the piece. */
   private double crossing(Path line, Point direction) {
-    double reach = Contour.reach(line, dart.apex(), direction);
+    double reach = Crossings.reach(line, dart.apex(), direction);
     if (!(reach >= first.distance(dart.apex()) / 2) || Double.isInfinite(reach)) {
       throw impossible();
     }
     return line.nearestLength(dart.apex().plus(direction.times(reach)));
-  }
-
-  private static Path around(Path closed, double from, double to) {
-    if (from < to) {
-      return closed.part(from, to);
-    }
-    Path rest = closed.part(from, closed.length());
-    return to <= LEAST_STEP ? rest : rest.then(closed.part(0, to));
   }
 
   /** One path after another; where they don't quite meet, with a line between them. */

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Known;
-import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Crossings;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -41,31 +41,29 @@ final class Notches {
   static List<Path> drawn(Panel panel, Map<String, Allowance> allowances, CuttingLine cutting) {
     Path line = cutting.path();
     List<Path> drawn = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        Edge edge =
-            panel.edges().stream()
-                .filter(candidate -> candidate.name().equals(notch.edge()))
-                .findFirst()
-                .orElseThrow(() -> unknown(panel, notch));
-        NotchFit.check(panel.name(), panel.edges(), edge, notch);
-        Point inwards = inwards(edge.path(), notch.at());
-        double length = edge.path().length();
-        for (double offset : notch.set().offsets()) {
-          double at = notch.at() + offset;
-          double share = Math.max(0, Math.min(1, at / length));
-          double allowance = allowances.get(edge.name()).at(share);
-          Point foot = NotchFit.foot(panel.edges(), edge, at);
-          double reach = reach(line, edge.path(), at, foot, inwards, allowance);
-          Path whole = one(panel, notch, line, foot, inwards, allowance, reach);
-          double away = awayFromFold(panel.edges(), allowances, edge, at);
-          if (away == 0 || allowance == 0) {
-            drawn.add(whole);
-          } else {
-            Point tip = whole.curves().get(0).end();
-            Point along = inwards.quarterTurn().times(-away);
-            drawn.add(besideFold(line, foot.minus(inwards.times(reach)), tip, along));
-          }
+    for (Mark.Notch notch : panel.marks(Mark.Notch.class)) {
+      Edge edge =
+          panel.edges().stream()
+              .filter(candidate -> candidate.name().equals(notch.edge()))
+              .findFirst()
+              .orElseThrow(() -> unknown(panel, notch));
+      NotchFit.check(panel.name(), panel.edges(), edge, notch);
+      Point inwards = inwards(edge.path(), notch.at());
+      double length = edge.path().length();
+      for (double offset : notch.set().offsets()) {
+        double at = notch.at() + offset;
+        double share = Math.max(0, Math.min(1, at / length));
+        double allowance = allowances.get(edge.name()).at(share);
+        Point foot = NotchFit.foot(panel.edges(), edge, at);
+        double reach = reach(line, edge.path(), at, foot, inwards, allowance);
+        Path whole = one(panel, notch, line, foot, inwards, allowance, reach);
+        double away = awayFromFold(panel.edges(), allowances, edge, at);
+        if (away == 0 || allowance == 0) {
+          drawn.add(whole);
+        } else {
+          Point tip = whole.curves().get(0).end();
+          Point along = inwards.quarterTurn().times(-away);
+          drawn.add(besideFold(line, foot.minus(inwards.times(reach)), tip, along));
         }
       }
     }
@@ -84,14 +82,14 @@ final class Notches {
    */
   private static double reach(
       Path line, Path edge, double at, Point foot, Point inwards, double allowance) {
-    double reach = Contour.reach(line, foot, inwards.times(-1));
+    double reach = Crossings.reach(line, foot, inwards.times(-1));
     double length = edge.length();
     boolean atEnd = Math.abs(at) <= BESIDE || Math.abs(length - at) <= BESIDE;
     if (isDrawable(reach, allowance) || !atEnd || length < 4 * BESIDE) {
       return reach;
     }
     double beside = Math.max(BESIDE, Math.min(length - BESIDE, at));
-    return Contour.reach(line, edge.atLength(beside), inwards.times(-1));
+    return Crossings.reach(line, edge.atLength(beside), inwards.times(-1));
   }
 
   /**

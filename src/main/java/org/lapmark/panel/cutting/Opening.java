@@ -42,7 +42,7 @@ final class Opening {
       boolean known = lines.stream().anyMatch(line -> isOn(line, fold));
       if (mirrors.size() < MOST_FOLDS && isStraight(fold) && !known) {
         lines.add(fold);
-        mirrors.add(mirror(fold.start(), fold.end().minus(fold.start()).unit()));
+        mirrors.add(Affine.mirror(fold.start(), fold.end().minus(fold.start())));
       }
     }
     return mirrors;
@@ -88,20 +88,12 @@ final class Opening {
 
   /** The rest of the line, and back along its image. */
   private static List<CuttingLine.Span> mirrored(List<CuttingLine.Span> rest, Path fold) {
-    Affine mirror = mirror(fold.start(), fold.end().minus(fold.start()).unit());
+    Affine mirror = Affine.mirror(fold.start(), fold.end().minus(fold.start()));
     List<CuttingLine.Span> whole = new ArrayList<>(rest);
     for (int i = rest.size() - 1; i >= 0; i--) {
       Path image = rest.get(i).path().transformed(mirror).reversed();
       whole.add(new CuttingLine.Span(rest.get(i).edge(), image));
     }
     return whole;
-  }
-
-  /** The mirror image in a line through a point. */
-  static Affine mirror(Point at, Point along) {
-    double c = along.x() * along.x() - along.y() * along.y();
-    double s = 2 * along.x() * along.y();
-    return new Affine(
-        c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
   }
 }

@@ -13,3 +13,4 @@
  * line, or that closes a ring, is refused by name and place.
  */
 package org.lapmark.panel.cutting;
+

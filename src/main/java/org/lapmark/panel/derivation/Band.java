@@ -2,6 +2,7 @@ package org.lapmark.panel.derivation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lapmark.geometry.Crossings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
@@ -9,12 +10,13 @@ import org.lapmark.geometry.Point;
 import org.lapmark.geometry.offset.IntricateOutlineException;
 import org.lapmark.geometry.offset.Joint;
 import org.lapmark.geometry.offset.Offset;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.Ring;
-import org.lapmark.panel.cutting.Contour;
 
 /**
  * A line inside a panel that follows a run of its edges at a distance, from outline to outline. At
@@ -58,15 +60,15 @@ final class Band {
     if (count >= size) {
       throw PanelCode.BAND_ALL_ROUND.exception("panel", panel.name(), "edge", first.name());
     }
-    List<Offset.Side> sides = new ArrayList<>();
+    List<Side> sides = new ArrayList<>();
     for (int i = 0; i < size; i++) {
       Edge edge = panel.edges().get((start + i) % size);
       boolean met = i == size - 1 && meets(start) || i == count - 1 && meets(start + count);
       double distance = i < count ? -width : 0;
       Joint joint = met ? Joint.MET : Joint.USUAL;
-      sides.add(new Offset.Side(edge.path(), distance, distance, false, joint));
+      sides.add(new Side(edge.path(), distance, distance, false, joint));
     }
-    List<List<Offset.Part>> loops;
+    List<List<Part>> loops;
     try {
       loops = Offset.loops(sides);
     } catch (IntricateOutlineException e) {
@@ -75,7 +77,7 @@ final class Band {
     if (loops.size() != 1) {
       throw tooWide(first);
     }
-    List<Offset.Part> parts = run(loops.get(0), first);
+    List<Part> parts = run(loops.get(0), first);
     // By way of a corner is how an offset joins what doesn't meet.
     Point corner = first.path().start();
     if (meets(start) && parts.get(0).curve().start().distance(corner) < ON_OUTLINE) {
@@ -94,11 +96,11 @@ final class Band {
   }
 
   /** Whether no part but the ways to the run's own ends is nearer to the run than it should be. */
-  private boolean keepsItsDistance(List<Offset.Part> parts, Edge first, Edge last) {
+  private boolean keepsItsDistance(List<Part> parts, Edge first, Edge last) {
     Point begin = first.path().start();
     Point finish = last.path().end();
     int size = panel.edges().size();
-    for (Offset.Part part : parts) {
+    for (Part part : parts) {
       Curve curve = part.curve();
       boolean end =
           curve.start().distance(begin) < ON_OUTLINE || curve.end().distance(finish) < ON_OUTLINE;
@@ -118,7 +120,7 @@ final class Band {
   }
 
   /** The parts of a loop that belong to the run, which follow one another. */
-  private List<Offset.Part> run(List<Offset.Part> loop, Edge first) {
+  private List<Part> run(List<Part> loop, Edge first) {
     int size = loop.size();
     int begin = -1;
     int changes = 0;
@@ -133,18 +135,18 @@ final class Band {
     if (changes != 1) {
       throw tooWide(first);
     }
-    List<Offset.Part> run = new ArrayList<>();
+    List<Part> run = new ArrayList<>();
     for (int i = begin; loop.get(i % size).side() < count; i++) {
       run.add(loop.get(i % size));
     }
     return run;
   }
 
-  private List<Edge> edges(List<Offset.Part> parts, Edge first, Edge last) {
+  private List<Edge> edges(List<Part> parts, Edge first, Edge last) {
     Path outline = panel.outline();
     List<List<Curve>> curves = new ArrayList<>();
     List<Integer> sides = new ArrayList<>();
-    for (Offset.Part part : parts) {
+    for (Part part : parts) {
       if (sides.isEmpty() || sides.get(sides.size() - 1) != part.side()) {
         sides.add(part.side());
         curves.add(new ArrayList<>());
@@ -185,7 +187,7 @@ final class Band {
     if (!meets(at)) {
       return after.path().start();
     }
-    double reach = Contour.reach(outline, from, along);
+    double reach = Crossings.reach(outline, from, along);
     if (!(reach < 20 * width)) {
       throw tooWide(after);
     }

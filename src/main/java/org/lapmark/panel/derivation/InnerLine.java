@@ -2,19 +2,17 @@ package org.lapmark.panel.derivation;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lapmark.geometry.Crossings;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Parallel;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.cutting.Contour;
 
 /** Lines inside a panel that follow an edge at a distance. */
 public final class InnerLine {
-  private static final double STEP = 0.5;
-  private static final double CHORD = 0.01;
-
   /** Curves shorter than this, in millimetres, have no direction to speak of. */
   private static final double STUB = 1e-4;
 
@@ -73,10 +71,11 @@ public final class InnerLine {
     if (end.distance(next.start()) <= Path.JOIN_TOLERANCE) {
       return line.then(next);
     }
-    Point crossing = crossing(line, next);
-    if (crossing != null) {
-      double before = line.nearestLength(crossing);
-      double after = next.nearestLength(crossing);
+    List<Crossings.OfPaths> crossings = Crossings.of(line, next);
+    if (!crossings.isEmpty()) {
+      Crossings.OfPaths crossing = crossings.get(crossings.size() - 1);
+      double before = line.lengthTo(crossing.first());
+      double after = next.lengthTo(crossing.second());
       if (before > STUB && after < next.length() - STUB) {
         Path first = line.part(0, before);
         Path last = after > STUB ? next.part(after, next.length()) : next;
@@ -92,78 +91,24 @@ public final class InnerLine {
         : line.then(new Path(List.of(new Line(line.end(), to))));
   }
 
-  /** Where two lines cross, the last place of the one that is found from its end. */
-  private static Point crossing(Path one, Path other) {
-    List<Point> first = one.flattened(CHORD);
-    List<Point> second = other.flattened(CHORD);
-    for (int i = first.size() - 1; i > 0; i--) {
-      Point a = first.get(i - 1);
-      Point along = first.get(i).minus(a);
-      for (int j = 1; j < second.size(); j++) {
-        Point c = second.get(j - 1);
-        Point step = second.get(j).minus(c);
-        double area = along.cross(step);
-        if (Math.abs(area) > 1e-12) {
-          double t = c.minus(a).cross(step) / area;
-          double u = c.minus(a).cross(along) / area;
-          if (t >= 0 && t <= 1 && u >= 0 && u <= 1) {
-            return a.plus(along.times(t));
-          }
-        }
-      }
-    }
-    return null;
-  }
-
-  /** The longest stretch of a line inside an outline. */
+  /** The longest stretch of a line inside an outline; null if there is none. */
   private static Path inside(Path outline, Path line) {
-    double length = line.length();
-    int steps = (int) Math.max(8, Math.min(20_000, Math.ceil(length / STEP)));
-    int best = 0;
-    int bestStart = -1;
-    int start = -1;
-    for (int i = 0; i <= steps + 1; i++) {
-      boolean in = i <= steps && outline.encloses(line.atLength(length * i / steps));
-      if (in && start < 0) {
-        start = i;
-      } else if (!in && start >= 0) {
-        if (i - start > best) {
-          best = i - start;
-          bestStart = start;
-        }
-        start = -1;
+    Path longest = null;
+    for (Inside.Stretch stretch : new Inside(outline, 0).stretches(line)) {
+      double length = stretch.path().length();
+      if (length > (longest == null ? Path.JOIN_TOLERANCE : longest.length())) {
+        longest = stretch.path();
       }
     }
-    if (bestStart < 0) {
-      return null;
-    }
-    double from = bestStart == 0 ? 0 : border(outline, line, bestStart, bestStart - 1, steps);
-    int last = bestStart + best - 1;
-    double to = last == steps ? length : border(outline, line, last, last + 1, steps);
-    return to - from > Path.JOIN_TOLERANCE ? line.part(from, to) : null;
-  }
-
-  private static double border(Path outline, Path line, int inside, int outside, int steps) {
-    double length = line.length();
-    double in = length * inside / steps;
-    double out = length * outside / steps;
-    for (int round = 0; round < 50; round++) {
-      double middle = (in + out) / 2;
-      if (outline.encloses(line.atLength(middle))) {
-        in = middle;
-      } else {
-        out = middle;
-      }
-    }
-    return in;
+    return longest;
   }
 
   private static Path extended(Path outline, Path line) {
     List<Curve> curves = new ArrayList<>(line.curves());
     Point back = curves.get(0).tangent(0).times(-1);
     Point on = curves.get(curves.size() - 1).tangent(1);
-    double before = Contour.reach(outline, line.start(), back);
-    double after = Contour.reach(outline, line.end(), on);
+    double before = Crossings.reach(outline, line.start(), back);
+    double after = Crossings.reach(outline, line.end(), on);
     if (before > Path.JOIN_TOLERANCE && before <= line.length()) {
       curves.add(0, new Line(line.start().plus(back.times(before)), line.start()));
     }

@@ -16,19 +16,35 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.panel.SwappedCorners;
 
 /** Gives edges of a finished panel further names. */
-final class Naming {
+public final class Naming {
   private final Panel panel;
   private final List<String> corners;
   private final List<String> names = new ArrayList<>();
   private final Map<String, List<String>> chains = new LinkedHashMap<>();
 
-  Naming(Panel panel) {
+  private Naming(Panel panel) {
     this.panel = panel;
     this.corners = panel.edges().stream().map(Edge::from).toList();
     panel.edges().forEach(edge -> names.add(edge.name()));
   }
 
-  Panel named(Map<String, CornerPair> edges, Map<String, List<String>> stated) {
+  /**
+   * A panel with further names: an edge that is a stretch from one corner to the next is renamed,
+   * one over several of them is a chain.
+   *
+   * @param panel the panel
+   * @param edges edges by name
+   * @param chains chains by name, of edges or of other chains
+   * @return the panel with those names
+   * @throws PanelException when a corner or an edge doesn't exist, a name is taken, or the edges of
+   *     a chain don't follow one another clockwise
+   */
+  public static Panel named(
+      Panel panel, Map<String, CornerPair> edges, Map<String, List<String>> chains) {
+    return edges.isEmpty() && chains.isEmpty() ? panel : new Naming(panel).named(edges, chains);
+  }
+
+  private Panel named(Map<String, CornerPair> edges, Map<String, List<String>> stated) {
     edges.forEach(this::edge);
     Map<String, String> renamed = new LinkedHashMap<>();
     List<Edge> all = new ArrayList<>();
@@ -58,9 +74,7 @@ final class Naming {
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : panel.marks()) {
       marks.add(
-          mark instanceof Mark.Notch notch
-              ? Following.withPlace(notch, renamed.get(notch.edge()), notch.at())
-              : mark);
+          mark instanceof Mark.OnEdge one ? one.on(renamed.get(one.edge()), 0) : mark);
     }
     return new Panel(panel.name(), all, chains, marks);
   }

@@ -4,11 +4,12 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Consumer;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.Inside;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
@@ -34,11 +35,13 @@ final class Splitting {
   record Parts(List<Edge> first, List<Edge> second) {}
 
   /** A place on the outline; at a corner, the start of the edge that begins there. */
-  private record Spot(int edge, Inside.Place place, Point point) {
+  private record Spot(int edge, Path.Place place, Point point) {
     boolean isCorner() {
-      return place.order() == 0;
+      return place.equals(START);
     }
   }
+
+  private static final Path.Place START = new Path.Place(0, 0);
 
   private final Panel panel;
   private final List<Edge> line;
@@ -51,9 +54,7 @@ final class Splitting {
     this.panel = panel;
     this.snap = snap;
     this.line = line;
-    List<Curve> curves = new ArrayList<>();
-    line.forEach(edge -> curves.addAll(edge.path().curves()));
-    this.whole = new Path(curves);
+    this.whole = Ring.outline(line);
     panel.edges().forEach(edge -> corners.add(edge.from()));
   }
 
@@ -78,34 +79,52 @@ final class Splitting {
     return new Splitting(panel, line, 1e-5).parts();
   }
 
+  /** A line as an edge, whose corners are called after something. */
+  static List<Edge> edge(String name, String corners, Path line) {
+    return List.of(new Edge(name, corners + "_start", corners + "_end", line));
+  }
+
+  /**
+   * A part as a panel.
+   *
+   * @param name its name
+   * @param panel the panel that was split
+   * @param edges the part's edges
+   * @param cut the name of the line along which it was cut
+   * @param notices told of marks that are left out
+   */
+  static Panel part(
+      String name, Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
+    Ring.check(name, edges);
+    return new Panel(
+        name, edges, Ring.chains(panel, edges), MarksOnPart.of(panel, edges, cut, notices));
+  }
+
   private Parts parts() {
     Path outline = panel.outline();
     Inside inside = new Inside(outline, 0);
-    List<Inside.Stretch> stretches = new ArrayList<>();
-    for (Inside.Stretch stretch : inside.stretches(whole)) {
-      // Where a line ends on the outline rounding decides on which side it ends.
-      Path path = stretch.of(whole);
-      if (path != null && path.length() > 2 * snap) {
-        stretches.add(stretch);
-      }
-    }
+    // Where a line ends on the outline rounding decides on which side it ends.
+    List<Inside.Stretch> stretches =
+        inside.stretches(whole).stream()
+            .filter(stretch -> stretch.path().length() > 2 * snap)
+            .toList();
     if (stretches.isEmpty()) {
       throw fault(PanelCode.SPLIT_MISSES, "gap", outline.distance(whole.start()));
     }
     if (stretches.size() > 1) {
-      Point again = at(stretches.get(1).from());
+      Point again = whole.at(stretches.get(1).from());
       throw fault(PanelCode.SPLIT_CROSSES_AGAIN, "x", again.x(), "y", again.y());
     }
-    Inside.Place from = stretches.get(0).from();
-    Inside.Place to = stretches.get(0).to();
-    for (Inside.Place end : List.of(from, to)) {
-      double gap = outline.distance(at(end));
+    Path.Place from = stretches.get(0).from();
+    Path.Place to = stretches.get(0).to();
+    for (Path.Place end : List.of(from, to)) {
+      double gap = outline.distance(whole.at(end));
       if (gap > REACH) {
         throw fault(PanelCode.SPLIT_STOPS_SHORT, "gap", gap);
       }
     }
-    Spot start = spot(at(from));
-    Spot end = spot(at(to));
+    Spot start = spot(whole.at(from));
+    Spot end = spot(whole.at(to));
     if (start.point.distance(end.point) <= snap) {
       throw fault(PanelCode.SPLIT_MISSES, "gap", 0.0);
     }
@@ -122,7 +141,7 @@ final class Splitting {
             joined(around(start, end, first.from(), last.to()), backwards),
             joined(around(end, start, last.to(), first.from()), cut));
     for (List<Edge> part : List.of(parts.first, parts.second)) {
-      if (!(Following.outline(part).signedArea() > LEAST_AREA)) {
+      if (!(Ring.outline(part).signedArea() > LEAST_AREA)) {
         throw fault(PanelCode.SPLIT_MISSES, "gap", 0.0);
       }
     }
@@ -136,10 +155,6 @@ final class Splitting {
     return code.exception(arguments.toArray());
   }
 
-  private Point at(Inside.Place place) {
-    return whole.curves().get(place.curve()).at(place.parameter());
-  }
-
   /** The place of the outline that is nearest to a point. */
   private Spot spot(Point point) {
     Spot best = null;
@@ -149,7 +164,7 @@ final class Splitting {
       double distance = edges.get(i).path().start().distance(point);
       if (distance <= snap && distance < least) {
         least = distance;
-        best = new Spot(i, new Inside.Place(0, 0), edges.get(i).path().start());
+        best = new Spot(i, START, edges.get(i).path().start());
       }
     }
     if (best != null) {
@@ -168,7 +183,7 @@ final class Splitting {
         double distance = curve.at(t).distance(point);
         if (distance < least) {
           least = distance;
-          best = new Spot(i, new Inside.Place(k, t), curve.at(t));
+          best = new Spot(i, new Path.Place(k, t), curve.at(t));
         }
       }
     }
@@ -176,15 +191,15 @@ final class Splitting {
   }
 
   /** The line's edges between two of its places, ending on the outline. */
-  private List<Edge> cut(Inside.Place from, Inside.Place to, Spot start, Spot end) {
+  private List<Edge> cut(Path.Place from, Path.Place to, Spot start, Spot end) {
     List<Edge> cut = new ArrayList<>();
     int before = 0;
     for (Edge edge : line) {
       int count = edge.path().curves().size();
-      Inside.Place own = before > from.curve() ? new Inside.Place(before, 0) : from;
-      Inside.Place last =
-          before + count - 1 < to.curve() ? new Inside.Place(before + count - 1, 1) : to;
-      Path part = own.order() < last.order() ? Inside.part(whole, own, last) : null;
+      Path.Place own = before > from.curve() ? new Path.Place(before, 0) : from;
+      Path.Place last =
+          before + count - 1 < to.curve() ? new Path.Place(before + count - 1, 1) : to;
+      Path part = whole.between(own, last).orElse(null);
       if (part != null && part.length() > ROUNDING) {
         cut.add(new Edge(edge.name(), edge.from(), edge.to(), part));
       }
@@ -217,7 +232,7 @@ final class Splitting {
   private List<Edge> around(Spot from, Spot to, String fromName, String toName) {
     List<Edge> edges = new ArrayList<>();
     int count = panel.edges().size();
-    boolean within = to.edge == from.edge && to.place.order() > from.place.order();
+    boolean within = to.edge == from.edge && to.place.compareTo(from.place) > 0;
     int steps = within ? 0 : Math.floorMod(to.edge - from.edge, count);
     if (!within && steps == 0) {
       steps = count;
@@ -225,9 +240,9 @@ final class Splitting {
     for (int i = 0; i <= steps; i++) {
       Edge edge = panel.edges().get((from.edge + i) % count);
       Path path = edge.path();
-      Inside.Place start = i == 0 ? from.place : new Inside.Place(0, 0);
-      Inside.Place end = i == steps ? to.place : new Inside.Place(path.curves().size() - 1, 1);
-      Path part = start.order() < end.order() ? Inside.part(path, start, end) : null;
+      Path.Place start = i == 0 ? from.place : START;
+      Path.Place end = i == steps ? to.place : new Path.Place(path.curves().size() - 1, 1);
+      Path part = path.between(start, end).orElse(null);
       if (part != null) {
         String begins = i == 0 ? fromName : edge.from();
         edges.add(new Edge(edge.name(), begins, i == steps ? toName : edge.to(), part));

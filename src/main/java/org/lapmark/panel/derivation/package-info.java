@@ -4,3 +4,4 @@
  * new panel, and what is left out is told.
  */
 package org.lapmark.panel.derivation;
+

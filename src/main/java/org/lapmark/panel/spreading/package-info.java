@@ -3,3 +3,4 @@
  * as much longer as it was opened wherever a smooth line can be.
  */
 package org.lapmark.panel.spreading;
+

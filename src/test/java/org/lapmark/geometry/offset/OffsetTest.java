@@ -25,8 +25,8 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Parallel;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.geometry.offset.Offset.Part;
-import org.lapmark.geometry.offset.Offset.Side;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
@@ -447,7 +447,7 @@ class OffsetTest {
     Geometry outer = polygon(path(loops.get(0)), 0.01).buffer(1e-4);
     assertTrue(outer.contains(polygon(outline, 0.01)));
     // The two ends of the sharpest blunt corner lie a distance off the line to its tip.
-    double farthest = 20 * Math.hypot(Offset.MITRE_LIMIT, 1) + 0.05;
+    double farthest = 20 * Math.hypot(Joint.MITRE_LIMIT, 1) + 0.05;
     assertTrue(polygon(outline, 0.01).buffer(farthest, 64).contains(outer));
   }
 

@@ -16,10 +16,12 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PointMark;
 
 class FoldedHalfTest {
   /** A trapezium, symmetrical about x = 0, turned as a whole. */
@@ -95,14 +97,14 @@ class FoldedHalfTest {
     List<Mark> marks =
         List.of(
             new Mark.Grainline(new Point(0, 10), new Point(0, 70)),
-            new Mark.Placement("pocket", across),
-            new Mark.DrillPoint("stud", new Point(0, 20)));
+            new LineMark.Placement("pocket", across),
+            new PointMark.DrillPoint("stud", new Point(0, 20)));
     Panel panel = new Panel("front", plain.panel().edges(), Map.of(), marks);
     FoldedHalf half = FoldedHalf.of(PieceShape.of(panel, plain.allowances()), "top", "bottom");
     assertEquals(3, half.marks().size());
     Mark.Grainline grain = (Mark.Grainline) half.marks().get(0);
     assertTrue(grain.from().x() > 7 && grain.to().x() == grain.from().x());
-    Mark.Placement pocket = (Mark.Placement) half.marks().get(1);
+    LineMark.Placement pocket = (LineMark.Placement) half.marks().get(1);
     assertEquals(30, pocket.path().length(), 1e-6);
     assertEquals(0, pocket.path().bounds().minX(), 1e-6);
   }

@@ -23,7 +23,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelException;
-import org.lapmark.panel.derivation.PanelDerivation.Marks;
+import org.lapmark.panel.derivation.Beside.Marks;
 
 /** Every edge at a distance of its own: where its line meets its neighbours' is known exactly. */
 class EdgeDistancesTest {
@@ -60,8 +60,8 @@ class EdgeDistancesTest {
     List<PanelException> notices = new ArrayList<>();
     Panel moved =
         inwards
-            ? PanelDerivation.inset("b", panel, by, Marks.ALL, notices::add)
-            : PanelDerivation.outset("b", panel, by, Marks.ALL, notices::add);
+            ? new Beside(panel, false, by, Marks.ALL).derive("b", notices::add)
+            : new Beside(panel, true, by, Marks.ALL).derive("b", notices::add);
     assertEquals(List.of(), notices);
     return moved;
   }

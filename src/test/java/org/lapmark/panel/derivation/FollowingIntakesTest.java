@@ -15,6 +15,8 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Darts;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
@@ -44,8 +46,8 @@ class FollowingIntakesTest {
     edges.put("left", new PanelBuilder.CornerPair("d", "a"));
     Panel plain = PanelBuilder.fromOutline("skirt", outline, corners, edges, Map.of(), List.of());
     List<Mark> marks = new ArrayList<>();
-    marks.add(Darts.stated(plain, "dart", "top", 50, 24, 60, Mark.Press.BACK));
-    marks.add(Darts.pleat(plain, "pleat", "top", 140, 30, 60, Mark.PleatKind.BOX, true));
+    marks.add(Darts.stated(plain, "dart", "top", 50, 24, 60, Intake.Press.BACK));
+    marks.add(Darts.pleat(plain, "pleat", "top", 140, 30, 60, Intake.PleatKind.BOX, true));
     return new Panel("skirt", plain.edges(), plain.chains(), marks);
   }
 
@@ -54,32 +56,31 @@ class FollowingIntakesTest {
   }
 
   private Panel inset(Panel panel, double distance) {
-    return PanelDerivation.inset(
-        "lining", panel, top(distance), PanelDerivation.Marks.ALL, notices::add);
+    return new Beside(panel, false, top(distance), Beside.Marks.ALL).derive("lining", notices::add);
   }
 
   private static Map<String, Double> top(double distance) {
     return Map.of("top", distance, "right", 0.0, "bottom", 0.0, "left", 0.0);
   }
 
-  private static Mark.Intake intake(Panel panel, String name) {
+  private static Intake intake(Panel panel, String name) {
     return Darts.intakes(panel).stream().filter(one -> one.name().equals(name)).findFirst().get();
   }
 
   @Test
   void aDartGetsNarrowerAsItsEdgeMovesTowardsTheApex() {
     Panel lining = inset(straight(), 15);
-    Mark.Dart dart = (Mark.Dart) intake(lining, "dart");
+    Intake.Dart dart = (Intake.Dart) intake(lining, "dart");
     assertEquals(24 * 45 / 60.0, dart.width(), EXACT);
     assertEquals(0, dart.apex().distance(new Point(50, 60)), EXACT);
-    assertEquals(Mark.Press.BACK, dart.press());
+    assertEquals(Intake.Press.BACK, dart.press());
     assertEquals(200 - 18 - 30, ClosedLine.of(lining, "top").path().length(), EXACT);
     assertTrue(notices.isEmpty());
   }
 
   @Test
   void aPleatKeepsItsWidth() {
-    Mark.Pleat pleat = (Mark.Pleat) intake(inset(straight(), 15), "pleat");
+    Intake.Pleat pleat = (Intake.Pleat) intake(inset(straight(), 15), "pleat");
     assertEquals(30, pleat.width(), EXACT);
     for (Line line : pleat.lines()) {
       assertEquals(45, line.length(), EXACT);
@@ -89,8 +90,7 @@ class FollowingIntakesTest {
   @Test
   void linesAreDrawnOnToAnEdgeFartherOut() {
     Panel larger =
-        PanelDerivation.outset(
-            "larger", straight(), top(30), PanelDerivation.Marks.ALL, notices::add);
+        new Beside(straight(), true, top(30), Beside.Marks.ALL).derive("larger", notices::add);
     assertEquals(24 * 90 / 60.0, intake(larger, "dart").width(), EXACT);
     assertEquals(30, intake(larger, "pleat").width(), EXACT);
   }
@@ -100,7 +100,7 @@ class FollowingIntakesTest {
     Point from = new Point(0, 0);
     Point to = new Point(200, 0);
     Panel lining = inset(skirt(Arc.fromEndpoints(from, 260, 260, 0, false, true, to)), 15);
-    Mark.Dart dart = (Mark.Dart) intake(lining, "dart");
+    Intake.Dart dart = (Intake.Dart) intake(lining, "dart");
     Path top = lining.line("top");
     assertEquals(
         dart.apex().distance(top.atLength(dart.from())),
@@ -122,10 +122,10 @@ class FollowingIntakesTest {
 
   @Test
   void aFacingHasTheDartsThatLieInIt() {
-    Panel deep = PanelDerivation.facing("facing", straight(), "top", 70, "inner", notices::add);
+    Panel deep = new Facing(straight(), "top", 70, "inner").derive("facing", notices::add);
     assertEquals(2, Darts.intakes(deep).size());
     assertTrue(notices.isEmpty());
-    Panel shallow = PanelDerivation.facing("facing", straight(), "top", 50, "inner", notices::add);
+    Panel shallow = new Facing(straight(), "top", 50, "inner").derive("facing", notices::add);
     assertTrue(Darts.intakes(shallow).isEmpty());
     assertEquals(2, notices.size());
   }
@@ -135,11 +135,11 @@ class FollowingIntakesTest {
     Panel whole = straight();
     List<Mark> marks = new ArrayList<>(whole.marks());
     marks.add(
-        new Mark.StyleLine(
+        new LineMark.StyleLine(
             "yoke", new Path(List.of(new Line(new Point(0, 80), new Point(200, 80))))));
     Panel lined = new Panel("skirt", whole.edges(), whole.chains(), marks);
-    Panel upper = PanelDerivation.split("upper", lined, "yoke", "a", "yoke", notices::add);
-    Panel lower = PanelDerivation.split("lower", lined, "yoke", "d", "yoke", notices::add);
+    Panel upper = new Split(lined, "yoke", "a", "yoke").derive("upper", notices::add);
+    Panel lower = new Split(lined, "yoke", "d", "yoke").derive("lower", notices::add);
     assertEquals(2, Darts.intakes(upper).size());
     assertTrue(Darts.intakes(lower).isEmpty());
     assertTrue(notices.isEmpty());

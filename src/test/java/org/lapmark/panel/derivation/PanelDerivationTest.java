@@ -22,12 +22,14 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.Inside;
+import org.lapmark.geometry.Inside;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PointMark;
 import org.lapmark.panel.stated.StatedShape;
 
 class PanelDerivationTest {
@@ -66,9 +68,9 @@ class PanelDerivationTest {
         List.of(
             new Mark.Notch("top", 10, 1),
             new Mark.Notch("side", 12, 2),
-            new Mark.DrillPoint("eyelet", map.apply(new Point(width / 2, height / 2))),
-            new Mark.DrillPoint("centre", map.apply(new Point(0, height / 2))),
-            new Mark.Placement(
+            new PointMark.DrillPoint("eyelet", map.apply(new Point(width / 2, height / 2))),
+            new PointMark.DrillPoint("centre", map.apply(new Point(0, height / 2))),
+            new LineMark.Placement(
                 "pocket",
                 Path.polyline(
                     List.of(
@@ -128,7 +130,7 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 0, max = 2) double bulge,
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel half = half(width, height, bulge, placed(turn, width));
-    Panel whole = PanelDerivation.unfolded("whole", half, "fold", List.of(), notices::add);
+    Panel whole = new Unfolded(half, "fold", List.of()).derive("whole", notices::add);
     assertEquals(2 * area(half), area(whole), 1e-6 * area(half));
     double around = half.outline().length() - length(half, "fold");
     assertEquals(2 * around, whole.outline().length(), EXACT);
@@ -137,12 +139,12 @@ class PanelDerivationTest {
     assertEquals(List.of("side_mirrored", "top", "side"), whole.chains().get("rim"));
     assertEquals(names(whole), whole.chains().get("round"));
     assertEquals(List.of(), notices);
-    Panel again = PanelDerivation.folded("half", whole, "top", "bottom", "fold", notice -> {});
+    Panel again = new Folded(whole, "top", "bottom", "fold").derive("half", notice -> {});
     same(half, again, EXACT);
     assertEquals(4, whole.marks().stream().filter(Mark.Notch.class::isInstance).count());
     assertEquals(2, again.marks().stream().filter(Mark.Notch.class::isInstance).count());
-    assertEquals(3, whole.marks().stream().filter(Mark.DrillPoint.class::isInstance).count());
-    assertEquals(1, whole.marks().stream().filter(Mark.Placement.class::isInstance).count());
+    assertEquals(3, whole.marks().stream().filter(PointMark.DrillPoint.class::isInstance).count());
+    assertEquals(1, whole.marks().stream().filter(LineMark.Placement.class::isInstance).count());
     for (Mark mark : whole.marks()) {
       if (mark instanceof Mark.Notch notch && notch.edge().equals("top")) {
         double fromFold = Math.abs(notch.at() - length(half, "top"));
@@ -156,10 +158,10 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 40, max = 400) double width,
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel panel = half(width, 100, 0.3, placed(turn, width));
-    Panel image = PanelDerivation.mirrored("image", panel);
+    Panel image = new Mirrored(panel).derive("image", notice -> {});
     assertEquals(area(panel), area(image), 1e-9 * area(panel));
     assertEquals(List.of("side", "top"), image.chains().get("rim"));
-    Panel twice = PanelDerivation.mirrored("half", image);
+    Panel twice = new Mirrored(image).derive("half", notice -> {});
     same(panel, twice, 1e-9);
     assertEquals(names(panel), names(twice));
     assertEquals(panel.chains(), twice.chains());
@@ -186,10 +188,10 @@ class PanelDerivationTest {
                 / (2 * Math.abs(sagitta));
     Curve line = Arc.fromEndpoints(start, radius, radius, 0, false, bow > 0, end);
     List<Mark> marks = new ArrayList<>(panel.marks());
-    marks.add(new Mark.StyleLine("yoke", new Path(List.of(line))));
+    marks.add(new LineMark.StyleLine("yoke", new Path(List.of(line))));
     Panel marked = new Panel("front", panel.edges(), panel.chains(), marks);
-    Panel upper = PanelDerivation.split("upper", marked, "yoke", "top", "yoke", notice -> {});
-    Panel lower = PanelDerivation.split("lower", marked, "yoke", "bottom", "yoke", notice -> {});
+    Panel upper = new Split(marked, "yoke", "top", "yoke").derive("upper", notice -> {});
+    Panel lower = new Split(marked, "yoke", "bottom", "yoke").derive("lower", notice -> {});
     assertEquals(area(panel), area(upper) + area(lower), 1e-6 * area(panel));
     assertEquals(length(upper, "yoke"), length(lower, "yoke"), EXACT);
     assertEquals(length(panel, "side"), length(upper, "side") + length(lower, "side"), EXACT);
@@ -212,7 +214,7 @@ class PanelDerivationTest {
       moved.add(new Edge(edge.name(), edge.from(), edge.to(), edge.path().transformed(away)));
     }
     Panel elsewhere = new Panel("lower", moved, lower.chains(), lower.marks());
-    Panel whole = PanelDerivation.merged("half", upper, "yoke", elsewhere, "yoke", notice -> {});
+    Panel whole = new Merged(upper, "yoke", elsewhere, "yoke").derive("half", notice -> {});
     same(panel, whole, 1e-4);
   }
 
@@ -225,20 +227,16 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel panel = rounded(width, height, radius, placed(turn, width));
     Panel outer =
-        PanelDerivation.outset(
-            "outer", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
+        new Beside(panel, true, all(panel, distance), Beside.Marks.ALL).derive("outer", notices::add);
     same(
         panel,
-        PanelDerivation.inset(
-            "b", outer, all(outer, distance), PanelDerivation.Marks.ALL, notices::add),
+        new Beside(outer, false, all(outer, distance), Beside.Marks.ALL).derive("b", notices::add),
         0.005);
     Panel inner =
-        PanelDerivation.inset(
-            "inner", panel, all(panel, distance), PanelDerivation.Marks.ALL, notices::add);
+        new Beside(panel, false, all(panel, distance), Beside.Marks.ALL).derive("inner", notices::add);
     same(
         panel,
-        PanelDerivation.outset(
-            "b", inner, all(inner, distance), PanelDerivation.Marks.ALL, notices::add),
+        new Beside(inner, true, all(inner, distance), Beside.Marks.ALL).derive("b", notices::add),
         0.005);
     double expected =
         area(panel) + distance * panel.outline().length() + Math.PI * distance * distance;
@@ -291,7 +289,7 @@ class PanelDerivationTest {
     distances.put("a-b", first);
     distances.put("b-c", second);
     Panel inner =
-        PanelDerivation.inset("inner", panel, distances, PanelDerivation.Marks.NONE, notices::add);
+        new Beside(panel, false, distances, Beside.Marks.NONE).derive("inner", notices::add);
     assertEquals(names(panel), names(inner));
     for (Edge edge : inner.edges()) {
       Path old = panel.line(edge.name());
@@ -315,7 +313,7 @@ class PanelDerivationTest {
       @ForAll @IntRange(min = -40, max = 40) int c,
       @ForAll @DoubleRange(min = 5, max = 80) double width) {
     Panel panel = quad(new int[] {a, b, c, a, b, c, a, b});
-    Panel band = PanelDerivation.facing("facing", panel, "a-b", width, "inner", notice -> {});
+    Panel band = new Facing(panel, "a-b", width, "inner").derive("facing", notice -> {});
     assertEquals(List.of("a-b", "b-c", "inner", "d-a"), sortedFrom(band, "a-b"));
     assertEquals(length(panel, "a-b"), length(band, "a-b"), 1e-9);
     Path outer = panel.line("a-b");
@@ -335,7 +333,7 @@ class PanelDerivationTest {
   @Test
   void aFacingFollowsACurveAndACorner() {
     Panel half = half(150, 200, 0.2, Affine.IDENTITY);
-    Panel band = PanelDerivation.facing("facing", half, "rim", 30, "inner", notice -> {});
+    Panel band = new Facing(half, "rim", 30, "inner").derive("facing", notice -> {});
     assertEquals(
         new TreeSet<>(List.of("top", "side", "inner", "fold")), new TreeSet<>(names(band)));
     Path rim = half.line("rim");
@@ -347,18 +345,18 @@ class PanelDerivationTest {
     }
     assertThrows(
         PanelException.class,
-        () -> PanelDerivation.facing("facing", half, "rim", 250, "inner", notice -> {}));
+        () -> new Facing(half, "rim", 250, "inner").derive("facing", notice -> {}));
   }
 
   @Test
   void anEdgeThatIsNotSquareToTheFoldIsSaid() {
     Panel quad = quad(new int[] {0, 0, 0, 20, 0, 0, 0, 0});
-    PanelDerivation.unfolded("whole", quad, "d-a", List.of(), notices::add);
+    new Unfolded(quad, "d-a", List.of()).derive("whole", notices::add);
     assertEquals(1, notices.size());
     assertEquals(PanelCode.UNFOLD_CORNER, notices.get(0).code());
     assertEquals("a-b", notices.get(0).arguments().get("edge"));
     notices.clear();
-    Panel whole = PanelDerivation.unfolded("whole", quad, "d-a", List.of("a-b"), notices::add);
+    Panel whole = new Unfolded(quad, "d-a", List.of("a-b")).derive("whole", notices::add);
     assertEquals(List.of(), notices);
     assertEquals(List.of("a-b", "b-c", "c-d", "b-c_mirrored", "a-b_mirrored"), names(whole));
     assertEquals("a", whole.edges().get(0).from());
@@ -367,11 +365,11 @@ class PanelDerivationTest {
   @Test
   void aCircleIsHalvedAndMadeWholeAgain() {
     Panel circle = StatedShape.circle(100).panel("disc", Map.of(), Map.of());
-    Panel half = PanelDerivation.folded("half", circle, "top", "bottom", "fold", notice -> {});
+    Panel half = new Folded(circle, "top", "bottom", "fold").derive("half", notice -> {});
     assertEquals(100, length(half, "fold"), 1e-9);
     assertEquals(List.of("top_right", "right_bottom", "fold"), names(half));
     assertEquals(List.of("top_right", "right_bottom"), half.chains().get("rim"));
-    Panel whole = PanelDerivation.unfolded("whole", half, "fold", List.of(), notices::add);
+    Panel whole = new Unfolded(half, "fold", List.of()).derive("whole", notices::add);
     assertEquals(Math.PI * 2500, area(whole), 1e-6);
     assertTrue(whole.outline().curves().stream().allMatch(Arc.class::isInstance));
     assertEquals(List.of(), notices);
@@ -383,14 +381,14 @@ class PanelDerivationTest {
     Curve moon =
         Arc.fromEndpoints(new Point(100, 60), 25, 25, 0, false, false, new Point(100, 110));
     List<Mark> marks = new ArrayList<>(block.marks());
-    marks.add(new Mark.StyleLine("bite", new Path(List.of(moon))));
+    marks.add(new LineMark.StyleLine("bite", new Path(List.of(moon))));
     marks.add(new Mark.Notch("right", 20, 1));
     marks.add(new Mark.Notch("right", 150, 1));
     Map<String, List<String>> chains = new LinkedHashMap<>();
     chains.put("around", List.of("right", "bottom"));
     chains.put("feet", List.of("bottom", "left"));
     Panel marked = new Panel("block", block.edges(), chains, marks);
-    return PanelDerivation.split("bitten", marked, "bite", "left", "bite", notices -> {});
+    return new Split(marked, "bite", "left", "bite").derive("bitten", notices -> {});
   }
 
   @Test
@@ -424,15 +422,14 @@ class PanelDerivationTest {
   void marksFollowWhereAnEdgeDoesNotMove() {
     Panel half = half(150, 200, 0.2, Affine.IDENTITY);
     Panel same =
-        PanelDerivation.inset(
-            "b", half, all(half, 0), PanelDerivation.Marks.OF_UNMOVED_EDGES, notices::add);
+        new Beside(half, false, all(half, 0), Beside.Marks.OF_UNMOVED_EDGES).derive("b", notices::add);
     assertEquals(half.marks(), same.marks());
     assertEquals(half.edges(), same.edges());
     assertEquals(List.of(), notices);
     Map<String, Double> top = all(half, 0);
     top.put("top", 5.0);
     Panel lower =
-        PanelDerivation.inset("b", half, top, PanelDerivation.Marks.OF_UNMOVED_EDGES, notices::add);
+        new Beside(half, false, top, Beside.Marks.OF_UNMOVED_EDGES).derive("b", notices::add);
     assertEquals(
         List.of("side"),
         lower.marks().stream()

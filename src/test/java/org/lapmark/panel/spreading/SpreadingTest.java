@@ -26,11 +26,13 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PointMark;
 import org.lapmark.panel.spreading.Slash.Hinge;
 import org.lapmark.panel.stated.StatedShape;
 
@@ -246,13 +248,13 @@ class SpreadingTest {
     Panel panel =
         with(
             rectangle(300, 100),
-            new Mark.DrillPoint("left", p(30, 40)),
-            new Mark.DrillPoint("right", p(280, 40)),
-            new Mark.Placement("pocket", pocket),
-            new Mark.FoldLine("level", level),
-            new Mark.StyleLine("yoke", level),
-            new Mark.MatchPoint("x", p(250, 50)),
-            new Mark.Buttonhole("b", p(260, 50), p(280, 50)),
+            new PointMark.DrillPoint("left", p(30, 40)),
+            new PointMark.DrillPoint("right", p(280, 40)),
+            new LineMark.Placement("pocket", pocket),
+            new LineMark.FoldLine("level", level),
+            new LineMark.StyleLine("yoke", level),
+            new PointMark.MatchPoint("x", p(250, 50)),
+            new PointMark.Buttonhole("b", p(260, 50), p(280, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 290, 2),
             new Mark.Notch("bottom", 20, 1));
@@ -260,14 +262,14 @@ class SpreadingTest {
     assertEquals(
         List.of(
             panel.marks().get(0),
-            new Mark.DrillPoint("left", p(30, 40)),
-            new Mark.DrillPoint("right", p(295, 40)),
-            new Mark.Placement(
+            new PointMark.DrillPoint("left", p(30, 40)),
+            new PointMark.DrillPoint("right", p(295, 40)),
+            new LineMark.Placement(
                 "pocket", Path.rectangle(new org.lapmark.geometry.Box(225, 20, 265, 60))),
-            new Mark.FoldLine("level", Path.polyline(List.of(p(20, 50), p(295, 50)))),
-            new Mark.StyleLine("yoke", Path.polyline(List.of(p(20, 50), p(295, 50)))),
-            new Mark.MatchPoint("x", p(265, 50)),
-            new Mark.Buttonhole("b", p(275, 50), p(295, 50)),
+            new LineMark.FoldLine("level", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new LineMark.StyleLine("yoke", Path.polyline(List.of(p(20, 50), p(295, 50)))),
+            new PointMark.MatchPoint("x", p(265, 50)),
+            new PointMark.Buttonhole("b", p(275, 50), p(295, 50)),
             new Mark.Notch("top", 40, 1),
             new Mark.Notch("top", 305, 2),
             new Mark.Notch("bottom", 20, 1)),

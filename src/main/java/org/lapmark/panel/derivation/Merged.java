@@ -17,8 +17,14 @@ import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.Ring;
 
-/** Lays a second panel against a first so that an edge of each coincide, and makes them one. */
-final class Merging {
+/**
+ * Two panels as one: the second is moved and turned, not mirrored, so that an edge of it lies on one
+ * of the first's; both edges are gone. Where an edge of the first is followed by one of the second
+ * that has its name, both are one edge. Other names that the first has too are led by the second
+ * panel's name, as {@code back_side}. What stood on one of the two edges alone is told: notches that
+ * both have were there to join them. Refused when the panels would overlap.
+ */
+public final class Merged implements Derivation {
   /** How much the edges' lengths, and the edges laid on each other, may differ, in millimetres. */
   static final double TOLERANCE = 0.5;
 
@@ -38,7 +44,16 @@ final class Merging {
 
   private final Map<String, String> cornerNames = new LinkedHashMap<>();
 
-  Merging(Panel first, String firstEdge, Panel second, String secondEdge) {
+  /**
+   * Lays the second panel against the first.
+   *
+   * @param first the panel that stays where it is
+   * @param firstEdge its edge
+   * @param second the panel that is moved
+   * @param secondEdge its edge, as long as the first's within 0.5 mm and of the same shape
+   * @throws PanelException when the edges differ
+   */
+  public Merged(Panel first, String firstEdge, Panel second, String secondEdge) {
     this.first = first;
     this.second = second;
     this.firstAt = Ring.index(first, firstEdge);
@@ -105,7 +120,8 @@ final class Merging {
     return Affine.translation(shift.x(), shift.y()).after(turn);
   }
 
-  Panel whole(String name, Consumer<PanelException> notices) {
+  @Override
+  public Panel derive(String name, Consumer<PanelException> notices) {
     List<Edge> mine = others(first, firstAt);
     List<Edge> theirs = others(second, secondAt);
     name(mine, theirs);
@@ -132,7 +148,7 @@ final class Merging {
     Ring.check(name, edges);
     tell(first, firstAt, second, secondAt, notices);
     tell(second, secondAt, first, firstAt, notices);
-    return new Panel(name, edges, chains(edges), marks(edges, shifts));
+    return new Panel(name, edges, chains(edges), marks(shifts));
   }
 
   /** Tells of what stands on a panel's merged edge, unless the other's has the same there. */
@@ -140,22 +156,21 @@ final class Merging {
       Panel panel, int at, Panel other, int otherAt, Consumer<PanelException> notices) {
     Edge edge = panel.edges().get(at);
     Edge met = other.edges().get(otherAt);
-    for (Mark mark : panel.marks()) {
-      boolean alone =
-          mark instanceof Mark.Notch notch
-              && notch.edge().equals(edge.name())
-              && other.marks().stream()
-                  .noneMatch(
-                      one ->
-                          one instanceof Mark.Notch partner
-                              && partner.edge().equals(met.name())
-                              && Math.abs(met.path().length() - partner.at() - notch.at())
-                                  <= MEETS);
-      boolean gone = mark instanceof Mark.Intake intake && intake.edge().equals(edge.name());
-      if (alone || gone) {
-        notices.accept(Following.leftOut(panel, mark, true));
+    for (Mark.OnEdge mark : panel.marks(Mark.OnEdge.class)) {
+      if (mark.edge().equals(edge.name()) && !hasAlso(other, met, mark)) {
+        notices.accept(LeftOut.of(panel, mark, true));
       }
     }
+  }
+
+  /** Whether an edge has a notch where one of the edge on which it is laid stands. */
+  private static boolean hasAlso(Panel panel, Edge edge, Mark.OnEdge mark) {
+    return mark instanceof Mark.Notch notch
+        && panel.marks(Mark.Notch.class).stream()
+            .filter(partner -> partner.edge().equals(edge.name()))
+            .anyMatch(
+                partner ->
+                    Math.abs(edge.path().length() - partner.at() - notch.at()) <= MEETS);
   }
 
   /** The edges but one, clockwise from its end. */
@@ -235,38 +250,30 @@ final class Merging {
     return Ring.chains(all, edges);
   }
 
-  private List<Mark> marks(List<Edge> edges, Map<String, Double> shifts) {
+  private List<Mark> marks(Map<String, Double> shifts) {
+    String gone = first.edges().get(firstAt).name();
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : first.marks()) {
-      if (mark instanceof Mark.Intake intake) {
-        if (!intake.edge().equals(first.edges().get(firstAt).name())) {
-          marks.add(intake.on(intake.edge(), shifts.getOrDefault("+" + intake.edge(), 0.0)));
-        }
-      } else if (!(mark instanceof Mark.Notch notch)) {
+      if (!(mark instanceof Mark.OnEdge one)) {
         marks.add(mark);
-      } else if (!notch.edge().equals(first.edges().get(firstAt).name())) {
-        double shift = shifts.getOrDefault("+" + notch.edge(), 0.0);
-        marks.add(Following.withPlace(notch, notch.edge(), notch.at() + shift));
+      } else if (!one.edge().equals(gone)) {
+        marks.add(one.on(one.edge(), shifts.getOrDefault("+" + one.edge(), 0.0)));
       }
     }
-    boolean grained = marks.stream().anyMatch(mark -> mark instanceof Mark.Grainline);
-    for (Mark mark : Following.moved(second.marks(), move)) {
-      if (!(mark instanceof Mark.Grainline) || !grained) {
-        marks.add(mark);
-      }
-    }
+    boolean grained = marks.stream().anyMatch(Mark.Grainline.class::isInstance);
+    List<Mark> onEdges = new ArrayList<>();
     for (Mark mark : second.marks()) {
-      if (mark instanceof Mark.Intake intake && edgeNames.containsKey(intake.edge())) {
-        String edge = edgeNames.get(intake.edge());
-        Mark.Intake moved = (Mark.Intake) intake.transformed(move, name -> 0);
-        marks.add(moved.on(edge, shifts.getOrDefault(edge, 0.0)));
-      }
-      if (mark instanceof Mark.Notch notch && edgeNames.containsKey(notch.edge())) {
-        String edge = edgeNames.get(notch.edge());
-        double shift = shifts.getOrDefault(edge, 0.0);
-        marks.add(Following.withPlace(notch, edge, notch.at() + shift));
+      Mark moved = mark.transformed(move, edge -> 0);
+      if (moved instanceof Mark.OnEdge one) {
+        String edge = edgeNames.get(one.edge());
+        if (edge != null) {
+          onEdges.add(one.on(edge, shifts.getOrDefault(edge, 0.0)));
+        }
+      } else if (!grained || !(moved instanceof Mark.Grainline)) {
+        marks.add(moved);
       }
     }
+    marks.addAll(onEdges);
     return deduplicated(marks);
   }
 
@@ -274,18 +281,17 @@ final class Merging {
   private static List<Mark> deduplicated(List<Mark> marks) {
     List<Mark> kept = new ArrayList<>();
     for (Mark mark : marks) {
-      boolean known =
-          mark instanceof Mark.Notch notch
-              && kept.stream()
-                  .anyMatch(
-                      other ->
-                          other instanceof Mark.Notch same
-                              && same.edge().equals(notch.edge())
-                              && Math.abs(same.at() - notch.at()) < TOLERANCE / 10);
-      if (!known) {
+      if (kept.stream().noneMatch(other -> isSame(mark, other))) {
         kept.add(mark);
       }
     }
     return kept;
+  }
+
+  private static boolean isSame(Mark mark, Mark other) {
+    return mark instanceof Mark.Notch one
+        && other instanceof Mark.Notch two
+        && one.edge().equals(two.edge())
+        && Math.abs(one.at() - two.at()) < TOLERANCE / 10;
   }
 }

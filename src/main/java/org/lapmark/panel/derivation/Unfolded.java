@@ -13,28 +13,27 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.Inside;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.Ring;
 
-/** Opens a half panel at its fold edge. */
-final class Unfolding {
+/**
+ * A half panel opened at a straight edge: the whole has the half and its image, and the fold edge is
+ * gone. An edge that ends on the fold is one edge with its image and keeps its name, unless said
+ * otherwise; the image of any other edge or corner ends in {@code _mirrored}. A chain that ends on
+ * the fold goes on over it, another has an image too. What is told: an edge that isn't square to the
+ * fold, so that the whole has a corner, and notches, darts and pleats of the fold edge.
+ */
+public final class Unfolded implements Derivation {
   static final String ENDING = "_mirrored";
 
   /** How far a fold edge may stray from its chord, in millimetres. */
   private static final double STRAIGHT = 0.01;
 
-  /** Marks nearer to the fold than this lie on it. */
-  private static final double ON_FOLD = 0.01;
-
   /** An edge that crosses the fold turns by at most this there, in degrees. */
   private static final double SMOOTH = 1;
-
-  /** Farther than any line reaches, in millimetres. */
-  private static final double REACH = 1e5;
 
   private final Panel half;
   private final Edge fold;
@@ -49,7 +48,16 @@ final class Unfolding {
 
   private final Map<String, String> cornerImages = new LinkedHashMap<>();
 
-  Unfolding(Panel half, String foldEdge, List<String> apart) {
+  /**
+   * Opens a half.
+   *
+   * @param half the half
+   * @param foldEdge the fold edge, straight within 0.01 mm
+   * @param apart edges that end on the fold and stay apart from their images, which end in {@code
+   *     _mirrored}; the corner between them keeps its name
+   * @throws PanelException when the fold isn't straight or the half lies on both sides of it
+   */
+  public Unfolded(Panel half, String foldEdge, List<String> apart) {
     this.half = half;
     int at = Ring.index(half, foldEdge);
     this.fold = half.edges().get(at);
@@ -64,7 +72,7 @@ final class Unfolding {
     }
     Point start = fold.path().start();
     Point end = fold.path().end();
-    this.mirror = Ring.mirror(start, end.minus(start));
+    this.mirror = Affine.mirror(start, end.minus(start));
     checkStraight();
     for (String name : apart) {
       if (!isFirst(name) && !isLast(name)) {
@@ -144,11 +152,12 @@ final class Unfolding {
     return Ring.mirrored(edge.path(), mirror);
   }
 
-  Panel whole(String name, Consumer<PanelException> notices) {
+  @Override
+  public Panel derive(String name, Consumer<PanelException> notices) {
     List<Edge> edges = edges();
     Ring.check(name, edges);
     checkCorners(notices);
-    return new Panel(name, edges, chains(edges), marks(edges, notices));
+    return new Panel(name, edges, chains(edges), marks(notices));
   }
 
   private List<Edge> edges() {
@@ -275,139 +284,10 @@ final class Unfolding {
     return chains;
   }
 
-  private List<Mark> marks(List<Edge> edges, Consumer<PanelException> notices) {
+  private List<Mark> marks(Consumer<PanelException> notices) {
+    MarksUnfolded unfolded = new MarksUnfolded(half, fold, own, images, this::isWhole, notices);
     List<Mark> marks = new ArrayList<>();
-    for (Mark mark : half.marks()) {
-      if (isOnFoldEdge(mark)) {
-        PanelException notice = Following.leftOut(half, mark, true);
-        notices.accept(
-            mark instanceof Mark.Notch notch
-                ? notice.at(fold.path().atLength(notch.at()))
-                : notice);
-      } else if (mark instanceof Mark.Notch notch) {
-        notch(notch, marks);
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        marks.add(drill);
-        Point image = mirror.apply(drill.point());
-        if (image.distance(drill.point()) > 2 * ON_FOLD) {
-          marks.add(new Mark.DrillPoint(drill.name(), image));
-        }
-      } else if (Following.isPoint(mark)) {
-        marks.add(mark);
-        Mark image = mark.transformed(mirror, edge -> 0);
-        if (!isOnFold(mark)) {
-          marks.add(image);
-        }
-      } else if (mark instanceof Mark.Intake intake) {
-        intake(intake, marks);
-      } else if (Following.line(mark) != null) {
-        line(mark, marks);
-      } else if (mark instanceof Mark.Grainline) {
-        marks.add(mark);
-      } else if (!Following.isOnEdge(mark)) {
-        marks.add(mark);
-        marks.add(mark.transformed(mirror, edge -> 0));
-      }
-    }
+    half.marks().forEach(mark -> marks.addAll(mark.place(unfolded)));
     return marks;
-  }
-
-  private boolean isOnFold(Mark mark) {
-    Point at =
-        mark instanceof Mark.Buttonhole hole
-            ? hole.from().towards(hole.to(), 0.5)
-            : ((Mark.MatchPoint) mark).point();
-    return at.distance(mirror.apply(at)) <= 2 * ON_FOLD;
-  }
-
-  /** Whether a mark's place is stated along the edge that is gone. */
-  private boolean isOnFoldEdge(Mark mark) {
-    return mark instanceof Mark.Notch notch && notch.edge().equals(fold.name())
-        || mark instanceof Mark.Intake intake && intake.edge().equals(fold.name());
-  }
-
-  private void intake(Mark.Intake mark, List<Mark> marks) {
-    int index = 0;
-    while (!own.get(index).name().equals(mark.edge())) {
-      index++;
-    }
-    Edge edge = own.get(index);
-    double length = edge.path().length();
-    boolean imageFirst = index == 0 && isWhole(edge) && own.size() > 1;
-    marks.add(mark.on(edge.name(), imageFirst ? length : 0));
-    Mark.Intake image = (Mark.Intake) mark.transformed(mirror, name -> length);
-    marks.add(image.on(images.get(index), isWhole(edge) && !imageFirst ? length : 0));
-  }
-
-  private void notch(Mark.Notch notch, List<Mark> marks) {
-    int index = 0;
-    while (!own.get(index).name().equals(notch.edge())) {
-      index++;
-    }
-    Edge edge = own.get(index);
-    double length = edge.path().length();
-    boolean imageFirst = index == 0 && isWhole(edge) && own.size() > 1;
-    double at = notch.at() + (imageFirst ? length : 0);
-    double image = length - notch.at() + (isWhole(edge) && !imageFirst ? length : 0);
-    marks.add(Following.withPlace(notch, edge.name(), at));
-    boolean same = images.get(index).equals(edge.name());
-    double whole = 2 * length;
-    double between = Math.abs(at - image);
-    if (!same || Math.min(between, own.size() == 1 ? whole - between : between) > 2 * ON_FOLD) {
-      marks.add(new Mark.Notch(images.get(index), image, notch.set().reversed()));
-    }
-  }
-
-  /** A line as far as it lies on the half's side of the fold, and the image of that. */
-  private void line(Mark mark, List<Mark> marks) {
-    Path path = Following.line(mark);
-    if (isOnFold(path)) {
-      marks.add(mark);
-      return;
-    }
-    for (Inside.Stretch stretch : new Inside(side(), 0).stretches(path)) {
-      Path part = stretch.of(path);
-      if (part != null && part.length() > ON_FOLD) {
-        both(mark, part, marks);
-      }
-    }
-  }
-
-  /** A square that has the fold in one of its sides and the half in it, and all its lines. */
-  private Path side() {
-    Point start = fold.path().start();
-    Point along = fold.path().end().minus(start).unit().times(REACH);
-    Point inwards = along.quarterTurn();
-    return Path.polyline(
-        List.of(
-            start.minus(along),
-            start.plus(along),
-            start.plus(along).plus(inwards),
-            start.minus(along).plus(inwards),
-            start.minus(along)));
-  }
-
-  /** A line and its image, as one where they meet on the fold. */
-  private void both(Mark mark, Path path, List<Mark> marks) {
-    Path image = Ring.mirrored(path, mirror);
-    boolean starts = path.start().distance(mirror.apply(path.start())) <= 2 * ON_FOLD;
-    boolean ends = path.end().distance(mirror.apply(path.end())) <= 2 * ON_FOLD;
-    if (starts) {
-      Path whole = image.then(Ring.between(path, image.end(), path.end()));
-      marks.add(Following.withLine(mark, whole));
-    } else if (ends) {
-      marks.add(Following.withLine(mark, path.then(Ring.between(image, path.end(), image.end()))));
-    } else {
-      marks.add(Following.withLine(mark, path));
-      marks.add(
-          mark instanceof Mark.StyleLine style
-              ? new Mark.StyleLine(style.name() + ENDING, image)
-              : Following.withLine(mark, image));
-    }
-  }
-
-  private boolean isOnFold(Path path) {
-    return path.flattened(ON_FOLD).stream()
-        .allMatch(point -> point.distance(mirror.apply(point)) <= 4 * ON_FOLD);
   }
 }
