@@ -12,6 +12,9 @@ final class GrainRoom {
   /** A grainline shorter than this, in millimetres, is drawn anew where there is more room. */
   private static final double SHORT_GRAIN = 40;
 
+  /** A grainline shows a direction: chords this near to the outline, in millimetres, will do. */
+  private static final double CHORD = 1e-3;
+
   private static final int RAYS = 15;
 
   private GrainRoom() {}
@@ -21,7 +24,7 @@ final class GrainRoom {
    * or one where there is more room.
    */
   static Mark.Grainline grainline(Mark.Grainline grain, Path outline) {
-    Inside inside = new Inside(outline, 0);
+    Inside inside = new Inside(Path.polyline(outline.flattened(CHORD)), 0);
     Line own = inside.longest(grain.from(), grain.to()).orElse(null);
     double length = grain.from().distance(grain.to());
     if (own != null && own.length() >= length - 2 * Clip.MARGIN || isAlong(outline, grain)) {
