@@ -30,7 +30,10 @@ import org.junit.jupiter.api.TestInstance;
 /** The rules of the house that a compiler doesn't know. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class ArchitectureTest {
-  /** From the top; packages on one floor don't import each other. One inside another is on its floor. */
+  /**
+   * From the top; packages on one floor don't import each other. One inside another is on its
+   * floor.
+   */
   private static final List<List<String>> FLOORS =
       List.of(
           List.of("cli"),

@@ -30,8 +30,7 @@ record MarkLines(List<Path> solid, List<Path> dashed, List<Point> drills, List<P
   private static final class Sorted implements Mark.Reader<Void> {
     private final Panel panel;
     private final MarkLines lines =
-        new MarkLines(
-            new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
+        new MarkLines(new ArrayList<>(), new ArrayList<>(), new ArrayList<>(), new ArrayList<>());
 
     Sorted(Panel panel) {
       this.panel = panel;

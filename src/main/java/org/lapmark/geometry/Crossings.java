@@ -244,8 +244,7 @@ public final class Crossings {
       Point across = other.end.minus(other.start);
       double area = along.cross(across);
       double s = one.from + (one.to - one.from) * (area == 0 ? 0.5 : gap.cross(across) / area);
-      double t =
-          other.from + (other.to - other.from) * (area == 0 ? 0.5 : gap.cross(along) / area);
+      double t = other.from + (other.to - other.from) * (area == 0 ? 0.5 : gap.cross(along) / area);
       s = Math.max(one.from, Math.min(one.to, s));
       t = Math.max(other.from, Math.min(other.to, t));
       for (int round = 0; round < 20; round++) {
@@ -262,7 +261,9 @@ public final class Crossings {
       // At a join the curves end within its tolerance of each other.
       boolean atEnd = s == 0 || s == 1 || t == 0 || t == 1;
       double gapLeft = second.at(t).distance(first.at(s));
-      if (gapLeft <= (atEnd ? Path.JOIN_TOLERANCE : MET) && isWithin(s, one) && isWithin(t, other)) {
+      if (gapLeft <= (atEnd ? Path.JOIN_TOLERANCE : MET)
+          && isWithin(s, one)
+          && isWithin(t, other)) {
         add(s, t);
       }
     }

@@ -216,8 +216,7 @@ public record Path(List<Curve> curves) {
   public Path part(double from, double to) {
     Place first = place(from);
     Place last = place(to);
-    if (last.curve > first.curve
-        && curves.get(last.curve).lengthTo(last.parameter) <= ROUNDING) {
+    if (last.curve > first.curve && curves.get(last.curve).lengthTo(last.parameter) <= ROUNDING) {
       // The join before the last curve belongs to the part, the curve without length doesn't.
       last = new Place(last.curve - 1, 1);
     }

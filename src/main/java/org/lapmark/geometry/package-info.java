@@ -14,4 +14,3 @@
  * ({@link org.lapmark.geometry.offset.Offset}); an arc as cubics within 1e-4 mm.
  */
 package org.lapmark.geometry;
-

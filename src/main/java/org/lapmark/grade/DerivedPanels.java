@@ -70,10 +70,10 @@ final class DerivedPanels {
    */
   Panel build(SourceText name, DerivedSource how) {
     Panel original = originals.apply(how.panel());
-    Panel second = how instanceof DerivedSource.Merged merged ? originals.apply(merged.with()) : null;
+    Panel second =
+        how instanceof DerivedSource.Merged merged ? originals.apply(merged.with()) : null;
     try {
-      return derivation(how, original, second)
-          .derive(name.text(), notice -> tell(notice, how));
+      return derivation(how, original, second).derive(name.text(), notice -> tell(notice, how));
     } catch (PanelException e) {
       throw new FindingException(finding(e, how));
     }
@@ -115,8 +115,7 @@ final class DerivedPanels {
     original.edges().forEach(edge -> distances.put(edge.name(), general));
     for (EdgeDistance stated : beside.edges()) {
       double own = distance(stated.distance(), beside.way());
-      Ring.members(original, stated.edge().text())
-          .forEach(edge -> distances.put(edge, own));
+      Ring.members(original, stated.edge().text()).forEach(edge -> distances.put(edge, own));
     }
     return distances;
   }

@@ -358,13 +358,15 @@ final class PanelFactory {
     }
     shapes
         .placements()
-        .forEach((name, path) -> marks.add(new LineMark.Placement(name, path.transformed(scaling))));
+        .forEach(
+            (name, path) -> marks.add(new LineMark.Placement(name, path.transformed(scaling))));
     shapes
         .foldLines()
         .forEach((name, path) -> marks.add(new LineMark.FoldLine(name, path.transformed(scaling))));
     shapes
         .styleLines()
-        .forEach((name, path) -> marks.add(new LineMark.StyleLine(name, path.transformed(scaling))));
+        .forEach(
+            (name, path) -> marks.add(new LineMark.StyleLine(name, path.transformed(scaling))));
     shapes
         .drillPoints()
         .forEach((name, at) -> marks.add(new PointMark.DrillPoint(name, scaling.apply(at))));

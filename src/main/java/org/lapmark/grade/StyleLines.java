@@ -55,7 +55,8 @@ final class StyleLines {
                 "size",
                 variant.size()));
       }
-      marks.add(new LineMark.StyleLine(line.name().text(), new Path(List.of(curve(from, to, bow)))));
+      marks.add(
+          new LineMark.StyleLine(line.name().text(), new Path(List.of(curve(from, to, bow)))));
     }
     return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
   }

@@ -131,7 +131,8 @@ public final class Ring {
   }
 
   /** Chains as far as their edges are left, in the order of the ring. */
-  public static Map<String, List<String>> chains(Map<String, List<String>> chains, List<Edge> edges) {
+  public static Map<String, List<String>> chains(
+      Map<String, List<String>> chains, List<Edge> edges) {
     List<String> ring = edges.stream().map(Edge::name).toList();
     Map<String, List<String>> kept = new LinkedHashMap<>();
     chains.forEach(

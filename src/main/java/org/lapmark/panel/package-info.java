@@ -8,4 +8,3 @@
  * none of which it knows.
  */
 package org.lapmark.panel;
-

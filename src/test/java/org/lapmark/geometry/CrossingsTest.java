@@ -150,15 +150,16 @@ class CrossingsTest {
       last = crossing.along();
     }
     Path line =
-        Path.polyline(
-            List.of(from.minus(direction.times(1e3)), from.plus(direction.times(1e3))));
+        Path.polyline(List.of(from.minus(direction.times(1e3)), from.plus(direction.times(1e3))));
     for (Point point : byChords(line, path)) {
-      boolean known =
-          found.stream().anyMatch(one -> path.at(one.place()).distance(point) < OFF);
+      boolean known = found.stream().anyMatch(one -> path.at(one.place()).distance(point) < OFF);
       assertTrue(known || touches(line, path, point), "missed " + point);
     }
     double reach =
-        found.stream().mapToDouble(Crossings.OnStraight::along).filter(a -> a > 0).min()
+        found.stream()
+            .mapToDouble(Crossings.OnStraight::along)
+            .filter(a -> a > 0)
+            .min()
             .orElse(Double.POSITIVE_INFINITY);
     assertEquals(reach, Crossings.reach(path, from, direction));
   }
@@ -190,8 +191,7 @@ class CrossingsTest {
         Point point = line.atLength(at);
         boolean in =
             stretches.stream()
-                .anyMatch(
-                    one -> at >= line.lengthTo(one.from()) && at <= line.lengthTo(one.to()));
+                .anyMatch(one -> at >= line.lengthTo(one.from()) && at <= line.lengthTo(one.to()));
         // Next to a border rounding decides.
         if (Math.abs(outline.distance(point) - margin) > 1e-6) {
           assertEquals(inside.has(point), in, "at " + at);
@@ -206,8 +206,7 @@ class CrossingsTest {
   void whatGoesInAndOutBetweenTwoLooksIsSeen() {
     Path outline = Path.rectangle(new Box(0, 0, 100, 100));
     // A cusp of a tenth of a millimetre reaches in.
-    Path line =
-        new Path(List.of(new Cubic(p(40, -1), p(50, 0.4), p(50, 0.4), p(60, -1))));
+    Path line = new Path(List.of(new Cubic(p(40, -1), p(50, 0.4), p(50, 0.4), p(60, -1))));
     List<Inside.Stretch> stretches = new Inside(outline, 0).stretches(line);
     assertEquals(1, stretches.size());
     assertEquals(0, stretches.get(0).path().start().y(), 1e-9);

@@ -107,8 +107,10 @@ class MirrorImageTest {
     Point inwards = TRAPEZIUM.tangentAtLength(60).quarterTurn();
     Point onAxis = middle.plus(inwards.times(30));
     assertEquals(
-        Difference.NONE, MirrorImage.of(piece(TRAPEZIUM, 10, new PointMark.DrillPoint("stud", onAxis))));
-    Mark aside = new PointMark.DrillPoint("stud", onAxis.plus(TRAPEZIUM.tangentAtLength(60).times(12)));
+        Difference.NONE,
+        MirrorImage.of(piece(TRAPEZIUM, 10, new PointMark.DrillPoint("stud", onAxis))));
+    Mark aside =
+        new PointMark.DrillPoint("stud", onAxis.plus(TRAPEZIUM.tangentAtLength(60).times(12)));
     assertEquals(Difference.MARKS, MirrorImage.of(piece(TRAPEZIUM, 10, aside)));
     Mark across =
         new LineMark.FoldLine(

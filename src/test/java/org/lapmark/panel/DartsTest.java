@@ -19,7 +19,6 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.cutting.PieceShape;
-import org.lapmark.panel.derivation.Folded;
 import org.lapmark.panel.derivation.Unfolded;
 
 class DartsTest {
@@ -262,9 +261,11 @@ class DartsTest {
   @Test
   void drawnDartsStandOnTheirOutline() {
     Panel bare = block(0, 0, List.of());
-    Intake.Dart dart = Darts.drawn(bare, "w", p(140, 0), p(130.1, 90), p(120, 0), Intake.Press.NONE);
+    Intake.Dart dart =
+        Darts.drawn(bare, "w", p(140, 0), p(130.1, 90), p(120, 0), Intake.Press.NONE);
     assertEquals(
-        rounded(new Intake.Dart("w", "a-b", 120, 140, p(130, 90), Intake.Press.NONE)), rounded(dart));
+        rounded(new Intake.Dart("w", "a-b", 120, 140, p(130, 90), Intake.Press.NONE)),
+        rounded(dart));
     refused(
         PanelCode.DART_LEGS_DIFFER,
         () -> Darts.drawn(bare, "w", p(140, 0), p(135, 90), p(120, 0), Intake.Press.NONE));

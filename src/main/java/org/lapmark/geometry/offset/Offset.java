@@ -268,7 +268,8 @@ public final class Offset {
     Point t = a.directionOut;
     Point u = b.directionIn;
     double turn = sign * a.turn(b);
-    if (turn >= RIGHT_ANGLE - Tolerances.CLOSING || turn <= (isFold(a, b) ? -Tolerances.SMOOTH : LEVEL)) {
+    if (turn >= RIGHT_ANGLE - Tolerances.CLOSING
+        || turn <= (isFold(a, b) ? -Tolerances.SMOOTH : LEVEL)) {
       return null;
     }
     boolean later = isFold(a, b) ? a.fold : Math.abs(b.distanceIn) > Math.abs(a.distanceOut);
@@ -283,7 +284,8 @@ public final class Offset {
       double behind = t.cross(gap) / cross;
       double reach = Math.max(Math.abs(a.distanceOut), Math.abs(b.distanceIn));
       Point mitre = a.end().plus(t.times(ahead));
-      if (Math.min(ahead, behind) >= -Tolerances.STUB || mitre.distance(corner) > limit(Joint.MITRE_LIMIT, reach)) {
+      if (Math.min(ahead, behind) >= -Tolerances.STUB
+          || mitre.distance(corner) > limit(Joint.MITRE_LIMIT, reach)) {
         return null;
       }
     }

@@ -6,8 +6,7 @@ import org.lapmark.geometry.Path;
  * One side of an outline. Where its distance changes it does so evenly along the side's length.
  *
  * @param path the side, on a closed outline that runs clockwise on paper
- * @param distance how far its start moves in millimetres along the side's normal, positive
- *     outwards
+ * @param distance how far its start moves in millimetres along the side's normal, positive outwards
  * @param endDistance how far its end moves
  * @param fold whether it is a fold: then it doesn't move, and its line goes straight on
  * @param joint how it is joined to the next side, when moved outwards

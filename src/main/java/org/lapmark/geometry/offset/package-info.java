@@ -4,4 +4,3 @@
  * ({@link org.lapmark.geometry.offset.Offset}).
  */
 package org.lapmark.geometry.offset;
-

@@ -162,8 +162,7 @@ public final class Contour {
     }
   }
 
-  private static PanelException ring(
-      Panel panel, Allowances allowances, List<List<Part>> loops) {
+  private static PanelException ring(Panel panel, Allowances allowances, List<List<Part>> loops) {
     if (loops.isEmpty()) {
       return PanelCode.OUTLINE_CROSSES_ITSELF.exception(
           "panel",

@@ -108,8 +108,7 @@ final class HalfMarks implements Mark.Placing<List<Mark>> {
       return List.of();
     }
     Path path = mark.path();
-    List<LineMark> all =
-        panel.marks(LineMark.class).stream().filter(LineMark::isDrawn).toList();
+    List<LineMark> all = panel.marks(LineMark.class).stream().filter(LineMark::isDrawn).toList();
     double length = path.length();
     int steps = Math.max(16, (int) Math.ceil(length / STEP));
     double first = -1;

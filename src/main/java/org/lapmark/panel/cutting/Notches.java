@@ -98,7 +98,8 @@ final class Notches {
    */
   private static int awayFromFold(
       List<Edge> ring, Map<String, Allowance> allowances, Edge edge, double at) {
-    if (Math.abs(at) <= BESIDE && allowances.get(NotchFit.neighbour(ring, edge, -1).name()).fold()) {
+    if (Math.abs(at) <= BESIDE
+        && allowances.get(NotchFit.neighbour(ring, edge, -1).name()).fold()) {
       return 1;
     }
     boolean atEnd = Math.abs(edge.path().length() - at) <= BESIDE;

@@ -20,8 +20,8 @@ import org.lapmark.panel.cutting.Contour;
 /**
  * A panel whose outline runs inside or outside another's, each edge at a distance of its own. At
  * corners an edge's line goes on as it runs, or ends, where it meets its neighbours': a straight
- * line goes on straight, an arc as an arc. What is refused: when nothing is left, more than one part
- * is, the outline would meet itself, or an edge's line doesn't meet its neighbours'.
+ * line goes on straight, an arc as an arc. What is refused: when nothing is left, more than one
+ * part is, the outline would meet itself, or an edge's line doesn't meet its neighbours'.
  *
  * @param panel the panel
  * @param outwards whether the outline runs outside

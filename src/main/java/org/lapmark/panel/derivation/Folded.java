@@ -35,8 +35,7 @@ public record Folded(Panel panel, String first, String last, String fold) implem
       throw PanelCode.FOLD_WITHOUT_LENGTH.exception("panel", panel.name(), "place", last);
     }
     Splitting.Parts parts =
-        Splitting.split(
-            panel, Splitting.edge(fold, fold, new Path(List.of(new Line(from, to)))));
+        Splitting.split(panel, Splitting.edge(fold, fold, new Path(List.of(new Line(from, to)))));
     Path half = Ring.outline(parts.first());
     Affine mirror = Affine.mirror(from, to.minus(from));
     Path other = Ring.mirrored(Ring.outline(parts.second()), mirror);

@@ -40,8 +40,7 @@ final class MarksAlone {
               || kept.stream()
                   .filter(one -> one.kindName().equals(mark.kindName()))
                   .anyMatch(
-                      one ->
-                          distance(one, parts.first(), mirror.apply(place.get())) <= OFF_IMAGE);
+                      one -> distance(one, parts.first(), mirror.apply(place.get())) <= OFF_IMAGE);
       if (!paired) {
         alone.add(mark);
       }

@@ -110,8 +110,7 @@ final class MarksBeside implements Mark.Placing<List<Mark>> {
   public List<Mark> intake(Intake intake) {
     Path path = Ring.edge(panel, intake.edge()).path();
     FollowingIntakes intakes = new FollowingIntakes(edges, farthest);
-    return counted(
-        intake, follows(intake), Optional.empty(), () -> intakes.moved(intake, path));
+    return counted(intake, follows(intake), Optional.empty(), () -> intakes.moved(intake, path));
   }
 
   @Override

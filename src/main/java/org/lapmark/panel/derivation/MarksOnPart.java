@@ -24,8 +24,7 @@ final class MarksOnPart implements Mark.Placing<List<Mark>> {
   private final FollowingNotches notches;
   private final FollowingIntakes intakes;
 
-  private MarksOnPart(
-      Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
+  private MarksOnPart(Panel panel, List<Edge> edges, String cut, Consumer<PanelException> notices) {
     this.panel = panel;
     this.edges = edges;
     this.cut = cut;

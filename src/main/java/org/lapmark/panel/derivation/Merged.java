@@ -18,11 +18,11 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.panel.Ring;
 
 /**
- * Two panels as one: the second is moved and turned, not mirrored, so that an edge of it lies on one
- * of the first's; both edges are gone. Where an edge of the first is followed by one of the second
- * that has its name, both are one edge. Other names that the first has too are led by the second
- * panel's name, as {@code back_side}. What stood on one of the two edges alone is told: notches that
- * both have were there to join them. Refused when the panels would overlap.
+ * Two panels as one: the second is moved and turned, not mirrored, so that an edge of it lies on
+ * one of the first's; both edges are gone. Where an edge of the first is followed by one of the
+ * second that has its name, both are one edge. Other names that the first has too are led by the
+ * second panel's name, as {@code back_side}. What stood on one of the two edges alone is told:
+ * notches that both have were there to join them. Refused when the panels would overlap.
  */
 public final class Merged implements Derivation {
   /** How much the edges' lengths, and the edges laid on each other, may differ, in millimetres. */
@@ -169,8 +169,7 @@ public final class Merged implements Derivation {
         && panel.marks(Mark.Notch.class).stream()
             .filter(partner -> partner.edge().equals(edge.name()))
             .anyMatch(
-                partner ->
-                    Math.abs(edge.path().length() - partner.at() - notch.at()) <= MEETS);
+                partner -> Math.abs(edge.path().length() - partner.at() - notch.at()) <= MEETS);
   }
 
   /** The edges but one, clockwise from its end. */

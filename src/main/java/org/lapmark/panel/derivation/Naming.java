@@ -73,8 +73,7 @@ public final class Naming {
     }
     List<Mark> marks = new ArrayList<>();
     for (Mark mark : panel.marks()) {
-      marks.add(
-          mark instanceof Mark.OnEdge one ? one.on(renamed.get(one.edge()), 0) : mark);
+      marks.add(mark instanceof Mark.OnEdge one ? one.on(renamed.get(one.edge()), 0) : mark);
     }
     return new Panel(panel.name(), all, chains, marks);
   }

@@ -13,9 +13,10 @@ import org.lapmark.panel.PanelException;
 
 /**
  * One of the two parts of a panel that is split along one of its style lines or fold lines. The new
- * edge is the line; where it doesn't meet a corner, the new corners are called after it, with {@code
- * _start} and {@code _end}. Edges that it cuts keep their names in both parts. Refused when there is
- * no such line, it doesn't part the panel in two, or what is named lies in neither part alone.
+ * edge is the line; where it doesn't meet a corner, the new corners are called after it, with
+ * {@code _start} and {@code _end}. Edges that it cuts keep their names in both parts. Refused when
+ * there is no such line, it doesn't part the panel in two, or what is named lies in neither part
+ * alone.
  *
  * @param panel the panel
  * @param line the line's name

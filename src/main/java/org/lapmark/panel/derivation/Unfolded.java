@@ -20,11 +20,11 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.panel.Ring;
 
 /**
- * A half panel opened at a straight edge: the whole has the half and its image, and the fold edge is
- * gone. An edge that ends on the fold is one edge with its image and keeps its name, unless said
+ * A half panel opened at a straight edge: the whole has the half and its image, and the fold edge
+ * is gone. An edge that ends on the fold is one edge with its image and keeps its name, unless said
  * otherwise; the image of any other edge or corner ends in {@code _mirrored}. A chain that ends on
- * the fold goes on over it, another has an image too. What is told: an edge that isn't square to the
- * fold, so that the whole has a corner, and notches, darts and pleats of the fold edge.
+ * the fold goes on over it, another has an image too. What is told: an edge that isn't square to
+ * the fold, so that the whole has a corner, and notches, darts and pleats of the fold edge.
  */
 public final class Unfolded implements Derivation {
   static final String ENDING = "_mirrored";

@@ -4,4 +4,3 @@
  * new panel, and what is left out is told.
  */
 package org.lapmark.panel.derivation;
-

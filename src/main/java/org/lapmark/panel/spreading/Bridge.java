@@ -114,7 +114,8 @@ record Bridge(double left, double right, Curve curve, double aside) {
     for (double reach : REACHES) {
       double left = Math.min(side.room, reach * wanted);
       double at = before ? side.at - left : side.at + left;
-      Point tangent = before ? LineTurns.onwards(side.line, at) : LineTurns.backwards(side.line, at);
+      Point tangent =
+          before ? LineTurns.onwards(side.line, at) : LineTurns.backwards(side.line, at);
       ends.add(
           new End(
               left,

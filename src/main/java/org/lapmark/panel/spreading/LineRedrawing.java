@@ -33,12 +33,7 @@ final class LineRedrawing {
    * @param aslant gets the cuts across which it bends to one side and back
    */
   Redrawing redrawn(
-      Path line,
-      Affine first,
-      List<Parting> partings,
-      Bridge head,
-      Bridge tail,
-      List<Cut> aslant) {
+      Path line, Affine first, List<Parting> partings, Bridge head, Bridge tail, List<Cut> aslant) {
     Redrawing redrawing = new Redrawing();
     double length = line.length();
     double from = 0;
@@ -70,10 +65,16 @@ final class LineRedrawing {
       }
       Bridge.Side before =
           new Bridge.Side(
-              line, parting.at(), parting.before(), room(line, parting, partings, stops.get(stop - 1), head));
+              line,
+              parting.at(),
+              parting.before(),
+              room(line, parting, partings, stops.get(stop - 1), head));
       Bridge.Side after =
           new Bridge.Side(
-              line, parting.at(), parting.after(), room(line, parting, partings, stops.get(stop + 1), tail));
+              line,
+              parting.at(),
+              parting.after(),
+              room(line, parting, partings, stops.get(stop + 1), tail));
       Bridge bridge = null;
       if (!hinge) {
         bridge = Bridge.across(before, after);
@@ -92,7 +93,10 @@ final class LineRedrawing {
       } else {
         redrawing.keep(line, from, parting.at() - bridge.left(), moved);
         redrawing.replace(
-            parting.at() - bridge.left(), parting.at(), parting.at() + bridge.right(), bridge.curve());
+            parting.at() - bridge.left(),
+            parting.at(),
+            parting.at() + bridge.right(),
+            bridge.curve());
         from = parting.at() + bridge.right();
       }
       moved = parting.after();
@@ -112,8 +116,7 @@ final class LineRedrawing {
   }
 
   /** The stretch that stays straight although it is cut, its parts being only shifted, or null. */
-  private Straight straight(
-      Path line, List<Parting> partings, Bridge head, Bridge tail) {
+  private Straight straight(Path line, List<Parting> partings, Bridge head, Bridge tail) {
     Parting first = partings.get(0);
     TreeSet<Double> turns = new TreeSet<>(stops(line, List.of()));
     double from = turns.lower(first.at());
@@ -142,7 +145,8 @@ final class LineRedrawing {
       Path line, Parting parting, List<Parting> partings, double stop, Bridge beyond) {
     double whole = Math.abs(stop - parting.at());
     boolean atEnd = stop == 0 || stop == line.length();
-    boolean shared = atEnd ? beyond != null : partings.stream().anyMatch(other -> other.at() == stop);
+    boolean shared =
+        atEnd ? beyond != null : partings.stream().anyMatch(other -> other.at() == stop);
     return shared ? whole / 2 : whole;
   }
 

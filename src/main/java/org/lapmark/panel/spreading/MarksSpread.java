@@ -29,8 +29,7 @@ final class MarksSpread implements Mark.Placing<Mark> {
    * @param edges the edges as redrawn
    * @param redrawn how they were, in the same order
    */
-  MarksSpread(
-      Panel panel, Cuts cuts, Motions motions, List<Edge> edges, List<Redrawing> redrawn) {
+  MarksSpread(Panel panel, Cuts cuts, Motions motions, List<Edge> edges, List<Redrawing> redrawn) {
     this.cuts = cuts;
     this.motions = motions;
     this.lines = new LineRedrawing(panel);
@@ -43,9 +42,7 @@ final class MarksSpread implements Mark.Placing<Mark> {
   @Override
   public Mark notch(Mark.Notch notch) {
     Redrawing edge = redrawn.get(notch.edge());
-    return edge == null
-        ? notch
-        : new Mark.Notch(notch.edge(), edge.moved(notch.at()), notch.set());
+    return edge == null ? notch : new Mark.Notch(notch.edge(), edge.moved(notch.at()), notch.set());
   }
 
   /** A dart or pleat on the redrawn edge; what goes through it makes it wider or narrower. */

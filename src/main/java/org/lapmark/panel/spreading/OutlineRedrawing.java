@@ -46,10 +46,7 @@ final class OutlineRedrawing {
       double after = order.get((i + 1) % order.size());
       partings.add(
           new Parting(
-              at,
-              motions.at(halfway(before, at)),
-              motions.at(halfway(at, after)),
-              places.get(at)));
+              at, motions.at(halfway(before, at)), motions.at(halfway(at, after)), places.get(at)));
     }
     return partings;
   }

@@ -3,4 +3,3 @@
  * as much longer as it was opened wherever a smooth line can be.
  */
 package org.lapmark.panel.spreading;
-

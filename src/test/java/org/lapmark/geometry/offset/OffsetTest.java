@@ -25,8 +25,6 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Parallel;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.geometry.offset.Part;
-import org.lapmark.geometry.offset.Side;
 import org.locationtech.jts.algorithm.distance.DiscreteHausdorffDistance;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;

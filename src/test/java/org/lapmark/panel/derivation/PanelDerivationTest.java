@@ -18,11 +18,11 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
-import org.lapmark.geometry.Inside;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -227,13 +227,15 @@ class PanelDerivationTest {
       @ForAll @DoubleRange(min = 0, max = 360) double turn) {
     Panel panel = rounded(width, height, radius, placed(turn, width));
     Panel outer =
-        new Beside(panel, true, all(panel, distance), Beside.Marks.ALL).derive("outer", notices::add);
+        new Beside(panel, true, all(panel, distance), Beside.Marks.ALL)
+            .derive("outer", notices::add);
     same(
         panel,
         new Beside(outer, false, all(outer, distance), Beside.Marks.ALL).derive("b", notices::add),
         0.005);
     Panel inner =
-        new Beside(panel, false, all(panel, distance), Beside.Marks.ALL).derive("inner", notices::add);
+        new Beside(panel, false, all(panel, distance), Beside.Marks.ALL)
+            .derive("inner", notices::add);
     same(
         panel,
         new Beside(inner, true, all(inner, distance), Beside.Marks.ALL).derive("b", notices::add),
@@ -422,7 +424,8 @@ class PanelDerivationTest {
   void marksFollowWhereAnEdgeDoesNotMove() {
     Panel half = half(150, 200, 0.2, Affine.IDENTITY);
     Panel same =
-        new Beside(half, false, all(half, 0), Beside.Marks.OF_UNMOVED_EDGES).derive("b", notices::add);
+        new Beside(half, false, all(half, 0), Beside.Marks.OF_UNMOVED_EDGES)
+            .derive("b", notices::add);
     assertEquals(half.marks(), same.marks());
     assertEquals(half.edges(), same.edges());
     assertEquals(List.of(), notices);
