@@ -283,14 +283,14 @@ final class ArticleArtist {
   }
 
   private void inner(Path near, double distance) {
-    List<org.lapmark.geometry.Offset.Side> sides =
+    List<org.lapmark.geometry.offset.Side> sides =
         List.of(
-            new org.lapmark.geometry.Offset.Side(
+            new org.lapmark.geometry.offset.Side(
                 near.signedArea() < 0 ? near.reversed() : near, -distance));
-    List<List<org.lapmark.geometry.Offset.Part>> loops = Lines.loops(sides);
+    List<List<org.lapmark.geometry.offset.Part>> loops = Lines.loops(sides);
     if (!loops.isEmpty()) {
       canvas.line(
-          new Path(loops.get(0).stream().map(org.lapmark.geometry.Offset.Part::curve).toList()),
+          new Path(loops.get(0).stream().map(org.lapmark.geometry.offset.Part::curve).toList()),
           "figure-seam");
     }
   }

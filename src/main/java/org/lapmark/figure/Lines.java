@@ -5,11 +5,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.IntricateOutlineException;
-import org.lapmark.geometry.JointException;
-import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.geometry.offset.IntricateOutlineException;
+import org.lapmark.geometry.offset.JointException;
+import org.lapmark.geometry.offset.Offset;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 
@@ -26,13 +28,13 @@ final class Lines {
    * @return a closed path, clockwise on paper; the stitching line where none can be drawn beside it
    */
   static Path outline(Panel panel, Map<String, Double> allowances, Collection<String> turned) {
-    List<Offset.Side> sides = new ArrayList<>();
+    List<Side> sides = new ArrayList<>();
     for (Edge edge : panel.edges()) {
       double distance =
           turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
       sides.add(side(edge.path(), distance));
     }
-    List<List<Offset.Part>> loops = loops(sides);
+    List<List<Part>> loops = loops(sides);
     return loops.isEmpty() ? panel.outline() : path(loops.get(0));
   }
 
@@ -51,7 +53,7 @@ final class Lines {
       Collection<String> edges,
       double outside,
       Collection<String> turned) {
-    List<Offset.Side> sides = new ArrayList<>();
+    List<Side> sides = new ArrayList<>();
     for (Edge edge : panel.edges()) {
       double free =
           outside < 0 || turned.contains(edge.name())
@@ -59,13 +61,13 @@ final class Lines {
               : allowances.getOrDefault(edge.name(), 0.0);
       sides.add(side(edge.path(), edges.contains(edge.name()) ? outside : free));
     }
-    List<List<Offset.Part>> loops = loops(sides);
+    List<List<Part>> loops = loops(sides);
     if (loops.isEmpty()) {
       return List.of();
     }
     List<List<Curve>> runs = new ArrayList<>();
     boolean open = false;
-    for (Offset.Part part : loops.get(0)) {
+    for (Part part : loops.get(0)) {
       boolean wanted = edges.contains(panel.edges().get(part.side()).name());
       if (wanted && !open) {
         runs.add(new ArrayList<>());
@@ -88,7 +90,7 @@ final class Lines {
   }
 
   /** None where an outline is too intricate for lines beside it. */
-  static List<List<Offset.Part>> loops(List<Offset.Side> sides) {
+  static List<List<Part>> loops(List<Side> sides) {
     try {
       return Offset.loops(sides);
     } catch (IntricateOutlineException | JointException e) {
@@ -97,12 +99,12 @@ final class Lines {
   }
 
   /** What is turned in ends like a fold. */
-  private static Offset.Side side(Path path, double distance) {
-    return distance == 0 ? Offset.Side.onFold(path) : new Offset.Side(path, distance);
+  private static Side side(Path path, double distance) {
+    return distance == 0 ? Side.onFold(path) : new Side(path, distance);
   }
 
-  private static Path path(List<Offset.Part> parts) {
-    return new Path(parts.stream().map(Offset.Part::curve).toList());
+  private static Path path(List<Part> parts) {
+    return new Path(parts.stream().map(Part::curve).toList());
   }
 
   /**

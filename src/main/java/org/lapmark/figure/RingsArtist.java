@@ -14,7 +14,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.StatedShape;
+import org.lapmark.panel.stated.StatedShape;
 
 /**
  * Draws a finished article that is made of rings, as a hat is: ovals lying level above each other,

@@ -107,4 +107,37 @@ public record Affine(double a, double b, double c, double d, double e, double f)
   public double determinant() {
     return a * d - b * c;
   }
+
+  /**
+   * The turn about a point that brings one direction to another.
+   *
+   * @param centre the point that stays
+   * @param from a point in the first direction from it
+   * @param to a point in the other
+   * @return the map
+   */
+  public static Affine turn(Point centre, Point from, Point to) {
+    Point u = from.minus(centre).unit();
+    Point v = to.minus(centre).unit();
+    double c = u.dot(v);
+    double s = u.cross(v);
+    double x = centre.x() - c * centre.x() + s * centre.y();
+    double y = centre.y() - s * centre.x() - c * centre.y();
+    return new Affine(c, s, -s, c, x, y);
+  }
+
+  /**
+   * The mirror image over a straight line.
+   *
+   * @param at a point of the line
+   * @param direction its direction, other than zero
+   * @return the map
+   */
+  public static Affine mirror(Point at, Point direction) {
+    Point along = direction.unit();
+    double c = along.x() * along.x() - along.y() * along.y();
+    double s = 2 * along.x() * along.y();
+    return new Affine(
+        c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
+  }
 }

@@ -247,17 +247,23 @@ public record Arc(
       Point at = at(t);
       box = box.union(new Box(at.x(), at.y(), at.x(), at.y()));
     }
-    for (double t : levels()) {
+    for (double t : turns(new Point(1, 0))) {
       Point at = at(t);
       box = box.union(new Box(at.x(), at.y(), at.x(), at.y()));
     }
     return box;
   }
 
-  /** The inner parameters at which the arc runs level, in order. */
-  double[] levels() {
-    return standing(
-        StrictMath.atan2(radiusY * StrictMath.cos(rotation), radiusX * StrictMath.sin(rotation)));
+  @Override
+  public double[] turns(Point direction) {
+    double first = direction.cross(onto(radiusX, 0));
+    double second = direction.cross(onto(0, radiusY));
+    return standing(StrictMath.atan2(second, first));
+  }
+
+  @Override
+  public double greatestBend() {
+    return Math.max(radiusX, radiusY) * sweep * sweep;
   }
 
   /** The inner parameters at an eccentric angle and half a turn from it, in order. */
@@ -282,7 +288,7 @@ public record Arc(
    */
   @Override
   public List<Point> flattened(double tolerance) {
-    return Chords.points(this, chords(tolerance));
+    return Chords.points(this::at, chords(tolerance));
   }
 
   @Override

@@ -8,7 +8,7 @@ import java.util.List;
  * The area within a closed run of curves, positive when it runs clockwise on paper, by Green's
  * theorem: half the integral of {@code x dy - y dx}, in closed form for each kind of curve.
  */
-final class Area {
+public final class Area {
   /** On so many level lines is looked at how much of them lies inside. */
   private static final int LEVELS = 64;
 
@@ -39,7 +39,7 @@ final class Area {
     return sum;
   }
 
-  static double signed(List<Curve> curves) {
+  public static double signed(List<Curve> curves) {
     // Measured from the start, so that a shape far from the origin loses no digits.
     Point origin = curves.get(0).start();
     double sum = 0;

@@ -94,6 +94,18 @@ public record Box(double minX, double minY, double maxX, double maxY) {
   }
 
   /**
+   * How far a point lies outside.
+   *
+   * @param point the point
+   * @return millimetres, 0 for a point inside or on an edge
+   */
+  public double distance(Point point) {
+    double aside = Math.max(0, Math.max(minX - point.x(), point.x() - maxX));
+    double above = Math.max(0, Math.max(minY - point.y(), point.y() - maxY));
+    return Math.sqrt(aside * aside + above * above);
+  }
+
+  /**
    * Whether another box lies inside, edges included.
    *
    * @param other the other box

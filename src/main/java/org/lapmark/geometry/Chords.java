@@ -2,6 +2,7 @@ package org.lapmark.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleFunction;
 
 /** Even steps along a curve's parameter. */
 final class Chords {
@@ -20,10 +21,10 @@ final class Chords {
     return (int) Math.max(1, Math.min(MOST, Math.ceil(wanted)));
   }
 
-  static List<Point> points(Curve curve, int count) {
+  static List<Point> points(DoubleFunction<Point> curve, int count) {
     List<Point> points = new ArrayList<>(count);
     for (int i = 1; i <= count; i++) {
-      points.add(i == count ? curve.end() : curve.at((double) i / count));
+      points.add(curve.apply(i == count ? 1 : (double) i / count));
     }
     return points;
   }

@@ -145,9 +145,14 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
     return box;
   }
 
-  /** The inner parameters at which the curve runs level, in order. */
-  double[] levels() {
-    double[] found = extremes(start.y(), control1.y(), control2.y(), end.y());
+  @Override
+  public double[] turns(Point direction) {
+    double[] found =
+        extremes(
+            direction.cross(start),
+            direction.cross(control1),
+            direction.cross(control2),
+            direction.cross(end));
     Arrays.sort(found);
     return found;
   }
@@ -203,15 +208,20 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
     return found;
   }
 
+  /** {@inheritDoc} The second derivative is linear in the parameter, so greatest at an end. */
+  @Override
+  public double greatestBend() {
+    return Math.max(secondDerivative(0).norm(), secondDerivative(1).norm());
+  }
+
   @Override
   public int chords(double tolerance) {
     Chords.check(tolerance);
-    double bend = Math.max(secondDerivative(0).norm(), secondDerivative(1).norm());
-    return Chords.count(Math.sqrt(bend / (8 * tolerance)));
+    return Chords.count(Math.sqrt(greatestBend() / (8 * tolerance)));
   }
 
   @Override
   public List<Point> flattened(double tolerance) {
-    return Chords.points(this, chords(tolerance));
+    return Chords.points(this::at, chords(tolerance));
   }
 }

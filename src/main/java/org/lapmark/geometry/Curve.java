@@ -130,6 +130,23 @@ public sealed interface Curve permits Line, Arc, Cubic {
   Box bounds();
 
   /**
+   * The inner parameters at which the curve runs along a direction. Between two of them it moves to
+   * one side of any line in that direction only.
+   *
+   * @param direction a vector other than zero
+   * @return the parameters in order, none for a line
+   */
+  double[] turns(Point direction);
+
+  /**
+   * A bound of the second derivative: between two parameters the curve strays from its chord by at
+   * most an eighth of the squared step times this.
+   *
+   * @return millimetres per squared unit of the parameter
+   */
+  double greatestBend();
+
+  /**
    * How many chords of even steps in the parameter stay within a distance of it.
    *
    * @param tolerance the greatest distance between chord and curve in millimetres

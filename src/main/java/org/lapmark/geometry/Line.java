@@ -72,6 +72,16 @@ public record Line(Point start, Point end) implements Curve {
   }
 
   @Override
+  public double[] turns(Point direction) {
+    return new double[0];
+  }
+
+  @Override
+  public double greatestBend() {
+    return 0;
+  }
+
+  @Override
   public int chords(double tolerance) {
     return 1;
   }

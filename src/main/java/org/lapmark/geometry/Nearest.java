@@ -24,7 +24,7 @@ final class Nearest {
       double t = square == 0 ? 0 : point.minus(line.start()).dot(along) / square;
       return Math.max(0, Math.min(1, t));
     }
-    double bend = greatestSecondDerivative(curve);
+    double bend = curve.greatestBend();
     double best = 0;
     double bestDistance = curve.start().distance(point);
     List<Span> spans = new ArrayList<>();
@@ -94,13 +94,5 @@ final class Nearest {
     double step = to - from;
     Point chord = new Line(start, end).at(parameter(new Line(start, end), point));
     return new Span(from, to, start, end, chord.distance(point) - step * step * bend / 8);
-  }
-
-  private static double greatestSecondDerivative(Curve curve) {
-    if (curve instanceof Arc arc) {
-      return Math.max(arc.radiusX(), arc.radiusY()) * arc.sweep() * arc.sweep();
-    }
-    // Linear in the parameter for a cubic, so greatest at an end.
-    return Math.max(curve.secondDerivative(0).norm(), curve.secondDerivative(1).norm());
   }
 }

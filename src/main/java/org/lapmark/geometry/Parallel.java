@@ -125,7 +125,7 @@ public final class Parallel {
    * @param to the distance at its end, not on the other side
    * @return curves in order of travel; none where an arc shrinks to its centre
    */
-  static List<Curve> toCentres(Curve curve, double from, double to) {
+  public static List<Curve> toCentres(Curve curve, double from, double to) {
     if (from == 0 && to == 0) {
       return List.of(curve);
     }
@@ -146,7 +146,7 @@ public final class Parallel {
    * @param distance the distance stated there
    * @return that, or the distance of the curve's centre of curvature if it is nearer
    */
-  static double toCentre(Curve curve, double t, double distance) {
+  public static double toCentre(Curve curve, double t, double distance) {
     return curve instanceof Line ? distance : new Parallel(curve, distance, distance).aside(t);
   }
 
@@ -171,7 +171,7 @@ public final class Parallel {
   }
 
   /** The unit vector to the left of travel as seen on paper. */
-  static Point outwards(Point tangent) {
+  public static Point outwards(Point tangent) {
     return new Point(tangent.y(), -tangent.x());
   }
 

@@ -122,11 +122,28 @@ public record Path(List<Curve> curves) {
     return sum;
   }
 
-  /** A curve of this path and a parameter on it. */
-  private record Place(int curve, double parameter) {}
+  /**
+   * A place on a path.
+   *
+   * @param curve the index of a curve
+   * @param parameter 0 to 1 on it
+   */
+  public record Place(int curve, double parameter) implements Comparable<Place> {
+    /** In order of travel; the end of a curve comes before the start of the next. */
+    @Override
+    public int compareTo(Place other) {
+      int order = Integer.compare(curve, other.curve);
+      return order == 0 ? Double.compare(parameter, other.parameter) : order;
+    }
+  }
 
-  /** At a join, the start of the later curve. */
-  private Place place(double length) {
+  /**
+   * The place at an arc length from the start: at a join, the start of the later curve.
+   *
+   * @param length millimetres; clamped
+   * @return the place
+   */
+  public Place place(double length) {
     double left = Math.max(0, length);
     for (int i = 0; i < curves.size(); i++) {
       Curve curve = curves.get(i);
@@ -149,8 +166,31 @@ public record Path(List<Curve> curves) {
    * @return the point
    */
   public Point atLength(double length) {
-    Place place = place(length);
+    return at(place(length));
+  }
+
+  /**
+   * The point at a place.
+   *
+   * @param place a place of this path
+   * @return the point
+   */
+  public Point at(Place place) {
     return curves.get(place.curve).at(place.parameter);
+  }
+
+  /**
+   * The arc length from the start to a place.
+   *
+   * @param place a place of this path
+   * @return millimetres, within 1e-6 a curve
+   */
+  public double lengthTo(Place place) {
+    double before = 0;
+    for (Curve curve : curves.subList(0, place.curve)) {
+      before += curve.length();
+    }
+    return before + curves.get(place.curve).lengthTo(place.parameter);
   }
 
   /**
@@ -176,21 +216,51 @@ public record Path(List<Curve> curves) {
   public Path part(double from, double to) {
     Place first = place(from);
     Place last = place(to);
-    List<Curve> parts = new ArrayList<>();
-    for (int i = first.curve; i <= last.curve; i++) {
-      Curve curve = curves.get(i);
-      double start = i == first.curve ? first.parameter : 0;
-      double end = i == last.curve ? last.parameter : 1;
+    if (last.curve > first.curve && curves.get(last.curve).lengthTo(last.parameter) <= ROUNDING) {
       // The join before the last curve belongs to the part, the curve without length doesn't.
-      boolean atJoin = i > first.curve && i == last.curve && curve.lengthTo(end) <= ROUNDING;
-      if (end > start && !atJoin) {
-        parts.add(start == 0 && end == 1 ? curve : curve.part(start, end));
+      last = new Place(last.curve - 1, 1);
+    }
+    return between(first, last)
+        .orElseThrow(() -> new IllegalArgumentException("a part ends after its start"));
+  }
+
+  /**
+   * The part between two places, whose curves are parts of this path's.
+   *
+   * @param from where it begins
+   * @param to where it ends
+   * @return the part, unless nothing lies between them
+   */
+  public Optional<Path> between(Place from, Place to) {
+    List<Curve> parts = new ArrayList<>();
+    for (int i = from.curve; i <= to.curve; i++) {
+      double start = i == from.curve ? from.parameter : 0;
+      double end = i == to.curve ? to.parameter : 1;
+      if (end > start) {
+        parts.add(start == 0 && end == 1 ? curves.get(i) : curves.get(i).part(start, end));
       }
     }
-    if (parts.isEmpty()) {
-      throw new IllegalArgumentException("a part ends after its start");
+    return parts.isEmpty() ? Optional.empty() : Optional.of(new Path(parts));
+  }
+
+  /**
+   * The part of a closed path from one arc length to another, over its start where that lies
+   * between them.
+   *
+   * @param from millimetres from the start
+   * @param to millimetres from the start; the same place makes a whole round
+   * @return the part; less than {@link #JOIN_TOLERANCE} on one side of the start is left out
+   */
+  public Path around(double from, double to) {
+    if (to > from) {
+      return part(from, to);
     }
-    return new Path(parts);
+    double length = length();
+    if (length - from <= JOIN_TOLERANCE) {
+      return part(0, to);
+    }
+    Path tail = part(from, length);
+    return to <= JOIN_TOLERANCE ? tail : tail.then(part(0, to));
   }
 
   /**
@@ -204,10 +274,7 @@ public record Path(List<Curve> curves) {
     double best = 0;
     double bestDistance = Double.POSITIVE_INFINITY;
     for (Curve curve : curves) {
-      Box box = curve.bounds();
-      double aside = Math.max(0, Math.max(box.minX() - point.x(), point.x() - box.maxX()));
-      double above = Math.max(0, Math.max(box.minY() - point.y(), point.y() - box.maxY()));
-      if (aside * aside + above * above < bestDistance * bestDistance) {
+      if (curve.bounds().distance(point) < bestDistance) {
         double t = curve.nearest(point);
         double distance = curve.at(t).distance(point);
         if (distance < bestDistance - ROUNDING) {
@@ -229,10 +296,7 @@ public record Path(List<Curve> curves) {
   public double distance(Point point) {
     double best = Double.POSITIVE_INFINITY;
     for (Curve curve : curves) {
-      Box box = curve.bounds();
-      double aside = Math.max(0, Math.max(box.minX() - point.x(), point.x() - box.maxX()));
-      double above = Math.max(0, Math.max(box.minY() - point.y(), point.y() - box.maxY()));
-      if (aside * aside + above * above < best * best) {
+      if (curve.bounds().distance(point) < best) {
         best = Math.min(best, curve.at(curve.nearest(point)).distance(point));
       }
     }

@@ -4,6 +4,8 @@ import java.util.List;
 
 /** Winding numbers on the curves themselves: each is cut where it runs level, never into chords. */
 final class Winding {
+  private static final Point LEVEL = new Point(1, 0);
+
   private Winding() {}
 
   static int number(List<Curve> curves, Point point) {
@@ -14,12 +16,7 @@ final class Winding {
       if (before.distance(curve.start()) > Path.JOIN_TOLERANCE) {
         before = curve.start();
       }
-      double[] levels = new double[0];
-      if (curve instanceof Cubic cubic) {
-        levels = cubic.levels();
-      } else if (curve instanceof Arc arc) {
-        levels = arc.levels();
-      }
+      double[] levels = curve.turns(LEVEL);
       double from = 0;
       for (int i = 0; i <= levels.length; i++) {
         double to = i == levels.length ? 1 : levels[i];

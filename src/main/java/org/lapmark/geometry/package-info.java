@@ -11,6 +11,6 @@
  * included; areas in closed form; affine images exact, an arc staying an arc of an ellipse; the
  * parallel of a curve within 0.003 mm, lines and arcs of circles exactly ({@link
  * org.lapmark.geometry.Parallel}); a moved outline without loops, its curves joined within 1e-6 mm
- * ({@link org.lapmark.geometry.Offset}); an arc as cubics within 1e-4 mm.
+ * ({@link org.lapmark.geometry.offset.Offset}); an arc as cubics within 1e-4 mm.
  */
 package org.lapmark.geometry;

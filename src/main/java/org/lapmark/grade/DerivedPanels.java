@@ -1,6 +1,7 @@
 package org.lapmark.grade;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,18 +14,19 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
-import org.lapmark.panel.PanelDerivation;
-import org.lapmark.panel.PanelDerivation.Marks;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.Ring;
+import org.lapmark.panel.derivation.Beside;
+import org.lapmark.panel.derivation.Beside.Marks;
+import org.lapmark.panel.derivation.Derivation;
+import org.lapmark.panel.derivation.Facing;
+import org.lapmark.panel.derivation.Folded;
+import org.lapmark.panel.derivation.Merged;
+import org.lapmark.panel.derivation.Mirrored;
+import org.lapmark.panel.derivation.Split;
+import org.lapmark.panel.derivation.Unfolded;
 import org.lapmark.source.DerivedSource;
-import org.lapmark.source.DerivedSource.Beside;
 import org.lapmark.source.DerivedSource.EdgeDistance;
-import org.lapmark.source.DerivedSource.Facing;
-import org.lapmark.source.DerivedSource.Folded;
-import org.lapmark.source.DerivedSource.Merged;
-import org.lapmark.source.DerivedSource.Mirrored;
-import org.lapmark.source.DerivedSource.Split;
-import org.lapmark.source.DerivedSource.Unfolded;
 import org.lapmark.source.DerivedSource.Way;
 
 /** Evaluates derivations. */
@@ -68,81 +70,52 @@ final class DerivedPanels {
    */
   Panel build(SourceText name, DerivedSource how) {
     Panel original = originals.apply(how.panel());
-    Panel second = how instanceof Merged merged ? originals.apply(merged.with()) : null;
+    Panel second =
+        how instanceof DerivedSource.Merged merged ? originals.apply(merged.with()) : null;
     try {
-      return derived(name.text(), how, original, second);
+      return derivation(how, original, second).derive(name.text(), notice -> tell(notice, how));
     } catch (PanelException e) {
       throw new FindingException(finding(e, how));
     }
   }
 
-  private Panel derived(String name, DerivedSource how, Panel original, Panel second) {
-    if (how instanceof Beside beside) {
-      Map<String, Double> distances = distances(beside, original);
+  private Derivation derivation(DerivedSource how, Panel original, Panel second) {
+    if (how instanceof DerivedSource.Beside stated) {
       Marks marks = Marks.OF_UNMOVED_EDGES;
-      if (beside.marks() != null) {
-        marks = beside.marks() ? Marks.ALL : Marks.NONE;
+      if (stated.marks() != null) {
+        marks = stated.marks() ? Marks.ALL : Marks.NONE;
       }
-      return beside.way() == Way.OUTSET
-          ? PanelDerivation.outset(name, original, distances, marks, notice -> tell(notice, how))
-          : PanelDerivation.inset(name, original, distances, marks, notice -> tell(notice, how));
+      boolean outwards = stated.way() == Way.OUTSET;
+      return new Beside(original, outwards, distances(stated, original), marks);
     }
-    if (how instanceof Mirrored) {
-      return PanelDerivation.mirrored(name, original);
+    if (how instanceof DerivedSource.Mirrored) {
+      return new Mirrored(original);
     }
-    if (how instanceof Unfolded unfolded) {
-      return PanelDerivation.unfolded(
-          name,
-          original,
-          unfolded.edge().text(),
-          unfolded.apart().stream().map(SourceText::text).toList(),
-          notice -> tell(notice, how));
+    if (how instanceof DerivedSource.Unfolded stated) {
+      List<String> apart = stated.apart().stream().map(SourceText::text).toList();
+      return new Unfolded(original, stated.edge().text(), apart);
     }
-    if (how instanceof Folded folded) {
-      return PanelDerivation.folded(
-          name,
-          original,
-          folded.from().text(),
-          folded.to().text(),
-          folded.edge(),
-          notice -> tell(notice, how));
+    if (how instanceof DerivedSource.Folded stated) {
+      return new Folded(original, stated.from().text(), stated.to().text(), stated.edge());
     }
-    if (how instanceof Split split) {
-      return PanelDerivation.split(
-          name,
-          original,
-          split.along().text(),
-          split.keep().text(),
-          split.edge(),
-          notice -> tell(notice, how));
+    if (how instanceof DerivedSource.Split stated) {
+      return new Split(original, stated.along().text(), stated.keep().text(), stated.edge());
     }
-    if (how instanceof Merged merged) {
-      return PanelDerivation.merged(
-          name,
-          original,
-          merged.edge().text(),
-          second,
-          merged.withEdge().text(),
-          notice -> tell(notice, how));
+    if (how instanceof DerivedSource.Merged stated) {
+      return new Merged(original, stated.edge().text(), second, stated.withEdge().text());
     }
-    Facing facing = (Facing) how;
-    return PanelDerivation.facing(
-        name,
-        original,
-        facing.along().text(),
-        scope.positiveLength(facing.width()),
-        facing.edge(),
-        notice -> tell(notice, how));
+    DerivedSource.Facing stated = (DerivedSource.Facing) how;
+    double width = scope.positiveLength(stated.width());
+    return new Facing(original, stated.along().text(), width, stated.edge());
   }
 
-  private Map<String, Double> distances(Beside beside, Panel original) {
+  private Map<String, Double> distances(DerivedSource.Beside beside, Panel original) {
     double general = beside.distance() == null ? 0 : distance(beside.distance(), beside.way());
     Map<String, Double> distances = new LinkedHashMap<>();
     original.edges().forEach(edge -> distances.put(edge.name(), general));
     for (EdgeDistance stated : beside.edges()) {
       double own = distance(stated.distance(), beside.way());
-      PanelDerivation.members(original, stated.edge().text())
-          .forEach(edge -> distances.put(edge, own));
+      Ring.members(original, stated.edge().text()).forEach(edge -> distances.put(edge, own));
     }
     return distances;
   }
@@ -177,14 +150,14 @@ final class DerivedPanels {
   /** What of a derivation is to blame. */
   private static SourceText place(PanelException problem, DerivedSource how) {
     Object edge = problem.arguments().get("edge");
-    if (how instanceof Beside beside) {
+    if (how instanceof DerivedSource.Beside beside) {
       for (EdgeDistance stated : beside.edges()) {
         if (stated.edge().text().equals(edge)) {
           return stated.edge();
         }
       }
     }
-    if (how instanceof Unfolded unfolded) {
+    if (how instanceof DerivedSource.Unfolded unfolded) {
       for (SourceText apart : unfolded.apart()) {
         if (apart.text().equals(edge) && problem.code() == PanelCode.UNFOLD_NOT_AT_FOLD) {
           return apart;
@@ -192,18 +165,18 @@ final class DerivedPanels {
       }
       return unfolded.edge();
     }
-    if (how instanceof Folded folded) {
+    if (how instanceof DerivedSource.Folded folded) {
       return folded.to().text().equals(problem.arguments().get("place"))
           ? folded.to()
           : folded.from();
     }
-    if (how instanceof Split split) {
+    if (how instanceof DerivedSource.Split split) {
       return problem.code() == PanelCode.SPLIT_KEEPS_BOTH ? split.keep() : split.along();
     }
-    if (how instanceof Merged merged) {
+    if (how instanceof DerivedSource.Merged merged) {
       return merged.withEdge();
     }
-    if (how instanceof Facing facing) {
+    if (how instanceof DerivedSource.Facing facing) {
       return problem.code() == PanelCode.BAND_TOO_WIDE ? facing.width().text() : facing.along();
     }
     return how.panel();

@@ -8,9 +8,9 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.geometry.Point;
-import org.lapmark.panel.Allowance;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.source.PieceSource;
 
 /**

@@ -16,10 +16,10 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.panel.Allowance;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.source.PanelSource;
 
 /**

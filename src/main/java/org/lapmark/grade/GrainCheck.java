@@ -7,11 +7,13 @@ import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.geometry.Inside;
+import org.lapmark.geometry.Line;
+import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PanelDerivation;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Derived;
@@ -70,7 +72,8 @@ final class GrainCheck {
                       Integer.toString(piece.number())));
       return;
     }
-    double outside = PanelDerivation.outside(panel, grain.get().from(), grain.get().to());
+    Path line = new Path(List.of(new Line(grain.get().from(), grain.get().to())));
+    double outside = new Inside(panel.outline(), 0.05).outside(line);
     if (outside > OUTSIDE) {
       PanelSource own = scope.panelSource(panel.name());
       Position place =

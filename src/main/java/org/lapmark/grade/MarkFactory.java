@@ -20,12 +20,15 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Darts;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.InnerLine;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.derivation.InnerLine;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelDrawing;
@@ -71,11 +74,11 @@ final class MarkFactory {
         .forEach(
             (name, path) ->
                 marks.add(
-                    new Mark.Buttonhole(
+                    new PointMark.Buttonhole(
                         name, scaling.apply(path.start()), scaling.apply(path.end()))));
     shapes
         .matchPoints()
-        .forEach((name, at) -> marks.add(new Mark.MatchPoint(name, scaling.apply(at))));
+        .forEach((name, at) -> marks.add(new PointMark.MatchPoint(name, scaling.apply(at))));
     shapes.darts().forEach((name, path) -> marks.add(dart(panel, source, name, path, scaling)));
     for (MarkSource mark : source.marks()) {
       Path line = shapes.pleats().get(mark.name().text());
@@ -143,12 +146,12 @@ final class MarkFactory {
     Point other = scaling.apply(path.end());
     for (MarkSource mark : source.marks()) {
       if (mark.kind() == MarkKind.DART && mark.isDrawn() && mark.name().text().equals(name)) {
-        Mark.Dart plain = Darts.drawn(panel, name, one, apex, other, Mark.Press.NONE);
-        Mark.Press press = press(panel, mark, plain.edge());
-        return new Mark.Dart(name, plain.edge(), plain.from(), plain.to(), plain.apex(), press);
+        Intake.Dart plain = Darts.drawn(panel, name, one, apex, other, Intake.Press.NONE);
+        Intake.Press press = press(panel, mark, plain.edge());
+        return new Intake.Dart(name, plain.edge(), plain.from(), plain.to(), plain.apex(), press);
       }
     }
-    return Darts.drawn(panel, name, one, apex, other, Mark.Press.NONE);
+    return Darts.drawn(panel, name, one, apex, other, Intake.Press.NONE);
   }
 
   /** A pleat whose line is drawn: its place, its direction inwards and its length. */
@@ -230,10 +233,10 @@ final class MarkFactory {
     return switch (mark.kind()) {
       case DART -> List.of(dart(panel, mark));
       case PLEAT -> List.of(pleat(panel, mark));
-      case PLACEMENT -> List.of(new Mark.Placement(mark.name().text(), line(panel, mark)));
-      case FOLD -> List.of(new Mark.FoldLine(mark.name().text(), line(panel, mark)));
+      case PLACEMENT -> List.of(new LineMark.Placement(mark.name().text(), line(panel, mark)));
+      case FOLD -> List.of(new LineMark.FoldLine(mark.name().text(), line(panel, mark)));
       case BUTTONHOLE, DRILL -> row(panel, mark);
-      case MATCH -> List.of(new Mark.MatchPoint(mark.name().text(), point(panel, mark)));
+      case MATCH -> List.of(new PointMark.MatchPoint(mark.name().text(), point(panel, mark)));
     };
   }
 
@@ -264,12 +267,12 @@ final class MarkFactory {
         onwards(panel, mark, edge.text()));
   }
 
-  private Mark.Press press(Panel panel, MarkSource mark, String line) {
+  private Intake.Press press(Panel panel, MarkSource mark, String line) {
     SourceText corner = mark.names().get("press");
     if (corner == null) {
-      return Mark.Press.NONE;
+      return Intake.Press.NONE;
     }
-    return isAtEnd(panel, corner, line) ? Mark.Press.ONWARDS : Mark.Press.BACK;
+    return isAtEnd(panel, corner, line) ? Intake.Press.ONWARDS : Intake.Press.BACK;
   }
 
   private boolean onwards(Panel panel, MarkSource mark, String line) {
@@ -425,8 +428,8 @@ final class MarkFactory {
       }
       row.add(
           length > 0
-              ? new Mark.Buttonhole(mark.name().text(), middle.minus(half), middle.plus(half))
-              : new Mark.DrillPoint(mark.name().text(), middle));
+              ? new PointMark.Buttonhole(mark.name().text(), middle.minus(half), middle.plus(half))
+              : new PointMark.DrillPoint(mark.name().text(), middle));
     }
     return row;
   }
@@ -434,21 +437,12 @@ final class MarkFactory {
   /** A drawn or stated placement or fold line. */
   private static Path inner(Panel panel, SourceText name) {
     Set<String> known = new LinkedHashSet<>();
-    for (Mark mark : panel.marks()) {
-      Path path = null;
-      String own = "";
-      if (mark instanceof Mark.Placement placement) {
-        path = placement.path();
-        own = placement.name();
-      } else if (mark instanceof Mark.FoldLine fold) {
-        path = fold.path();
-        own = fold.name();
+    for (LineMark mark : panel.marks(LineMark.class)) {
+      if (mark.isDrawn() && mark.name().equals(name.text())) {
+        return mark.path();
       }
-      if (own.equals(name.text())) {
-        return path;
-      }
-      if (path != null) {
-        known.add(own);
+      if (mark.isDrawn()) {
+        known.add(mark.name());
       }
     }
     throw PatternScope.fault(

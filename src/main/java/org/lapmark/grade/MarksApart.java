@@ -13,6 +13,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 
@@ -47,13 +48,11 @@ final class MarksApart {
 
   private void notches(Panel panel, PanelSource source) {
     Map<String, List<Foot>> byEdge = new LinkedHashMap<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        for (double offset : notch.set().offsets()) {
-          byEdge
-              .computeIfAbsent(notch.edge(), edge -> new ArrayList<>())
-              .add(new Foot(notch, notch.at() + offset));
-        }
+    for (Mark.Notch notch : panel.marks(Mark.Notch.class)) {
+      for (double offset : notch.set().offsets()) {
+        byEdge
+            .computeIfAbsent(notch.edge(), edge -> new ArrayList<>())
+            .add(new Foot(notch, notch.at() + offset));
       }
     }
     byEdge.forEach((edge, feet) -> notches(panel, source, edge, feet));
@@ -101,15 +100,15 @@ final class MarksApart {
   }
 
   private void buttonholes(Panel panel, PanelSource source) {
-    List<Mark.Buttonhole> holes =
+    List<PointMark.Buttonhole> holes =
         panel.marks().stream()
-            .filter(Mark.Buttonhole.class::isInstance)
-            .map(Mark.Buttonhole.class::cast)
+            .filter(PointMark.Buttonhole.class::isInstance)
+            .map(PointMark.Buttonhole.class::cast)
             .toList();
     for (int i = 0; i < holes.size(); i++) {
       for (int j = i + 1; j < holes.size(); j++) {
-        Mark.Buttonhole one = holes.get(i);
-        Mark.Buttonhole other = holes.get(j);
+        PointMark.Buttonhole one = holes.get(i);
+        PointMark.Buttonhole other = holes.get(j);
         double apart = apart(one, other);
         if (apart < BESIDE) {
           findings.add(
@@ -136,7 +135,7 @@ final class MarksApart {
   }
 
   /** How far apart two cuts are; 0 where they cross. */
-  private static double apart(Mark.Buttonhole one, Mark.Buttonhole other) {
+  private static double apart(PointMark.Buttonhole one, PointMark.Buttonhole other) {
     Path first = path(one);
     Path second = path(other);
     double least = Double.POSITIVE_INFINITY;
@@ -147,7 +146,7 @@ final class MarksApart {
     return least;
   }
 
-  private static Path path(Mark.Buttonhole hole) {
+  private static Path path(PointMark.Buttonhole hole) {
     return new Path(List.of(new Line(hole.from(), hole.to())));
   }
 }

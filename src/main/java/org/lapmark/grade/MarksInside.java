@@ -14,9 +14,12 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
+import org.lapmark.panel.PointMark;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
@@ -50,13 +53,15 @@ final class MarksInside {
   private void check(Piece piece) {
     Panel panel = piece.shape().panel();
     Path cut = piece.shape().cuttingLine().path();
+    Held held = new Held();
     for (Mark mark : panel.marks()) {
-      for (Point point : points(mark)) {
-        if (!cut.encloses(point) && cut.distance(point) > BEYOND) {
-          tell(panel, id(mark), name(mark), point);
-          break;
-        }
-      }
+      mark.read(held)
+          .ifPresent(
+              drawn ->
+                  drawn.points().stream()
+                      .filter(point -> !cut.encloses(point) && cut.distance(point) > BEYOND)
+                      .findFirst()
+                      .ifPresent(point -> tell(panel, drawn.id(), drawn.name(), point)));
     }
   }
 
@@ -112,22 +117,6 @@ final class MarksInside {
     return scope.panelSource(panel).name().position();
   }
 
-  private static List<Point> points(Mark mark) {
-    if (mark instanceof Mark.DrillPoint drill) {
-      return List.of(drill.point());
-    }
-    if (mark instanceof Mark.MatchPoint match) {
-      return List.of(match.point());
-    }
-    if (mark instanceof Mark.Buttonhole hole) {
-      return along(new Path(List.of(new Line(hole.from(), hole.to()))));
-    }
-    if (mark instanceof Mark.Placement placement) {
-      return along(placement.path());
-    }
-    return mark instanceof Mark.FoldLine fold ? along(fold.path()) : List.of();
-  }
-
   private static List<Point> along(Path line) {
     double length = line.length();
     int steps = (int) Math.max(1, Math.min(MOST_STEPS, Math.ceil(length / STEP)));
@@ -138,25 +127,68 @@ final class MarksInside {
     return points;
   }
 
-  private static String name(Mark mark) {
-    String id = id(mark);
-    return id.substring(id.indexOf('.') + 1);
+  /** A mark that is looked at: what it is called in a drawing, and the points it consists of. */
+  private record Drawn(String id, List<Point> points) {
+    static Optional<Drawn> of(String role, Mark mark, List<Point> points) {
+      return Optional.of(new Drawn(role + "." + mark.name(), points));
+    }
+
+    String name() {
+      return id.substring(id.indexOf('.') + 1);
+    }
   }
 
-  /** What the mark is called in a drawing. */
-  private static String id(Mark mark) {
-    if (mark instanceof Mark.DrillPoint drill) {
-      return "drill." + drill.name();
+  /** What has to lie on the cloth; darts and pleats are held to their panel where they are made. */
+  private static final class Held implements Mark.Reader<Optional<Drawn>> {
+    @Override
+    public Optional<Drawn> notch(Mark.Notch notch) {
+      return Optional.empty();
     }
-    if (mark instanceof Mark.MatchPoint match) {
-      return "matchpoint." + match.name();
+
+    @Override
+    public Optional<Drawn> grainline(Mark.Grainline grain) {
+      return Optional.empty();
     }
-    if (mark instanceof Mark.Buttonhole hole) {
-      return "buttonhole." + hole.name();
+
+    @Override
+    public Optional<Drawn> styleLine(LineMark.StyleLine style) {
+      return Optional.empty();
     }
-    if (mark instanceof Mark.Placement placement) {
-      return "placement." + placement.name();
+
+    @Override
+    public Optional<Drawn> dart(Intake.Dart dart) {
+      return Optional.empty();
     }
-    return mark instanceof Mark.FoldLine fold ? "foldline." + fold.name() : "";
+
+    @Override
+    public Optional<Drawn> pleat(Intake.Pleat pleat) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Drawn> drillPoint(PointMark.DrillPoint drill) {
+      return Drawn.of("drill", drill, drill.points());
+    }
+
+    @Override
+    public Optional<Drawn> matchPoint(PointMark.MatchPoint match) {
+      return Drawn.of("matchpoint", match, match.points());
+    }
+
+    @Override
+    public Optional<Drawn> buttonhole(PointMark.Buttonhole hole) {
+      return Drawn.of(
+          "buttonhole", hole, along(new Path(List.of(new Line(hole.from(), hole.to())))));
+    }
+
+    @Override
+    public Optional<Drawn> placement(LineMark.Placement placement) {
+      return Drawn.of("placement", placement, along(placement.path()));
+    }
+
+    @Override
+    public Optional<Drawn> foldLine(LineMark.FoldLine fold) {
+      return Drawn.of("foldline", fold, along(fold.path()));
+    }
   }
 }

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
 import org.lapmark.source.PanelSource;
 
 /** Reports match points that have nothing to lie on. */
@@ -27,10 +27,8 @@ final class MatchPoints {
           copies += piece.cuts().stream().mapToInt(Cut::count).sum();
         }
       }
-      for (Mark mark : panel.marks()) {
-        if (mark instanceof Mark.MatchPoint point) {
-          counts.merge(point.name(), Math.max(1, copies), Integer::sum);
-        }
+      for (PointMark.MatchPoint point : panel.marks(PointMark.MatchPoint.class)) {
+        counts.merge(point.name(), Math.max(1, copies), Integer::sum);
       }
     }
     for (PanelSource source : sources) {
@@ -38,8 +36,8 @@ final class MatchPoints {
       if (panel == null) {
         continue;
       }
-      for (Mark mark : panel.marks()) {
-        if (mark instanceof Mark.MatchPoint point && counts.get(point.name()) == 1) {
+      for (PointMark.MatchPoint point : panel.marks(PointMark.MatchPoint.class)) {
+        if (counts.get(point.name()) == 1) {
           findings.add(
               Finding.of(
                   GradeCode.MATCH_POINT_ALONE,

@@ -6,9 +6,12 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.PieceShape;
 
 /**
  * Looks for a line in which a piece is its own mirror image: its stitching line, its cutting line,
@@ -98,8 +101,8 @@ final class MirrorImage {
     Panel panel = shape.panel();
     double before = 0;
     for (Edge edge : panel.edges()) {
-      for (Mark mark : panel.marks()) {
-        if (mark instanceof Mark.Notch notch && notch.edge().equals(edge.name())) {
+      for (Mark.Notch notch : panel.marks(Mark.Notch.class)) {
+        if (notch.edge().equals(edge.name())) {
           for (double offset : notch.set().offsets()) {
             double at = before + notch.at() + offset;
             at -= length * Math.floor(at / length);
@@ -110,23 +113,68 @@ final class MirrorImage {
       }
       before += edge.path().length();
     }
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.DrillPoint drill) {
-        mark("drill", List.of(drill.point()));
-      } else if (mark instanceof Mark.MatchPoint match) {
-        mark("match " + match.name(), List.of(match.point()));
-      } else if (mark instanceof Mark.Placement line) {
-        mark("placement", points(line.path()));
-      } else if (mark instanceof Mark.FoldLine line) {
-        mark("fold", points(line.path()));
-      } else if (mark instanceof Mark.Buttonhole hole) {
-        mark("buttonhole", List.of(hole.from(), hole.to()));
-      } else if (mark instanceof Mark.Dart dart) {
-        Path edge = panel.line(dart.edge());
-        mark("dart", List.of(edge.atLength(dart.from()), dart.apex(), edge.atLength(dart.to())));
-      } else if (mark instanceof Mark.Pleat pleat) {
-        pleat.lines().forEach(line -> mark("pleat", List.of(line.start(), line.end())));
-      }
+    Compared compared = new Compared();
+    panel.marks().forEach(mark -> mark.read(compared));
+  }
+
+  /** The points by which marks are compared; notches have places of their own. */
+  private final class Compared implements Mark.Reader<Void> {
+    private Void compare(String kind, List<Point> points) {
+      mark(kind, points);
+      return null;
+    }
+
+    @Override
+    public Void notch(Mark.Notch notch) {
+      return null;
+    }
+
+    @Override
+    public Void grainline(Mark.Grainline grain) {
+      return null;
+    }
+
+    @Override
+    public Void styleLine(LineMark.StyleLine style) {
+      return null;
+    }
+
+    @Override
+    public Void drillPoint(PointMark.DrillPoint drill) {
+      return compare("drill", drill.points());
+    }
+
+    @Override
+    public Void matchPoint(PointMark.MatchPoint match) {
+      return compare("match " + match.name(), match.points());
+    }
+
+    @Override
+    public Void placement(LineMark.Placement placement) {
+      return compare("placement", points(placement.path()));
+    }
+
+    @Override
+    public Void foldLine(LineMark.FoldLine fold) {
+      return compare("fold", points(fold.path()));
+    }
+
+    @Override
+    public Void buttonhole(PointMark.Buttonhole hole) {
+      return compare("buttonhole", hole.points());
+    }
+
+    @Override
+    public Void dart(Intake.Dart dart) {
+      Path edge = shape.panel().line(dart.edge());
+      return compare(
+          "dart", List.of(edge.atLength(dart.from()), dart.apex(), edge.atLength(dart.to())));
+    }
+
+    @Override
+    public Void pleat(Intake.Pleat pleat) {
+      pleat.lines().forEach(line -> compare("pleat", List.of(line.start(), line.end())));
+      return null;
     }
   }
 

@@ -21,13 +21,15 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelBuilder.CornerPair;
 import org.lapmark.panel.PanelCode;
-import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.derivation.Naming;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
@@ -85,7 +87,7 @@ final class PanelFactory {
         panel =
             new DerivedPanels(scope, variant, originals, notices)
                 .build(source.name(), derived.how());
-        panel = PanelDerivation.named(panel, edges(source), chains(source));
+        panel = Naming.named(panel, edges(source), chains(source));
       } else {
         panel = shape(source.name().text(), source);
         longWay(panel, source);
@@ -228,7 +230,7 @@ final class PanelFactory {
               scope.positiveLength(rectangle.width()),
               scope.positiveLength(rectangle.height()),
               false);
-      return PanelDerivation.named(panel, Map.of(), chains(source));
+      return Naming.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Strip strip) {
       Panel panel =
@@ -237,7 +239,7 @@ final class PanelFactory {
               scope.positiveLength(strip.width()),
               scope.positiveLength(strip.length()),
               strip.bias());
-      return PanelDerivation.named(panel, Map.of(), chains(source));
+      return Naming.named(panel, Map.of(), chains(source));
     }
     if (source.shape() instanceof Stated stated) {
       return new StatedPanels(scope, variant)
@@ -356,16 +358,18 @@ final class PanelFactory {
     }
     shapes
         .placements()
-        .forEach((name, path) -> marks.add(new Mark.Placement(name, path.transformed(scaling))));
+        .forEach(
+            (name, path) -> marks.add(new LineMark.Placement(name, path.transformed(scaling))));
     shapes
         .foldLines()
-        .forEach((name, path) -> marks.add(new Mark.FoldLine(name, path.transformed(scaling))));
+        .forEach((name, path) -> marks.add(new LineMark.FoldLine(name, path.transformed(scaling))));
     shapes
         .styleLines()
-        .forEach((name, path) -> marks.add(new Mark.StyleLine(name, path.transformed(scaling))));
+        .forEach(
+            (name, path) -> marks.add(new LineMark.StyleLine(name, path.transformed(scaling))));
     shapes
         .drillPoints()
-        .forEach((name, at) -> marks.add(new Mark.DrillPoint(name, scaling.apply(at))));
+        .forEach((name, at) -> marks.add(new PointMark.DrillPoint(name, scaling.apply(at))));
     return marks;
   }
 }

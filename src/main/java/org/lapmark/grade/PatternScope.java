@@ -317,24 +317,9 @@ final class PatternScope implements Scope {
       Point foot = panel.line(notch.edge()).atLength(notch.at());
       return notice.place().isPresent() && foot.distance(notice.place().get()) <= PUT_BACK;
     }
-    return notice.place().isEmpty()
-        && nameOf(mark).equals(notice.finding().arguments().get("name"));
-  }
-
-  private static String nameOf(Mark mark) {
-    if (mark instanceof Mark.DrillPoint drill) {
-      return drill.name();
-    }
-    if (mark instanceof Mark.Buttonhole hole) {
-      return hole.name();
-    }
-    if (mark instanceof Mark.MatchPoint match) {
-      return match.name();
-    }
-    if (mark instanceof Mark.Placement placement) {
-      return placement.name();
-    }
-    return mark instanceof Mark.FoldLine fold ? fold.name() : "";
+    return !(mark instanceof Mark.OnEdge)
+        && notice.place().isEmpty()
+        && mark.name().equals(notice.finding().arguments().get("name"));
   }
 
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */

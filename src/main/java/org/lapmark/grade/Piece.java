@@ -2,9 +2,9 @@ package org.lapmark.grade;
 
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.FoldedHalf;
+import org.lapmark.panel.cutting.PieceShape;
 
 /**
  * What a maker prints and cuts.

@@ -18,13 +18,14 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.Allowances;
-import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.Allowances;
+import org.lapmark.panel.cutting.FoldedHalf;
+import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.CornerSources;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
@@ -339,7 +340,7 @@ final class PieceFactory {
     boolean bias = source.shape() instanceof PanelSource.Strip strip && strip.bias();
     if (!(source.shape() instanceof PanelSource.Strip
             || source.shape() instanceof PanelSource.Rectangle)
-        || panel.marks().stream().anyMatch(Mark.Intake.class::isInstance)) {
+        || panel.marks().stream().anyMatch(Intake.class::isInstance)) {
       return Optional.empty();
     }
     Box box = panel.outline().bounds();

@@ -13,9 +13,12 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
 
 /** Tells a rectangle, and what is marked on it, by measurements from its cut edges. */
 final class Ruling {
@@ -67,14 +70,60 @@ final class Ruling {
    * with style lines is the draft of others, and is kept on paper.
    */
   static boolean canTell(Panel panel) {
-    return panel.marks().stream()
-        .allMatch(
-            mark ->
-                mark instanceof Mark.Notch
-                    || mark instanceof Mark.Grainline
-                    || mark instanceof Mark.DrillPoint
-                    || mark instanceof Mark.FoldLine fold && isStraight(fold.path())
-                    || mark instanceof Mark.Placement line && isStraight(line.path()));
+    return panel.marks().stream().allMatch(mark -> mark.read(new Told()));
+  }
+
+  /** Whether a mark can be told by measurements. */
+  private static final class Told implements Mark.Reader<Boolean> {
+    @Override
+    public Boolean notch(Mark.Notch notch) {
+      return true;
+    }
+
+    @Override
+    public Boolean grainline(Mark.Grainline grain) {
+      return true;
+    }
+
+    @Override
+    public Boolean drillPoint(PointMark.DrillPoint drill) {
+      return true;
+    }
+
+    @Override
+    public Boolean foldLine(LineMark.FoldLine fold) {
+      return isStraight(fold.path());
+    }
+
+    @Override
+    public Boolean placement(LineMark.Placement placement) {
+      return isStraight(placement.path());
+    }
+
+    @Override
+    public Boolean styleLine(LineMark.StyleLine style) {
+      return false;
+    }
+
+    @Override
+    public Boolean matchPoint(PointMark.MatchPoint match) {
+      return false;
+    }
+
+    @Override
+    public Boolean buttonhole(PointMark.Buttonhole hole) {
+      return false;
+    }
+
+    @Override
+    public Boolean dart(Intake.Dart dart) {
+      return false;
+    }
+
+    @Override
+    public Boolean pleat(Intake.Pleat pleat) {
+      return false;
+    }
   }
 
   private static boolean isStraight(Path path) {
@@ -115,16 +164,15 @@ final class Ruling {
     Map<RuledMark.Side, List<RuledMark.Notch>> notches = new EnumMap<>(RuledMark.Side.class);
     List<RuledMark> lines = new ArrayList<>();
     Map<String, List<RuledMark.Spot>> points = new LinkedHashMap<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Notch notch) {
-        notch(notch, notches);
-      } else if (mark instanceof Mark.FoldLine fold && isStraight(fold.path())) {
-        lines.add(line(RuledMark.Use.FOLD, fold.name(), fold.path()));
-      } else if (mark instanceof Mark.Placement line && isStraight(line.path())) {
-        lines.add(line(RuledMark.Use.PLACEMENT, line.name(), line.path()));
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        points.computeIfAbsent(drill.name(), name -> new ArrayList<>()).add(spot(drill.point()));
+    panel.marks(Mark.Notch.class).forEach(notch -> notch(notch, notches));
+    for (LineMark line : panel.marks(LineMark.class)) {
+      if (line.isDrawn() && isStraight(line.path())) {
+        RuledMark.Use use = line.splits() ? RuledMark.Use.FOLD : RuledMark.Use.PLACEMENT;
+        lines.add(line(use, line.name(), line.path()));
       }
+    }
+    for (PointMark.DrillPoint drill : panel.marks(PointMark.DrillPoint.class)) {
+      points.computeIfAbsent(drill.name(), name -> new ArrayList<>()).add(spot(drill.point()));
     }
     List<RuledMark> marks = new ArrayList<>();
     notches.forEach(

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.lapmark.panel.Allowance;
+import org.lapmark.panel.cutting.Allowance;
 
 /**
  * The allowances that are sewn: of each edge of each panel, those that its pieces are cut with. A

@@ -6,7 +6,7 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.StatedShape;
+import org.lapmark.panel.stated.StatedShape;
 import org.lapmark.source.PanelSource.Stated;
 
 /** Evaluates the numbers of stated shapes. */

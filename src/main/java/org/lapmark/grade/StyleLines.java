@@ -10,6 +10,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.PanelSource.LinePlace;
@@ -54,7 +55,8 @@ final class StyleLines {
                 "size",
                 variant.size()));
       }
-      marks.add(new Mark.StyleLine(line.name().text(), new Path(List.of(curve(from, to, bow)))));
+      marks.add(
+          new LineMark.StyleLine(line.name().text(), new Path(List.of(curve(from, to, bow)))));
     }
     return new Panel(panel.name(), panel.edges(), panel.chains(), marks);
   }

@@ -17,12 +17,10 @@ final class Grain {
 
   /** The direction along the grain that is up. Without a grainline it is the panel's own up. */
   static Point up(Panel panel) {
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Grainline line) {
-        return line.up();
-      }
-    }
-    return new Point(0, -1);
+    return panel.marks(Mark.Grainline.class).stream()
+        .findFirst()
+        .map(Mark.Grainline::up)
+        .orElse(new Point(0, -1));
   }
 
   /** The poses of a piece on a cloth; the tops of all pieces lie towards the cut end first. */

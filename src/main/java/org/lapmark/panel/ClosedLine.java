@@ -15,7 +15,7 @@ import org.lapmark.geometry.Path;
  */
 public final class ClosedLine {
   /** A stretch taken up, on the whole line. */
-  private record Taken(Mark.Intake mark, double from, double to) {}
+  private record Taken(Intake mark, double from, double to) {}
 
   private final Path path;
   private final List<Taken> taken;
@@ -40,11 +40,11 @@ public final class ClosedLine {
       return null;
     }
     List<Taken> taken = new ArrayList<>();
-    List<Mark.Intake> intakes = Darts.intakes(panel);
+    List<Intake> intakes = Darts.intakes(panel);
     if (!intakes.isEmpty()) {
       double before = 0;
       for (String name : panel.chains().getOrDefault(edgeOrChain, List.of(edgeOrChain))) {
-        for (Mark.Intake mark : intakes) {
+        for (Intake mark : intakes) {
           if (mark.edge().equals(name)) {
             taken.add(new Taken(mark, before + mark.from(), before + mark.to()));
           }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -22,26 +21,6 @@ public final class Darts {
 
   private Darts() {}
 
-  /** The turn about a point that brings one direction to another. */
-  static Affine turn(Point centre, Point from, Point to) {
-    Point u = from.minus(centre).unit();
-    Point v = to.minus(centre).unit();
-    double c = u.dot(v);
-    double s = u.cross(v);
-    double x = centre.x() - c * centre.x() + s * centre.y();
-    double y = centre.y() - s * centre.x() - c * centre.y();
-    return new Affine(c, s, -s, c, x, y);
-  }
-
-  /** The mirror along a line through two points. */
-  static Affine mirror(Point on, Point other) {
-    Point along = other.minus(on).unit();
-    double c = along.x() * along.x() - along.y() * along.y();
-    double s = 2 * along.x() * along.y();
-    return new Affine(
-        c, s, s, -c, on.x() - c * on.x() - s * on.y(), on.y() - s * on.x() + c * on.y());
-  }
-
   /**
    * A dart stated by numbers. Its axis stands square to the line through the feet of its legs.
    *
@@ -56,18 +35,18 @@ public final class Darts {
    * @return the dart
    * @throws PanelException when it reaches beyond its edge, or its apex lies outside the panel
    */
-  public static Mark.Dart stated(
+  public static Intake.Dart stated(
       Panel panel,
       String name,
       String line,
       double at,
       double width,
       double length,
-      Mark.Press press) {
+      Intake.Press press) {
     Stretch stretch = stretch(panel, name, line, at - width / 2, at + width / 2);
     Point apex = stretch.middle().plus(stretch.inwards().times(length));
     return checked(
-        panel, new Mark.Dart(name, stretch.edge.name(), stretch.from, stretch.to, apex, press));
+        panel, new Intake.Dart(name, stretch.edge.name(), stretch.from, stretch.to, apex, press));
   }
 
   /**
@@ -83,8 +62,8 @@ public final class Darts {
    * @throws PanelException when a foot is off the outline, the feet stand on two edges, the legs
    *     differ by more than 0.5 mm, or the apex lies outside the panel
    */
-  public static Mark.Dart drawn(
-      Panel panel, String name, Point one, Point drawnApex, Point other, Mark.Press press) {
+  public static Intake.Dart drawn(
+      Panel panel, String name, Point one, Point drawnApex, Point other, Intake.Press press) {
     Foot first = foot(panel, name, one);
     Foot last = foot(panel, name, other);
     // A foot on a corner belongs to both edges that meet there.
@@ -114,7 +93,7 @@ public final class Darts {
     }
     double length = drawnApex.minus(stretch.middle()).dot(stretch.inwards());
     Point apex = stretch.middle().plus(stretch.inwards().times(length));
-    return checked(panel, new Mark.Dart(name, edge.name(), from, to, apex, press));
+    return checked(panel, new Intake.Dart(name, edge.name(), from, to, apex, press));
   }
 
   /**
@@ -133,16 +112,16 @@ public final class Darts {
    * @return the pleat
    * @throws PanelException when it reaches beyond its edge or a line ends outside the panel
    */
-  public static Mark.Pleat pleat(
+  public static Intake.Pleat pleat(
       Panel panel,
       String name,
       String line,
       double at,
       double takeUp,
       double length,
-      Mark.PleatKind kind,
+      Intake.PleatKind kind,
       boolean onwards) {
-    boolean knife = kind == Mark.PleatKind.KNIFE;
+    boolean knife = kind == Intake.PleatKind.KNIFE;
     double from = knife ? onwards ? at : at - takeUp : at - takeUp / 2;
     Stretch stretch = stretch(panel, name, line, from, from + takeUp);
     List<Double> places = new ArrayList<>(List.of(stretch.from));
@@ -162,7 +141,7 @@ public final class Darts {
       }
       lines.add(new Line(start, end));
     }
-    return new Mark.Pleat(
+    return new Intake.Pleat(
         name,
         stretch.edge.name(),
         stretch.from,
@@ -180,10 +159,10 @@ public final class Darts {
    * @throws PanelException when they do
    */
   public static void check(Panel panel) {
-    List<Mark.Intake> intakes = intakes(panel);
+    List<Intake> intakes = intakes(panel);
     for (int i = 0; i < intakes.size(); i++) {
-      Mark.Intake one = intakes.get(i);
-      for (Mark.Intake other : intakes.subList(i + 1, intakes.size())) {
+      Intake one = intakes.get(i);
+      for (Intake other : intakes.subList(i + 1, intakes.size())) {
         if (one.edge().equals(other.edge())
             && one.from() < other.to() - Path.JOIN_TOLERANCE
             && other.from() < one.to() - Path.JOIN_TOLERANCE) {
@@ -198,16 +177,15 @@ public final class Darts {
               one.edge());
         }
       }
-      for (Mark.Intake other : intakes.subList(i + 1, intakes.size())) {
-        boolean dart = one instanceof Mark.Dart || other instanceof Mark.Dart;
+      for (Intake other : intakes.subList(i + 1, intakes.size())) {
+        boolean dart = one instanceof Intake.Dart || other instanceof Intake.Dart;
         if (dart && cross(lines(panel, one), lines(panel, other))) {
           throw PanelCode.DARTS_CROSS.exception(
               "panel", panel.name(), "first", one.name(), "second", other.name());
         }
       }
-      for (Mark mark : panel.marks()) {
-        if (mark instanceof Mark.Notch notch
-            && notch.edge().equals(one.edge())
+      for (Mark.Notch notch : panel.marks(Mark.Notch.class)) {
+        if (notch.edge().equals(one.edge())
             && notch.at() > one.from() + Path.JOIN_TOLERANCE
             && notch.at() < one.to() - Path.JOIN_TOLERANCE) {
           throw PanelCode.NOTCH_IN_INTAKE.exception(
@@ -217,16 +195,8 @@ public final class Darts {
     }
   }
 
-  /** The lines along which a dart or pleat is sewn or folded, from the edge inwards. */
-  private static List<Line> lines(Panel panel, Mark.Intake intake) {
-    if (intake instanceof Mark.Pleat pleat) {
-      return pleat.lines();
-    }
-    Mark.Dart dart = (Mark.Dart) intake;
-    Path edge = panel.line(dart.edge());
-    return List.of(
-        new Line(edge.atLength(dart.from()), dart.apex()),
-        new Line(edge.atLength(dart.to()), dart.apex()));
+  private static List<Line> lines(Panel panel, Intake intake) {
+    return intake.lines(panel.line(intake.edge()));
   }
 
   /** Whether some of the lines cross; they may touch with their ends. */
@@ -254,12 +224,14 @@ public final class Darts {
     return at > TOUCH && at < length - TOUCH;
   }
 
-  /** The darts and pleats of a panel, as stated. */
-  static List<Mark.Intake> intakes(Panel panel) {
-    return panel.marks().stream()
-        .filter(mark -> mark instanceof Mark.Intake)
-        .map(mark -> (Mark.Intake) mark)
-        .toList();
+  /**
+   * The darts and pleats of a panel, as stated.
+   *
+   * @param panel the panel
+   * @return them in the order of its marks
+   */
+  public static List<Intake> intakes(Panel panel) {
+    return panel.marks(Intake.class);
   }
 
   /**
@@ -269,18 +241,14 @@ public final class Darts {
    * @param edge the edge's name
    * @return its darts, clockwise
    */
-  public static List<Mark.Dart> on(Panel panel, String edge) {
-    List<Mark.Dart> darts = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      if (mark instanceof Mark.Dart dart && dart.edge().equals(edge)) {
-        darts.add(dart);
-      }
-    }
-    darts.sort(Comparator.comparingDouble(Mark.Dart::from));
-    return Collections.unmodifiableList(darts);
+  public static List<Intake.Dart> on(Panel panel, String edge) {
+    return panel.marks(Intake.Dart.class).stream()
+        .filter(dart -> dart.edge().equals(edge))
+        .sorted(Comparator.comparingDouble(Intake.Dart::from))
+        .toList();
   }
 
-  private static Mark.Dart checked(Panel panel, Mark.Dart dart) {
+  private static Intake.Dart checked(Panel panel, Intake.Dart dart) {
     if (!panel.outline().encloses(dart.apex())) {
       throw PanelCode.MARK_OUTSIDE.exception(
           "panel", panel.name(), "mark", dart.name(), "x", dart.apex().x(), "y", dart.apex().y());

@@ -1,15 +1,14 @@
 package org.lapmark.panel;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
 /** Something marked on a panel besides its outline. */
-public sealed interface Mark {
+public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grainline {
   /**
    * The same mark on the panel's image under a map that keeps lengths: a shift, a turn or a mirror.
    * A mirrored panel's edges are travelled the other way round, so that places on them count from
@@ -22,6 +21,129 @@ public sealed interface Mark {
   Mark transformed(Affine map, ToDoubleFunction<String> lengths);
 
   /**
+   * What kind of mark it is, in one word for keys of messages.
+   *
+   * @return the kind's name
+   */
+  String kindName();
+
+  /**
+   * What it is called, or for a notch, on which edge it stands.
+   *
+   * @return the name, empty for a grainline
+   */
+  String name();
+
+  /**
+   * The place by which it is known when one half of a panel is held against the other.
+   *
+   * @param edges the panel's edges by name, or null for one that it doesn't have
+   * @return the place, unless nothing has to lie opposite it
+   */
+  Optional<Point> knownBy(Function<String, Path> edges);
+
+  /**
+   * Lets somebody else say what follows from the mark's kind.
+   *
+   * @param reader what knows all kinds
+   * @param <R> what follows
+   * @return what the reader says
+   */
+  <R> R read(Reader<R> reader);
+
+  /**
+   * Lets somebody else say what follows from how the mark lies.
+   *
+   * @param placing what knows all ways to lie
+   * @param <R> what follows
+   * @return what it says
+   */
+  <R> R place(Placing<R> placing);
+
+  /**
+   * What follows from a mark's kind. A new kind has a method of its own here, so that the compiler
+   * names whoever has nothing to say about it.
+   *
+   * @param <R> what follows
+   */
+  interface Reader<R> {
+    /** What follows from a notch. */
+    R notch(Notch notch);
+
+    /** What follows from a grainline. */
+    R grainline(Grainline grain);
+
+    /** What follows from a drill point. */
+    R drillPoint(PointMark.DrillPoint drill);
+
+    /** What follows from a match point. */
+    R matchPoint(PointMark.MatchPoint match);
+
+    /** What follows from a buttonhole. */
+    R buttonhole(PointMark.Buttonhole hole);
+
+    /** What follows from a placement line. */
+    R placement(LineMark.Placement placement);
+
+    /** What follows from a fold line. */
+    R foldLine(LineMark.FoldLine fold);
+
+    /** What follows from a style line. */
+    R styleLine(LineMark.StyleLine style);
+
+    /** What follows from a dart. */
+    R dart(Intake.Dart dart);
+
+    /** What follows from a pleat. */
+    R pleat(Intake.Pleat pleat);
+  }
+
+  /**
+   * What follows from how a mark lies on its panel, whatever it is for: so do most changes of
+   * panels.
+   *
+   * @param <R> what follows
+   */
+  interface Placing<R> {
+    /** What follows from a mark that stands on an edge. */
+    R notch(Notch notch);
+
+    /** What follows from a mark that takes up a stretch of an edge. */
+    R intake(Intake intake);
+
+    /** What follows from a mark that is whole or isn't there. */
+    R point(PointMark point);
+
+    /** What follows from a line, of which a part may be there. */
+    R line(LineMark line);
+
+    /** What follows from the grainline, which shows a direction wherever it lies. */
+    R grainline(Grainline grain);
+  }
+
+  /** A mark whose place is stated along an edge. */
+  sealed interface OnEdge extends Mark permits Notch, Intake {
+    /**
+     * The edge.
+     *
+     * @return its name
+     */
+    String edge();
+
+    /**
+     * The same mark at another place of an edge.
+     *
+     * @param name the edge's name
+     * @param shift how much farther from the edge's start, in millimetres
+     * @return the mark
+     */
+    OnEdge on(String name, double shift);
+
+    @Override
+    OnEdge transformed(Affine map, ToDoubleFunction<String> lengths);
+  }
+
+  /**
    * A notch, or several cut beside each other, stated by arc length along the stitching line.
    *
    * @param edge the edge's name
@@ -29,7 +151,7 @@ public sealed interface Mark {
    *     stitching line as drawn, darts and pleats open
    * @param set how many, with which gaps, cut how
    */
-  record Notch(String edge, double at, NotchSet set) implements Mark {
+  record Notch(String edge, double at, NotchSet set) implements OnEdge {
     /**
      * Slits with equal gaps.
      *
@@ -55,6 +177,36 @@ public sealed interface Mark {
       return map.determinant() > 0
           ? this
           : new Notch(edge, lengths.applyAsDouble(edge) - at, set.reversed());
+    }
+
+    @Override
+    public String kindName() {
+      return "notch";
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.notch(this);
+    }
+
+    @Override
+    public String name() {
+      return edge;
+    }
+
+    @Override
+    public Notch on(String other, double shift) {
+      return new Notch(other, at + shift, set);
+    }
+
+    @Override
+    public Optional<Point> knownBy(Function<String, Path> edges) {
+      return Optional.ofNullable(edges.apply(edge)).map(path -> path.atLength(at));
+    }
+
+    @Override
+    public <R> R place(Placing<R> placing) {
+      return placing.notch(this);
     }
   }
 
@@ -116,252 +268,30 @@ public sealed interface Mark {
     public Grainline transformed(Affine map, ToDoubleFunction<String> lengths) {
       return between(map.apply(from), map.apply(to));
     }
-  }
 
-  /**
-   * A point to be marked through the cloth.
-   *
-   * @param name what it is for
-   * @param point the point
-   */
-  record DrillPoint(String name, Point point) implements Mark {
     @Override
-    public DrillPoint transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new DrillPoint(name, map.apply(point));
-    }
-  }
-
-  /**
-   * A point that comes to lie on the points of the same name on other panels.
-   *
-   * @param name the sign by which the points are known as the same
-   * @param point the point
-   */
-  record MatchPoint(String name, Point point) implements Mark {
-    @Override
-    public MatchPoint transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new MatchPoint(name, map.apply(point));
-    }
-  }
-
-  /**
-   * A line that shows where something is placed.
-   *
-   * @param name what is placed
-   * @param path the line
-   */
-  record Placement(String name, Path path) implements Mark {
-    @Override
-    public Placement transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new Placement(name, path.transformed(map));
-    }
-  }
-
-  /**
-   * A line along which cloth is folded, inside the panel.
-   *
-   * @param name what is folded
-   * @param path the line
-   */
-  record FoldLine(String name, Path path) implements Mark {
-    @Override
-    public FoldLine transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new FoldLine(name, path.transformed(map));
-    }
-  }
-
-  /**
-   * A buttonhole.
-   *
-   * @param name what it belongs to; the same for all of a row
-   * @param from one end of the cut
-   * @param to the other end
-   */
-  record Buttonhole(String name, Point from, Point to) implements Mark {
-    @Override
-    public Buttonhole transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new Buttonhole(name, map.apply(from), map.apply(to));
-    }
-  }
-
-  /** A mark that takes up a stretch of an edge: the edge is sewn without it. */
-  sealed interface Intake extends Mark {
-    /**
-     * What it is called.
-     *
-     * @return its name
-     */
-    String name();
-
-    /**
-     * The edge.
-     *
-     * @return its name
-     */
-    String edge();
-
-    /**
-     * Where the stretch begins.
-     *
-     * @return millimetres from the edge's start along the stitching line as drawn
-     */
-    double from();
-
-    /**
-     * Where it ends.
-     *
-     * @return millimetres from the edge's start
-     */
-    double to();
-
-    /**
-     * How much of the edge is taken up.
-     *
-     * @return millimetres
-     */
-    default double width() {
-      return to() - from();
-    }
-
-    /**
-     * The same mark at another place of an edge.
-     *
-     * @param name the edge's name
-     * @param shift how much farther from the edge's start, in millimetres
-     * @return the mark
-     */
-    Intake on(String name, double shift);
-
-    /**
-     * The map that brings the stretch's end to its beginning, and what lies beyond with it.
-     *
-     * @param first where the stretch begins
-     * @param last where it ends
-     * @return the map, which keeps lengths
-     */
-    Affine closing(Point first, Point last);
-  }
-
-  /** To which side a dart is pressed. */
-  enum Press {
-    /** Towards the end of its edge, clockwise on paper. */
-    ONWARDS,
-    /** Towards the beginning of its edge. */
-    BACK,
-    /** Neither: its allowance is trimmed or pressed open. */
-    NONE
-  }
-
-  /**
-   * A dart: two legs of the same length from an edge to its apex, sewn to each other.
-   *
-   * @param name what it is called
-   * @param edge the edge's name
-   * @param from where its first leg stands on the edge, clockwise
-   * @param to where its second leg stands
-   * @param apex where it ends
-   * @param press to which side it is pressed
-   */
-  record Dart(String name, String edge, double from, double to, Point apex, Press press)
-      implements Intake {
-    @Override
-    public Affine closing(Point first, Point last) {
-      return Darts.turn(apex, last, first);
+    public String kindName() {
+      return "grainline";
     }
 
     @Override
-    public Dart on(String other, double shift) {
-      return new Dart(name, other, from + shift, to + shift, apex, press);
+    public <R> R read(Reader<R> reader) {
+      return reader.grainline(this);
     }
 
     @Override
-    public Dart transformed(Affine map, ToDoubleFunction<String> lengths) {
-      if (map.determinant() > 0) {
-        return new Dart(name, edge, from, to, map.apply(apex), press);
-      }
-      double whole = lengths.applyAsDouble(edge);
-      Press other =
-          switch (press) {
-            case ONWARDS -> Press.BACK;
-            case BACK -> Press.ONWARDS;
-            case NONE -> Press.NONE;
-          };
-      return new Dart(name, edge, whole - to, whole - from, map.apply(apex), other);
-    }
-  }
-
-  /** How a pleat is folded. */
-  enum PleatKind {
-    /** One fold, to one side. */
-    KNIFE,
-    /** Two folds away from each other, over the middle. */
-    BOX,
-    /** Two folds that meet on the middle. */
-    INVERTED
-  }
-
-  /**
-   * A pleat: cloth folded onto itself along lines that run from an edge.
-   *
-   * @param name what it is called
-   * @param edge the edge's name
-   * @param from where its first line stands on the edge, clockwise
-   * @param to where its last line stands
-   * @param kind how it is folded
-   * @param onwards whether a knife pleat's fold is laid towards the edge's end
-   * @param lines its lines from the edge inwards, in order along the edge: of a knife pleat the
-   *     fold and the line onto which it is laid (the other way round when it is laid back), of the
-   *     others a fold, the middle and a fold
-   */
-  record Pleat(
-      String name,
-      String edge,
-      double from,
-      double to,
-      PleatKind kind,
-      boolean onwards,
-      List<Line> lines)
-      implements Intake {
-    /** Copies the list. */
-    public Pleat {
-      lines = List.copyOf(lines);
+    public String name() {
+      return "";
     }
 
     @Override
-    public Pleat on(String other, double shift) {
-      return new Pleat(name, other, from + shift, to + shift, kind, onwards, lines);
+    public Optional<Point> knownBy(Function<String, Path> edges) {
+      return Optional.empty();
     }
 
     @Override
-    public Affine closing(Point first, Point last) {
-      return Affine.translation(first.x() - last.x(), first.y() - last.y());
-    }
-
-    @Override
-    public Pleat transformed(Affine map, ToDoubleFunction<String> lengths) {
-      List<Line> images = new ArrayList<>();
-      for (Line line : lines) {
-        images.add(new Line(map.apply(line.start()), map.apply(line.end())));
-      }
-      if (map.determinant() > 0) {
-        return new Pleat(name, edge, from, to, kind, onwards, images);
-      }
-      double whole = lengths.applyAsDouble(edge);
-      java.util.Collections.reverse(images);
-      return new Pleat(name, edge, whole - to, whole - from, kind, !onwards, images);
-    }
-  }
-
-  /**
-   * A line along which the panel can be split into others. It isn't drawn.
-   *
-   * @param name its name
-   * @param path the line
-   */
-  record StyleLine(String name, Path path) implements Mark {
-    @Override
-    public StyleLine transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new StyleLine(name, path.transformed(map));
+    public <R> R place(Placing<R> placing) {
+      return placing.grainline(this);
     }
   }
 }

@@ -172,15 +172,8 @@ final class OutlineCutter {
   }
 
   private Path stretch(double from, double to) {
-    if (to > from) {
-      return outline.part(from, to);
-    }
-    // Over the outline's own start, at which a corner need not lie.
-    if (from == 0) {
-      return outline;
-    }
-    Path tail = outline.part(from, length);
-    return to == 0 ? tail : tail.then(outline.part(0, to));
+    // A single corner at the outline's own start leaves the outline as it is.
+    return from == 0 && to == 0 ? outline : outline.around(from, to);
   }
 
   private void checkNames(
@@ -284,7 +277,7 @@ final class OutlineCutter {
           total);
     }
     Mark.Notch placed = found == null ? notch : found;
-    Notches.check(panel, edges, on, placed);
+    NotchFit.check(panel, edges, on, placed);
     return placed;
   }
 }

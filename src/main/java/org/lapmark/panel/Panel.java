@@ -37,6 +37,28 @@ public record Panel(
   }
 
   /**
+   * The marks of one kind.
+   *
+   * @param kind the kind, or what several kinds have in common
+   * @param <M> the same
+   * @return the marks in order
+   */
+  public <M extends Mark> List<M> marks(Class<M> kind) {
+    return marks.stream().filter(kind::isInstance).map(kind::cast).toList();
+  }
+
+  /**
+   * Whether a name is that of a numbered part of an edge.
+   *
+   * @param name a name
+   * @param edge the edge's name
+   * @return true for the edge's name with an underscore and a number
+   */
+  public static boolean isPart(String name, String edge) {
+    return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
+  }
+
+  /**
    * Whether a name stands for one line. A derivation may take the middle of an edge: its name then
    * stands for the parts that are left, which don't follow one another.
    *
@@ -63,7 +85,7 @@ public record Panel(
    */
   public PanelException inParts(String edgeOrChain) {
     List<String> members = chains.get(edgeOrChain);
-    boolean edge = members.stream().allMatch(member -> Ring.isPart(member, edgeOrChain));
+    boolean edge = members.stream().allMatch(member -> isPart(member, edgeOrChain));
     return PanelCode.EDGE_IN_PARTS.exception(
         "what",
         edge ? "edge" : "chain",

@@ -183,7 +183,7 @@ public enum PanelCode implements FindingCode {
   }
 
   /** The exception that carries this code, with arguments given as name, value, name, value. */
-  PanelException exception(Object... namesAndValues) {
+  public PanelException exception(Object... namesAndValues) {
     Map<String, Object> arguments = new LinkedHashMap<>();
     for (int i = 0; i < namesAndValues.length; i += 2) {
       arguments.put((String) namesAndValues[i], namesAndValues[i + 1]);

@@ -40,7 +40,7 @@ public final class PanelException extends RuntimeException {
    * @param at where on the panel it is
    * @return the problem
    */
-  PanelException at(Point at) {
+  public PanelException at(Point at) {
     return new PanelException(code, arguments, at);
   }
 

@@ -16,14 +16,21 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
 /** What all derivations do with edges, corners and chains. */
-final class Ring {
+public final class Ring {
   private Ring() {}
 
-  static Edge edge(Panel panel, String name) {
+  /** Edges that follow one another as one line. */
+  public static Path outline(List<Edge> edges) {
+    List<Curve> curves = new ArrayList<>();
+    edges.forEach(edge -> curves.addAll(edge.path().curves()));
+    return new Path(curves);
+  }
+
+  public static Edge edge(Panel panel, String name) {
     return panel.edges().get(index(panel, name));
   }
 
-  static int index(Panel panel, String name) {
+  public static int index(Panel panel, String name) {
     for (int i = 0; i < panel.edges().size(); i++) {
       if (panel.edges().get(i).name().equals(name)) {
         return i;
@@ -37,7 +44,7 @@ final class Ring {
   }
 
   /** The edges that a name stands for: one, or those of a chain. */
-  static List<String> members(Panel panel, String edgeOrChain) {
+  public static List<String> members(Panel panel, String edgeOrChain) {
     List<String> members = panel.chains().get(edgeOrChain);
     return members == null ? List.of(edge(panel, edgeOrChain).name()) : members;
   }
@@ -50,17 +57,8 @@ final class Ring {
   }
 
   /** The image under a map that mirrors, travelled the other way round. */
-  static Path mirrored(Path path, Affine map) {
+  public static Path mirrored(Path path, Affine map) {
     return path.transformed(map).reversed();
-  }
-
-  /** The map that mirrors over a line. */
-  static Affine mirror(Point at, Point direction) {
-    Point along = direction.unit();
-    double c = along.x() * along.x() - along.y() * along.y();
-    double s = 2 * along.x() * along.y();
-    return new Affine(
-        c, s, s, -c, at.x() - c * at.x() - s * at.y(), at.y() - s * at.x() + c * at.y());
   }
 
   /**
@@ -70,7 +68,7 @@ final class Ring {
    * @param edges the edges of a derived panel
    * @param old the panel that it is derived from
    */
-  static List<Edge> numbered(List<Edge> edges, Panel old) {
+  public static List<Edge> numbered(List<Edge> edges, Panel old) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     edges.forEach(edge -> counts.merge(edge.name(), 1, Integer::sum));
     Set<String> taken = new LinkedHashSet<>(old.chains().keySet());
@@ -101,17 +99,12 @@ final class Ring {
     return edge(old, part.name()).path().nearestLength(middle);
   }
 
-  /** Whether a name is that of a numbered part of an edge. */
-  static boolean isPart(String name, String edge) {
-    return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
-  }
-
   /**
    * The chains of a derived panel: those of the panel that it is derived from as far as their edges
    * are left, and the names of edges that are left in parts. Where what is left of one doesn't
    * follow one another, it stands for no single line.
    */
-  static Map<String, List<String>> chains(Panel old, List<Edge> edges) {
+  public static Map<String, List<String>> chains(Panel old, List<Edge> edges) {
     List<String> ring = edges.stream().map(Edge::name).toList();
     List<String> before = old.edges().stream().map(Edge::name).toList();
     Map<String, List<String>> parts = new LinkedHashMap<>();
@@ -120,7 +113,7 @@ final class Ring {
         parts.put(
             edge,
             ring.stream()
-                .filter(name -> isPart(name, edge) && !before.contains(name))
+                .filter(name -> Panel.isPart(name, edge) && !before.contains(name))
                 .sorted(Comparator.comparingInt(String::length).thenComparing(name -> name))
                 .toList());
       }
@@ -138,7 +131,8 @@ final class Ring {
   }
 
   /** Chains as far as their edges are left, in the order of the ring. */
-  static Map<String, List<String>> chains(Map<String, List<String>> chains, List<Edge> edges) {
+  public static Map<String, List<String>> chains(
+      Map<String, List<String>> chains, List<Edge> edges) {
     List<String> ring = edges.stream().map(Edge::name).toList();
     Map<String, List<String>> kept = new LinkedHashMap<>();
     chains.forEach(
@@ -171,7 +165,7 @@ final class Ring {
   }
 
   /** A name that isn't taken: the name itself, or with an ending as often as needed. */
-  static String free(String name, String ending, Set<String> taken) {
+  public static String free(String name, String ending, Set<String> taken) {
     String free = name;
     while (taken.contains(free)) {
       free += ending;
@@ -180,7 +174,7 @@ final class Ring {
   }
 
   /** A path whose ends are moved by rounding, or by little, to where its neighbours end. */
-  static Path between(Path path, Point start, Point end) {
+  public static Path between(Path path, Point start, Point end) {
     List<Curve> curves = new ArrayList<>(path.curves());
     if (curves.get(0).start().distance(start) > 0) {
       List<Curve> first = moved(curves.remove(0), start, null);
@@ -221,11 +215,8 @@ final class Ring {
   }
 
   /** Refuses an outline that crosses itself. */
-  static void check(String panel, List<Edge> edges) {
-    List<Curve> curves = new ArrayList<>();
-    edges.forEach(edge -> curves.addAll(edge.path().curves()));
-    Path outline = new Path(curves);
-    outline
+  public static void check(String panel, List<Edge> edges) {
+    outline(edges)
         .selfCrossing()
         .ifPresent(
             at -> {

@@ -11,7 +11,7 @@ import org.lapmark.panel.PanelBuilder.CornerPair;
  * wrong order: such an edge goes the other way round the panel and over edges that the chain lists
  * beside it.
  */
-final class SwappedCorners {
+public final class SwappedCorners {
   private SwappedCorners() {}
 
   /**
@@ -24,7 +24,7 @@ final class SwappedCorners {
    * @param covered the stretches of the outline that a name stands for
    * @return the problem, if that is the cause
    */
-  static Optional<PanelException> in(
+  public static Optional<PanelException> in(
       String panel,
       String chain,
       List<String> members,

@@ -14,7 +14,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.PieceShape;
 import org.locationtech.jts.geom.Coordinate;
 
 /**

@@ -18,9 +18,12 @@ import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
-import org.lapmark.panel.Allowance;
-import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.Intake;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.Allowance;
+import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.wording.Wording;
 
 /**
@@ -36,6 +39,60 @@ final class MarkLabels {
   private static final double SAME = 0.005;
 
   private static final String ROLE = "mark-label";
+
+  /** The ending of the key of the words that count marks; none for what is seen anyway. */
+  private static final Mark.Reader<String> COUNTED =
+      new Mark.Reader<>() {
+        @Override
+        public String notch(Mark.Notch notch) {
+          return "";
+        }
+
+        @Override
+        public String grainline(Mark.Grainline grain) {
+          return "";
+        }
+
+        @Override
+        public String styleLine(LineMark.StyleLine style) {
+          return "";
+        }
+
+        @Override
+        public String placement(LineMark.Placement placement) {
+          return "placement";
+        }
+
+        @Override
+        public String foldLine(LineMark.FoldLine fold) {
+          return "fold";
+        }
+
+        @Override
+        public String drillPoint(PointMark.DrillPoint drill) {
+          return "drill";
+        }
+
+        @Override
+        public String dart(Intake.Dart dart) {
+          return "dart";
+        }
+
+        @Override
+        public String pleat(Intake.Pleat pleat) {
+          return "pleat";
+        }
+
+        @Override
+        public String buttonhole(PointMark.Buttonhole hole) {
+          return "buttonhole";
+        }
+
+        @Override
+        public String matchPoint(PointMark.MatchPoint match) {
+          return "match";
+        }
+      };
 
   private final Wording wording;
   private final StyleSheet styles;
@@ -127,31 +184,85 @@ final class MarkLabels {
 
   private List<Label> labels(Piece piece) {
     List<Label> labels = new ArrayList<>();
-    Map<String, List<Mark.Buttonhole>> rows = new LinkedHashMap<>();
-    Map<String, Point> drills = new LinkedHashMap<>();
-    for (Mark mark : marks(piece)) {
-      if (mark instanceof Mark.Placement placement) {
-        labels.add(new Label(named("placement", placement.name()), middle(placement.path())));
-      } else if (mark instanceof Mark.FoldLine fold) {
-        labels.add(new Label(named("fold", fold.name()), middle(fold.path())));
-      } else if (mark instanceof Mark.DrillPoint drill) {
-        // Points of one name are one row of them.
-        drills.putIfAbsent(drill.name(), drill.point());
-      } else if (mark instanceof Mark.Dart dart) {
-        labels.add(new Label(dart(dart), foot(piece, dart)));
-      } else if (mark instanceof Mark.Pleat pleat) {
-        Point end = pleat.lines().get(pleat.lines().size() - 1).at(0.5);
-        labels.add(new Label(pleat(pleat), end));
-      } else if (mark instanceof Mark.Buttonhole hole) {
-        rows.computeIfAbsent(hole.name(), name -> new ArrayList<>()).add(hole);
-      } else if (mark instanceof Mark.MatchPoint match) {
-        labels.add(new Label(sign(match), match.point()));
-      }
-    }
+    Collected collected = new Collected(piece, labels);
+    marks(piece).forEach(mark -> mark.read(collected));
     allowances(piece, labels);
-    drills.forEach((name, point) -> labels.add(new Label(named("drill", name), point)));
-    rows.values().forEach(row -> labels.add(new Label(buttonholes(row), row.get(0).from())));
+    collected.drills.forEach((name, at) -> labels.add(new Label(named("drill", name), at)));
+    collected.rows.values().stream()
+        .map(row -> new Label(buttonholes(row), row.get(0).from()))
+        .forEach(labels::add);
     return labels;
+  }
+
+  /** The labels of marks, one after another; those of a row are one, and come last. */
+  private final class Collected implements Mark.Reader<Void> {
+    private final Piece piece;
+    private final List<Label> labels;
+    private final Map<String, List<PointMark.Buttonhole>> rows = new LinkedHashMap<>();
+    private final Map<String, Point> drills = new LinkedHashMap<>();
+
+    Collected(Piece piece, List<Label> labels) {
+      this.piece = piece;
+      this.labels = labels;
+    }
+
+    private Void add(String text, Point at) {
+      labels.add(new Label(text, at));
+      return null;
+    }
+
+    @Override
+    public Void notch(Mark.Notch notch) {
+      return null;
+    }
+
+    @Override
+    public Void grainline(Mark.Grainline grain) {
+      return null;
+    }
+
+    @Override
+    public Void styleLine(LineMark.StyleLine style) {
+      return null;
+    }
+
+    @Override
+    public Void placement(LineMark.Placement placement) {
+      return add(named("placement", placement.name()), middle(placement.path()));
+    }
+
+    @Override
+    public Void foldLine(LineMark.FoldLine fold) {
+      return add(named("fold", fold.name()), middle(fold.path()));
+    }
+
+    @Override
+    public Void dart(Intake.Dart dart) {
+      return add(dartText(dart), foot(piece, dart));
+    }
+
+    @Override
+    public Void pleat(Intake.Pleat pleat) {
+      return add(pleatText(pleat), pleat.lines().get(pleat.lines().size() - 1).at(0.5));
+    }
+
+    @Override
+    public Void matchPoint(PointMark.MatchPoint match) {
+      return add(sign(match), match.point());
+    }
+
+    @Override
+    public Void drillPoint(PointMark.DrillPoint drill) {
+      // Points of one name are one row of them.
+      drills.putIfAbsent(drill.name(), drill.point());
+      return null;
+    }
+
+    @Override
+    public Void buttonhole(PointMark.Buttonhole hole) {
+      rows.computeIfAbsent(hole.name(), name -> new ArrayList<>()).add(hole);
+      return null;
+    }
   }
 
   /**
@@ -205,28 +316,28 @@ final class MarkLabels {
     return wording.text("mark." + kind, Map.of("name", name.replace('_', ' ')));
   }
 
-  private static Point foot(Piece piece, Mark.Dart dart) {
+  private static Point foot(Piece piece, Intake.Dart dart) {
     Point first = piece.shape().panel().line(dart.edge()).atLength(dart.from());
     return first.towards(dart.apex(), 0.6);
   }
 
-  private String dart(Mark.Dart dart) {
+  private String dartText(Intake.Dart dart) {
     return wording.text("mark.dart", Map.of("width", length(dart.width())));
   }
 
-  private String pleat(Mark.Pleat pleat) {
+  private String pleatText(Intake.Pleat pleat) {
     String key = "mark.pleat." + pleat.kind().name().toLowerCase(Locale.ROOT);
     return wording.text(key, Map.of("width", length(pleat.width())));
   }
 
-  private String buttonholes(List<Mark.Buttonhole> row) {
-    Mark.Buttonhole first = row.get(0);
+  private String buttonholes(List<PointMark.Buttonhole> row) {
+    PointMark.Buttonhole first = row.get(0);
     return wording.text(
         "mark.buttonhole",
         Map.of("count", row.size(), "length", length(first.from().distance(first.to()))));
   }
 
-  private static String sign(Mark.MatchPoint match) {
+  private static String sign(PointMark.MatchPoint match) {
     return match.name().replace('_', ' ').toUpperCase(Locale.ROOT);
   }
 
@@ -238,20 +349,7 @@ final class MarkLabels {
   List<String> words(Piece piece) {
     Map<String, Integer> counts = new LinkedHashMap<>();
     for (Mark mark : marks(piece)) {
-      String kind =
-          mark instanceof Mark.Placement
-              ? "placement"
-              : mark instanceof Mark.FoldLine
-                  ? "fold"
-                  : mark instanceof Mark.DrillPoint
-                      ? "drill"
-                      : mark instanceof Mark.Dart
-                          ? "dart"
-                          : mark instanceof Mark.Pleat
-                              ? "pleat"
-                              : mark instanceof Mark.Buttonhole
-                                  ? "buttonhole"
-                                  : mark instanceof Mark.MatchPoint ? "match" : "";
+      String kind = mark.read(COUNTED);
       if (!kind.isEmpty()) {
         counts.merge(kind, 1, Integer::sum);
       }

@@ -10,11 +10,11 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
-import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.FoldedHalf;
 import org.lapmark.panel.Mark;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.FoldedHalf;
+import org.lapmark.panel.cutting.PieceShape;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -39,8 +39,6 @@ record PieceArt(
 
   private static final double ARROW = 3.5;
   private static final double ARROW_HALF = 1.3;
-  private static final double DRILL_RADIUS = 1.5;
-  private static final double DRILL_CROSS = 3;
 
   /**
    * A line.
@@ -80,7 +78,6 @@ record PieceArt(
       }
     }
     for (Mark mark : shape.panel().marks()) {
-      marks(mark, map, strokes);
       strokes.addAll(MarkArt.strokes(shape.panel(), mark, map));
     }
     shape.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
@@ -134,7 +131,6 @@ record PieceArt(
     half.stitching()
         .forEach(path -> strokes.add(new Stroke(path.transformed(map), "stitching-line")));
     for (Mark mark : half.marks()) {
-      marks(mark, map, strokes);
       strokes.addAll(MarkArt.strokes(piece.shape().panel(), mark, map));
     }
     half.notches().forEach(notch -> strokes.add(new Stroke(notch.transformed(map), "notch")));
@@ -187,30 +183,7 @@ record PieceArt(
     return hull instanceof Polygon whole ? whole : (Polygon) hull.buffer(CHORD);
   }
 
-  private static void marks(Mark mark, Affine map, List<Stroke> strokes) {
-    if (mark instanceof Mark.Grainline grain) {
-      Point from = map.apply(grain.from());
-      Point to = map.apply(grain.to());
-      strokes.add(new Stroke(new Path(List.of(new Line(from, to))), "grainline"));
-      strokes.add(new Stroke(arrow(from, to), "grainline"));
-      if (!grain.oneWay()) {
-        strokes.add(new Stroke(arrow(to, from), "grainline"));
-      }
-    } else if (mark instanceof Mark.Placement placement) {
-      strokes.add(new Stroke(placement.path().transformed(map), "placement-line"));
-    } else if (mark instanceof Mark.FoldLine fold) {
-      strokes.add(new Stroke(fold.path().transformed(map), "fold-line"));
-    } else if (mark instanceof Mark.DrillPoint drill) {
-      Point at = map.apply(drill.point());
-      strokes.add(new Stroke(Path.circle(at, DRILL_RADIUS), "drill-point"));
-      for (Point arm : List.of(new Point(DRILL_CROSS, 0), new Point(0, DRILL_CROSS))) {
-        strokes.add(
-            new Stroke(new Path(List.of(new Line(at.minus(arm), at.plus(arm)))), "drill-point"));
-      }
-    }
-  }
-
-  private static Path arrow(Point from, Point tip) {
+  static Path arrow(Point from, Point tip) {
     Point along = tip.minus(from).unit();
     Point across = along.quarterTurn().times(ARROW_HALF);
     Point back = tip.minus(along.times(ARROW));

@@ -12,7 +12,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.Value;
-import org.lapmark.panel.Allowance;
+import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.wording.Wording;
 
 /**

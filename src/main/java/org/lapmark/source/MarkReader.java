@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.Mark;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.NotchSet;
 
 /** Reads what is stated of a panel's marks, and how notches are cut. */
@@ -65,7 +65,7 @@ final class MarkReader {
     }
     Map<String, Formula> formulas = new LinkedHashMap<>();
     Map<String, SourceText> names = new LinkedHashMap<>();
-    Mark.PleatKind pleat = Mark.PleatKind.KNIFE;
+    Intake.PleatKind pleat = Intake.PleatKind.KNIFE;
     boolean across = false;
     for (Map.Entry<String, YamlNode> part : parts.entrySet()) {
       String key = part.getKey();
@@ -73,7 +73,7 @@ final class MarkReader {
         continue;
       }
       if (key.equals("kind")) {
-        pleat = word(part.getValue(), key, Mark.PleatKind.class);
+        pleat = word(part.getValue(), key, Intake.PleatKind.class);
         whole &= pleat != null;
       } else if (key.equals("across")) {
         Boolean truth = reading.truth(part.getValue(), key);

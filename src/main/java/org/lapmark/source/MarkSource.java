@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.Mark;
+import org.lapmark.panel.Intake;
 
 /**
  * A mark, or a row of marks, as stated for a panel.
@@ -23,7 +23,7 @@ public record MarkSource(
     SourceText name,
     Map<String, Formula> formulas,
     Map<String, SourceText> names,
-    Mark.PleatKind pleat,
+    Intake.PleatKind pleat,
     boolean across) {
   private static final List<String> PLACING = List.of("edge", "line", "corner", "from_edge");
 

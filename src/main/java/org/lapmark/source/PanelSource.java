@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
-import org.lapmark.panel.Slash;
+import org.lapmark.panel.spreading.Slash;
 
 /**
  * A panel as stated.

@@ -6,7 +6,7 @@ import java.util.Map;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.Slash;
+import org.lapmark.panel.spreading.Slash;
 
 /** Reads the lines along which panels are cut and opened. */
 final class SlashReader {

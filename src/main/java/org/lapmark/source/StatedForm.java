@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.lapmark.panel.StatedKind;
+import org.lapmark.panel.stated.StatedKind;
 
 /** How a shape is stated by numbers: its key in a panel, and what has to stand below it. */
 public enum StatedForm {

@@ -6,9 +6,11 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Offset;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.geometry.offset.Offset;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -83,9 +85,9 @@ public class OffsetBenchmark {
 
   /** Curves in, curves out. */
   @Benchmark
-  public List<List<Offset.Part>> curves() {
+  public List<List<Part>> curves() {
     next = (next + 1) % COUNT;
-    return Offset.loops(List.of(new Offset.Side(outlines.get(next), distances.get(next))));
+    return Offset.loops(List.of(new Side(outlines.get(next), distances.get(next))));
   }
 
   /** Chords in, chords out. */

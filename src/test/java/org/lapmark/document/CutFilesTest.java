@@ -34,7 +34,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;

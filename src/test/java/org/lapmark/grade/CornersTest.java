@@ -13,8 +13,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.CuttingLine;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.PatternReader;
 
 /** Every way to cut a corner, as a designer states it in a folder. */

@@ -18,6 +18,7 @@ import org.lapmark.grade.GradeReport.Row;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
@@ -100,10 +101,10 @@ class GradeReportTest {
     Panel largest = patterns.get(5).panels().get("ear_flap");
     assertEquals(92, smallest.outline().bounds().height(), 1e-6);
     assertEquals(97, largest.outline().bounds().height(), 1e-6);
-    Mark.DrillPoint strap =
-        (Mark.DrillPoint)
+    PointMark.DrillPoint strap =
+        (PointMark.DrillPoint)
             largest.marks().stream()
-                .filter(mark -> mark instanceof Mark.DrillPoint)
+                .filter(mark -> mark instanceof PointMark.DrillPoint)
                 .findFirst()
                 .orElseThrow();
     // Below the line, which opens by 5 mm; the grain lies above it.

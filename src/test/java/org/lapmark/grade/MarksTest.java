@@ -17,10 +17,12 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.seam.NotchMatching;
 import org.lapmark.seam.SeamMark;
 import org.lapmark.seam.WalkedSeam;
@@ -59,7 +61,7 @@ class MarksTest {
       Panel front = pattern.panels().get("front");
       Panel back = pattern.panels().get("back");
       double drawn = front.line("waist").length() + 2 * back.line("waist").length();
-      double darts = 2 * 24 + 2 * marks(back, Mark.Dart.class).get(0).width();
+      double darts = 2 * 24 + 2 * marks(back, Intake.Dart.class).get(0).width();
       WalkedSeam waist = seam(pattern, "waist");
       assertTrue(waist.agrees());
       assertEquals(drawn - darts, waist.sides().get(1).length(), 1e-6);
@@ -102,18 +104,18 @@ class MarksTest {
     double across = 510.0 / 480;
     double down = 590.0 / 560;
     assertEquals(
-        marks(small, Mark.Dart.class).get(0).apex().x() * across,
-        marks(large, Mark.Dart.class).get(0).apex().x(),
+        marks(small, Intake.Dart.class).get(0).apex().x() * across,
+        marks(large, Intake.Dart.class).get(0).apex().x(),
         0.5);
-    Point one = marks(small, Mark.MatchPoint.class).get(0).point();
-    Point other = marks(large, Mark.MatchPoint.class).get(0).point();
+    Point one = marks(small, PointMark.MatchPoint.class).get(0).point();
+    Point other = marks(large, PointMark.MatchPoint.class).get(0).point();
     assertEquals(one.x() * across, other.x(), 1e-9);
     assertEquals(one.y() * down, other.y(), 1e-9);
-    Mark.Pleat pleat = marks(large, Mark.Pleat.class).get(0);
+    Intake.Pleat pleat = marks(large, Intake.Pleat.class).get(0);
     assertEquals(48, pleat.width(), 1e-9);
     assertEquals(60 * across, pleat.lines().get(0).start().x(), 1e-6);
     assertEquals(120 * down, pleat.lines().get(0).length(), 1e-6);
-    Mark.Dart dart = marks(large, Mark.Dart.class).get(0);
+    Intake.Dart dart = marks(large, Intake.Dart.class).get(0);
     Point from = large.line("waist").atLength(dart.from());
     Point to = large.line("waist").atLength(dart.to());
     assertEquals(from.distance(dart.apex()), to.distance(dart.apex()), 1e-9);
@@ -124,9 +126,9 @@ class MarksTest {
     GradedPattern pattern = SIZES.get("L");
     Piece front = pattern.pieces().get(0);
     FoldedHalf half = front.half().get();
-    assertEquals(2, marks(front.shape().panel(), Mark.Dart.class).size());
-    assertEquals(1, half.marks().stream().filter(Mark.Dart.class::isInstance).count());
-    assertEquals(1, half.marks().stream().filter(Mark.Buttonhole.class::isInstance).count());
+    assertEquals(2, marks(front.shape().panel(), Intake.Dart.class).size());
+    assertEquals(1, half.marks().stream().filter(Intake.Dart.class::isInstance).count());
+    assertEquals(1, half.marks().stream().filter(PointMark.Buttonhole.class::isInstance).count());
     // The stitching line is left out where the dart is: waist in two parts, side, hem.
     assertEquals(4, half.stitching().size());
     // Half of the wedge on the fold, two slits of the dart, a set of three wedges.
@@ -140,7 +142,7 @@ class MarksTest {
   void rowsStandWhereTheyAreStated() {
     GradedPattern pattern = SIZES.get("M");
     Panel placket = pattern.panels().get("placket");
-    List<Mark.Buttonhole> holes = marks(placket, Mark.Buttonhole.class);
+    List<PointMark.Buttonhole> holes = marks(placket, PointMark.Buttonhole.class);
     assertEquals(7, holes.size());
     assertEquals(
         6, holes.stream().filter(hole -> Math.abs(hole.from().x() - hole.to().x()) < 1e-9).count());
@@ -185,13 +187,13 @@ class MarksTest {
     assertEquals("[]", findings.sorted().toString());
     for (String name : List.of("back", "other")) {
       Panel panel = pattern.panels().get(name);
-      List<Mark.Buttonhole> holes = marks(panel, Mark.Buttonhole.class);
+      List<PointMark.Buttonhole> holes = marks(panel, PointMark.Buttonhole.class);
       assertEquals(3, holes.size(), name);
       assertEquals(240, holes.get(0).from().distance(holes.get(2).from()), 1e-9, name);
-      assertEquals(1, marks(panel, Mark.DrillPoint.class).size(), name);
+      assertEquals(1, marks(panel, PointMark.DrillPoint.class).size(), name);
     }
     // A quarter of the top with its dart closed.
-    Point drill = marks(pattern.panels().get("back"), Mark.DrillPoint.class).get(0).point();
+    Point drill = marks(pattern.panels().get("back"), PointMark.DrillPoint.class).get(0).point();
     Point corner = pattern.panels().get("back").line("top").start();
     assertEquals(20, drill.x() - corner.x(), 1e-9);
   }

@@ -13,10 +13,12 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.MirrorImage.Difference;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.PieceShape;
 
 /** Which pieces are the same as their mirror images. */
 class MirrorImageTest {
@@ -105,11 +107,13 @@ class MirrorImageTest {
     Point inwards = TRAPEZIUM.tangentAtLength(60).quarterTurn();
     Point onAxis = middle.plus(inwards.times(30));
     assertEquals(
-        Difference.NONE, MirrorImage.of(piece(TRAPEZIUM, 10, new Mark.DrillPoint("stud", onAxis))));
-    Mark aside = new Mark.DrillPoint("stud", onAxis.plus(TRAPEZIUM.tangentAtLength(60).times(12)));
+        Difference.NONE,
+        MirrorImage.of(piece(TRAPEZIUM, 10, new PointMark.DrillPoint("stud", onAxis))));
+    Mark aside =
+        new PointMark.DrillPoint("stud", onAxis.plus(TRAPEZIUM.tangentAtLength(60).times(12)));
     assertEquals(Difference.MARKS, MirrorImage.of(piece(TRAPEZIUM, 10, aside)));
     Mark across =
-        new Mark.FoldLine(
+        new LineMark.FoldLine(
             "fold",
             new Path(
                 List.of(

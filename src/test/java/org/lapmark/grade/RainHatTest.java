@@ -22,7 +22,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;

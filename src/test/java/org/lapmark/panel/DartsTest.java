@@ -18,6 +18,8 @@ import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.panel.derivation.Unfolded;
 
 class DartsTest {
   private static Point p(double x, double y) {
@@ -64,7 +66,7 @@ class DartsTest {
       @ForAll @DoubleRange(min = 50, max = 140) double length) {
     Panel bare = block(rise, bend, List.of());
     double whole = bare.line("a-b").length();
-    Mark.Dart dart = Darts.stated(bare, "w", "a-b", at, width, length, Mark.Press.ONWARDS);
+    Intake.Dart dart = Darts.stated(bare, "w", "a-b", at, width, length, Intake.Press.ONWARDS);
     Panel panel = with(bare, dart);
     ClosedLine line = ClosedLine.of(panel, "a-b");
     assertEquals(whole - width, line.length(), 1e-6);
@@ -96,8 +98,8 @@ class DartsTest {
       @ForAll @DoubleRange(min = 0, max = 20) double allowance,
       @ForAll boolean onwards) {
     Panel bare = block(rise, bend, List.of());
-    Mark.Press press = onwards ? Mark.Press.ONWARDS : Mark.Press.BACK;
-    Mark.Dart dart = Darts.stated(bare, "w", "a-b", at, width, length, press);
+    Intake.Press press = onwards ? Intake.Press.ONWARDS : Intake.Press.BACK;
+    Intake.Dart dart = Darts.stated(bare, "w", "a-b", at, width, length, press);
     Path plain = PieceShape.of(bare, allowances(allowance)).cuttingLine().path();
     Path shaped = PieceShape.of(with(bare, dart), allowances(allowance)).cuttingLine().path();
     assertTrue(shaped.isClosed());
@@ -154,12 +156,12 @@ class DartsTest {
     NotchSet set = new NotchSet(3, List.of(4.0, gap), NotchSet.Cut.WEDGE);
     List<Mark> marks =
         List.of(
-            Darts.stated(bare, "w", "a-b", at, width, 100, Mark.Press.BACK),
-            Darts.pleat(bare, "p", "c-d", at, width, 50, Mark.PleatKind.KNIFE, true),
+            Darts.stated(bare, "w", "a-b", at, width, 100, Intake.Press.BACK),
+            Darts.pleat(bare, "p", "c-d", at, width, 50, Intake.PleatKind.KNIFE, true),
             new Mark.Notch("b-c", at, set),
-            new Mark.Buttonhole("h", p(30, 30), p(50, 30)),
-            new Mark.MatchPoint("m", p(10, 10)),
-            new Mark.DrillPoint("d", p(20, 20)));
+            new PointMark.Buttonhole("h", p(30, 30), p(50, 30)),
+            new PointMark.MatchPoint("m", p(10, 10)),
+            new PointMark.DrillPoint("d", p(20, 20)));
     Panel panel = new Panel("block", bare.edges(), bare.chains(), marks);
     Affine mirror = new Affine(-1, 0, 0, 1, 0, 0);
     Panel image = mirrored(panel, mirror);
@@ -241,8 +243,8 @@ class DartsTest {
   @Test
   void pleatsTakeUpWhatTheyAreToldTo() {
     Panel bare = block(0, 0, List.of());
-    Mark.Pleat knife = Darts.pleat(bare, "k", "c-d", 60, 40, 80, Mark.PleatKind.KNIFE, true);
-    Mark.Pleat box = Darts.pleat(bare, "b", "c-d", 180, 40, 80, Mark.PleatKind.BOX, true);
+    Intake.Pleat knife = Darts.pleat(bare, "k", "c-d", 60, 40, 80, Intake.PleatKind.KNIFE, true);
+    Intake.Pleat box = Darts.pleat(bare, "b", "c-d", 180, 40, 80, Intake.PleatKind.BOX, true);
     assertEquals(2, knife.lines().size());
     assertEquals(3, box.lines().size());
     assertEquals(0, knife.lines().get(0).start().distance(p(180, 300)), 1e-9);
@@ -259,21 +261,23 @@ class DartsTest {
   @Test
   void drawnDartsStandOnTheirOutline() {
     Panel bare = block(0, 0, List.of());
-    Mark.Dart dart = Darts.drawn(bare, "w", p(140, 0), p(130.1, 90), p(120, 0), Mark.Press.NONE);
+    Intake.Dart dart =
+        Darts.drawn(bare, "w", p(140, 0), p(130.1, 90), p(120, 0), Intake.Press.NONE);
     assertEquals(
-        rounded(new Mark.Dart("w", "a-b", 120, 140, p(130, 90), Mark.Press.NONE)), rounded(dart));
+        rounded(new Intake.Dart("w", "a-b", 120, 140, p(130, 90), Intake.Press.NONE)),
+        rounded(dart));
     refused(
         PanelCode.DART_LEGS_DIFFER,
-        () -> Darts.drawn(bare, "w", p(140, 0), p(135, 90), p(120, 0), Mark.Press.NONE));
+        () -> Darts.drawn(bare, "w", p(140, 0), p(135, 90), p(120, 0), Intake.Press.NONE));
     refused(
         PanelCode.INTAKE_OFF_OUTLINE,
-        () -> Darts.drawn(bare, "w", p(140, 1), p(130, 90), p(120, 0), Mark.Press.NONE));
+        () -> Darts.drawn(bare, "w", p(140, 1), p(130, 90), p(120, 0), Intake.Press.NONE));
     refused(
         PanelCode.INTAKE_ON_TWO_EDGES,
-        () -> Darts.drawn(bare, "w", p(10, 0), p(20, 20), p(0, 10), Mark.Press.NONE));
+        () -> Darts.drawn(bare, "w", p(10, 0), p(20, 20), p(0, 10), Intake.Press.NONE));
     refused(
         PanelCode.MARK_OUTSIDE,
-        () -> Darts.drawn(bare, "w", p(140, 0), p(130, -90), p(120, 0), Mark.Press.NONE));
+        () -> Darts.drawn(bare, "w", p(140, 0), p(130, -90), p(120, 0), Intake.Press.NONE));
   }
 
   @Test
@@ -281,16 +285,16 @@ class DartsTest {
     Panel bare = block(0, 0, List.of());
     refused(
         PanelCode.INTAKE_OFF_EDGE,
-        () -> Darts.stated(bare, "w", "a-b", 5, 20, 90, Mark.Press.NONE));
+        () -> Darts.stated(bare, "w", "a-b", 5, 20, 90, Intake.Press.NONE));
     refused(
         PanelCode.INTAKE_OFF_EDGE,
-        () -> Darts.stated(bare, "w", "a-z", 50, 20, 90, Mark.Press.NONE));
+        () -> Darts.stated(bare, "w", "a-z", 50, 20, 90, Intake.Press.NONE));
     refused(
         PanelCode.MARK_OUTSIDE,
-        () -> Darts.pleat(bare, "k", "a-b", 50, 20, 390, Mark.PleatKind.BOX, true));
-    Mark.Dart one = Darts.stated(bare, "one", "a-b", 50, 20, 90, Mark.Press.NONE);
-    Mark.Dart two = Darts.stated(bare, "two", "a-b", 69, 20, 90, Mark.Press.NONE);
-    Mark.Dart three = Darts.stated(bare, "three", "a-b", 70, 20, 90, Mark.Press.NONE);
+        () -> Darts.pleat(bare, "k", "a-b", 50, 20, 390, Intake.PleatKind.BOX, true));
+    Intake.Dart one = Darts.stated(bare, "one", "a-b", 50, 20, 90, Intake.Press.NONE);
+    Intake.Dart two = Darts.stated(bare, "two", "a-b", 69, 20, 90, Intake.Press.NONE);
+    Intake.Dart three = Darts.stated(bare, "three", "a-b", 70, 20, 90, Intake.Press.NONE);
     refused(PanelCode.INTAKES_OVERLAP, () -> PieceShape.of(with(bare, one, two), allowances(10)));
     PieceShape.of(with(bare, one, three), allowances(10));
     refused(
@@ -298,7 +302,7 @@ class DartsTest {
         () -> PieceShape.of(with(bare, one, new Mark.Notch("a-b", 50, 1)), allowances(10)));
     PieceShape.of(with(bare, one, new Mark.Notch("a-b", 60, 1)), allowances(10));
     // A short, wide dart has no plain cutting line beside it on which it could lie.
-    Mark.Dart wide = Darts.stated(bare, "wide", "a-b", 200, 70, 12, Mark.Press.ONWARDS);
+    Intake.Dart wide = Darts.stated(bare, "wide", "a-b", 200, 70, 12, Intake.Press.ONWARDS);
     refused(PanelCode.DART_CAP, () -> PieceShape.of(with(bare, wide), allowances(10)));
     refused(
         PanelCode.NOTCH_GAP,
@@ -317,14 +321,14 @@ class DartsTest {
     Panel half =
         with(
             bare,
-            Darts.stated(bare, "w", "a-b", 100, 20, 90, Mark.Press.ONWARDS),
+            Darts.stated(bare, "w", "a-b", 100, 20, 90, Intake.Press.ONWARDS),
             new Mark.Notch("b-c", 60, set),
-            new Mark.Buttonhole("h", p(30, 30), p(50, 30)));
-    Panel whole = PanelDerivation.unfolded("whole", half, "d-a", List.of(), notice -> {});
-    List<Mark.Dart> darts = new ArrayList<>();
+            new PointMark.Buttonhole("h", p(30, 30), p(50, 30)));
+    Panel whole = new Unfolded(half, "d-a", List.of()).derive("whole", notice -> {});
+    List<Intake.Dart> darts = new ArrayList<>();
     List<NotchSet> sets = new ArrayList<>();
     for (Mark mark : whole.marks()) {
-      if (mark instanceof Mark.Dart dart) {
+      if (mark instanceof Intake.Dart dart) {
         darts.add(dart);
         // The feet lie on the edge, equally far from the apex.
         Path edge = whole.line(dart.edge());
@@ -342,7 +346,7 @@ class DartsTest {
     assertTrue(darts.get(0).press() != darts.get(1).press());
     assertEquals(2, sets.size());
     assertTrue(sets.get(0).agrees(sets.get(1).reversed()));
-    assertEquals(2, whole.marks().stream().filter(Mark.Buttonhole.class::isInstance).count());
+    assertEquals(2, whole.marks().stream().filter(PointMark.Buttonhole.class::isInstance).count());
   }
 
   private static void refused(PanelCode code, Runnable action) {

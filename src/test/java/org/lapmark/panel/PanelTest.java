@@ -24,6 +24,12 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.PanelBuilder.CornerPair;
+import org.lapmark.panel.cutting.Allowance;
+import org.lapmark.panel.cutting.Allowances;
+import org.lapmark.panel.cutting.CornerShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.panel.derivation.Beside;
 
 class PanelTest {
   private static Point p(double x, double y) {
@@ -479,7 +485,7 @@ class PanelTest {
             List.of(
                 new Mark.Notch("rim", 20, 1),
                 new Mark.Grainline(p(60, -30), p(60, 30)),
-                new Mark.DrillPoint("stud", p(40, 0))));
+                new PointMark.DrillPoint("stud", p(40, 0))));
     Panel inset = inset("foam", panel, 3);
     assertEquals("foam", inset.name());
     assertEquals(names(panel), names(inset));
@@ -549,6 +555,6 @@ class PanelTest {
   private static Panel inset(String name, Panel panel, double distance) {
     Map<String, Double> distances = new LinkedHashMap<>();
     panel.edges().forEach(edge -> distances.put(edge.name(), distance));
-    return PanelDerivation.inset(name, panel, distances, PanelDerivation.Marks.NONE, notice -> {});
+    return new Beside(panel, false, distances, Beside.Marks.NONE).derive(name, notice -> {});
   }
 }

@@ -21,7 +21,8 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.PieceShape;
 
 class BlankTilesTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
@@ -183,7 +184,7 @@ class BlankTilesTest {
   @Test
   void aPageThatHoldsOthersTogetherIsNeeded() {
     Panel panel = CURTAIN.shape().panel();
-    Mark point = new Mark.DrillPoint("ring", new Point(453, 654));
+    Mark point = new PointMark.DrillPoint("ring", new Point(453, 654));
     Piece marked =
         new Piece(
             1,

@@ -13,11 +13,11 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
 
 /**
  * Fifty patterns on which arranging is measured, always the same. Pattern {@code i} has 5 to 60

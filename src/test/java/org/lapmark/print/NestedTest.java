@@ -26,11 +26,11 @@ import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.packing.Search;
-import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 

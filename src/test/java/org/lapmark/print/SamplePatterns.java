@@ -28,11 +28,12 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.panel.PieceShape;
+import org.lapmark.panel.PointMark;
+import org.lapmark.panel.cutting.CuttingLine;
+import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.JoinStyle;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
@@ -136,7 +137,7 @@ final class SamplePatterns {
     Path stitching = new Path(round(depth, height, 0));
     List<Mark> marks = new ArrayList<>();
     marks.add(new Mark.Grainline(p(depth / 2, -0.28 * height), p(depth / 2, 0.28 * height)));
-    marks.add(new Mark.DrillPoint("cord", p(depth * 0.8, 0)));
+    marks.add(new PointMark.DrillPoint("cord", p(depth * 0.8, 0)));
     List<Path> notches = List.of();
     if (allowance > 0) {
       notches =

@@ -19,7 +19,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.FoldedHalf;
+import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.print.Paper;
 import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlan;
