@@ -1,13 +1,8 @@
 package org.lapmark.document;
 
-import com.ibm.icu.text.DateFormat;
-import com.ibm.icu.util.TimeZone;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.util.ArrayList;
-import java.util.Date;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,6 +12,33 @@ import java.util.function.IntPredicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.lapmark.document.grading.GradePages;
+import org.lapmark.document.manual.Chosen;
+import org.lapmark.document.manual.Enlarged;
+import org.lapmark.document.manual.Hazards;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.manual.ManualMaker;
+import org.lapmark.document.pdf.FontFiles;
+import org.lapmark.document.pdf.FontLettering;
+import org.lapmark.document.pdf.Glyphs;
+import org.lapmark.document.pdf.Imprint;
+import org.lapmark.document.pdf.PdfBook;
+import org.lapmark.document.pdf.Program;
+import org.lapmark.document.section.CoverArt;
+import org.lapmark.document.section.ManualPages;
+import org.lapmark.document.section.ManualPagesBuilder;
+import org.lapmark.document.section.Pictures;
+import org.lapmark.document.section.Plates;
+import org.lapmark.document.section.SizePagesBuilder;
+import org.lapmark.document.section.TextPages;
+import org.lapmark.document.section.TextPagesBuilder;
+import org.lapmark.document.setting.PageSetting;
+import org.lapmark.document.setting.RecordModel;
+import org.lapmark.document.template.Styles;
+import org.lapmark.document.template.TemplateEngine;
+import org.lapmark.document.template.Templates;
+import org.lapmark.document.template.Words;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
@@ -216,19 +238,6 @@ public final class DocumentWriter {
         .map(String::strip)
         .filter(word -> !word.isEmpty())
         .toList();
-  }
-
-  /**
-   * A date as documents print it.
-   *
-   * @param date the date
-   * @param language the document's language
-   * @return the date in words
-   */
-  public static String inWords(LocalDate date, Locale language) {
-    DateFormat format = DateFormat.getDateInstance(DateFormat.LONG, language);
-    format.setTimeZone(TimeZone.GMT_ZONE);
-    return format.format(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));
   }
 
   /**

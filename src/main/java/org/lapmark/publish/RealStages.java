@@ -12,14 +12,15 @@ import org.lapmark.check.CareChecks;
 import org.lapmark.check.CareWords;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
-import org.lapmark.document.CompanionWriter;
-import org.lapmark.document.CutFileWriter;
 import org.lapmark.document.DocumentWriter;
-import org.lapmark.document.Look;
-import org.lapmark.document.Manual;
-import org.lapmark.document.TemplateCheck;
-import org.lapmark.document.TemplateFaults;
-import org.lapmark.document.Templates;
+import org.lapmark.document.companion.CompanionWriter;
+import org.lapmark.document.manual.DateWords;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.svg.CutFileWriter;
+import org.lapmark.document.template.TemplateCheck;
+import org.lapmark.document.template.TemplateFaults;
+import org.lapmark.document.template.Templates;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.finding.Finding;
@@ -81,7 +82,7 @@ final class RealStages implements Stages {
       PatternChecks.labels(
           source,
           language -> words.wording(language).messages(),
-          DocumentWriter::inWords,
+          DateWords::inWords,
           words::missingGlyphs,
           findings);
       CareChecks.run(source, careWords(source), findings);

@@ -22,15 +22,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.cli.console.Console;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Extra;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
 import org.lapmark.publish.Publisher.Walk;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.RefusedException;
+import org.lapmark.publish.request.Request;
 
 class CommandsTest {
   private static final String UNWRITABLE =

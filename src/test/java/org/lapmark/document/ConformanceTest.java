@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.manual.Look;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lapmark.document.svg.CutFileWriter;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
 import org.lapmark.geometry.Affine;

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.document.manual.Look;
 import org.lapmark.print.Paper;
 
 /** What readers, and programs that read aloud, get out of a document. */

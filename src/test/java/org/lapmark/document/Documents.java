@@ -7,12 +7,13 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 
 /** Documents of the specimen, and what can be read back from them. */
-final class Documents {
+public final class Documents {
   private Documents() {}
 
   static byte[] complete(Paper paper, Locale language) {
@@ -38,7 +39,7 @@ final class Documents {
   }
 
   /** The text of each page, lines joined by spaces. */
-  static List<String> texts(byte[] file) throws IOException {
+  public static List<String> texts(byte[] file) throws IOException {
     List<String> texts = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(file)) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.grading.NestDrawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;

@@ -26,6 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.check.CareChecks;
 import org.lapmark.check.CareCode;
 import org.lapmark.check.CareWords;
+import org.lapmark.document.companion.CompanionWriter;
+import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;

@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.lapmark.document.section.Plates;
+import org.lapmark.document.template.Templates;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
@@ -52,7 +54,7 @@ import org.lapmark.source.PieceSource;
 import org.lapmark.source.SizeTable;
 
 /** A small pattern made by hand, with sheets of plain drawings. */
-final class Specimen implements Plates {
+public final class Specimen implements Plates {
   static final String FILE = "harbour-roll/pattern.yaml";
   static final Position HERE = Position.ofFile(FILE);
 
@@ -65,7 +67,7 @@ final class Specimen implements Plates {
   }
 
   /** The templates as they lie in the source tree. */
-  static Templates templates() {
+  public static Templates templates() {
     Path folder = Path.of("templates");
     Map<String, byte[]> files = new TreeMap<>();
     try (Stream<Path> paths = Files.walk(folder)) {
@@ -110,7 +112,8 @@ final class Specimen implements Plates {
             source("Ines Calloway"),
             language,
             text(
-                "A roll of nine pockets for knives & brushes, {roll_width} wide, tied with one strap."),
+                "A roll of nine pockets for knives & brushes, {roll_width} wide, tied with one"
+                    + " strap."),
             text("© 2027 Tide & Table. Sew as many as you like, sell up to fifty a year."),
             new PrintForm(PrintForm.Units.METRIC_FIRST, 1, 8),
             source("2"),
@@ -153,7 +156,7 @@ final class Specimen implements Plates {
         new Lengths(Map.of("roll_width", 449.89, "roll_height", 315.2)));
   }
 
-  static List<Piece> pieces() {
+  public static List<Piece> pieces() {
     return List.of(
         new Piece(
             1,

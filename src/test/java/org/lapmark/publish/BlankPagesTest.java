@@ -17,7 +17,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Request;
 
 /** What documents say of pages that no line runs over, and what is there when they are left out. */
 class BlankPagesTest {

@@ -16,7 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.geometry.Box;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Request;
 
 /** No page of any document has ink nearer to its edge than printers reach. */
 class InkTest {

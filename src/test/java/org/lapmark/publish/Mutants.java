@@ -17,7 +17,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
-import org.lapmark.document.Manual;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
@@ -28,6 +28,7 @@ import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -149,8 +150,8 @@ final class Mutants {
   String cost() {
     return String.format(
         Locale.ROOT,
-        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time for checks,"
-            + " the longest %.2f s for %s",
+        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time"
+            + " for checks, the longest %.2f s for %s",
         withFindings,
         codes.size(),
         drawn,
@@ -310,8 +311,7 @@ final class Mutants {
 
   /** What passes is published. */
   private void publish(Path folder, Variant variant, Paper paper) throws IOException {
-    Publisher.Request request =
-        new Publisher.Request(List.of(variant.size()), List.of(paper), output);
+    Request request = new Request(List.of(variant.size()), List.of(paper), output);
     Publisher.Outcome outcome =
         pipeline.publish(List.of(folder), request, new Publisher.Listener() {}).get(0);
     if (outcome.failure().isPresent()) {
@@ -331,7 +331,7 @@ final class Mutants {
         pipeline
             .publish(
                 List.of(folder),
-                new Publisher.Request(List.of(), List.of(paper), output),
+                new Request(List.of(), List.of(paper), output),
                 new Publisher.Listener() {})
             .get(0);
     if (outcome.failure().isPresent()) {
