@@ -29,7 +29,7 @@ import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Result;
 import org.lapmark.publish.Publisher.Walk;
-import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.product.Products;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
 
@@ -179,9 +179,9 @@ class CommandsTest {
     assertEquals(List.of("S", "M"), request.sizes());
     assertEquals(List.of(Paper.A4, Paper.SHARED), request.papers());
     assertEquals("o/../p/a/größe.pdf\n", result());
-    assertFalse(request.extras().contains(Extra.WALK));
+    assertFalse(request.extras().contains(Products.WALK));
     assertEquals(0, run("publish", "a", "--with-walk"));
-    assertTrue(request.extras().contains(Extra.WALK));
+    assertTrue(request.extras().contains(Products.WALK));
   }
 
   @Test

@@ -15,13 +15,13 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
+import org.lapmark.document.book.SizesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.document.section.ManualPages;
 import org.lapmark.document.section.ShoppingPage;
 import org.lapmark.document.section.TextPages;
 import org.lapmark.document.section.TextPagesBuilder;
-import org.lapmark.finding.Findings;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -208,11 +208,7 @@ class AllSizesTest {
   void oneSizeIsNotAllSizes() {
     Demo demo = demos.get(0);
     assertThrows(
-        IllegalArgumentException.class,
-        () ->
-            demo.writer()
-                .allSizes(
-                    List.of(demo.manual()), Paper.A4, demo.writer().styles(), new Findings()));
+        IllegalArgumentException.class, () -> new SizesDocument(List.of(demo.manual()), Paper.A4));
   }
 
   @Test

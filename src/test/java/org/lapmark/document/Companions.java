@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.lapmark.document.companion.Companion;
 import org.lapmark.document.companion.CompanionUnits;
-import org.lapmark.document.companion.CompanionWriter;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -46,8 +46,7 @@ public final class Companions {
 
   public static String page(List<GradedPattern> patterns) {
     Findings findings = new Findings();
-    byte[] page =
-        new CompanionWriter(new DocumentWriter(Specimen.templates())).write(patterns, findings);
+    byte[] page = new DocumentWriter(Specimen.templates()).write(new Companion(patterns), findings);
     refuse(findings);
     return new String(page, StandardCharsets.UTF_8);
   }

@@ -7,6 +7,8 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -23,19 +25,17 @@ public final class Documents {
 
   static byte[] complete(Specimen specimen, GradedPattern pattern, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
-    return writer.complete(
-        writer.manual(pattern, Look.STANDARD, new Findings()),
-        specimen.plan(),
-        specimen,
-        writer.wording(language),
-        Specimen.styles(writer));
+    return writer.write(
+        new CompleteDocument(
+            writer.manual(pattern, Look.STANDARD, new Findings()), specimen.plan(), specimen),
+        new Findings());
   }
 
   static byte[] tiles(Paper paper, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     Specimen specimen = new Specimen(paper, language);
-    return writer.tiles(
-        specimen.pattern(), specimen.plan(), writer.wording(language), Specimen.styles(writer));
+    return writer.write(
+        new TilesDocument(specimen.pattern(), specimen.plan(), specimen), new Findings());
   }
 
   /** The text of each page, lines joined by spaces. */

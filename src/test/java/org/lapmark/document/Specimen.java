@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.lapmark.document.section.Plates;
+import org.lapmark.document.book.Plates;
 import org.lapmark.document.template.Templates;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
@@ -52,6 +52,7 @@ import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SizeTable;
+import org.lapmark.wording.Wording;
 
 /** A small pattern made by hand, with sheets of plain drawings. */
 public final class Specimen implements Plates {
@@ -300,6 +301,20 @@ public final class Specimen implements Plates {
             new Item.Shape(List.of(square()), "specimen-line"),
             new Item.Lettering(
                 "10 cm", new Point(87, 90), Item.Alignment.MIDDLE, 0, "specimen-bold")));
+  }
+
+  private static DocumentWriter writer() {
+    return new DocumentWriter(templates());
+  }
+
+  @Override
+  public Wording wording() {
+    return writer().wording(language);
+  }
+
+  @Override
+  public StyleSheet styles() {
+    return styles(writer());
   }
 
   /** Lengths by name. */

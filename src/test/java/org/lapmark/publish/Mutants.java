@@ -17,7 +17,12 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
+import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
@@ -28,6 +33,8 @@ import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
+import org.lapmark.publish.product.Desk;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternSource;
 
@@ -65,7 +72,7 @@ final class Mutants {
   private final Pipeline pipeline;
   private final Path output;
   private final List<Subject> subjects = new ArrayList<>();
-  private final Map<Locale, Stages.Desk> desks = new LinkedHashMap<>();
+  private final Map<Locale, Desk> desks = new LinkedHashMap<>();
   private final FindingText texts = new FindingText();
   private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
   private final Map<String, Integer> codes = new TreeMap<>();
@@ -288,7 +295,7 @@ final class Mutants {
     if (!drawing || findings.hasErrors()) {
       return null;
     }
-    Stages.Desk desk =
+    Desk desk =
         desks.computeIfAbsent(
             source.masthead().language(), language -> stages.desk(language, true));
     Manual manual = desk.manual(pattern, findings);
@@ -299,11 +306,12 @@ final class Mutants {
     drawn++;
     long before = clock.getCurrentThreadCpuTime();
     if (publishing) {
-      desk.instructions(manual, plan);
+      SheetPlanner planner = desk.planner(Look.STANDARD);
+      desk.write(new InstructionsDocument(manual, plan, Plates.of(planner)), findings);
       for (Piece piece : pattern.pieces()) {
-        desk.cutFile(pattern, piece);
+        desk.write(new CutFile(pattern, piece, planner), findings);
       }
-      desk.companion(List.of(pattern), findings);
+      desk.write(new Companion(List.of(pattern)), findings);
     }
     setting = clock.getCurrentThreadCpuTime() - before;
     return findings.hasErrors() ? null : variant;

@@ -221,10 +221,11 @@ public final class TextPagesBuilder {
   /**
    * The page number of each tile.
    *
+   * @param plan the tiles
    * @param firstTilePage that of the first
    * @return page numbers by tile code
    */
-  public Map<String, Integer> tilePages(int firstTilePage) {
+  public static Map<String, Integer> tilePages(SheetPlan plan, int firstTilePage) {
     Map<String, Integer> pages = new LinkedHashMap<>();
     for (Tile tile : plan.tiles()) {
       pages.put(tile.code(), firstTilePage + pages.size());

@@ -12,7 +12,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.lapmark.print.Paper;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -28,7 +27,7 @@ public final class FileNames {
   private static final int MOST_BYTES_OF_CHOICES = 60;
 
   /** Ends the name of a folder of cut files. */
-  static final String CUT_FOLDER = "-cut";
+  public static final String CUT_FOLDER = "-cut";
 
   /** Stands in the place of a size; no size is called so. */
   private static final String ALL_SIZES = "all-sizes";
@@ -97,20 +96,45 @@ public final class FileNames {
     return edition;
   }
 
-  public String complete(String size, String choices, Paper paper) {
-    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + ".pdf";
+  /**
+   * The name of a file.
+   *
+   * @param purpose what it is for
+   * @param ending what follows, with what tells it from others for the same, and what is in it
+   */
+  public String of(Purpose purpose, String ending) {
+    return stem
+        + "-"
+        + purpose.size().map(sizes::get).orElseGet(() -> ofSizes(purpose.sizes()))
+        + chosen(purpose.choices())
+        + purpose.paper().map(paper -> "-" + paper.id()).orElse("")
+        + ending;
   }
 
-  public String tiles(String size, String choices, Paper paper) {
-    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-tiles.pdf";
+  /** The name of the one file of a kind that the pattern has. */
+  public String alone(String ending) {
+    return stem + ending;
   }
 
-  public String instructions(String size, String choices, Paper paper) {
-    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-instructions.pdf";
-  }
-
-  public String largePrint(String size, String choices, Paper paper) {
-    return stem + "-" + sizes.get(size) + chosen(choices) + "-" + paper.id() + "-large-print.pdf";
+  /**
+   * The name of one of several files for one size, in a folder of its own. The name says the size
+   * again: machines show files without their folders.
+   *
+   * @param purpose what it is for, with its size
+   * @param folder how the folder's name ends
+   * @param number what tells it from the others
+   * @param words what people know it by
+   * @param ending what is in it
+   */
+  public String inFolder(Purpose purpose, String folder, int number, String words, String ending) {
+    return String.format(
+        Locale.ROOT,
+        "%s/%02d-%s-%s%s",
+        of(purpose, folder),
+        number,
+        part(words, MOST_BYTES_OF_PART),
+        sizes.get(purpose.size().orElseThrow()),
+        ending);
   }
 
   /**
@@ -137,55 +161,10 @@ public final class FileNames {
     return part(list, MOST_BYTES_OF_CHOICES - 9) + "-" + hash;
   }
 
-  /**
-   * The instructions of several sizes.
-   *
-   * @param some the sizes, or none for all of the pattern's
-   */
-  public String sizes(List<String> some, Paper paper) {
-    return stem + "-" + ofSizes(some) + "-" + paper.id() + "-instructions.pdf";
-  }
-
-  /** The tiles of all sizes stacked. */
-  public String allSizesTiles(Paper paper) {
-    return stem + "-" + ALL_SIZES + "-" + paper.id() + "-tiles.pdf";
-  }
-
-  /** The grade report, which has every size. */
-  public String gradeReport(String choices, Paper paper) {
-    return stem + "-" + ALL_SIZES + chosen(choices) + "-" + paper.id() + "-grade-report.pdf";
-  }
-
-  /**
-   * The companion.
-   *
-   * @param some its sizes, or none for all of the pattern's
-   */
-  public String companion(List<String> some) {
-    return stem + (some.isEmpty() ? "" : "-" + ofSizes(some)) + ".html";
-  }
-
   private String ofSizes(List<String> some) {
     return some.isEmpty()
         ? ALL_SIZES
         : SIZES + bounded(some.stream().map(sizes::get).collect(Collectors.joining("-")));
-  }
-
-  /**
-   * The cut file of a piece, in the folder of its size. The name says the size again: machines show
-   * files without their folders.
-   */
-  public String cutFile(String size, String choices, int number, String piece) {
-    return String.format(
-        Locale.ROOT,
-        "%s-%s%s%s/%02d-%s-%s.svg",
-        stem,
-        sizes.get(size),
-        chosen(choices),
-        CUT_FOLDER,
-        number,
-        part(piece, MOST_BYTES_OF_PART),
-        sizes.get(size));
   }
 
   private static String folded(String name) {

@@ -25,33 +25,6 @@ public final class Manifest {
   /** The manifest's file in a pattern's output folder. */
   public static final String NAME = ".lapmark-files";
 
-  /** The kind of a complete document. */
-  public static final String COMPLETE = "complete";
-
-  /** The kind of a complete document without its tiles. */
-  public static final String INSTRUCTIONS = "instructions";
-
-  /** The kind of the instructions of all sizes. */
-  public static final String ALL_SIZES = "all-sizes";
-
-  /** The kind of the tiles of all sizes stacked. */
-  public static final String NESTED = "nested";
-
-  /** The kind of instructions in large print. */
-  public static final String LARGE_PRINT = "large-print";
-
-  /** The kind of a grade report. */
-  public static final String GRADE_REPORT = "grade-report";
-
-  /** The kind of a document of tiles alone. */
-  public static final String TILES = "tiles";
-
-  /** The kind of a companion, which is for every size and no paper. */
-  public static final String COMPANION = "companion";
-
-  /** The kind of a cut file, which is for no paper. */
-  public static final String CUT_FILE = "cut-file";
-
   private static final String HEAD = "lapmark-files 2";
 
   /** As written before files of several editions stood beside each other. */

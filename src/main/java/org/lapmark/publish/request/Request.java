@@ -2,12 +2,12 @@ package org.lapmark.publish.request;
 
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import org.lapmark.print.Paper;
 
 /**
@@ -35,7 +35,7 @@ public record Request(
     sizes = List.copyOf(sizes);
     papers = List.copyOf(papers);
     choices = Collections.unmodifiableSortedMap(new TreeMap<>(choices));
-    extras = Collections.unmodifiableSet(new TreeSet<>(extras));
+    extras = Collections.unmodifiableSet(new LinkedHashSet<>(extras));
     pieces = List.copyOf(pieces);
     Objects.requireNonNull(output);
     Objects.requireNonNull(presentation);
@@ -73,7 +73,7 @@ public record Request(
    */
   public Request with(Extra... wanted) {
     return new Request(
-        sizes, papers, choices, output, presentation, new TreeSet<>(List.of(wanted)), pieces);
+        sizes, papers, choices, output, presentation, new LinkedHashSet<>(List.of(wanted)), pieces);
   }
 
   /**

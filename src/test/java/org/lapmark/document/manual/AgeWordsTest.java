@@ -17,7 +17,9 @@ import org.lapmark.document.CarePouch;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Documents;
 import org.lapmark.document.Specimen;
-import org.lapmark.document.companion.CompanionWriter;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.companion.Companion;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
@@ -87,7 +89,11 @@ class AgeWordsTest {
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     Manual manual = writer.manual(pattern, Look.STANDARD, new Findings());
-    return Documents.texts(writer.instructions(manual, planner.plan(pattern, Paper.A4), planner))
+    return Documents.texts(
+            writer.write(
+                new InstructionsDocument(
+                    manual, planner.plan(pattern, Paper.A4), Plates.of(planner)),
+                new Findings()))
         .stream()
         .map(page -> page.replaceAll("[\\s\u00a0]+", " "))
         .toList();
@@ -95,7 +101,7 @@ class AgeWordsTest {
 
   private String companion(List<GradedPattern> patterns) {
     Findings findings = new Findings();
-    byte[] page = new CompanionWriter(writer).write(patterns, findings);
+    byte[] page = writer.write(new Companion(patterns), findings);
     assertEquals(List.of(), findings.sorted());
     return new String(page, StandardCharsets.UTF_8).replace('\u00a0', ' ');
   }

@@ -20,9 +20,9 @@ class ManifestTest {
   void readsWhatItWrote() throws IOException {
     List<Manifest.Entry> entries =
         List.of(
-            new Manifest.Entry("a.pdf", "00", "S\\t\tM\n\r", "a4", Manifest.COMPLETE),
-            new Manifest.Entry("größe.pdf", "01", "", "letter", Manifest.TILES),
-            new Manifest.Entry("z.pdf", "02", "M", "a4", Manifest.TILES, "trim-yes", "2\tb"));
+            new Manifest.Entry("a.pdf", "00", "S\\t\tM\n\r", "a4", "complete"),
+            new Manifest.Entry("größe.pdf", "01", "", "letter", "tiles"),
+            new Manifest.Entry("z.pdf", "02", "M", "a4", "tiles", "trim-yes", "2\tb"));
     Files.write(folder.resolve(Manifest.NAME), new Manifest(entries).bytes());
     assertEquals(entries, Manifest.of(folder).entries());
   }

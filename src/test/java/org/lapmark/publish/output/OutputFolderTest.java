@@ -245,7 +245,8 @@ class OutputFolderTest {
               file.getKey(),
               "M",
               "a4",
-              Manifest.COMPLETE,
+              "complete",
+              "",
               file.getValue().getBytes(StandardCharsets.UTF_8)));
     }
     return entries;

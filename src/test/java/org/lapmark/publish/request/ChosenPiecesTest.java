@@ -9,8 +9,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -20,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.product.NestedTiles;
 
 /** Chosen pieces alone, and all sizes stacked, beside the files of the whole pattern. */
 class ChosenPiecesTest {
@@ -37,7 +38,7 @@ class ChosenPiecesTest {
             Collections.emptySortedMap(),
             output,
             Presentation.OWN,
-            nested ? EnumSet.of(Extra.NESTED) : EnumSet.noneOf(Extra.class),
+            nested ? Set.of(NestedTiles.EXTRA) : Set.of(),
             pieces);
     return new Publisher(TemplateFolder.bundled())
         .publish(DEMO, request).written().stream()
@@ -88,7 +89,7 @@ class ChosenPiecesTest {
             Collections.emptySortedMap(),
             output,
             Presentation.OWN,
-            EnumSet.noneOf(Extra.class),
+            Set.of(),
             List.of("1", "Rear strip"));
     new Publisher(TemplateFolder.bundled()).publish(List.of(DEMO), request, listener);
     Path tiles;

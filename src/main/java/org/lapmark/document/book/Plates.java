@@ -1,12 +1,14 @@
-package org.lapmark.document.section;
+package org.lapmark.document.book;
 
 import java.util.Map;
 import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.StyleSheet;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
+import org.lapmark.wording.Wording;
 
-/** The drawings that a document asks for once it knows its page numbers. */
+/** The drawings that a document asks for once it knows its page numbers, their words and look. */
 public interface Plates {
   /**
    * The sheet in small, at most so wide and high in millimetres, with page numbers by tile code.
@@ -15,6 +17,12 @@ public interface Plates {
 
   /** The page that proves the scale, as large as the paper. */
   Drawing printingPage(Paper paper);
+
+  /** The document's words. */
+  Wording wording();
+
+  /** The look of drawings. */
+  StyleSheet styles();
 
   static Plates of(SheetPlanner planner) {
     return new Plates() {
@@ -27,6 +35,16 @@ public interface Plates {
       @Override
       public Drawing printingPage(Paper paper) {
         return planner.printingPage(paper);
+      }
+
+      @Override
+      public Wording wording() {
+        return planner.wording();
+      }
+
+      @Override
+      public StyleSheet styles() {
+        return planner.styles();
       }
     };
   }

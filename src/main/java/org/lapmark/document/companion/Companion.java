@@ -10,12 +10,11 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.DateWords;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.pdf.Program;
-import org.lapmark.document.setting.PageSetting;
-import org.lapmark.document.template.TemplateEngine;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.Masthead;
@@ -27,62 +26,47 @@ import org.lapmark.text.Targets;
 import org.lapmark.wording.Wording;
 
 /**
- * Writes a pattern's companion: one HTML file with everything that is read while sewing, in every
- * size and in metric and inches. The file is complete in itself and its own policy forbids it to
- * ask for anything; without its script it can still be read, all sizes side by side. It is set in
- * the reader's own fonts: what a page on a screen needs is their size, and a font inside would make
- * the file many times larger.
+ * A pattern's companion: one HTML file with everything that is read while sewing, in every size and
+ * in metric and inches. The file is complete in itself and its own policy forbids it to ask for
+ * anything; without its script it can still be read, all sizes side by side. It is set in the
+ * reader's own fonts: what a page on a screen needs is their size, and a font inside would make the
+ * file many times larger.
+ *
+ * @param patterns the pattern in every size of the page, in the order of the size table; without
+ *     errors
  */
-public final class CompanionWriter {
+public record Companion(List<GradedPattern> patterns) implements Document {
   private static final String PAGE = "companion/companion.ftlh";
   private static final String STYLE = "companion/companion.css.ftl";
   private static final String SCRIPT = "companion/companion.js";
 
   private static final String ABBREVIATION = "abbreviation.";
 
-  private final DocumentWriter documents;
-  private final TemplateEngine engine;
-
-  /**
-   * A writer that shares words, looks and fonts with other documents.
-   *
-   * @param documents the writer of the other documents
-   */
-  public CompanionWriter(DocumentWriter documents) {
-    this.documents = documents;
-    this.engine = new TemplateEngine(documents.templates());
-  }
-
-  /**
-   * Writes a companion.
-   *
-   * @param patterns the pattern in every size of the page, in the order of the size table; without
-   *     errors
-   * @param findings where problems of texts and figures go
-   * @return an HTML file in UTF-8, well-formed as XML
-   * @throws IllegalArgumentException when there is no pattern
-   */
-  public byte[] write(List<GradedPattern> patterns, Findings findings) {
+  /** Checks that there is a size. */
+  public Companion {
+    patterns = List.copyOf(patterns);
     if (patterns.isEmpty()) {
       throw new IllegalArgumentException("a companion has at least one size");
     }
+  }
+
+  @Override
+  public byte[] write(DocumentWriter documents, Findings findings) {
     PatternSource source = patterns.get(0).source();
     Wording wording = documents.wording(source.masthead().language());
     CompanionSizes sizes = new CompanionSizes(patterns, wording, findings);
     Map<String, Object> model = new LinkedHashMap<>();
     masthead(sizes, model);
     new CompanionLists(sizes).describe(model);
-    texts(sizes, model);
+    texts(documents, sizes, model);
     // Style and script as they will stand between their tags: the policy names their hashes.
-    String style = "\n" + engine.fill(STYLE, model, wording);
+    String style = "\n" + documents.engine().fill(STYLE, model, wording);
     String script = "\n//<![CDATA[\n" + documents.templates().text(SCRIPT) + "//]]>\n";
     model.put("style", style);
     model.put("styleHash", hash(style));
     model.put("script", script);
     model.put("scriptHash", hash(script));
-    return new PageSetting(engine, documents.templates())
-        .wellFormed(PAGE, model, wording)
-        .getBytes(StandardCharsets.UTF_8);
+    return documents.setting().wellFormed(PAGE, model, wording).getBytes(StandardCharsets.UTF_8);
   }
 
   private static void masthead(CompanionSizes sizes, Map<String, Object> model) {
@@ -120,7 +104,8 @@ public final class CompanionWriter {
     model.put("typical", sizes.names().get(sizes.typical()));
   }
 
-  private void texts(CompanionSizes sizes, Map<String, Object> model) {
+  private static void texts(
+      DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
     PatternSource source = sizes.source();
     Steps steps = Steps.read(source.steps(), Targets.of(source), sizes.findings());
     Set<String> sections = new LinkedHashSet<>(List.of("before", "materials", "cutting"));

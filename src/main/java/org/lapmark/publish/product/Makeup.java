@@ -1,7 +1,6 @@
-package org.lapmark.publish;
+package org.lapmark.publish.product;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,15 +51,13 @@ record Makeup(List<Object> parts) {
    * Sizes by what they consist of.
    *
    * @param patterns one pattern a size
-   * @return the indexes of each group, groups by their first index
+   * @return the groups, each in the order given and by their first
    */
-  static List<List<Integer>> groups(List<GradedPattern> patterns) {
-    Map<Makeup, List<Integer>> groups = new LinkedHashMap<>();
-    for (int i = 0; i < patterns.size(); i++) {
-      groups.computeIfAbsent(of(patterns.get(i)), makeup -> new ArrayList<>()).add(i);
+  static List<List<GradedPattern>> groups(List<GradedPattern> patterns) {
+    Map<Makeup, List<GradedPattern>> groups = new LinkedHashMap<>();
+    for (GradedPattern pattern : patterns) {
+      groups.computeIfAbsent(of(pattern), makeup -> new ArrayList<>()).add(pattern);
     }
-    List<List<Integer>> indexes = new ArrayList<>();
-    groups.values().forEach(group -> indexes.add(List.copyOf(group)));
-    return Collections.unmodifiableList(indexes);
+    return List.copyOf(groups.values());
   }
 }

@@ -4,10 +4,12 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import org.lapmark.document.Document;
+import org.lapmark.document.DocumentWriter;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
+import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
@@ -18,39 +20,27 @@ import org.lapmark.source.Masthead;
 import org.lapmark.text.Markup;
 
 /**
- * Writes cut files: one piece as SVG whose user unit is a millimetre, for machines that cut or
- * plot. Curves stay what they are; numbers are rounded to 0.00001 mm, so that what is read back is
- * within 0.001 mm of the piece.
+ * A cut file: one piece as SVG whose user unit is a millimetre, for machines that cut or plot.
+ * Curves stay what they are; numbers are rounded to 0.00001 mm, so that what is read back is within
+ * 0.001 mm of the piece.
  *
  * <p>Each kind of line is a {@code g} whose id is that of its {@link CutGroup}, plain and of a
  * colour of its own, since some machines tell lines by their group and others by their colour. The
  * line that is sewn has the id {@code outline} and the grainline has {@code grainline}, as in a
  * panel's drawing. Lettering is text in whatever font the reader's device has, set to the width for
  * which there is room.
+ *
+ * @param pattern the pattern in one variant
+ * @param piece one of its pieces
+ * @param planner draws pieces and has the words
  */
-public final class CutFileWriter {
+public record CutFile(GradedPattern pattern, Piece piece, SheetPlanner planner)
+    implements Document {
   private static final double LINE = 0.25;
   private static final SvgNumbering NUMBERS = new SvgNumbering(5);
 
-  private final SheetPlanner planner;
-
-  /**
-   * A writer.
-   *
-   * @param planner draws pieces and has the words
-   */
-  public CutFileWriter(SheetPlanner planner) {
-    this.planner = Objects.requireNonNull(planner);
-  }
-
-  /**
-   * Writes the cut file of a piece.
-   *
-   * @param pattern the pattern in one variant
-   * @param piece one of its pieces
-   * @return an SVG file in UTF-8
-   */
-  public byte[] write(GradedPattern pattern, Piece piece) {
+  @Override
+  public byte[] write(DocumentWriter writer, Findings findings) {
     Drawing drawing = planner.cutSheet(pattern, piece);
     String width = NUMBERS.number(drawing.width());
     String height = NUMBERS.number(drawing.height());
@@ -72,8 +62,8 @@ public final class CutFileWriter {
         "img",
         "aria-labelledby",
         "title description");
-    out.raw("\n").open("title", "id", "title").text(title(pattern, piece)).close();
-    out.raw("\n").open("desc", "id", "description").text(description(pattern, piece)).close();
+    out.raw("\n").open("title", "id", "title").text(title()).close();
+    out.raw("\n").open("desc", "id", "description").text(description()).close();
     boolean sewnApart =
         drawing.items().stream().anyMatch(item -> layer(item).equals(CutGroup.STITCHING_LINE.id()));
     for (CutGroup group : CutGroup.values()) {
@@ -145,7 +135,7 @@ public final class CutFileWriter {
     };
   }
 
-  private String title(GradedPattern pattern, Piece piece) {
+  private String title() {
     Map<String, Object> names = new LinkedHashMap<>();
     names.put("number", Integer.toString(piece.number()));
     names.put("name", piece.name());
@@ -154,7 +144,7 @@ public final class CutFileWriter {
     return planner.wording().text("cut-file.title", names);
   }
 
-  private String description(GradedPattern pattern, Piece piece) {
+  private String description() {
     Masthead masthead = pattern.source().masthead();
     List<String> lines = planner.cutsAndAllowance(pattern, piece);
     int last = lines.size() - 1;
