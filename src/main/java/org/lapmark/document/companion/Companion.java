@@ -6,15 +6,16 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
+import java.util.Optional;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.DateWords;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.pdf.Program;
+import org.lapmark.document.section.Content;
+import org.lapmark.document.section.Sections;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.Masthead;
@@ -108,10 +109,6 @@ public record Companion(List<GradedPattern> patterns) implements Document {
       DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
     PatternSource source = sizes.source();
     Steps steps = Steps.read(source.steps(), Targets.of(source), sizes.findings());
-    Set<String> sections = new LinkedHashSet<>(List.of("before", "materials", "cutting"));
-    if (!source.finished().isEmpty()) {
-      sections.add("finished");
-    }
     Hazards hazards = sizes.hazards();
     List<Map<String, Object>> all = new ArrayList<>();
     for (String hazard : hazards.gathered()) {
@@ -125,16 +122,8 @@ public record Companion(List<GradedPattern> patterns) implements Document {
                       hazards.text(hazard, pattern, form, sizes.findings()).orElse(null))));
       all.add(one);
     }
-    if (!all.isEmpty() || source.notes().stream().anyMatch(n -> n.name().equals("cautions"))) {
-      sections.add("cautions");
-    }
-    sections.add("colophon");
-    if (!steps.all().isEmpty()) {
-      sections.add("steps");
-    }
-    if (source.notes().stream().anyMatch(note -> note.name().equals("fitting"))) {
-      sections.add("fitting");
-    }
+    List<String> sections =
+        Sections.ids(new Content(source, steps, hazards, Optional.empty(), false));
     model.put("abbreviations", abbreviations(steps, sizes.wording()));
     CompanionFigures figures =
         new CompanionFigures(sizes, documents.styles(), documents.lettering());

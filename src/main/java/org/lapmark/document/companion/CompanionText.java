@@ -3,7 +3,6 @@ package org.lapmark.document.companion;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintedValue;
@@ -24,7 +23,7 @@ final class CompanionText {
   private final CompanionSizes sizes;
   private final CompanionFigures figures;
   private final Steps steps;
-  private final Set<String> sections;
+  private final List<String> sections;
 
   /**
    * A writer for one page.
@@ -34,7 +33,8 @@ final class CompanionText {
    * @param steps the steps that references may lead to
    * @param sections the names of the pages that the companion has as sections
    */
-  CompanionText(CompanionSizes sizes, CompanionFigures figures, Steps steps, Set<String> sections) {
+  CompanionText(
+      CompanionSizes sizes, CompanionFigures figures, Steps steps, List<String> sections) {
     this.sizes = sizes;
     this.figures = figures;
     this.steps = steps;

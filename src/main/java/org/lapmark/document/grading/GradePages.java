@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.lapmark.document.section.ManualPages;
 import org.lapmark.document.section.Pictures;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -33,7 +32,7 @@ public record GradePages(String sizes, String choices, List<PanelPage> panels) {
   }
 
   /** A panel. */
-  record PanelPage(String name, boolean anyOrder, ManualPages.Picture nest, List<Table> tables) {}
+  record PanelPage(String name, boolean anyOrder, Pictures.Picture nest, List<Table> tables) {}
 
   /** The measurements of some sizes. */
   record Table(List<String> sizes, List<TableRow> rows) {}

@@ -21,6 +21,45 @@ import org.lapmark.wording.Wording;
 
 /** Works out what to know before beginning. */
 public final class BeginPage {
+  /**
+   * What to know before beginning.
+   *
+   * @param ages how old those are whom it is for, where not all are grown-ups
+   * @param facts texts of the author's by key
+   * @param allowances which allowances the pieces have; absent when there is no piece
+   * @param stitches stitch lengths
+   * @param tools what steps use
+   * @param abbreviations those that steps use
+   */
+  record Begin(
+      Optional<String> ages,
+      List<Fact> facts,
+      Optional<Allowances> allowances,
+      List<Stitch> stitches,
+      List<List<Object>> tools,
+      List<Abbreviation> abbreviations) {}
+
+  /** A text of the author's. */
+  record Fact(String key, List<Object> text) {}
+
+  /**
+   * Which allowances are included.
+   *
+   * @param usual the most frequent one; absent when most edges, or all, have none
+   * @param exceptions other allowances with the pieces or edges that have them
+   * @param without the pieces that have none
+   */
+  record Allowances(Optional<String> usual, List<Exception> exceptions, List<String> without) {}
+
+  /** Edges or whole pieces with another allowance than most. */
+  record Exception(String where, String allowance) {}
+
+  /** A kind of stitch and its length. */
+  record Stitch(String name, String length) {}
+
+  /** An abbreviation and what it stands for. */
+  record Abbreviation(String shortForm, String meaning) {}
+
   private static final List<String> FACTS = List.of("skill", "time", "machine", "needle", "thread");
   private static final String ABBREVIATION = "abbreviation.";
   private static final String STITCH = "stitch.";
@@ -37,16 +76,16 @@ public final class BeginPage {
     this.computed = new Computed(manual.pattern(), manual.form());
   }
 
-  ManualPages.Begin build(Hazards hazards) {
+  Begin build(Hazards hazards) {
     MakingSource making = manual.pattern().source().making();
-    List<ManualPages.Fact> facts = new ArrayList<>();
+    List<Fact> facts = new ArrayList<>();
     for (String key : FACTS) {
       List<Object> text = printed(making.texts().get(key));
       if (!text.isEmpty()) {
-        facts.add(new ManualPages.Fact(key, text));
+        facts.add(new Fact(key, text));
       }
     }
-    return new ManualPages.Begin(
+    return new Begin(
         AgeWords.of(manual.sizes(), wording),
         facts,
         allowances(),
@@ -63,7 +102,7 @@ public final class BeginPage {
             .orElse(List.of());
   }
 
-  private Optional<ManualPages.Allowances> allowances() {
+  private Optional<Allowances> allowances() {
     List<Piece> pieces = manual.pattern().pieces();
     if (pieces.isEmpty()) {
       return Optional.empty();
@@ -84,7 +123,7 @@ public final class BeginPage {
       }
     }
     Optional<String> usual = Optional.of(most).filter(text -> !text.isEmpty());
-    List<ManualPages.Exception> exceptions = new ArrayList<>();
+    List<Exception> exceptions = new ArrayList<>();
     List<String> without = new ArrayList<>();
     for (Piece piece : pieces) {
       if (isWithout(piece)) {
@@ -93,8 +132,7 @@ public final class BeginPage {
         exceptions.addAll(exceptions(piece, most));
       }
     }
-    return Optional.of(
-        new ManualPages.Allowances(usual, exceptions, usual.isEmpty() ? List.of() : without));
+    return Optional.of(new Allowances(usual, exceptions, usual.isEmpty() ? List.of() : without));
   }
 
   private static boolean isWithout(Piece piece) {
@@ -113,7 +151,7 @@ public final class BeginPage {
   }
 
   /** The edges of a piece that have another allowance, those with the same one together. */
-  private List<ManualPages.Exception> exceptions(Piece piece, String usual) {
+  private List<Exception> exceptions(Piece piece, String usual) {
     Map<String, List<String>> others = new LinkedHashMap<>();
     piece
         .shape()
@@ -126,7 +164,7 @@ public final class BeginPage {
                 others.computeIfAbsent(text, key -> new ArrayList<>()).add(edge.replace('_', ' '));
               }
             });
-    List<ManualPages.Exception> exceptions = new ArrayList<>();
+    List<Exception> exceptions = new ArrayList<>();
     others.forEach(
         (allowance, names) -> {
           boolean whole = names.size() == piece.shape().allowances().size();
@@ -139,7 +177,7 @@ public final class BeginPage {
                           "piece", name(piece),
                           "edges", String.join(wording.text("list.between"), names)));
           exceptions.add(
-              new ManualPages.Exception(
+              new Exception(
                   where,
                   allowance.isEmpty() ? wording.text("before.allowance.nothing") : allowance));
         });
@@ -150,8 +188,8 @@ public final class BeginPage {
     return wording.text("piece.in-words", Map.of("number", piece.number(), "name", piece.name()));
   }
 
-  private List<ManualPages.Stitch> stitches(MakingSource making) {
-    List<ManualPages.Stitch> stitches = new ArrayList<>();
+  private List<Stitch> stitches(MakingSource making) {
+    List<Stitch> stitches = new ArrayList<>();
     making
         .stitches()
         .forEach(
@@ -170,8 +208,8 @@ public final class BeginPage {
   }
 
   /** Machines state the length in millimetres, older ones count the stitches of an inch. */
-  private ManualPages.Stitch stitch(String name, double length) {
-    return new ManualPages.Stitch(name, stitchLength(length, wording));
+  private Stitch stitch(String name, double length) {
+    return new Stitch(name, stitchLength(length, wording));
   }
 
   /** A stitch length in words. */
@@ -193,7 +231,7 @@ public final class BeginPage {
         .anyMatch(word -> beginnings.stream().anyMatch(word::startsWith));
   }
 
-  private List<ManualPages.Abbreviation> abbreviations() {
+  private List<Abbreviation> abbreviations() {
     List<String> known =
         wording.messages().keySet().stream()
             .filter(key -> key.startsWith(ABBREVIATION))
@@ -201,7 +239,7 @@ public final class BeginPage {
             .sorted()
             .toList();
     return manual.steps().abbreviations(known).stream()
-        .map(word -> new ManualPages.Abbreviation(word, wording.text(ABBREVIATION + word)))
+        .map(word -> new Abbreviation(word, wording.text(ABBREVIATION + word)))
         .toList();
   }
 }

@@ -8,16 +8,20 @@ import org.lapmark.figure.Figure;
 
 /** The drawings of a document as they are asked for, by the names that its markup uses. */
 public final class Pictures {
+  /** A drawing by name with its size in millimetres, its words and its caption. */
+  public record Picture(
+      String name, double width, double height, String alternative, String caption) {}
+
   private final Map<String, Drawing> drawings = new LinkedHashMap<>();
 
   /** Takes a drawing in under a name that begins so. */
-  public ManualPages.Picture add(String stem, Drawing drawing, String alternative, String caption) {
+  public Picture add(String stem, Drawing drawing, String alternative, String caption) {
     String name = stem + "-" + (drawings.size() + 1);
     drawings.put(name, drawing);
-    return new ManualPages.Picture(name, drawing.width(), drawing.height(), alternative, caption);
+    return new Picture(name, drawing.width(), drawing.height(), alternative, caption);
   }
 
-  public ManualPages.Picture add(String stem, Figure figure, String caption) {
+  public Picture add(String stem, Figure figure, String caption) {
     return add(stem, figure.drawing(), figure.alternative(), caption);
   }
 

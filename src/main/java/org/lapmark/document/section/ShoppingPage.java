@@ -19,6 +19,28 @@ import org.lapmark.wording.Wording;
 
 /** Works out what to buy. */
 public final class ShoppingPage {
+  /** What to buy: cloths, parts, thread. */
+  public record Shopping(List<Material> materials, List<Part> parts, List<Object> thread) {}
+
+  /** A material with the amount of each width. */
+  public record Material(
+      String name,
+      List<String> details,
+      List<Amount> amounts,
+      List<Object> buying,
+      List<Object> substitute) {}
+
+  /** How much of a width. */
+  public record Amount(String width, String amount) {}
+
+  /** A part that is bought by the piece or by length. */
+  public record Part(
+      String name,
+      List<String> details,
+      Optional<String> quantity,
+      List<Object> buying,
+      List<Object> substitute) {}
+
   private final Manual manual;
   private final Computed computed;
   private final LayWords layWords;
@@ -31,26 +53,26 @@ public final class ShoppingPage {
     this.details = new ThingDetails(manual.pattern(), manual.form(), wording);
   }
 
-  public ManualPages.Shopping build() {
-    List<ManualPages.Material> materials = new ArrayList<>();
+  public Shopping build() {
+    List<Material> materials = new ArrayList<>();
     for (ClothPlan plan : manual.cloths()) {
       manual.pattern().source().materials().stream()
           .filter(thing -> thing.id().text().equals(plan.cloth().id()))
           .findFirst()
           .ifPresent(thing -> materials.add(material(thing, plan)));
     }
-    return new ManualPages.Shopping(
+    return new Shopping(
         materials,
         manual.pattern().source().hardware().stream().map(this::part).toList(),
         printed(manual.pattern().source().making().texts().get("thread")));
   }
 
-  private ManualPages.Material material(ThingSource thing, ClothPlan plan) {
-    List<ManualPages.Amount> amounts = new ArrayList<>();
+  private Material material(ThingSource thing, ClothPlan plan) {
+    List<Amount> amounts = new ArrayList<>();
     plan.goods()
         .ifPresent(goods -> amounts.add(amount(plan.cloth().widths().get(0), goods.purchase())));
     plan.lays().forEach(lay -> amounts.add(amount(lay.width(), lay.purchase())));
-    return new ManualPages.Material(
+    return new Material(
         plan.cloth().name(),
         List.copyOf(details.material(thing, plan).values()),
         amounts,
@@ -58,12 +80,12 @@ public final class ShoppingPage {
         printed(thing.texts().get("substitute")));
   }
 
-  private ManualPages.Amount amount(ClothWidth width, Purchase purchase) {
-    return new ManualPages.Amount(layWords.width(width), layWords.amount(purchase));
+  private Amount amount(ClothWidth width, Purchase purchase) {
+    return new Amount(layWords.width(width), layWords.amount(purchase));
   }
 
-  private ManualPages.Part part(ThingSource thing) {
-    return new ManualPages.Part(
+  private Part part(ThingSource thing) {
+    return new Part(
         Printed.of(thing.name(), manual.pattern(), manual.form(), new Findings())
             .map(Printed::text)
             .orElse(thing.id().text()),

@@ -22,6 +22,29 @@ import org.lapmark.wording.Wording;
 
 /** Writes the author's texts as fragments for text pages. */
 public final class StepPages implements HtmlText.Hooks {
+  /** Steps under one heading. */
+  record Stage(String html, List<StepPage> steps) {}
+
+  /**
+   * A step.
+   *
+   * @param number its number
+   * @param id its id
+   * @param html its title
+   * @param plain its title without form
+   * @param together whether it is kept on one page
+   * @param cautions the short lines of hazards that it is the first to meet
+   * @param parts its body, cut where pages may break
+   */
+  record StepPage(
+      int number,
+      String id,
+      String html,
+      String plain,
+      boolean together,
+      List<String> cautions,
+      List<String> parts) {}
+
   private static final double HALF = (FigureDrawer.HALF + FigureDrawer.FULL) / 2;
 
   private static final String PRINTING = "printing";
@@ -57,13 +80,13 @@ public final class StepPages implements HtmlText.Hooks {
     this.pictures = pictures;
   }
 
-  List<ManualPages.Stage> stages(Hazards hazards) {
+  List<Stage> stages(Hazards hazards) {
     List<List<String>> cautions = hazards.atFirstSteps();
-    List<ManualPages.Stage> stages = new ArrayList<>();
+    List<Stage> stages = new ArrayList<>();
     for (Steps.Stage stage : manual.steps().stages()) {
-      List<ManualPages.Step> steps =
+      List<StepPage> steps =
           stage.steps().stream().map(step -> step(step, cautions.get(step.number() - 1))).toList();
-      stages.add(new ManualPages.Stage(text("stage", STEP_LEVEL).line(stage.name()), steps));
+      stages.add(new Stage(text("stage", STEP_LEVEL).line(stage.name()), steps));
     }
     return stages;
   }
@@ -80,7 +103,7 @@ public final class StepPages implements HtmlText.Hooks {
     return new HtmlText(manual.printing(), new HtmlText.Frame(headingLevel, prefix, 0), this);
   }
 
-  private ManualPages.Step step(Steps.Step step, List<String> cautions) {
+  private StepPage step(Steps.Step step, List<String> cautions) {
     HtmlText text = text("step-" + step.id(), STEP_LEVEL);
     List<String> parts = new ArrayList<>();
     for (List<Block> part : parts(step.body().blocks())) {
@@ -91,7 +114,7 @@ public final class StepPages implements HtmlText.Hooks {
     if (!notes.toString().isEmpty()) {
       parts.add(notes.toString());
     }
-    return new ManualPages.Step(
+    return new StepPage(
         step.number(),
         step.id(),
         text.line(step.title()),
@@ -215,7 +238,7 @@ public final class StepPages implements HtmlText.Hooks {
     }
   }
 
-  private static void write(ManualPages.Picture picture, Markup out) {
+  private static void write(Pictures.Picture picture, Markup out) {
     out.open("div", "class", "figure");
     out.open(
             "object",

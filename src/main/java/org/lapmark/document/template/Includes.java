@@ -1,9 +1,12 @@
 package org.lapmark.document.template;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 
@@ -11,6 +14,8 @@ import org.lapmark.finding.SourceFile;
 final class Includes {
   private static final Pattern INCLUDE =
       Pattern.compile("<#(?:include|import)\\s+[\"']/?([^\"']+)[\"']");
+
+  private static final Pattern VALUE = Pattern.compile("\\$\\{[^}]*}");
 
   private Includes() {}
 
@@ -28,17 +33,30 @@ final class Includes {
     Matcher include = INCLUDE.matcher(file.content());
     while (include.find()) {
       String folder = path.substring(0, path.lastIndexOf('/') + 1);
-      String inside = folder + include.group(1);
-      String target = templates.files().containsKey(inside) ? inside : include.group(1);
-      if (above.contains(target)) {
-        return file.position(include.start(), include.end());
-      }
-      Position deeper = cycle(templates, target, above);
-      if (deeper != null) {
-        return deeper;
+      for (String target : targets(templates, folder, include.group(1))) {
+        if (above.contains(target)) {
+          return file.position(include.start(), include.end());
+        }
+        Position deeper = cycle(templates, target, above);
+        if (deeper != null) {
+          return deeper;
+        }
       }
     }
     above.remove(path);
     return null;
+  }
+
+  /** What a name may mean; a value in it stands for anything. */
+  private static List<String> targets(Templates templates, String folder, String name) {
+    if (!name.contains("${")) {
+      String inside = folder + name;
+      return List.of(templates.files().containsKey(inside) ? inside : name);
+    }
+    String any =
+        Stream.of(VALUE.split(name, -1)).map(Pattern::quote).collect(Collectors.joining("[^/]*"));
+    return templates.files().keySet().stream()
+        .filter(path -> path.matches(Pattern.quote(folder) + any))
+        .toList();
   }
 }
