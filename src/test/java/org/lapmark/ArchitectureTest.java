@@ -324,8 +324,8 @@ class ArchitectureTest {
   }
 
   private static String floorName(JavaClass type) {
-    String name = type.getPackageName();
-    return name.equals("org.lapmark") ? "" : name.split("\\.")[2];
+    String[] names = type.getPackageName().split("\\.");
+    return names.length < 3 ? "" : names[2];
   }
 
   private static int floor(JavaClass type) {

@@ -22,9 +22,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.lapmark.finding.Finding;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher;
-import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.request.Request;
 
 /** Publishes the demo pattern and makes the pictures of it that README.md shows. */
 public final class ReadmePictures {

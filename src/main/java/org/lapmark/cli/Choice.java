@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import org.lapmark.finding.Nearest;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.request.RefusedException;
 
 /** One of a few named things, as stated on the command line in either case. */
 final class Choice {

@@ -3,7 +3,7 @@ package org.lapmark.cli;
 import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.request.RefusedException;
 
 /** What is chosen for a pattern's options on the command line: {@code name=choice}. */
 final class Choices {

@@ -6,8 +6,11 @@ import java.nio.file.InvalidPathException;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.ExitCode;
+import org.lapmark.cli.console.Failures;
 import org.lapmark.finding.Nearest;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.request.RefusedException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Model.OptionSpec;
@@ -16,7 +19,7 @@ import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Reads the command line, runs the command and answers every mistake in one line. */
-final class CommandRunner {
+public final class CommandRunner {
   private CommandRunner() {}
 
   /**
@@ -27,7 +30,7 @@ final class CommandRunner {
    * @param workshop does the work
    * @return the exit code; that of a failure when what was to be said couldn't be written
    */
-  static int run(String[] arguments, Console console, Workshop workshop) {
+  public static int run(String[] arguments, Console console, Workshop workshop) {
     int code = answer(arguments, console, workshop);
     if (!console.hasResult()) {
       console.say(

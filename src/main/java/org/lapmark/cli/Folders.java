@@ -5,7 +5,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.cli.console.Console;
+import org.lapmark.publish.request.RefusedException;
 
 /** Folders as stated on the command line. */
 final class Folders {

@@ -6,10 +6,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.Version;
+import org.lapmark.cli.grade.GradeCsv;
+import org.lapmark.cli.grade.GradeJson;
+import org.lapmark.cli.grade.GradeText;
+import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.Talk;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.publish.Publisher.Walk;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.request.RefusedException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -47,8 +54,8 @@ final class GradeCommand implements Callable<Integer> {
       names = "--option",
       paramLabel = "NAME=CHOICE",
       description =
-          "What is chosen for one of the pattern's options; all else is as by default. May be given "
-              + "several times.")
+          "What is chosen for one of the pattern's options; all else is as by default. May be given"
+              + " several times.")
   private List<String> choices = new ArrayList<>();
 
   @Option(

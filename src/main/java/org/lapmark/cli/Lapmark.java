@@ -8,6 +8,9 @@ import java.util.OptionalInt;
 import java.util.logging.Level;
 import java.util.logging.LogManager;
 import java.util.logging.Logger;
+import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.ExitCode;
+import org.lapmark.cli.console.NameCoding;
 
 /** The program's entry point. */
 public final class Lapmark {

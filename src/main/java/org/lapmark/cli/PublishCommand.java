@@ -4,33 +4,41 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.IllformedLocaleException;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.Version;
+import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.Talk;
+import org.lapmark.cli.report.TextReport;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
 import org.lapmark.print.PlanQuality;
-import org.lapmark.publish.Extra;
-import org.lapmark.publish.Presentation;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Presentation;
+import org.lapmark.publish.request.RefusedException;
+import org.lapmark.publish.request.Request;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** Publishes pattern folders: written paths on standard output, everything else on the other. */
 @Command(
     name = "publish",
-    mixinStandardHelpOptions = true,
     versionProvider = Version.class,
     sortOptions = false,
     description = {
@@ -46,8 +54,14 @@ final class PublishCommand implements Callable<Integer> {
 
   private static final Path OUTPUT = Path.of("build-output", "published");
 
+  /** Where the help lists what can be asked for; what follows it has a greater number. */
+  private static final int EXTRAS = 1;
+
+  private static final int BEHIND_EXTRAS = 2;
+
   private final Console console;
   private final Workshop workshop;
+  private CommandSpec spec;
 
   @Parameters(
       paramLabel = "FOLDER",
@@ -97,40 +111,8 @@ final class PublishCommand implements Callable<Integer> {
   private Path output = OUTPUT;
 
   @Option(
-      names = "--large-print",
-      description = "The instructions in large print as well, as files of their own.")
-  private boolean largePrint;
-
-  @Option(
-      names = "--with-walk",
-      description =
-          "The walk of every seam at the end of the documents of one size: how long its sides are, "
-              + "where notches meet, and where to clip.")
-  private boolean withWalk;
-
-  @Option(
-      names = "--with-grade-report",
-      description =
-          "The grade report as well, for designer and editor: every edge by size with increments, "
-              + "and the sizes stacked on each other.")
-  private boolean gradeReport;
-
-  @Option(
-      names = "--nested",
-      description =
-          "Tiles of all sizes stacked as well, each size a layer with a dash of its own, on every "
-              + "paper that is made.")
-  private boolean nested;
-
-  @Option(
-      names = "--without-blank-pages",
-      description =
-          "Pages of tiles that show the inside of a piece and no line are left out; page numbers, "
-              + "map and joins are those of what remains.")
-  private boolean withoutBlankPages;
-
-  @Option(
       names = "--piece",
+      order = BEHIND_EXTRAS,
       paramLabel = "PIECE",
       split = ",",
       description =
@@ -140,6 +122,7 @@ final class PublishCommand implements Callable<Integer> {
 
   @Option(
       names = "--language",
+      order = BEHIND_EXTRAS,
       paramLabel = "TAG",
       description =
           "The documents' language, such as en-US: one that the pattern is translated into, or "
@@ -148,6 +131,7 @@ final class PublishCommand implements Callable<Integer> {
 
   @Option(
       names = "--units",
+      order = BEHIND_EXTRAS,
       paramLabel = "UNITS",
       description =
           "Which units are printed: metric, inches, metric-first or inches-first. Such documents "
@@ -156,9 +140,24 @@ final class PublishCommand implements Callable<Integer> {
 
   @Option(
       names = "--templates",
+      order = BEHIND_EXTRAS,
       paramLabel = "DIR",
       description = "A folder of templates that replaces the program's own.")
   private Path templates;
+
+  @Option(
+      names = {"-h", "--help"},
+      order = BEHIND_EXTRAS,
+      usageHelp = true,
+      description = "Show this help message and exit.")
+  private boolean help;
+
+  @Option(
+      names = {"-V", "--version"},
+      order = BEHIND_EXTRAS,
+      versionHelp = true,
+      description = "Print version information and exit.")
+  private boolean version;
 
   PublishCommand(Console console, Workshop workshop) {
     this.console = console;
@@ -241,24 +240,29 @@ final class PublishCommand implements Callable<Integer> {
     return Talk.end(all, console);
   }
 
+  /** The options for what can be asked for beside the usual, which the products state. */
   private Set<Extra> extras() {
-    Set<Extra> extras = new TreeSet<>();
-    if (largePrint) {
-      extras.add(Extra.LARGE_PRINT);
+    Set<Extra> asked = new LinkedHashSet<>();
+    for (Extra extra : Products.extras()) {
+      if (spec.findOption(extra.option()).<Boolean>getValue()) {
+        asked.add(extra);
+      }
     }
-    if (gradeReport) {
-      extras.add(Extra.GRADE_REPORT);
+    return asked;
+  }
+
+  @Spec
+  void addExtras(CommandSpec self) {
+    spec = self;
+    for (Extra extra : Products.extras()) {
+      self.addOption(
+          OptionSpec.builder(extra.option())
+              .type(boolean.class)
+              .order(EXTRAS)
+              .defaultValue("false")
+              .description(extra.description())
+              .build());
     }
-    if (nested) {
-      extras.add(Extra.NESTED);
-    }
-    if (withWalk) {
-      extras.add(Extra.WALK);
-    }
-    if (withoutBlankPages) {
-      extras.add(Extra.WITHOUT_BLANK_PAGES);
-    }
-    return extras;
   }
 
   private Presentation presentation() {

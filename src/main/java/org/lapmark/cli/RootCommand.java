@@ -1,6 +1,9 @@
 package org.lapmark.cli;
 
 import java.util.concurrent.Callable;
+import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.ExitCode;
+import org.lapmark.cli.console.Version;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;

@@ -8,12 +8,12 @@ import java.util.SortedMap;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.request.Request;
 
 /** What the commands need done. */
-interface Workshop {
+public interface Workshop {
   /** Publishes folders; templates is a folder that replaces the program's own, or null. */
   List<Outcome> publish(Path templates, List<Path> folders, Request request, Listener listener)
       throws IOException;

@@ -12,26 +12,26 @@ import org.lapmark.check.CareChecks;
 import org.lapmark.check.CareWords;
 import org.lapmark.check.PatternChecks;
 import org.lapmark.check.Reach;
-import org.lapmark.document.CompanionWriter;
-import org.lapmark.document.CutFileWriter;
+import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
-import org.lapmark.document.Look;
-import org.lapmark.document.Manual;
-import org.lapmark.document.TemplateCheck;
-import org.lapmark.document.TemplateFaults;
-import org.lapmark.document.Templates;
+import org.lapmark.document.manual.DateWords;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.template.TemplateCheck;
+import org.lapmark.document.template.TemplateFaults;
+import org.lapmark.document.template.Templates;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
+import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
@@ -81,7 +81,7 @@ final class RealStages implements Stages {
       PatternChecks.labels(
           source,
           language -> words.wording(language).messages(),
-          DocumentWriter::inWords,
+          DateWords::inWords,
           words::missingGlyphs,
           findings);
       CareChecks.run(source, careWords(source), findings);
@@ -129,8 +129,7 @@ final class RealStages implements Stages {
     return new WritingDesk(
         writer,
         planner(writer, language, Look.STANDARD, blankPages),
-        planner(writer, language, Look.LARGE_PRINT, blankPages),
-        new CompanionWriter(writer));
+        planner(writer, language, Look.LARGE_PRINT, blankPages));
   }
 
   private static SheetPlanner planner(
@@ -140,15 +139,16 @@ final class RealStages implements Stages {
     return blankPages ? planner : planner.withoutBlankTiles();
   }
 
-  private record WritingDesk(
-      DocumentWriter writer,
-      SheetPlanner planner,
-      SheetPlanner largePlanner,
-      CompanionWriter companions)
+  private record WritingDesk(DocumentWriter writer, SheetPlanner standard, SheetPlanner large)
       implements Desk {
     @Override
     public SheetPlan plan(GradedPattern pattern, Paper paper) {
-      return planner.plan(pattern, paper);
+      return standard.plan(pattern, paper);
+    }
+
+    @Override
+    public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+      return standard.nested(patterns, paper);
     }
 
     @Override
@@ -162,47 +162,13 @@ final class RealStages implements Stages {
     }
 
     @Override
-    public byte[] complete(Manual manual, SheetPlan plan) {
-      return writer.complete(manual, plan, planner);
+    public SheetPlanner planner(Look look) {
+      return look == Look.LARGE_PRINT ? large : standard;
     }
 
     @Override
-    public byte[] instructions(Manual manual, SheetPlan plan) {
-      return writer.instructions(
-          manual, plan, manual.look() == Look.LARGE_PRINT ? largePlanner : planner);
-    }
-
-    @Override
-    public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
-      return writer.allSizes(manuals, paper, planner.styles(), findings);
-    }
-
-    @Override
-    public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
-      return writer.gradeReport(patterns, paper, planner.styles());
-    }
-
-    @Override
-    public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
-      return writer.tiles(pattern, plan, planner);
-    }
-
-    @Override
-    public byte[] cutFile(GradedPattern pattern, Piece piece) {
-      return new CutFileWriter(planner).write(pattern, piece);
-    }
-
-    @Override
-    public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
-      NestedPlan plan = planner.nested(patterns, paper);
-      return plan.sheet().tiles().isEmpty()
-          ? Optional.empty()
-          : Optional.of(writer.nested(patterns.get(0), plan, planner));
-    }
-
-    @Override
-    public byte[] companion(List<GradedPattern> patterns, Findings findings) {
-      return companions.write(patterns, findings);
+    public byte[] write(Document document, Findings findings) {
+      return writer.write(document, findings);
     }
   }
 }

@@ -5,14 +5,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.lapmark.document.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -47,40 +44,4 @@ interface Stages {
    * those that no line runs over.
    */
   Desk desk(Locale language, boolean blankPages);
-
-  /** Lays out and writes documents, for one thread. */
-  interface Desk {
-    /** Arranges the pieces on a paper. */
-    SheetPlan plan(GradedPattern pattern, Paper paper);
-
-    /** What the instructions say, whatever the paper. */
-    Manual manual(GradedPattern pattern, Findings findings);
-
-    /** The same in large print. */
-    Manual enlarged(Manual manual, Findings findings);
-
-    /** The complete document. */
-    byte[] complete(Manual manual, SheetPlan plan);
-
-    /** The complete document without its tiles. */
-    byte[] instructions(Manual manual, SheetPlan plan);
-
-    /** The instructions of all sizes in one document. */
-    byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings);
-
-    /** How the panels grow from size to size. */
-    byte[] gradeReport(List<GradedPattern> patterns, Paper paper);
-
-    /** The tiles alone. */
-    byte[] tiles(GradedPattern pattern, SheetPlan plan);
-
-    /** The cut file of one piece. */
-    byte[] cutFile(GradedPattern pattern, Piece piece);
-
-    /** The tiles of all sizes stacked, each size a layer; empty when no piece needs paper. */
-    Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper);
-
-    /** The companion with every size. */
-    byte[] companion(List<GradedPattern> patterns, Findings findings);
-  }
 }

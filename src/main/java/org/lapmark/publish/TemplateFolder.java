@@ -17,7 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.lapmark.document.Templates;
+import org.lapmark.document.template.Templates;
 
 /** Reads templates: those that come with the program, or a folder that replaces them. */
 public final class TemplateFolder {

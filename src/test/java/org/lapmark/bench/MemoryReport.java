@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.request.Request;
 
 /**
  * Publishes a pattern of many pieces in a process of bounded memory and says what it took: {@code
@@ -38,7 +39,7 @@ public final class MemoryReport {
           new Publisher(TemplateFolder.bundled())
               .publish(
                   List.of(folder),
-                  new Publisher.Request(List.of(), List.of(Paper.A4), home.resolve("out")),
+                  new Request(List.of(), List.of(Paper.A4), home.resolve("out")),
                   new Publisher.Listener() {})
               .get(0);
       double seconds = (System.nanoTime() - begun) / 1e9;
@@ -50,7 +51,8 @@ public final class MemoryReport {
           .forEach(finding -> System.out.println(finding.code().id() + " " + finding.position()));
       whole = outcome.failure().isEmpty() && outcome.result().findings().sorted().isEmpty();
       System.out.printf(
-          "%d pieces, sizes %d: %d files, %.1f s of wall time, %.0f MB resident at most, heap of %d MB%n",
+          "%d pieces, sizes %d: %d files, %.1f s of wall time, %.0f MB resident at most, heap of %d"
+              + " MB%n",
           many.pieces(),
           many.sizes(),
           outcome.result().written().size(),

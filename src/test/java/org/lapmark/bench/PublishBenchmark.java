@@ -11,6 +11,7 @@ import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -63,12 +64,12 @@ public class PublishBenchmark {
   @Benchmark
   public Publisher.Result oneSizeOnePaper() throws IOException {
     return publisher.publish(
-        DEMO, new Publisher.Request(List.of("M"), List.of(Publisher.PAPERS.get(0)), output));
+        DEMO, new Request(List.of("M"), List.of(Publisher.PAPERS.get(0)), output));
   }
 
   /** Publishes all sizes on all papers. */
   @Benchmark
   public Publisher.Result everything() throws IOException {
-    return publisher.publish(DEMO, new Publisher.Request(List.of(), List.of(), output));
+    return publisher.publish(DEMO, new Request(List.of(), List.of(), output));
   }
 }

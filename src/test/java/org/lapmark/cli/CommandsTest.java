@@ -22,15 +22,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.cli.console.Console;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Extra;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
 import org.lapmark.publish.Publisher.Result;
 import org.lapmark.publish.Publisher.Walk;
-import org.lapmark.publish.RefusedException;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.RefusedException;
+import org.lapmark.publish.request.Request;
 
 class CommandsTest {
   private static final String UNWRITABLE =
@@ -178,9 +179,9 @@ class CommandsTest {
     assertEquals(List.of("S", "M"), request.sizes());
     assertEquals(List.of(Paper.A4, Paper.SHARED), request.papers());
     assertEquals("o/../p/a/größe.pdf\n", result());
-    assertFalse(request.extras().contains(Extra.WALK));
+    assertFalse(request.extras().contains(Products.WALK));
     assertEquals(0, run("publish", "a", "--with-walk"));
-    assertTrue(request.extras().contains(Extra.WALK));
+    assertTrue(request.extras().contains(Products.WALK));
   }
 
   @Test

@@ -24,6 +24,7 @@ import org.commonmark.node.Paragraph;
 import org.commonmark.parser.Parser;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.cli.console.Console;
 
 /** Does what README.md tells a newcomer to do, to the letter. */
 class ReadmeTest {

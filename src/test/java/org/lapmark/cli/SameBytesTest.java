@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.cli.console.Console;
 
 /** The same source gives the same bytes, whoever publishes it, where and on which Java. */
 class SameBytesTest {

@@ -7,10 +7,10 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.Severity;
 
 /** Findings for the tests of their writers. */
-final class Samples {
+public final class Samples {
   private Samples() {}
 
-  enum Code implements FindingCode {
+  public enum Code implements FindingCode {
     ODD_NAME(Severity.ERROR),
     TOO_LONG(Severity.WARNING),
     UNUSED(Severity.NOTE);
@@ -32,14 +32,14 @@ final class Samples {
     }
   }
 
-  static Findings findings(Code code) {
+  public static Findings findings(Code code) {
     Findings findings = new Findings();
     findings.add(code, new Position("tote/a.yaml", 1, 1, 3, "abc"), "name", "abc", "length", 3);
     return findings;
   }
 
   /** One of each kind, with everything in it that a terminal or a tool might stumble over. */
-  static Findings all() {
+  public static Findings all() {
     Findings findings = new Findings();
     findings.add(
         Code.ODD_NAME,

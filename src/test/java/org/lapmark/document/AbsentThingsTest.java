@@ -17,6 +17,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.SizeWords;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -29,8 +31,7 @@ import org.lapmark.source.PatternSource;
 class AbsentThingsTest {
   private static final Path SHELF = Path.of("src", "test", "resources", "org", "lapmark", "shelf");
 
-  private final CompanionWriter writer =
-      new CompanionWriter(new DocumentWriter(Specimen.templates()));
+  private final DocumentWriter writer = new DocumentWriter(Specimen.templates());
 
   @Test
   void noSizeNamesWhatItDoesNotHave() throws IOException {
@@ -98,7 +99,7 @@ class AbsentThingsTest {
 
   private String text(GradedPattern pattern) {
     Findings findings = new Findings();
-    byte[] page = writer.write(List.of(pattern), findings);
+    byte[] page = writer.write(new Companion(List.of(pattern)), findings);
     assertEquals(List.of(), findings.sorted());
     String html = new String(page, StandardCharsets.UTF_8);
     return plain(

@@ -9,16 +9,21 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
-import org.lapmark.finding.Findings;
+import org.lapmark.document.book.SizesDocument;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.SizeWords;
+import org.lapmark.document.section.CuttingTable;
+import org.lapmark.document.section.ShoppingPage;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.print.Paper;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.wording.Wording;
 
 /** What makers read in the demo's instructions of all sizes. */
@@ -47,17 +52,20 @@ class AllSizesTest {
     return "S " + texts.get(0) + ", M " + texts.get(1) + ", L " + texts.get(2);
   }
 
-  /** The text pages of each size by themselves. */
-  private List<TextPages> texts() {
+  /** The cutting table of each size by itself. */
+  private List<List<CuttingTable.CutPiece>> tables() {
     return demos.stream()
-        .map(
-            demo ->
-                new TextPagesBuilder(
-                        demo.manual().pattern(),
-                        new SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
-                        wording)
-                    .build(Optional.empty(), Optional.empty(), 1, true))
+        .map(demo -> new CuttingTable(demo.manual().pattern(), wording).pieces())
         .toList();
+  }
+
+  /** A short text of the author's in one size. */
+  private String printed(TemplateText text, GradedPattern pattern) {
+    return SizeWords.plain(
+        text.print(
+            pattern.scope(),
+            pattern.variant(),
+            pattern.source().masthead().form().with(NumberWords.of(wording))));
   }
 
   private static int times(String text, String part) {
@@ -101,14 +109,15 @@ class AllSizesTest {
   @Test
   void finishedMeasurementsHaveAColumnASize() {
     assertTrue(all.contains("Measured S M L "), all);
-    List<TextPages> texts = texts();
-    int rows = texts.get(0).finished().size();
+    GradedPattern first = demos.get(0).manual().pattern();
+    int rows = first.source().finished().size();
     assertTrue(rows > 2);
     for (int i = 0; i < rows; i++) {
       StringBuilder row =
-          new StringBuilder(SizeWords.plain(texts.get(0).finished().get(i).label()));
-      for (TextPages text : texts) {
-        row.append(' ').append(SizeWords.plain(text.finished().get(i).value()));
+          new StringBuilder(printed(first.source().finished().get(i).label(), first));
+      for (Demo demo : demos) {
+        GradedPattern pattern = demo.manual().pattern();
+        row.append(' ').append(printed(pattern.source().finished().get(i).value(), pattern));
       }
       assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
     }
@@ -118,14 +127,14 @@ class AllSizesTest {
   void shoppingHasAColumnASize() {
     assertTrue(all.contains("Material Usable width S M L "), all);
     assertTrue(all.contains("Part S M L "), all);
-    List<ManualPages.Shopping> shopping =
+    List<ShoppingPage.Shopping> shopping =
         demos.stream().map(demo -> new ShoppingPage(demo.manual(), wording).build()).toList();
     int rows = 0;
     for (int i = 0; i < shopping.get(0).materials().size(); i++) {
       for (int j = 0; j < shopping.get(0).materials().get(i).amounts().size(); j++) {
         StringBuilder row =
             new StringBuilder(shopping.get(0).materials().get(i).amounts().get(j).width());
-        for (ManualPages.Shopping one : shopping) {
+        for (ShoppingPage.Shopping one : shopping) {
           row.append(' ').append(one.materials().get(i).amounts().get(j).amount());
         }
         assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
@@ -135,7 +144,7 @@ class AllSizesTest {
     assertTrue(rows > 6);
     for (int i = 0; i < shopping.get(0).parts().size(); i++) {
       StringBuilder row = new StringBuilder();
-      for (ManualPages.Shopping one : shopping) {
+      for (ShoppingPage.Shopping one : shopping) {
         row.append(' ').append(one.parts().get(i).quantity().orElse("–"));
       }
       assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);
@@ -145,22 +154,20 @@ class AllSizesTest {
   @Test
   void cutSizesThatDifferHaveAColumnASizeAndOthersStandOnce() {
     String table = all.substring(all.indexOf("Sizes to rule onto the cloth No. Piece S M L "));
-    List<TextPages> texts = texts();
+    List<List<CuttingTable.CutPiece>> tables = tables();
     int differing = 0;
-    for (int i = 0; i < texts.get(0).pieces().size(); i++) {
-      if (texts.get(0).pieces().get(i).cutSize().isEmpty()) {
+    for (int i = 0; i < tables.get(0).size(); i++) {
+      if (tables.get(0).get(i).cutSize().isEmpty()) {
         continue;
       }
       int at = i;
       List<String> sizes =
-          texts.stream()
-              .map(text -> cutSize(text.pieces().get(at).cutSize().orElseThrow()))
-              .toList();
+          tables.stream().map(pieces -> cutSize(pieces.get(at).cutSize().orElseThrow())).toList();
       if (sizes.stream().distinct().count() == 1) {
         assertEquals(all.indexOf(sizes.get(0)), all.lastIndexOf(sizes.get(0)), sizes.get(0));
         assertTrue(all.contains(sizes.get(0)), sizes.get(0));
       } else {
-        String row = texts.get(0).pieces().get(i).name() + " " + String.join(" ", sizes);
+        String row = tables.get(0).get(i).name() + " " + String.join(" ", sizes);
         assertTrue(table.contains(row), () -> row + " in " + table);
         differing++;
       }
@@ -168,7 +175,7 @@ class AllSizesTest {
     assertTrue(differing > 4);
   }
 
-  private static String cutSize(TextPages.CutSize size) {
+  private static String cutSize(CuttingTable.CutSize size) {
     return plain(
         size.across().text() + " × " + size.along().text() + (size.bias() ? " on the bias" : ""));
   }
@@ -202,11 +209,7 @@ class AllSizesTest {
   void oneSizeIsNotAllSizes() {
     Demo demo = demos.get(0);
     assertThrows(
-        IllegalArgumentException.class,
-        () ->
-            demo.writer()
-                .allSizes(
-                    List.of(demo.manual()), Paper.A4, demo.writer().styles(), new Findings()));
+        IllegalArgumentException.class, () -> new SizesDocument(List.of(demo.manual()), Paper.A4));
   }
 
   @Test

@@ -16,13 +16,13 @@ import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
 /** The small pattern that rules about care are tried on, changed. */
-final class CarePouch {
+public final class CarePouch {
   private static final Path BASE =
       Path.of("src", "test", "resources", "org", "lapmark", "check", "care", "base");
 
   private final Path folder;
 
-  CarePouch(Path folder) throws IOException {
+  public CarePouch(Path folder) throws IOException {
     this.folder = folder;
     try (Stream<Path> files = Files.walk(BASE)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -34,7 +34,7 @@ final class CarePouch {
   }
 
   /** Puts one text in place of another, which is there. */
-  CarePouch with(String file, String old, String fresh) throws IOException {
+  public CarePouch with(String file, String old, String fresh) throws IOException {
     Path path = folder.resolve(file);
     String text = Files.readString(path);
     assertEquals(2, text.split(Pattern.quote(old), -1).length, old);
@@ -42,7 +42,7 @@ final class CarePouch {
     return this;
   }
 
-  PatternSource read() throws IOException {
+  public PatternSource read() throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(folder, findings);
     assertEquals(List.of(), findings.sorted());
@@ -50,7 +50,7 @@ final class CarePouch {
   }
 
   /** The pattern in sizes. */
-  static List<GradedPattern> grade(PatternSource source, String... sizes) {
+  public static List<GradedPattern> grade(PatternSource source, String... sizes) {
     Findings findings = new Findings();
     List<GradedPattern> patterns =
         Stream.of(sizes).map(size -> Grader.grade(source, Variant.ofSize(size), findings)).toList();

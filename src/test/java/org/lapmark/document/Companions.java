@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.companion.CompanionUnits;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -23,10 +25,10 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /** The demo's companion, and how a browser would show it. */
-final class Companions {
+public final class Companions {
   private Companions() {}
 
-  static List<GradedPattern> demo() {
+  public static List<GradedPattern> demo() {
     Findings findings = new Findings();
     try {
       PatternSource source =
@@ -42,10 +44,9 @@ final class Companions {
     }
   }
 
-  static String page(List<GradedPattern> patterns) {
+  public static String page(List<GradedPattern> patterns) {
     Findings findings = new Findings();
-    byte[] page =
-        new CompanionWriter(new DocumentWriter(Specimen.templates())).write(patterns, findings);
+    byte[] page = new DocumentWriter(Specimen.templates()).write(new Companion(patterns), findings);
     refuse(findings);
     return new String(page, StandardCharsets.UTF_8);
   }
@@ -59,7 +60,7 @@ final class Companions {
     }
   }
 
-  static Document parse(String page) {
+  public static Document parse(String page) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setFeature("http://apache.org/xml/features/nonvalidating/load-external-dtd", false);
@@ -69,7 +70,7 @@ final class Companions {
     }
   }
 
-  static List<Element> elements(Node node) {
+  public static List<Element> elements(Node node) {
     List<Element> elements = new ArrayList<>();
     for (Node child = node.getFirstChild(); child != null; child = child.getNextSibling()) {
       if (child instanceof Element element) {
@@ -80,14 +81,14 @@ final class Companions {
     return elements;
   }
 
-  static Element byId(Document page, String id) {
+  public static Element byId(Document page, String id) {
     return elements(page).stream()
         .filter(element -> element.getAttribute("id").equals(id))
         .findFirst()
         .orElseThrow(() -> new AssertionError("no element " + id));
   }
 
-  static List<Element> byClass(Node node, String name) {
+  public static List<Element> byClass(Node node, String name) {
     return elements(node).stream()
         .filter(element -> List.of(element.getAttribute("class").split(" ")).contains(name))
         .toList();
@@ -98,13 +99,13 @@ final class Companions {
    *
    * @param size the place of the size, or -1 for all
    */
-  static String shown(Node node, int size, CompanionUnits units) {
+  public static String shown(Node node, int size, CompanionUnits units) {
     StringBuilder text = new StringBuilder();
     add(node, size, units, text);
     return spaced(text.toString());
   }
 
-  static String spaced(String text) {
+  public static String spaced(String text) {
     return text.replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
   }
 

@@ -7,6 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.NestedTilesDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.TilesDocument;
+import org.lapmark.document.manual.Look;
+import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
@@ -47,8 +53,15 @@ class ConformanceTest {
         new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
     GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
     SheetPlan plan = planner.plan(pattern, Paper.SHARED);
-    conforms(writer.complete(pattern, plan, planner), PDFAFlavour.PDFUA_1);
-    conforms(writer.tiles(pattern, plan, planner), PDFAFlavour.PDFA_3_A);
+    conforms(
+        writer.write(
+            new CompleteDocument(
+                writer.manual(pattern, Look.STANDARD, new Findings()), plan, Plates.of(planner)),
+            new Findings()),
+        PDFAFlavour.PDFUA_1);
+    conforms(
+        writer.write(new TilesDocument(pattern, plan, Plates.of(planner)), new Findings()),
+        PDFAFlavour.PDFA_3_A);
   }
 
   @Test
@@ -58,7 +71,10 @@ class ConformanceTest {
         new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
     GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
     for (Paper paper : List.of(Paper.ROLL36, Paper.PROJECTOR)) {
-      byte[] file = writer.tiles(pattern, planner.plan(pattern, paper), planner);
+      byte[] file =
+          writer.write(
+              new TilesDocument(pattern, planner.plan(pattern, paper), Plates.of(planner)),
+              new Findings());
       conforms(file, PDFAFlavour.PDFUA_1);
       conforms(file, PDFAFlavour.PDFA_3_A);
     }
@@ -96,7 +112,11 @@ class ConformanceTest {
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     for (Paper paper : List.of(Paper.A4, Paper.PROJECTOR)) {
-      byte[] file = writer.nested(sizes.get(0), planner.nested(sizes, paper), planner);
+      byte[] file =
+          writer.write(
+              new NestedTilesDocument(
+                  sizes.get(0), planner.nested(sizes, paper), Plates.of(planner)),
+              new Findings());
       conforms(file, PDFAFlavour.PDFUA_1);
       conforms(file, PDFAFlavour.PDFA_3_A);
     }

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
 import org.lapmark.geometry.Affine;
@@ -65,14 +66,17 @@ class CutFilesTest {
 
   private static Map<Piece, byte[]> files(GradedPattern pattern) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
-    CutFileWriter files =
-        new CutFileWriter(
-            new SheetPlanner(
-                writer.wording(pattern.source().masthead().language()),
-                writer.styles(),
-                writer.lettering()));
+    SheetPlanner planner =
+        new SheetPlanner(
+            writer.wording(pattern.source().masthead().language()),
+            writer.styles(),
+            writer.lettering());
     Map<Piece, byte[]> all = new LinkedHashMap<>();
-    pattern.pieces().forEach(piece -> all.put(piece, files.write(pattern, piece)));
+    pattern
+        .pieces()
+        .forEach(
+            piece ->
+                all.put(piece, writer.write(new CutFile(pattern, piece, planner), new Findings())));
     return all;
   }
 

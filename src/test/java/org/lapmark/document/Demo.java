@@ -5,6 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.SizesDocument;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -42,11 +48,13 @@ record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look loo
   }
 
   byte[] complete(Paper paper) {
-    return writer.complete(manual, plan(paper), planner);
+    return writer.write(
+        new CompleteDocument(manual, plan(paper), Plates.of(planner)), new Findings());
   }
 
   byte[] instructions(Paper paper) {
-    return writer.instructions(manual, plan(paper), planner);
+    return writer.write(
+        new InstructionsDocument(manual, plan(paper), Plates.of(planner)), new Findings());
   }
 
   /** The instructions of several sizes in one document. */
@@ -54,8 +62,7 @@ record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look loo
     DocumentWriter writer = demos.get(0).writer();
     Findings findings = new Findings();
     byte[] file =
-        writer.allSizes(
-            demos.stream().map(Demo::manual).toList(), paper, writer.styles(), findings);
+        writer.write(new SizesDocument(demos.stream().map(Demo::manual).toList(), paper), findings);
     if (!findings.sorted().isEmpty()) {
       throw new IllegalStateException(findings.sorted().toString());
     }

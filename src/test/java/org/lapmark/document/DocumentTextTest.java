@@ -9,6 +9,8 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.manual.Look;
 import org.lapmark.print.Paper;
 
 /** What readers, and programs that read aloud, get out of a document. */
@@ -132,12 +134,13 @@ class DocumentTextTest {
     Specimen specimen = new Specimen(Paper.A4, Locale.UK);
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     byte[] file =
-        writer.complete(
-            writer.manual(specimen.pattern(), Look.STANDARD, new org.lapmark.finding.Findings()),
-            new org.lapmark.print.SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
-            specimen,
-            writer.wording(Locale.UK),
-            Specimen.styles(writer));
+        writer.write(
+            new CompleteDocument(
+                writer.manual(
+                    specimen.pattern(), Look.STANDARD, new org.lapmark.finding.Findings()),
+                new org.lapmark.print.SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
+                specimen),
+            new org.lapmark.finding.Findings());
     String all = String.join(" ", Documents.texts(file));
     assertFalse(all.contains("Page map"), all);
     assertTrue(all.contains("Page 5 of 5"), all);

@@ -7,12 +7,15 @@ import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.TilesDocument;
+import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.Paper;
 
 /** Documents of the specimen, and what can be read back from them. */
-final class Documents {
+public final class Documents {
   private Documents() {}
 
   static byte[] complete(Paper paper, Locale language) {
@@ -22,23 +25,21 @@ final class Documents {
 
   static byte[] complete(Specimen specimen, GradedPattern pattern, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
-    return writer.complete(
-        writer.manual(pattern, Look.STANDARD, new Findings()),
-        specimen.plan(),
-        specimen,
-        writer.wording(language),
-        Specimen.styles(writer));
+    return writer.write(
+        new CompleteDocument(
+            writer.manual(pattern, Look.STANDARD, new Findings()), specimen.plan(), specimen),
+        new Findings());
   }
 
   static byte[] tiles(Paper paper, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     Specimen specimen = new Specimen(paper, language);
-    return writer.tiles(
-        specimen.pattern(), specimen.plan(), writer.wording(language), Specimen.styles(writer));
+    return writer.write(
+        new TilesDocument(specimen.pattern(), specimen.plan(), specimen), new Findings());
   }
 
   /** The text of each page, lines joined by spaces. */
-  static List<String> texts(byte[] file) throws IOException {
+  public static List<String> texts(byte[] file) throws IOException {
     List<String> texts = new ArrayList<>();
     try (PDDocument document = Loader.loadPDF(file)) {
       for (int page = 1; page <= document.getNumberOfPages(); page++) {

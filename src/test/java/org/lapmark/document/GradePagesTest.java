@@ -13,6 +13,8 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.grading.GradeReportDocument;
+import org.lapmark.document.grading.NestDrawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
@@ -46,7 +48,7 @@ class GradePagesTest {
       Variant variant = new Variant(size, new TreeMap<>(Map.of("longer_back", "no")));
       patterns.add(Grader.grade(source, variant, findings));
     }
-    return WRITER.gradeReport(patterns, Paper.A4, WRITER.styles());
+    return WRITER.write(new GradeReportDocument(patterns, Paper.A4), new Findings());
   }
 
   @Test

@@ -26,6 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.check.CareChecks;
 import org.lapmark.check.CareCode;
 import org.lapmark.check.CareWords;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -234,7 +236,7 @@ class KindsTest {
             .map(size -> Grader.grade(source, Variant.ofSize(size), findings))
             .toList();
     String page =
-        new String(new CompanionWriter(WRITER).write(patterns, findings), StandardCharsets.UTF_8);
+        new String(WRITER.write(new Companion(patterns), findings), StandardCharsets.UTF_8);
     assertEquals(List.of(), findings.sorted());
     return page;
   }

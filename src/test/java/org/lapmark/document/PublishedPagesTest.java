@@ -13,6 +13,12 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.SizesDocument;
+import org.lapmark.document.book.TilesDocument;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -68,9 +74,18 @@ class PublishedPagesTest {
         sizes.add(manual);
         SheetPlan plan = planner.plan(pattern, Paper.A4);
         String where = folder.getFileName() + " " + variant + " " + units;
-        hold(where, writer.instructions(manual, plan, planner), names, read);
+        hold(
+            where,
+            writer.write(
+                new InstructionsDocument(manual, plan, Plates.of(planner)), new Findings()),
+            names,
+            read);
         if (!plan.tiles().isEmpty()) {
-          hold(where + " tiles", writer.tiles(pattern, plan, planner), names, read);
+          hold(
+              where + " tiles",
+              writer.write(new TilesDocument(pattern, plan, Plates.of(planner)), new Findings()),
+              names,
+              read);
         }
       }
       for (Map.Entry<String, List<Manual>> choice : byChoices.entrySet()) {
@@ -78,7 +93,7 @@ class PublishedPagesTest {
           String where = folder.getFileName() + " " + units + " " + choice.getKey();
           hold(
               where,
-              writer.allSizes(choice.getValue(), Paper.A4, writer.styles(), new Findings()),
+              writer.write(new SizesDocument(choice.getValue(), Paper.A4), new Findings()),
               names,
               read);
         }

@@ -15,6 +15,12 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Chosen;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -149,7 +155,7 @@ class RefusedChoicesTest {
 
   private String companion(PatternSource source, Map<String, String> choices, String... sizes) {
     Findings findings = new Findings();
-    byte[] page = new CompanionWriter(writer).write(grade(source, choices, sizes), findings);
+    byte[] page = writer.write(new Companion(grade(source, choices, sizes)), findings);
     assertEquals(List.of(), findings.sorted());
     return new String(page, StandardCharsets.UTF_8).replace('\u00a0', ' ');
   }
@@ -159,6 +165,9 @@ class RefusedChoicesTest {
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     Manual manual = writer.manual(pattern, Look.STANDARD, new Findings());
-    return Documents.texts(writer.instructions(manual, planner.plan(pattern, Paper.A4), planner));
+    return Documents.texts(
+        writer.write(
+            new InstructionsDocument(manual, planner.plan(pattern, Paper.A4), Plates.of(planner)),
+            new Findings()));
   }
 }

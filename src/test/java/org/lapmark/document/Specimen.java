@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.template.Templates;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
@@ -50,9 +52,10 @@ import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SizeTable;
+import org.lapmark.wording.Wording;
 
 /** A small pattern made by hand, with sheets of plain drawings. */
-final class Specimen implements Plates {
+public final class Specimen implements Plates {
   static final String FILE = "harbour-roll/pattern.yaml";
   static final Position HERE = Position.ofFile(FILE);
 
@@ -65,7 +68,7 @@ final class Specimen implements Plates {
   }
 
   /** The templates as they lie in the source tree. */
-  static Templates templates() {
+  public static Templates templates() {
     Path folder = Path.of("templates");
     Map<String, byte[]> files = new TreeMap<>();
     try (Stream<Path> paths = Files.walk(folder)) {
@@ -110,7 +113,8 @@ final class Specimen implements Plates {
             source("Ines Calloway"),
             language,
             text(
-                "A roll of nine pockets for knives & brushes, {roll_width} wide, tied with one strap."),
+                "A roll of nine pockets for knives & brushes, {roll_width} wide, tied with one"
+                    + " strap."),
             text("© 2027 Tide & Table. Sew as many as you like, sell up to fifty a year."),
             new PrintForm(PrintForm.Units.METRIC_FIRST, 1, 8),
             source("2"),
@@ -153,7 +157,7 @@ final class Specimen implements Plates {
         new Lengths(Map.of("roll_width", 449.89, "roll_height", 315.2)));
   }
 
-  static List<Piece> pieces() {
+  public static List<Piece> pieces() {
     return List.of(
         new Piece(
             1,
@@ -297,6 +301,20 @@ final class Specimen implements Plates {
             new Item.Shape(List.of(square()), "specimen-line"),
             new Item.Lettering(
                 "10 cm", new Point(87, 90), Item.Alignment.MIDDLE, 0, "specimen-bold")));
+  }
+
+  private static DocumentWriter writer() {
+    return new DocumentWriter(templates());
+  }
+
+  @Override
+  public Wording wording() {
+    return writer().wording(language);
+  }
+
+  @Override
+  public StyleSheet styles() {
+    return styles(writer());
   }
 
   /** Lengths by name. */

@@ -19,6 +19,8 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.pdf.Structure;
+import org.lapmark.document.pdf.Typeface;
 import org.lapmark.print.Paper;
 
 class StructureTest {

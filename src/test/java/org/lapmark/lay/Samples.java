@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.lapmark.document.DocumentWriter;
-import org.lapmark.document.Templates;
+import org.lapmark.document.template.Templates;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;

@@ -17,7 +17,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Request;
 
 /** What documents say of pages that no line runs over, and what is there when they are left out. */
 class BlankPagesTest {
@@ -90,7 +92,7 @@ class BlankPagesTest {
     assertEquals(blank, listed(all.get(0)));
     assertEquals(saying(all.get(2), ON_BLANK), listed(all.get(1)));
 
-    List<List<String>> less = published(Extra.WITHOUT_BLANK_PAGES);
+    List<List<String>> less = published(Products.WITHOUT_BLANK_PAGES);
     for (int i = 0; i < 3; i++) {
       assertEquals(new TreeSet<>(), saying(less.get(i), ON_BLANK));
       int gone = i == 1 ? 0 : blank.size();

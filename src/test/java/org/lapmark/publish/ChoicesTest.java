@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
@@ -23,20 +22,31 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.Look;
-import org.lapmark.document.Manual;
+import org.lapmark.document.Document;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.SizesDocument;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradeCode;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.output.FileNames;
+import org.lapmark.publish.output.Purpose;
+import org.lapmark.publish.product.Desk;
+import org.lapmark.publish.product.GradeReports;
+import org.lapmark.publish.product.LargePrint;
+import org.lapmark.publish.request.Presentation;
+import org.lapmark.publish.request.RefusedException;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
@@ -67,7 +77,7 @@ class ChoicesTest {
 
     @Override
     public Desk desk(Locale language, boolean blankPages) {
-      return new Desk() {
+      return new SayingDesk() {
         @Override
         public SheetPlan plan(GradedPattern pattern, Paper paper) {
           synchronized (graded) {
@@ -81,74 +91,25 @@ class ChoicesTest {
           if (pattern.variant().choices().get("closure").equals("flap")) {
             manualFindings.accept(pattern, findings);
           }
-          return manual(pattern, Look.STANDARD);
+          return super.manual(pattern, findings);
         }
 
         @Override
-        public Manual enlarged(Manual manual, Findings findings) {
-          return manual(manual.pattern(), Look.LARGE_PRINT);
-        }
-
-        private Manual manual(GradedPattern pattern, Look look) {
-          return new Manual(
-              pattern,
-              look,
-              null,
-              null,
-              Map.of(),
-              null,
-              List.of(),
-              Map.of(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty());
-        }
-
-        @Override
-        public byte[] complete(Manual manual, SheetPlan plan) {
-          return manual.pattern().variant().toString().getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] instructions(Manual manual, SheetPlan plan) {
-          return (manual.look() + " " + manual.pattern().variant())
-              .getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
-          return manuals.stream()
-              .map(one -> one.pattern().variant().toString())
-              .collect(Collectors.joining(", "))
-              .getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] cutFile(GradedPattern pattern, Piece piece) {
-          return piece.name().getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
-          return Optional.empty();
-        }
-
-        @Override
-        public byte[] companion(List<GradedPattern> patterns, Findings findings) {
-          return patterns.stream()
-              .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))
-              .collect(Collectors.joining(", "))
-              .getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
-          return new byte[] {1};
-        }
-
-        @Override
-        public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
-          return new byte[0];
+        String said(Document document) {
+          if (document instanceof CompleteDocument made) {
+            return made.manual().pattern().variant().toString();
+          } else if (document instanceof InstructionsDocument made) {
+            return made.manual().look() + " " + made.manual().pattern().variant();
+          } else if (document instanceof SizesDocument made) {
+            return made.manuals().stream()
+                .map(one -> one.pattern().variant().toString())
+                .collect(Collectors.joining(", "));
+          } else if (document instanceof Companion made) {
+            return made.patterns().stream()
+                .map(one -> one.variant().size() + " " + one.variant().choices().get("trim"))
+                .collect(Collectors.joining(", "));
+          }
+          return document instanceof CutFile made ? made.piece().name() : "";
         }
       };
     }
@@ -250,7 +211,7 @@ class ChoicesTest {
                 List.of(folder),
                 new Request(List.of("M"), List.of(Paper.A4), choices, home.resolve("out"))
                     .in(inches)
-                    .with(Extra.LARGE_PRINT),
+                    .with(LargePrint.EXTRA),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(
@@ -266,7 +227,7 @@ class ChoicesTest {
         new Request(sizes, List.of(Paper.A4), new TreeMap<>(choices), home.resolve("out"));
     Outcome outcome =
         new Pipeline(new SayingStages(), 2, step -> {})
-            .publish(List.of(folder), request.with(Extra.GRADE_REPORT), new Publisher.Listener() {})
+            .publish(List.of(folder), request.with(GradeReports.EXTRA), new Publisher.Listener() {})
             .get(0);
     return names(outcome).stream().filter(name -> name.contains("grade-report")).toList();
   }
@@ -399,7 +360,10 @@ class ChoicesTest {
     FileNames names = FileNames.of("roll", "1", List.of("M"));
     String one = "a".repeat(100) + "-yes";
     String other = "a".repeat(101) + "-yes";
-    assertTrue(names.complete("M", one, Paper.A4).length() < 90);
-    assertTrue(!names.complete("M", one, Paper.A4).equals(names.complete("M", other, Paper.A4)));
+    assertTrue(names.of(Purpose.ofSize("M", one).on(Paper.A4), ".pdf").length() < 90);
+    assertTrue(
+        !names
+            .of(Purpose.ofSize("M", one).on(Paper.A4), ".pdf")
+            .equals(names.of(Purpose.ofSize("M", other).on(Paper.A4), ".pdf")));
   }
 }

@@ -20,7 +20,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.request.Request;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternReader;
@@ -73,9 +73,11 @@ class CrateTest {
     // Size L: 240 by 180 mm between the seams, 10 mm of allowance all round.
     List<String> lines =
         List.of(
-            "Top edge, from the left corner: notch at 70 mm; notch cut inwards as a wedge at 130 mm.",
+            "Top edge, from the left corner: notch at 70 mm; notch cut inwards as a wedge at 130"
+                + " mm.",
             "Right edge, from the top corner: notch at 40 mm.",
-            "Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 191 mm, 203 mm, 209 mm.",
+            "Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 191 mm,"
+                + " 203 mm, 209 mm.",
             "Left edge, from the top corner: double notch cut inwards as wedges at 160 mm.",
             "Fold line “hem”: across, 50 mm below the top edge.",
             "Placement line “pocket”: across, 130 mm below the top edge, from 50 mm to 210 mm from"
@@ -112,9 +114,9 @@ class CrateTest {
     assertTrue(all.contains("Right edge, from the top corner: notch at 40 mm."), all);
     assertTrue(
         all.contains(
-            "S: Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 151 mm, 163 mm, 169 mm."
-                + " L: Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 191 mm, 203 mm,"
-                + " 209 mm."),
+            "S: Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 151"
+                + " mm, 163 mm, 169 mm. L: Bottom edge, from the left corner: a set of 3 notches"
+                + " cut inwards as wedges at 191 mm, 203 mm, 209 mm."),
         all);
   }
 

@@ -16,7 +16,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.geometry.Box;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Request;
 
 /** No page of any document has ink nearer to its edge than printers reach. */
 class InkTest {
@@ -31,7 +33,9 @@ class InkTest {
     Path pattern = SHELF.resolve("larkspur-flap-pouch");
     List<Path> written =
         new Publisher(TemplateFolder.bundled())
-            .publish(pattern, new Request(List.of(), papers, home).with(Extra.values()))
+            .publish(
+                pattern,
+                new Request(List.of(), papers, home).with(Products.extras().toArray(Extra[]::new)))
             .written();
     TreeSet<String> kinds = new TreeSet<>();
     for (Path file : written) {

@@ -17,7 +17,12 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
-import org.lapmark.document.Manual;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
@@ -28,6 +33,9 @@ import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
+import org.lapmark.publish.product.Desk;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -64,7 +72,7 @@ final class Mutants {
   private final Pipeline pipeline;
   private final Path output;
   private final List<Subject> subjects = new ArrayList<>();
-  private final Map<Locale, Stages.Desk> desks = new LinkedHashMap<>();
+  private final Map<Locale, Desk> desks = new LinkedHashMap<>();
   private final FindingText texts = new FindingText();
   private final ThreadMXBean clock = ManagementFactory.getThreadMXBean();
   private final Map<String, Integer> codes = new TreeMap<>();
@@ -149,8 +157,8 @@ final class Mutants {
   String cost() {
     return String.format(
         Locale.ROOT,
-        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time for checks,"
-            + " the longest %.2f s for %s",
+        "%d with findings of %d codes, %d drawn, %d published, %d failed; %.0f s of processor time"
+            + " for checks, the longest %.2f s for %s",
         withFindings,
         codes.size(),
         drawn,
@@ -287,7 +295,7 @@ final class Mutants {
     if (!drawing || findings.hasErrors()) {
       return null;
     }
-    Stages.Desk desk =
+    Desk desk =
         desks.computeIfAbsent(
             source.masthead().language(), language -> stages.desk(language, true));
     Manual manual = desk.manual(pattern, findings);
@@ -298,11 +306,12 @@ final class Mutants {
     drawn++;
     long before = clock.getCurrentThreadCpuTime();
     if (publishing) {
-      desk.instructions(manual, plan);
+      SheetPlanner planner = desk.planner(Look.STANDARD);
+      desk.write(new InstructionsDocument(manual, plan, Plates.of(planner)), findings);
       for (Piece piece : pattern.pieces()) {
-        desk.cutFile(pattern, piece);
+        desk.write(new CutFile(pattern, piece, planner), findings);
       }
-      desk.companion(List.of(pattern), findings);
+      desk.write(new Companion(List.of(pattern)), findings);
     }
     setting = clock.getCurrentThreadCpuTime() - before;
     return findings.hasErrors() ? null : variant;
@@ -310,8 +319,7 @@ final class Mutants {
 
   /** What passes is published. */
   private void publish(Path folder, Variant variant, Paper paper) throws IOException {
-    Publisher.Request request =
-        new Publisher.Request(List.of(variant.size()), List.of(paper), output);
+    Request request = new Request(List.of(variant.size()), List.of(paper), output);
     Publisher.Outcome outcome =
         pipeline.publish(List.of(folder), request, new Publisher.Listener() {}).get(0);
     if (outcome.failure().isPresent()) {
@@ -331,7 +339,7 @@ final class Mutants {
         pipeline
             .publish(
                 List.of(folder),
-                new Publisher.Request(List.of(), List.of(paper), output),
+                new Request(List.of(), List.of(paper), output),
                 new Publisher.Listener() {})
             .get(0);
     if (outcome.failure().isPresent()) {

@@ -29,6 +29,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.book.NestedTilesDocument;
+import org.lapmark.document.book.Plates;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
@@ -71,7 +73,11 @@ class NestedTilesTest {
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     NestedPlan plan = planner.nested(patterns, paper);
-    return new Made(plan, writer.nested(patterns.get(0), plan, planner), patterns);
+    return new Made(
+        plan,
+        writer.write(
+            new NestedTilesDocument(patterns.get(0), plan, Plates.of(planner)), new Findings()),
+        patterns);
   }
 
   @ParameterizedTest

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -24,8 +23,14 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.Look;
-import org.lapmark.document.Manual;
+import org.lapmark.document.Document;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.InstructionsDocument;
+import org.lapmark.document.book.SizesDocument;
+import org.lapmark.document.book.TilesDocument;
+import org.lapmark.document.companion.Companion;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
@@ -35,7 +40,6 @@ import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
@@ -43,7 +47,16 @@ import org.lapmark.print.SheetPlan;
 import org.lapmark.print.Tile;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.output.Manifest;
+import org.lapmark.publish.output.OutputLock;
+import org.lapmark.publish.product.Desk;
+import org.lapmark.publish.product.GradeReports;
+import org.lapmark.publish.product.LargePrint;
+import org.lapmark.publish.product.NestedTiles;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.Presentation;
+import org.lapmark.publish.request.RefusedException;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SizeTable;
@@ -100,7 +113,7 @@ class PipelineTest {
     @Override
     public Desk desk(Locale language, boolean blankPages) {
       Thread owner = Thread.currentThread();
-      return new Desk() {
+      return new SayingDesk() {
         @Override
         public SheetPlan plan(GradedPattern pattern, Paper paper) {
           assertEquals(owner, Thread.currentThread());
@@ -108,79 +121,26 @@ class PipelineTest {
         }
 
         @Override
-        public Manual manual(GradedPattern pattern, Findings findings) {
-          return manual(pattern, Look.STANDARD);
-        }
-
-        @Override
-        public Manual enlarged(Manual manual, Findings findings) {
-          return manual(manual.pattern(), Look.LARGE_PRINT);
-        }
-
-        private Manual manual(GradedPattern pattern, Look look) {
+        String said(Document document) {
           assertEquals(owner, Thread.currentThread());
-          return new Manual(
-              pattern,
-              look,
-              null,
-              null,
-              Map.of(),
-              null,
-              List.of(),
-              Map.of(),
-              Optional.empty(),
-              Optional.empty(),
-              Optional.empty());
+          if (document instanceof CompleteDocument made) {
+            return made.manual().pattern().variant().size() + " " + made.plan().paper().id();
+          } else if (document instanceof InstructionsDocument made) {
+            return made.manual().look() + " " + made.manual().pattern().variant().size();
+          } else if (document instanceof SizesDocument made) {
+            return sizes(made.manuals().stream().map(Manual::pattern).toList())
+                + " "
+                + made.paper().id();
+          } else if (document instanceof TilesDocument made) {
+            return "tiles " + made.pattern().variant().size();
+          } else if (document instanceof Companion made) {
+            return sizes(made.patterns());
+          }
+          return document instanceof CutFile made ? made.piece().name() : "report";
         }
 
-        @Override
-        public byte[] complete(Manual manual, SheetPlan plan) {
-          assertEquals(owner, Thread.currentThread());
-          return (manual.pattern().variant().size() + " " + plan.paper().id())
-              .getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] instructions(Manual manual, SheetPlan plan) {
-          assertEquals(owner, Thread.currentThread());
-          return (manual.look() + " " + manual.pattern().variant().size())
-              .getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
-          assertEquals(owner, Thread.currentThread());
-          String sizes =
-              String.join(
-                  " ", manuals.stream().map(one -> one.pattern().variant().size()).toList());
-          return (sizes + " " + paper.id()).getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
-          return new byte[] {1};
-        }
-
-        @Override
-        public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
-          return ("tiles " + pattern.variant().size()).getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public byte[] cutFile(GradedPattern pattern, Piece piece) {
-          return piece.name().getBytes(StandardCharsets.UTF_8);
-        }
-
-        @Override
-        public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
-          return Optional.empty();
-        }
-
-        @Override
-        public byte[] companion(List<GradedPattern> patterns, Findings findings) {
-          assertEquals(owner, Thread.currentThread());
-          return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList())
-              .getBytes(StandardCharsets.UTF_8);
+        private String sizes(List<GradedPattern> patterns) {
+          return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList());
         }
       };
     }
@@ -275,7 +235,7 @@ class PipelineTest {
 
   @Test
   void makesLargePrintOnlyWhenAsked() throws IOException {
-    Request large = new Request(List.of("M"), List.of(Paper.A4), output).with(Extra.LARGE_PRINT);
+    Request large = new Request(List.of("M"), List.of(Paper.A4), output).with(LargePrint.EXTRA);
     publish(large, pattern("tote"));
     Path file = output.resolve("tote").resolve("tote-1-M-a4-large-print.pdf");
     assertEquals("LARGE_PRINT M", Files.readString(file));
@@ -392,10 +352,10 @@ class PipelineTest {
 
   @Test
   void refusesExtrasThatWouldBeLeftOut() throws IOException {
-    refusesExtra(request(List.of("M"), List.of()).with(Extra.GRADE_REPORT), "leave out --size");
-    refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.GRADE_REPORT), "add a4");
-    refusesExtra(request(List.of(), List.of(Paper.A0)).with(Extra.LARGE_PRINT), "--large-print");
-    refusesExtra(request(List.of(), List.of(Paper.PROJECTOR)).with(Extra.WALK), "--with-walk");
+    refusesExtra(request(List.of("M"), List.of()).with(GradeReports.EXTRA), "leave out --size");
+    refusesExtra(request(List.of(), List.of(Paper.A0)).with(GradeReports.EXTRA), "add a4");
+    refusesExtra(request(List.of(), List.of(Paper.A0)).with(LargePrint.EXTRA), "--large-print");
+    refusesExtra(request(List.of(), List.of(Paper.PROJECTOR)).with(Products.WALK), "--with-walk");
     Request all = request(List.of(), List.of());
     refusesExtra(
         new Request(
@@ -404,11 +364,11 @@ class PipelineTest {
             all.choices(),
             all.output(),
             all.presentation(),
-            Set.of(Extra.WALK),
+            Set.of(Products.WALK),
             List.of("1")),
         "leave out --piece");
     Request every = request(List.of("L", "M", "S"), List.of(Paper.A4, Paper.A0));
-    publish(every.with(Extra.GRADE_REPORT), pattern("tote"));
+    publish(every.with(GradeReports.EXTRA), pattern("tote"));
     assertTrue(Files.exists(output.resolve("tote/tote-1-all-sizes-a4-grade-report.pdf")));
   }
 
@@ -444,7 +404,7 @@ class PipelineTest {
     new Pipeline(ruled, 2, step -> {})
         .publish(
             List.of(pattern("tote")),
-            request(List.of(), List.of(Paper.A4, Paper.A0)).with(Extra.NESTED, Extra.WALK),
+            request(List.of(), List.of(Paper.A4, Paper.A0)).with(NestedTiles.EXTRA, Products.WALK),
             listener);
     String why = ": there is no piece to print";
     assertEquals(

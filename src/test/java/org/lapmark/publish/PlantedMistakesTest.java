@@ -17,15 +17,19 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.Manual;
+import org.lapmark.document.Document;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
+import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
+import org.lapmark.publish.product.Desk;
 import org.lapmark.source.FaultCase;
 import org.lapmark.source.PatternSource;
 
@@ -68,7 +72,7 @@ class PlantedMistakesTest {
     }
   }
 
-  private record QuickDesk(Stages.Desk real) implements Stages.Desk {
+  private record QuickDesk(Desk real) implements Desk {
     @Override
     public Manual manual(GradedPattern pattern, Findings findings) {
       return real.manual(pattern, findings);
@@ -85,43 +89,18 @@ class PlantedMistakesTest {
     }
 
     @Override
-    public byte[] complete(Manual manual, SheetPlan plan) {
+    public SheetPlanner planner(Look look) {
+      return real.planner(look);
+    }
+
+    @Override
+    public byte[] write(Document document, Findings findings) {
       return new byte[0];
     }
 
     @Override
-    public byte[] instructions(Manual manual, SheetPlan plan) {
-      return new byte[0];
-    }
-
-    @Override
-    public byte[] allSizes(List<Manual> manuals, Paper paper, Findings findings) {
-      return new byte[0];
-    }
-
-    @Override
-    public byte[] gradeReport(List<GradedPattern> patterns, Paper paper) {
-      return new byte[0];
-    }
-
-    @Override
-    public byte[] tiles(GradedPattern pattern, SheetPlan plan) {
-      return new byte[0];
-    }
-
-    @Override
-    public byte[] cutFile(GradedPattern pattern, Piece piece) {
-      return new byte[0];
-    }
-
-    @Override
-    public Optional<byte[]> nested(List<GradedPattern> patterns, Paper paper) {
+    public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
       throw new UnsupportedOperationException();
-    }
-
-    @Override
-    public byte[] companion(List<GradedPattern> patterns, Findings findings) {
-      return new byte[0];
     }
   }
 

@@ -13,6 +13,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.TilesDocument;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -56,7 +58,9 @@ class PrintTruthTest {
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     SheetPlan plan = planner.plan(pattern, paper);
     List<List<Path>> drawn = new ArrayList<>();
-    try (PDDocument document = Loader.loadPDF(writer.tiles(pattern, plan, planner))) {
+    try (PDDocument document =
+        Loader.loadPDF(
+            writer.write(new TilesDocument(pattern, plan, Plates.of(planner)), new Findings()))) {
       assertEquals(plan.tiles().size(), document.getNumberOfPages());
       for (int i = 0; i < plan.tiles().size(); i++) {
         Tile tile = plan.tiles().get(i);

@@ -22,6 +22,7 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.FaultCase;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
@@ -81,8 +82,7 @@ class PublishableTest {
 
   private Publisher.Result publish(Path folder) throws IOException {
     return publisher.publish(
-        folder,
-        new Publisher.Request(List.of(), List.of(Paper.A4), folder.resolveSibling("published")));
+        folder, new Request(List.of(), List.of(Paper.A4), folder.resolveSibling("published")));
   }
 
   private static FaultCase named(String name) throws IOException {
@@ -101,7 +101,7 @@ class PublishableTest {
           publisher
               .publish(
                   List.of(folder),
-                  new Publisher.Request(List.of(), List.of(Paper.A4), home.resolve("out")),
+                  new Request(List.of(), List.of(Paper.A4), home.resolve("out")),
                   new Publisher.Listener() {})
               .get(0);
       assertEquals(Optional.empty(), outcome.failure());

@@ -10,6 +10,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.request.Request;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -27,7 +28,7 @@ class RainHatDocumentsTest {
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(Path.of("content", "slipway-rain-hat")),
-                new Publisher.Request(List.of("58"), List.of(Paper.A4), home),
+                new Request(List.of("58"), List.of(Paper.A4), home),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(List.of(), outcome.result().findings().sorted());

@@ -21,6 +21,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.TilesDocument;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.finding.Findings;
@@ -90,8 +92,14 @@ class RasterTruthTest {
     Point origin = corner(plan);
     Path tiles = folder.resolve("tiles.pdf");
     Path sheet = folder.resolve("sheet.pdf");
-    Files.write(tiles, writer.tiles(graded, linesOnly(plan), planner));
-    Files.write(sheet, writer.tiles(graded, asOneTile(plan, whole), planner));
+    Files.write(
+        tiles,
+        writer.write(
+            new TilesDocument(graded, linesOnly(plan), Plates.of(planner)), new Findings()));
+    Files.write(
+        sheet,
+        writer.write(
+            new TilesDocument(graded, asOneTile(plan, whole), Plates.of(planner)), new Findings()));
     int dark = 0;
     for (int i = 0; i < plan.tiles().size(); i++) {
       Tile tile = plan.tiles().get(i);

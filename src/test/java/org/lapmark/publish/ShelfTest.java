@@ -35,7 +35,7 @@ import org.lapmark.panel.Mark;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.request.Request;
 import org.lapmark.source.StepSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;

@@ -14,6 +14,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.request.Request;
 
 /** Sizes that don't consist of the same pieces, steps and parts share no document. */
 class SizesApartTest {
@@ -28,7 +29,7 @@ class SizesApartTest {
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(PATTERN),
-                new Publisher.Request(List.of(), List.of(Paper.A4), home),
+                new Request(List.of(), List.of(Paper.A4), home),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(List.of(), outcome.result().findings().sorted());

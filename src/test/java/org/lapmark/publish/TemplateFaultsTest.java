@@ -22,13 +22,14 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.TemplateCode;
+import org.lapmark.document.template.TemplateCode;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Position;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.request.Request;
 
 /** What is wrong in templates of a user's own is told with file and line, by a check already. */
 class TemplateFaultsTest {
@@ -223,7 +224,7 @@ class TemplateFaultsTest {
         new Publisher(TemplateFolder.replacing(templates), Optional.of(templates))
             .publish(
                 List.of(pattern),
-                new Publisher.Request(List.of("M"), List.of(Paper.A4), output),
+                new Request(List.of("M"), List.of(Paper.A4), output),
                 new Listener() {});
     assertEquals(
         List.of("coaster", "mine"),

@@ -18,7 +18,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.Templates;
+import org.lapmark.document.template.Templates;
 
 class TemplateFolderTest {
   @TempDir Path home;

@@ -15,6 +15,8 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.TilesDocument;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
@@ -49,7 +51,9 @@ class TilePagesTest {
     String title = pattern.source().masthead().title().text();
     String edition = pattern.source().masthead().edition().text();
     StringBuilder all = new StringBuilder();
-    try (PDDocument document = Loader.loadPDF(writer.tiles(pattern, plan, planner))) {
+    try (PDDocument document =
+        Loader.loadPDF(
+            writer.write(new TilesDocument(pattern, plan, Plates.of(planner)), new Findings()))) {
       int pages = document.getNumberOfPages();
       assertEquals(plan.tiles().size(), pages);
       for (int i = 0; i < pages; i++) {

@@ -15,9 +15,10 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.document.Templates;
+import org.lapmark.document.template.Templates;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Request;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.request.Request;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -36,7 +37,7 @@ class WalkDocumentTest {
     Templates templates = TemplateFolder.bundled();
     Request request = new Request(List.of("M"), List.of(Paper.A4), home.resolve(name));
     Publisher.Result result =
-        new Publisher(templates).publish(DEMO, walked ? request.with(Extra.WALK) : request);
+        new Publisher(templates).publish(DEMO, walked ? request.with(Products.WALK) : request);
     assertEquals(3, result.written().size());
     return home.resolve(name).resolve(DEMO.getFileName());
   }

@@ -15,6 +15,7 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.request.Request;
 
 /** Whatever is wider than a page is set so that nothing of it is lost. */
 class WordsOnPagesTest {
@@ -52,7 +53,7 @@ class WordsOnPagesTest {
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(pattern),
-                new Publisher.Request(List.of("54"), List.of(Paper.A4), home.resolve("out")),
+                new Request(List.of("54"), List.of(Paper.A4), home.resolve("out")),
                 new Publisher.Listener() {})
             .get(0);
     assertEquals(

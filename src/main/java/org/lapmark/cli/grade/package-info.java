@@ -1,0 +1,2 @@
+/** The comparison of sizes as text, JSON and CSV. */
+package org.lapmark.cli.grade;

@@ -1,0 +1,139 @@
+package org.lapmark.document.companion;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.document.svg.SvgWriter;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.Figure;
+import org.lapmark.figure.FigureDrawer;
+import org.lapmark.figure.FigureSource;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.text.Block;
+import org.lapmark.text.Markup;
+
+/**
+ * Draws the figures of a companion in every size. Lengths in figures are printed in the author's
+ * units, whatever a reader chooses for the text. A figure that comes out the same in every size
+ * stands there once.
+ */
+final class CompanionFigures {
+  private final CompanionSizes sizes;
+  private final FigureDrawer drawer;
+  private final SvgWriter svg;
+  private final PrintForm form;
+  private int count;
+
+  CompanionFigures(CompanionSizes sizes, StyleSheet styles, LetteringMeasure lettering) {
+    this.sizes = sizes;
+    this.drawer = new FigureDrawer(sizes.wording(), styles, lettering);
+    this.svg = new SvgWriter(styles, lettering);
+    this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
+  }
+
+  /** How many figures have been drawn. */
+  int count() {
+    return count;
+  }
+
+  /** The key of sides and materials. */
+  String key() {
+    GradedPattern pattern = sizes.patterns().get(sizes.typical());
+    return svg.write(
+        drawer.key(pattern),
+        "figure-key",
+        sizes.wording().text("companion.key"),
+        sizes.wording().text("companion.key-text"));
+  }
+
+  /** Draws a figure and writes it; nothing where it can't be drawn, which is then reported. */
+  void write(Block.Figure block, Markup out) {
+    Optional<FigureSource> source = FigureSource.parse(block.content(), sizes.findings());
+    if (source.isEmpty()) {
+      return;
+    }
+    Map<Integer, Figure> figures = draw(source.get(), sizes.findings());
+    if (figures.isEmpty()) {
+      return;
+    }
+    // On a phone a wide figure is read in the width of a narrow one, with letters of full size.
+    Map<Integer, Figure> narrow =
+        source.get().half() ? Map.of() : draw(narrow(source.get()), new Findings());
+    boolean swapped = narrow.keySet().equals(figures.keySet());
+    count++;
+    out.open("figure");
+    sheets(
+        figures,
+        source.get().half() ? "sheet" : swapped ? "sheet wide swapped" : "sheet wide",
+        out);
+    if (swapped) {
+      sheets(narrow, "sheet narrow", out);
+    }
+    String caption = sizes.html(source.get().caption());
+    boolean alike = isAlike(figures) && (!swapped || isAlike(narrow));
+    if (!caption.isEmpty() || !alike) {
+      out.open("figcaption").raw(caption);
+      if (!alike) {
+        String typical = sizes.names().get(sizes.typical());
+        out.open("span", "class", "drawn")
+            .text(sizes.wording().text("companion.drawn", Map.of("size", typical)))
+            .close();
+      }
+      out.close();
+    }
+    out.close();
+  }
+
+  private static FigureSource narrow(FigureSource figure) {
+    return new FigureSource(
+        figure.position(), true, figure.caption(), figure.alternative(), figure.frames());
+  }
+
+  /** The figure by size, where it can be drawn. */
+  private Map<Integer, Figure> draw(FigureSource source, Findings findings) {
+    Map<Integer, Figure> figures = new LinkedHashMap<>();
+    for (int i = 0; i < sizes.patterns().size(); i++) {
+      Optional<Figure> figure = drawer.draw(source, sizes.patterns().get(i), form, findings);
+      if (figure.isPresent()) {
+        figures.put(i, figure.get());
+      }
+    }
+    return figures;
+  }
+
+  private void sheets(Map<Integer, Figure> figures, String look, Markup out) {
+    String id = "figure-" + count + (look.contains("narrow") ? "-narrow" : "");
+    if (isAlike(figures)) {
+      sheet(figures.values().iterator().next(), id, look, null, out);
+    } else {
+      figures.forEach((size, figure) -> sheet(figure, id + "-" + size, look, size, out));
+    }
+  }
+
+  private void sheet(Figure figure, String id, String look, Integer size, Markup out) {
+    boolean typical = size != null && size == sizes.typical();
+    out.open(
+        "div",
+        "class",
+        typical ? look + " typical" : look,
+        "data-for",
+        size == null ? null : String.valueOf(size));
+    String title =
+        figure.caption().isEmpty()
+            ? sizes.wording().text("companion.figure", Map.of("number", count))
+            : figure.caption();
+    out.raw(svg.write(figure.drawing(), id, title, figure.alternative()));
+    out.close();
+  }
+
+  private boolean isAlike(Map<Integer, Figure> figures) {
+    List<Figure> all = new ArrayList<>(figures.values());
+    return figures.size() == sizes.patterns().size() && all.stream().distinct().count() == 1;
+  }
+}

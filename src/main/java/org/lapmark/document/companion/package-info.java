@@ -1,0 +1,2 @@
+/** The companion: one page for a screen, with every size. */
+package org.lapmark.document.companion;

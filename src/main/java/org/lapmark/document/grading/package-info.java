@@ -1,0 +1,2 @@
+/** The grade report's pages. */
+package org.lapmark.document.grading;

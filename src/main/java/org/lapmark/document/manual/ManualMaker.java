@@ -1,0 +1,100 @@
+package org.lapmark.document.manual;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.Figure;
+import org.lapmark.figure.FigureDrawer;
+import org.lapmark.figure.FigureSource;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.lay.ClothPlan;
+import org.lapmark.lay.LayPlanner;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.source.NoteSource;
+import org.lapmark.source.PatternSource;
+import org.lapmark.text.Block;
+import org.lapmark.text.Inline;
+import org.lapmark.text.Manuscript;
+import org.lapmark.text.Printing;
+import org.lapmark.text.Steps;
+import org.lapmark.text.Targets;
+import org.lapmark.wording.Wording;
+
+/** Makes a manual: everything about instructions that doesn't depend on the paper. */
+public final class ManualMaker {
+  /** So high that two steps with a figure each fit on most pages. */
+  private static final double HIGHEST = 78;
+
+  private static final double HIGHEST_ON_COVER = 104;
+
+  private final GradedPattern pattern;
+  private final Findings findings;
+  private final PrintForm form;
+  private final FigureDrawer drawer;
+  private final FigureDrawer coverDrawer;
+
+  public ManualMaker(
+      GradedPattern pattern,
+      Wording wording,
+      StyleSheet styles,
+      LetteringMeasure lettering,
+      Findings findings) {
+    this.pattern = pattern;
+    this.findings = findings;
+    this.form = pattern.source().masthead().form().with(NumberWords.of(wording));
+    this.drawer = new FigureDrawer(wording, styles, lettering, HIGHEST);
+    this.coverDrawer = new FigureDrawer(wording, styles, lettering, HIGHEST_ON_COVER);
+  }
+
+  public Manual make(Look look, List<ClothPlan> cloths) {
+    PatternSource source = pattern.source();
+    Targets targets =
+        new Targets(
+            List.of(),
+            source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
+            Manual.PAGES);
+    Steps steps = Steps.read(source.steps(), targets, findings);
+    Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
+    Map<String, Manuscript> notes = new LinkedHashMap<>();
+    for (NoteSource note : source.notes()) {
+      notes.put(note.name(), Manuscript.read(note.body(), all, findings));
+    }
+    List<Inline.Value> values = new ArrayList<>(steps.values());
+    List<Block.Figure> blocks = new ArrayList<>();
+    notes.values().forEach(note -> add(note, values, blocks));
+    steps.all().forEach(step -> blocks.addAll(step.body().figures()));
+    Printing printing = Printing.of(values, List.of(pattern), form, findings);
+
+    Map<Block.Figure, Figure> figures = new LinkedHashMap<>();
+    Optional<Figure> finished = Optional.empty();
+    Optional<Figure> cover = Optional.empty();
+    for (Block.Figure block : blocks) {
+      Optional<FigureSource> stated = FigureSource.parse(block.content(), findings);
+      Optional<Figure> figure = stated.flatMap(one -> drawer.draw(one, pattern, form, findings));
+      figure.ifPresent(drawn -> figures.put(block, drawn));
+      if (finished.isEmpty() && figure.isPresent() && stated.orElseThrow().showsFinishedArticle()) {
+        finished = drawer.draw(stated.get().wide(), pattern, form, findings);
+        cover = coverDrawer.draw(stated.get().unlettered(), pattern, form, findings);
+      }
+    }
+    Optional<Drawing> key = figures.isEmpty() ? Optional.empty() : Optional.of(drawer.key(pattern));
+    return new Manual(
+        pattern, look, form, steps, notes, printing, cloths, figures, finished, cover, key);
+  }
+
+  public static List<ClothPlan> cloths(GradedPattern pattern, Findings findings) {
+    return LayPlanner.plan(pattern, findings);
+  }
+
+  private static void add(Manuscript note, List<Inline.Value> values, List<Block.Figure> blocks) {
+    values.addAll(note.values());
+    blocks.addAll(note.figures());
+  }
+}

@@ -1,0 +1,24 @@
+package org.lapmark.document.section;
+
+/** Who made what is read, and its terms. */
+final class ColophonSection implements Section {
+  @Override
+  public String id() {
+    return "colophon";
+  }
+
+  @Override
+  public boolean isIn(Content content) {
+    return true;
+  }
+
+  @Override
+  public Record values(Setting setting) {
+    return NOTHING;
+  }
+
+  @Override
+  public Record bySize(Sizes sizes) {
+    return NOTHING;
+  }
+}

@@ -1,0 +1,24 @@
+package org.lapmark.document.section;
+
+/** The page that proves the scale and says how to print. */
+final class PrintingSection implements Section {
+  @Override
+  public String id() {
+    return "printing";
+  }
+
+  @Override
+  public boolean isIn(Content content) {
+    return content.ofOneSize().isPresent();
+  }
+
+  @Override
+  public Record values(Setting setting) {
+    return NOTHING;
+  }
+
+  @Override
+  public Record bySize(Sizes sizes) {
+    return NOTHING;
+  }
+}

@@ -1,0 +1,29 @@
+package org.lapmark.document.section;
+
+/**
+ * A section of the instructions: when a document has it, and what templates get of it. Its heading
+ * is the word {@code <id>.title}, its template {@code document/sections/<id>.ftlh}. {@link
+ * Sections#ALL} lists them.
+ */
+interface Section {
+  /** Gives templates nothing. */
+  Record NOTHING = new Nothing();
+
+  /** Without values. */
+  record Nothing() {}
+
+  /** What links, bookmarks and templates call it. */
+  String id();
+
+  /** Whether a document with such content has it. */
+  boolean isIn(Content content);
+
+  /**
+   * What templates get: each component is a value by its name, there also where the document hasn't
+   * got the section.
+   */
+  Record values(Setting setting);
+
+  /** What templates get beside that in a document of several sizes, in the value {@code by}. */
+  Record bySize(Sizes sizes);
+}

@@ -1,0 +1,59 @@
+package org.lapmark.document.section;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.document.setting.RecordModel;
+
+/** The sections of instructions, in their order. */
+public final class Sections {
+  /** The page behind the cover, which is drawn and has no template. */
+  public static final String PRINTING = "printing";
+
+  static final List<Section> ALL =
+      List.of(
+          new PrintingSection(),
+          new BeforeSection(),
+          new FinishedSection(),
+          new FittingSection(),
+          new MaterialsSection(),
+          new CuttingSection(),
+          new LayoutsSection(),
+          new MapSection(),
+          new StepsSection(),
+          new CautionsSection(),
+          new ColophonSection(),
+          new LabelsSection(),
+          new WalkSection());
+
+  private Sections() {}
+
+  /** The ids of the sections that a document has. */
+  public static List<String> ids(Content content) {
+    return ALL.stream().filter(section -> section.isIn(content)).map(Section::id).toList();
+  }
+
+  /** What all templates of a document get. */
+  public static Map<String, Object> values(Setting setting, RecordModel records) {
+    Map<String, Object> values = new LinkedHashMap<>(records.map(TitlePages.of(setting)));
+    for (Section section : ALL) {
+      values.putAll(records.map(section.values(setting)));
+    }
+    setting
+        .sizes()
+        .ifPresent(
+            sizes -> {
+              values.put("by", bySize(sizes, records));
+              values.put("every", sizes.isEvery());
+            });
+    return values;
+  }
+
+  private static Map<String, Object> bySize(Sizes sizes, RecordModel records) {
+    Map<String, Object> values = new LinkedHashMap<>(records.map(sizes.columns()));
+    for (Section section : ALL) {
+      values.putAll(records.map(section.bySize(sizes)));
+    }
+    return values;
+  }
+}

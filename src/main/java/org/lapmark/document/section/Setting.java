@@ -1,0 +1,100 @@
+package org.lapmark.document.section;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.document.manual.Hazards;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.NumberWords;
+import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.wording.Wording;
+
+/**
+ * What the sections of a printed document are set from.
+ *
+ * @param manual what the instructions say
+ * @param sizes the sizes of a document of several
+ * @param plan the tiles
+ * @param map the page map, if there is one
+ * @param firstTilePage the page number of the first tile
+ * @param apart whether the tiles have a file of their own
+ * @param wording the words
+ * @param styles the look of drawings
+ * @param lettering how wide their words come out
+ * @param textWidth how wide text is set, in millimetres
+ * @param sections the ids of the sections that the document has
+ * @param hazards the hazards
+ * @param pictures takes the drawings in
+ */
+public record Setting(
+    Manual manual,
+    Optional<Sizes> sizes,
+    SheetPlan plan,
+    Optional<Drawing> map,
+    int firstTilePage,
+    boolean apart,
+    Wording wording,
+    StyleSheet styles,
+    LetteringMeasure lettering,
+    double textWidth,
+    List<String> sections,
+    Hazards hazards,
+    Pictures pictures) {
+  /**
+   * The setting of a document whose tiles, if any, begin at a page, or have a file of their own.
+   */
+  public static Setting of(
+      Manual manual,
+      Optional<Sizes> sizes,
+      SheetPlan plan,
+      Optional<Drawing> map,
+      int before,
+      Wording wording,
+      StyleSheet styles,
+      LetteringMeasure lettering,
+      double textWidth) {
+    Hazards hazards = Hazards.of(manual, wording);
+    Content content =
+        new Content(
+            manual.pattern().source(),
+            manual.steps(),
+            hazards,
+            Optional.of(manual),
+            map.isPresent());
+    return new Setting(
+        manual,
+        sizes,
+        plan,
+        map,
+        before + 1,
+        before == 0,
+        wording,
+        styles,
+        lettering,
+        textWidth,
+        Sections.ids(content),
+        hazards,
+        new Pictures());
+  }
+
+  /** Writes the author's texts. */
+  StepPages texts() {
+    return new StepPages(manual, wording, pictures, sections);
+  }
+
+  /** An author's short text with its values. */
+  static List<Object> printed(TemplateText text, GradedPattern pattern, Wording wording) {
+    return text == null
+        ? List.of()
+        : text.print(pattern.scope(), pattern.variant(), form(pattern, wording));
+  }
+
+  static PrintForm form(GradedPattern pattern, Wording wording) {
+    return pattern.source().masthead().form().with(NumberWords.of(wording));
+  }
+}

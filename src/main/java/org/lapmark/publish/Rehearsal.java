@@ -1,0 +1,142 @@
+package org.lapmark.publish;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.measure.Variant;
+import org.lapmark.print.Paper;
+import org.lapmark.publish.output.FileNames;
+import org.lapmark.publish.output.Manifest;
+import org.lapmark.publish.output.Receiver;
+import org.lapmark.publish.product.Arrangements;
+import org.lapmark.publish.product.Bench;
+import org.lapmark.publish.product.Desk;
+import org.lapmark.publish.product.Job;
+import org.lapmark.publish.product.Manuals;
+import org.lapmark.publish.product.Product;
+import org.lapmark.publish.product.Products;
+import org.lapmark.publish.product.Run;
+import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Request;
+
+/**
+ * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
+ * published is found. Of what differs by paper alone, words are set on the first paper and pieces
+ * arranged on all; of what isn't as by default, words are set in the first size that has it.
+ */
+final class Rehearsal {
+  private static final Receiver NOBODY =
+      (name, size, paper, kind, choices, content) ->
+          new Manifest.Entry(name, "", size, paper, kind, choices, "");
+
+  private static final Request REQUEST = new Request(List.of(), List.of(), Path.of(""));
+
+  private final Opened one;
+  private final List<GradedPattern> graded;
+  private final FileNames names;
+
+  Rehearsal(Opened one, List<GradedPattern> graded) {
+    this.one = one;
+    this.graded = graded;
+    this.names = FileNames.of(one.name(), one.source());
+  }
+
+  /**
+   * Makes it.
+   *
+   * @param everyKind whether a document of each kind is made as well: only then templates of the
+   *     user's own show what they do
+   */
+  void make(Stages stages, Crew crew, boolean everyKind) throws IOException {
+    Workroom room = new Workroom(one, stages, crew, true);
+    Map<Variant, Manuals> manuals = room.manuals(graded, false);
+    if (one.findings().hasErrors()) {
+      return;
+    }
+    Map<Variant, String> choices =
+        room.choices(graded.stream().map(GradedPattern::variant).toList());
+    Run run =
+        new Run(
+            one.source(),
+            REQUEST,
+            List.of(Publisher.PAPERS.get(0)),
+            graded,
+            onPaper(choices),
+            manuals,
+            choices,
+            names);
+    List<Job> jobs = new ArrayList<>();
+    for (Product product : Products.wanted(REQUEST)) {
+      if (product.isTelling()) {
+        jobs.addAll(product.jobs(run));
+      }
+    }
+    if (everyKind && !manuals.isEmpty()) {
+      jobs.add(Job.of(bench -> everyKind(bench.desk(), manuals)));
+    }
+    for (GradedPattern pattern : graded) {
+      for (Paper paper : Publisher.PAPERS) {
+        jobs.add(Job.arranging(pattern, paper));
+      }
+    }
+    room.make(jobs, NOBODY, new Arrangements());
+  }
+
+  /** The variants as by default, and the first with each other choice. */
+  private List<GradedPattern> onPaper(Map<Variant, String> choices) {
+    Set<String> shown = new LinkedHashSet<>();
+    return graded.stream()
+        .filter(
+            pattern -> {
+              String chosen = choices.get(pattern.variant());
+              return shown.add(chosen) || chosen.isEmpty();
+            })
+        .toList();
+  }
+
+  /** Makes one document of each kind of one variant a size. */
+  private List<Manifest.Entry> everyKind(Desk desk, Map<Variant, Manuals> manuals)
+      throws IOException {
+    Map<String, GradedPattern> bySize = new LinkedHashMap<>();
+    graded.forEach(pattern -> bySize.putIfAbsent(pattern.variant().size(), pattern));
+    List<GradedPattern> sizes = List.copyOf(bySize.values());
+    Findings told = new Findings(); // All of it has been found already.
+    Map<Variant, Manuals> all = new LinkedHashMap<>();
+    Map<Variant, String> choices = new LinkedHashMap<>();
+    for (GradedPattern pattern : sizes) {
+      choices.put(pattern.variant(), "");
+      Manuals made = manuals.get(pattern.variant());
+      if (made != null) {
+        Optional<Manual> large =
+            all.isEmpty() ? Optional.of(desk.enlarged(made.standard(), told)) : Optional.empty();
+        all.put(pattern.variant(), new Manuals(made.standard(), large).walked());
+      }
+    }
+    Run run =
+        new Run(
+            one.source(),
+            REQUEST.with(Products.extras().toArray(Extra[]::new)),
+            List.of(Publisher.PAPERS.get(0)),
+            sizes,
+            sizes.subList(0, 1),
+            all,
+            choices,
+            names);
+    Bench bench = new Bench(desk, told, NOBODY, new Arrangements());
+    for (Product product : Products.ALL) {
+      for (Job job : product.jobs(run).stream().limit(1).toList()) {
+        job.work().at(bench);
+      }
+    }
+    return List.of();
+  }
+}

@@ -1,0 +1,33 @@
+package org.lapmark.publish.product;
+
+import java.util.List;
+import org.lapmark.document.Document;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.print.NestedPlan;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.print.SheetPlanner;
+
+/** Lays out and writes documents, for one thread. */
+public interface Desk {
+  /** Arranges the pieces on a paper. */
+  SheetPlan plan(GradedPattern pattern, Paper paper);
+
+  /** Arranges the pieces of all sizes, stacked, on a paper. */
+  NestedPlan nested(List<GradedPattern> patterns, Paper paper);
+
+  /** What the instructions say, whatever the paper. */
+  Manual manual(GradedPattern pattern, Findings findings);
+
+  /** The same in large print. */
+  Manual enlarged(Manual manual, Findings findings);
+
+  /** Draws sheets in a size of type. */
+  SheetPlanner planner(Look look);
+
+  /** Makes a file. */
+  byte[] write(Document document, Findings findings);
+}

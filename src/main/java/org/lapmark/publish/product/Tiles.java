@@ -1,0 +1,40 @@
+package org.lapmark.publish.product;
+
+import java.util.Optional;
+import org.lapmark.document.Document;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.book.TilesDocument;
+import org.lapmark.document.manual.Look;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.print.Paper;
+import org.lapmark.print.SheetPlan;
+
+/** The tiles of one variant alone; also of chosen pieces. */
+final class Tiles extends SheetProduct {
+  Tiles() {
+    super("tiles", "-tiles.pdf");
+  }
+
+  @Override
+  boolean isOfPieces() {
+    return true;
+  }
+
+  @Override
+  public boolean isTelling() {
+    return true;
+  }
+
+  @Override
+  boolean isOn(Paper paper) {
+    return true;
+  }
+
+  @Override
+  Optional<Document> document(Bench bench, Run run, GradedPattern pattern, SheetPlan plan) {
+    return plan.tiles().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            new TilesDocument(pattern, plan, Plates.of(bench.desk().planner(Look.STANDARD))));
+  }
+}
