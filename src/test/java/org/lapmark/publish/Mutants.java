@@ -88,6 +88,9 @@ final class Mutants {
 
   private double all;
   private double longest;
+
+  /** Whether what was checked last is published without a wish: else its faults may be its own. */
+  private boolean usual;
   private String longestOf = "none";
 
   /** A pattern to be damaged. */
@@ -250,7 +253,7 @@ final class Mutants {
     if (sound != null && publishing) {
       publish(folder, sound, paper);
     }
-    if (findings.hasErrors() && random.nextInt(REFUSED) == 0) {
+    if (findings.hasErrors() && random.nextInt(REFUSED) == 0 && usual) {
       refuse(folder, paper);
     }
     List<Finding> sorted = findings.sorted();
@@ -277,6 +280,7 @@ final class Mutants {
       Paper paper,
       Findings findings)
       throws IOException {
+    usual = true;
     PatternSource source = stages.read(folder, findings);
     if (source == null || source.sizes() == null || source.sizes().sizes().isEmpty()) {
       return null;
@@ -290,6 +294,7 @@ final class Mutants {
       return null;
     }
     Variant variant = variants.get(random.nextInt(variants.size()));
+    usual = known.unusual(variant).isEmpty();
     GradedPattern pattern = stages.grade(source, variant, findings);
     stages.across(List.of(pattern), findings);
     if (!drawing || findings.hasErrors()) {
