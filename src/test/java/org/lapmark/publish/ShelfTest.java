@@ -152,7 +152,7 @@ class ShelfTest {
     assertEquals(2, text.split(Pattern.quote("15 mm (5/8 in) × 900 mm")).length - 1, text);
     Path companion = home.resolve("halewood-brush-roll").resolve("halewood-brush-roll-1.html");
     String page = xml(Files.readString(companion)).getDocumentElement().getTextContent();
-    assertFalse(page.contains("9/16"), page);
+    assertFalse(page.contains("15 mm (9/16"), page);
     // A piece that is cut narrower than its cloth is wide is measured.
     assertTrue(text.contains("32 mm (1 1/4 in) × 533 mm"), text);
   }
@@ -162,7 +162,7 @@ class ShelfTest {
     String text = tiles("saltmarsh-tote");
     assertTrue(text.contains("Placement line “pocket”"), text);
     text = tiles("pleated-skirt");
-    assertTrue(text.contains("bottom: 50 mm"), text);
+    assertTrue(text.contains("bottom edge: 50 mm"), text);
   }
 
   @Test
