@@ -7,6 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.lapmark.document.book.CompleteDocument;
+import org.lapmark.document.book.Plates;
+import org.lapmark.document.manual.Look;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
@@ -31,7 +35,10 @@ class HatPagesTest {
             writer.wording(source.masthead().language()),
             writer.styles(Look.STANDARD),
             writer.lettering());
-    byte[] file = writer.complete(manual, planner.plan(pattern, Paper.A4), planner);
+    byte[] file =
+        writer.write(
+            new CompleteDocument(manual, planner.plan(pattern, Paper.A4), Plates.of(planner)),
+            findings);
     return String.join(" ", Documents.texts(file)).replaceAll("\\s+", " ");
   }
 
