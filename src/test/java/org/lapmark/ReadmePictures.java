@@ -22,7 +22,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.lapmark.finding.Finding;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.Publisher;
-import org.lapmark.publish.Publisher.Result;
+import org.lapmark.publish.Result;
 import org.lapmark.publish.TemplateFolder;
 import org.lapmark.publish.request.Request;
 

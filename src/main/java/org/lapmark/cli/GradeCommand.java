@@ -15,7 +15,7 @@ import org.lapmark.cli.report.Checked;
 import org.lapmark.cli.report.Talk;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradeReport;
-import org.lapmark.publish.Publisher.Walk;
+import org.lapmark.publish.Walk;
 import org.lapmark.publish.request.RefusedException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;

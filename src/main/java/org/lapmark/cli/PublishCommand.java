@@ -21,11 +21,11 @@ import org.lapmark.measure.PrintForm;
 import org.lapmark.print.Correction;
 import org.lapmark.print.Paper;
 import org.lapmark.print.PlanQuality;
-import org.lapmark.publish.Publisher;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Listener;
+import org.lapmark.publish.Outcome;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Presentation;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
@@ -293,7 +293,7 @@ final class PublishCommand implements Callable<Integer> {
     if (measured.isPresent()) {
       Correction correction = correction(measured.get());
       List<Paper> named = papersNamed();
-      return (named.isEmpty() ? Publisher.PAPERS : named)
+      return (named.isEmpty() ? Papers.USUAL : named)
           .stream().map(paper -> paper.corrected(correction)).toList();
     }
     return papersNamed();
@@ -319,7 +319,7 @@ final class PublishCommand implements Callable<Integer> {
 
   private List<Paper> papersNamed() {
     return papers.stream()
-        .map(name -> Choice.of("paper", name, Publisher.ALL_PAPERS, Paper::id))
+        .map(name -> Choice.of("paper", name, Papers.ALL, Paper::id))
         .distinct()
         .toList();
   }

@@ -13,7 +13,7 @@ import org.lapmark.cli.report.Talk;
 import org.lapmark.cli.walk.WalkCsv;
 import org.lapmark.cli.walk.WalkJson;
 import org.lapmark.cli.walk.WalkText;
-import org.lapmark.publish.Publisher.Walk;
+import org.lapmark.publish.Walk;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;

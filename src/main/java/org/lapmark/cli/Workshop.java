@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.lapmark.publish.Listener;
+import org.lapmark.publish.Outcome;
 import org.lapmark.publish.Publisher;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Walk;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.Walk;
 import org.lapmark.publish.request.Request;
 
 /** What the commands need done. */

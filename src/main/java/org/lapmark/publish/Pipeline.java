@@ -12,11 +12,10 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.output.Checkpoint;
 import org.lapmark.publish.output.OutputFolder;
 import org.lapmark.publish.output.OutputLock;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 
 /**
@@ -45,7 +44,7 @@ final class Pipeline {
         patterns.stream()
             .map(folder -> Opened.open(folder, stages).presented(request.presentation()))
             .toList();
-    List<Paper> papers = request.papers().isEmpty() ? Publisher.PAPERS : request.papers();
+    List<Paper> papers = request.papers().isEmpty() ? Papers.USUAL : request.papers();
     Refusals.refuse(opened, request, papers);
     List<Outcome> outcomes = new ArrayList<>();
     try (Crew crew = new Crew(threads);
@@ -89,7 +88,7 @@ final class Pipeline {
     Variants known = new Variants(one.source(), one.findings());
     List<Variant> variants = known.all();
     int sizes = (int) variants.stream().map(Variant::size).distinct().count();
-    listener.begun(one.folder(), sizes, Publisher.PAPERS.size());
+    listener.begun(one.folder(), sizes, Papers.USUAL.size());
     Conditions conditions = new Conditions(one.source());
     List<GradedPattern> graded = new Grading(stages, crew).gradeAll(one, variants, conditions);
     conditions.report(known.neverChosen(), known.isComplete(), one.findings());
@@ -98,12 +97,11 @@ final class Pipeline {
     }
   }
 
-  List<Publisher.Walk> walk(List<Path> folders, List<String> sizes) {
+  List<Walk> walk(List<Path> folders, List<String> sizes) {
     return evaluate(folders, sizes, one -> {}, one -> Grading.everyVariant(one, sizes));
   }
 
-  List<Publisher.Walk> grade(
-      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+  List<Walk> grade(List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
     Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
     return evaluate(
         folders,
@@ -112,7 +110,7 @@ final class Pipeline {
         one -> Grading.variants(one, request));
   }
 
-  private List<Publisher.Walk> evaluate(
+  private List<Walk> evaluate(
       List<Path> folders,
       List<String> sizes,
       Consumer<Opened> refusal,
@@ -123,7 +121,7 @@ final class Pipeline {
             .toList();
     opened.forEach(one -> Refusals.refuseUnknownSizes(one, sizes));
     opened.forEach(refusal);
-    List<Publisher.Walk> walks = new ArrayList<>();
+    List<Walk> walks = new ArrayList<>();
     try (Crew crew = new Crew(threads)) {
       for (Opened one : opened) {
         List<GradedPattern> graded = new ArrayList<>();
@@ -135,7 +133,7 @@ final class Pipeline {
                   graded.addAll(new Grading(stages, crew).grade(one, variants.apply(one)));
                   return List.of();
                 });
-        walks.add(new Publisher.Walk(outcome, graded));
+        walks.add(new Walk(outcome, graded));
       }
     }
     return walks;

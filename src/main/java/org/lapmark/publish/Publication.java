@@ -10,7 +10,6 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.PlanQuality;
-import org.lapmark.publish.Publisher.Listener;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.OutputFolder;

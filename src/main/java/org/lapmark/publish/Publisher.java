@@ -7,10 +7,6 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.lapmark.document.template.Templates;
-import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.Paper;
-import org.lapmark.print.PlanQuality;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
 
@@ -39,99 +35,6 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
 
   /** The greatest number of threads that work on one folder, whatever the machine has. */
   static final int MOST_THREADS = 4;
-
-  /** Every paper that documents are made for, in the order in which they are made. */
-  public static final List<Paper> PAPERS = List.of(Paper.A4, Paper.LETTER, Paper.SHARED);
-
-  /**
-   * Every paper that can be asked for: beside those, large sheets and the projector, which have
-   * pieces alone.
-   */
-  public static final List<Paper> ALL_PAPERS =
-      List.of(Paper.A4, Paper.LETTER, Paper.SHARED, Paper.A0, Paper.ROLL36, Paper.PROJECTOR);
-
-  /**
-   * What came of a folder.
-   *
-   * @param written the files written, sorted; empty when the folder has errors
-   * @param findings everything found
-   */
-  public record Result(List<Path> written, Findings findings) {
-    /** Copies the list. */
-    public Result {
-      written = List.copyOf(written);
-    }
-  }
-
-  /**
-   * What came of one folder among several. Templates that take the place of the program's own come
-   * last, if anything is wrong with them, or alone, if no document can be made of them.
-   *
-   * @param folder the pattern folder, or that of the templates, absolute
-   * @param result files and findings; what was found before a failure
-   * @param failure why the folder could not be finished for reasons outside its content: an {@link
-   *     IOException}, or anything else for a fault of the program's own
-   */
-  public record Outcome(Path folder, Result result, Optional<Throwable> failure) {
-    /** Checks the components. */
-    public Outcome {
-      Objects.requireNonNull(folder);
-      Objects.requireNonNull(result);
-      Objects.requireNonNull(failure);
-    }
-  }
-
-  /**
-   * A folder evaluated for walking its seams or comparing its sizes.
-   *
-   * @param outcome findings and failure, with nothing written
-   * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
-   *     missing
-   */
-  public record Walk(Outcome outcome, List<GradedPattern> patterns) {
-    /** Copies the list. */
-    public Walk {
-      Objects.requireNonNull(outcome);
-      patterns = List.copyOf(patterns);
-    }
-  }
-
-  /** Is told how the work goes on, always by the thread that asked for it. */
-  public interface Listener {
-    /**
-     * Work on a folder begins.
-     *
-     * @param folder the pattern folder, absolute
-     * @param sizes how many sizes are made
-     * @param papers on how many papers
-     */
-    default void begun(Path folder, int sizes, int papers) {}
-
-    /**
-     * The pieces of one size have been arranged on pages; told in the order of sizes and papers.
-     *
-     * @param folder the pattern folder, absolute
-     * @param size the size
-     * @param paper the paper's name in commands
-     * @param quality pages, joins and what they are held to
-     */
-    default void arranged(Path folder, String size, String paper, PlanQuality quality) {}
-
-    /**
-     * Something was asked for and isn't made, since the pattern gives nothing to make it of.
-     *
-     * @param folder the pattern folder, absolute
-     * @param what what isn't made and why, as a sentence without a full stop
-     */
-    default void omitted(Path folder, String what) {}
-
-    /**
-     * Work on a folder has ended.
-     *
-     * @param outcome what came of it
-     */
-    default void ended(Outcome outcome) {}
-  }
 
   /**
    * Publishes one folder.

@@ -26,6 +26,7 @@ import org.lapmark.publish.product.Product;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.product.Run;
 import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 
 /**
@@ -68,7 +69,7 @@ final class Rehearsal {
         new Run(
             one.source(),
             REQUEST,
-            List.of(Publisher.PAPERS.get(0)),
+            List.of(Papers.USUAL.get(0)),
             graded,
             onPaper(choices),
             manuals,
@@ -84,7 +85,7 @@ final class Rehearsal {
       jobs.add(Job.of(bench -> everyKind(bench.desk(), manuals)));
     }
     for (GradedPattern pattern : graded) {
-      for (Paper paper : Publisher.PAPERS) {
+      for (Paper paper : Papers.USUAL) {
         jobs.add(Job.arranging(pattern, paper));
       }
     }
@@ -125,7 +126,7 @@ final class Rehearsal {
         new Run(
             one.source(),
             REQUEST.with(Products.extras().toArray(Extra[]::new)),
-            List.of(Publisher.PAPERS.get(0)),
+            List.of(Papers.USUAL.get(0)),
             sizes,
             sizes.subList(0, 1),
             all,

@@ -4,9 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.Findings;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Result;
 
 /**
  * What is wrong with templates that take the place of the program's own, gathered over one run:

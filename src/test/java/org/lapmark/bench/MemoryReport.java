@@ -8,6 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Listener;
+import org.lapmark.publish.Outcome;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
 import org.lapmark.publish.request.Request;
@@ -35,12 +37,12 @@ public final class MemoryReport {
       Path folder = Files.createDirectory(home.resolve("many-pieces"));
       many.write(folder);
       long begun = System.nanoTime();
-      Publisher.Outcome outcome =
+      Outcome outcome =
           new Publisher(TemplateFolder.bundled())
               .publish(
                   List.of(folder),
                   new Request(List.of(), List.of(Paper.A4), home.resolve("out")),
-                  new Publisher.Listener() {})
+                  new Listener() {})
               .get(0);
       double seconds = (System.nanoTime() - begun) / 1e9;
       outcome.failure().ifPresent(System.out::println);

@@ -10,7 +10,9 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.Publisher;
+import org.lapmark.publish.Result;
 import org.lapmark.publish.TemplateFolder;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
@@ -62,14 +64,13 @@ public class PublishBenchmark {
 
   /** Publishes one size on one paper. */
   @Benchmark
-  public Publisher.Result oneSizeOnePaper() throws IOException {
-    return publisher.publish(
-        DEMO, new Request(List.of("M"), List.of(Publisher.PAPERS.get(0)), output));
+  public Result oneSizeOnePaper() throws IOException {
+    return publisher.publish(DEMO, new Request(List.of("M"), List.of(Papers.USUAL.get(0)), output));
   }
 
   /** Publishes all sizes on all papers. */
   @Benchmark
-  public Publisher.Result everything() throws IOException {
+  public Result everything() throws IOException {
     return publisher.publish(DEMO, new Request(List.of(), List.of(), output));
   }
 }

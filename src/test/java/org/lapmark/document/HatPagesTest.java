@@ -35,7 +35,8 @@ class HatPagesTest {
             writer.wording(source.masthead().language()),
             writer.styles(Look.STANDARD),
             writer.lettering());
-    byte[] file = writer.write(
+    byte[] file =
+        writer.write(
             new CompleteDocument(manual, planner.plan(pattern, Paper.A4), Plates.of(planner)),
             findings);
     return String.join(" ", Documents.texts(file)).replaceAll("\\s+", " ");

@@ -38,7 +38,6 @@ import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
-import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.product.Desk;
@@ -133,7 +132,7 @@ class ChoicesTest {
         .publish(
             List.of(folder),
             new Request(sizes, List.of(Paper.A4), sorted, home.resolve("out")),
-            new Publisher.Listener() {})
+            new Listener() {})
         .get(0);
   }
 
@@ -212,7 +211,7 @@ class ChoicesTest {
                 new Request(List.of("M"), List.of(Paper.A4), choices, home.resolve("out"))
                     .in(inches)
                     .with(LargePrint.EXTRA),
-                new Publisher.Listener() {})
+                new Listener() {})
             .get(0);
     assertEquals(
         List.of(
@@ -227,7 +226,7 @@ class ChoicesTest {
         new Request(sizes, List.of(Paper.A4), new TreeMap<>(choices), home.resolve("out"));
     Outcome outcome =
         new Pipeline(new SayingStages(), 2, step -> {})
-            .publish(List.of(folder), request.with(GradeReports.EXTRA), new Publisher.Listener() {})
+            .publish(List.of(folder), request.with(GradeReports.EXTRA), new Listener() {})
             .get(0);
     return names(outcome).stream().filter(name -> name.contains("grade-report")).toList();
   }
@@ -246,7 +245,7 @@ class ChoicesTest {
 
   @Test
   void gradingLooksAtOneVariantASize() {
-    List<Publisher.Walk> walks =
+    List<Walk> walks =
         new Pipeline(new SayingStages(), 2, step -> {})
             .grade(List.of(folder), List.of(), new TreeMap<>(Map.of("trim", "yes")));
     assertEquals(
@@ -274,7 +273,7 @@ class ChoicesTest {
                 pattern.variant().size());
     Outcome outcome =
         new Pipeline(new SayingStages(), 2, step -> {})
-            .check(List.of(folder), new Publisher.Listener() {})
+            .check(List.of(folder), new Listener() {})
             .get(0);
     List<Finding> found = outcome.result().findings().sorted();
     assertEquals(1, found.size(), found.toString());
@@ -283,7 +282,7 @@ class ChoicesTest {
 
   @Test
   void walkLooksAtEveryCombinationOfTheSizesWanted() {
-    List<Publisher.Walk> walks =
+    List<Walk> walks =
         new Pipeline(new SayingStages(), 2, step -> {}).walk(List.of(folder), List.of("M"));
     assertEquals(6, walks.get(0).patterns().size());
     assertEquals(6, graded.size());
@@ -297,7 +296,7 @@ class ChoicesTest {
         .publish(
             List.of(folder),
             new Request(List.of(), List.of(), Collections.emptySortedMap(), home.resolve("out")),
-            new Publisher.Listener() {});
+            new Listener() {});
     assertTrue(files().stream().noneMatch(name -> name.contains("--")), files().toString());
   }
 
@@ -326,7 +325,7 @@ class ChoicesTest {
   void checkLooksAtEveryCombination() {
     Outcome outcome =
         new Pipeline(new SayingStages(), 2, step -> {})
-            .check(List.of(folder), new Publisher.Listener() {})
+            .check(List.of(folder), new Listener() {})
             .get(0);
     assertEquals(List.of(), outcome.result().findings().sorted());
     assertEquals(9, graded.size());
@@ -348,7 +347,7 @@ class ChoicesTest {
                 "    panel: pocket\n    when: closure = flap and trim"));
     Outcome outcome =
         new Pipeline(new SayingStages(), 2, step -> {})
-            .check(List.of(folder), new Publisher.Listener() {})
+            .check(List.of(folder), new Listener() {})
             .get(0);
     List<Finding> found = outcome.result().findings().sorted();
     assertEquals(1, found.size());

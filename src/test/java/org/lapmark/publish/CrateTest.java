@@ -41,7 +41,7 @@ class CrateTest {
 
   @TempDir static Path home;
 
-  private Publisher.Result result;
+  private Result result;
 
   @BeforeAll
   void publish() throws IOException {

@@ -18,6 +18,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.print.Paper;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.request.Extra;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 
 /** No page of any document has ink nearer to its edge than printers reach. */
@@ -56,7 +57,7 @@ class InkTest {
   @ParameterizedTest
   @CsvSource({"weirside-cushion, 16, a4", "lined-mitten, S, letter", "ground-sheet, , shared"})
   void pagesOfOtherPatternsDoSoToo(String name, String size, String paper) throws IOException {
-    List<Paper> papers = Publisher.PAPERS.stream().filter(each -> each.id().equals(paper)).toList();
+    List<Paper> papers = Papers.USUAL.stream().filter(each -> each.id().equals(paper)).toList();
     Request request = new Request(Optional.ofNullable(size).stream().toList(), papers, home);
     List<Path> written =
         new Publisher(TemplateFolder.bundled()).publish(SHELF.resolve(name), request).written();

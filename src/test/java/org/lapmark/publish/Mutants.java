@@ -35,6 +35,7 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.publish.product.Desk;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternSource;
 
@@ -235,7 +236,7 @@ final class Mutants {
     setting = 0;
     long before = clock.getCurrentThreadCpuTime();
     Variant sound = null;
-    Paper paper = Publisher.PAPERS.get(random.nextInt(Publisher.PAPERS.size()));
+    Paper paper = Papers.USUAL.get(random.nextInt(Papers.USUAL.size()));
     try {
       sound = check(folder, random, drawing, publishing, paper, findings);
     } catch (FindingException e) {
@@ -325,8 +326,7 @@ final class Mutants {
   /** What passes is published. */
   private void publish(Path folder, Variant variant, Paper paper) throws IOException {
     Request request = new Request(List.of(variant.size()), List.of(paper), output);
-    Publisher.Outcome outcome =
-        pipeline.publish(List.of(folder), request, new Publisher.Listener() {}).get(0);
+    Outcome outcome = pipeline.publish(List.of(folder), request, new Listener() {}).get(0);
     if (outcome.failure().isPresent()) {
       throw new AssertionError("passed, but not published", outcome.failure().get());
     }
@@ -340,12 +340,10 @@ final class Mutants {
 
   /** What has faults is refused by whoever publishes it, and nothing is written. */
   private void refuse(Path folder, Paper paper) throws IOException {
-    Publisher.Outcome outcome =
+    Outcome outcome =
         pipeline
             .publish(
-                List.of(folder),
-                new Request(List.of(), List.of(paper), output),
-                new Publisher.Listener() {})
+                List.of(folder), new Request(List.of(), List.of(paper), output), new Listener() {})
             .get(0);
     if (outcome.failure().isPresent()) {
       throw new AssertionError("checked, but not refused", outcome.failure().get());

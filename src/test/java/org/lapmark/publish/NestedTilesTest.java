@@ -43,6 +43,7 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
@@ -88,10 +89,7 @@ class NestedTilesTest {
   })
   void eachSizeAloneIsWhereItBelongs(String folder, String paperName) throws IOException {
     Paper paper =
-        Publisher.ALL_PAPERS.stream()
-            .filter(each -> each.id().equals(paperName))
-            .findFirst()
-            .orElseThrow();
+        Papers.ALL.stream().filter(each -> each.id().equals(paperName)).findFirst().orElseThrow();
     Made made = made(folder, paper);
     List<List<Stroke>> pages = strokes(made);
     List<String> sizes = made.patterns().stream().map(one -> one.variant().size()).toList();

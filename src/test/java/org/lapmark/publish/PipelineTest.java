@@ -45,8 +45,6 @@ import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.Tile;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.OutputLock;
 import org.lapmark.publish.product.Desk;

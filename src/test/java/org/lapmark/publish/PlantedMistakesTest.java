@@ -113,9 +113,9 @@ class PlantedMistakesTest {
   private void check(FaultCase fault) throws IOException {
     Path parent = Files.createTempDirectory(folder, "case");
     fault.read(parent, new Findings());
-    Publisher.Outcome outcome =
+    Outcome outcome =
         new Pipeline(stages, 1, stage -> {})
-            .check(List.of(parent.resolve("pouch")), new Publisher.Listener() {})
+            .check(List.of(parent.resolve("pouch")), new Listener() {})
             .get(0);
     assertEquals(Optional.empty(), outcome.failure());
     List<Finding> found = outcome.result().findings().sorted();

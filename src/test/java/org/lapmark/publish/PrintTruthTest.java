@@ -27,6 +27,7 @@ import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 
@@ -48,7 +49,7 @@ class PrintTruthTest {
   void everyPointOfEveryCuttingLineIsWhereItBelongs(String folder, String size, String paperName)
       throws IOException {
     Paper paper =
-        Publisher.PAPERS.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
+        Papers.USUAL.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(java.nio.file.Path.of(folder), findings);
     GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);

@@ -54,8 +54,7 @@ class PublishableTest {
   }
 
   private Findings checked(Path folder) {
-    Publisher.Outcome outcome =
-        publisher.check(List.of(folder), new Publisher.Listener() {}).get(0);
+    Outcome outcome = publisher.check(List.of(folder), new Listener() {}).get(0);
     assertEquals(Optional.empty(), outcome.failure());
     return outcome.result().findings();
   }
@@ -68,7 +67,7 @@ class PublishableTest {
         String.join("\n", one.expected()),
         String.join("\n", found.sorted().stream().map(FaultCase::written).toList()));
     if (!found.hasErrors()) {
-      Publisher.Result result = publish(folder);
+      Result result = publish(folder);
       assertEquals(found.sorted(), result.findings().sorted());
       assertFalse(result.written().isEmpty());
     }
@@ -80,7 +79,7 @@ class PublishableTest {
     return parent.resolve("pouch");
   }
 
-  private Publisher.Result publish(Path folder) throws IOException {
+  private Result publish(Path folder) throws IOException {
     return publisher.publish(
         folder, new Request(List.of(), List.of(Paper.A4), folder.resolveSibling("published")));
   }
@@ -97,12 +96,12 @@ class PublishableTest {
     for (String table : List.of("", "leaf_width,mm,\"40\n", "\uFEFF\n")) {
       Path folder = written(FaultCase.all(CASES).get(0));
       Files.writeString(folder.resolve("sizes.csv"), table);
-      Publisher.Outcome outcome =
+      Outcome outcome =
           publisher
               .publish(
                   List.of(folder),
                   new Request(List.of(), List.of(Paper.A4), home.resolve("out")),
-                  new Publisher.Listener() {})
+                  new Listener() {})
               .get(0);
       assertEquals(Optional.empty(), outcome.failure());
       assertTrue(outcome.result().findings().hasErrors());

@@ -24,12 +24,12 @@ class RainHatDocumentsTest {
 
   @Test
   void everyDocumentOfOneSizeConforms() throws Exception {
-    Publisher.Outcome outcome =
+    Outcome outcome =
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(Path.of("content", "slipway-rain-hat")),
                 new Request(List.of("58"), List.of(Paper.A4), home),
-                new Publisher.Listener() {})
+                new Listener() {})
             .get(0);
     assertEquals(List.of(), outcome.result().findings().sorted());
     VeraGreenfieldFoundryProvider.initialise();

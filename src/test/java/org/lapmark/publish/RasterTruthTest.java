@@ -35,6 +35,7 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
+import org.lapmark.publish.request.Papers;
 import org.lapmark.source.PatternReader;
 
 /**
@@ -82,7 +83,7 @@ class RasterTruthTest {
     }
     assumeTrue(present, PROGRAM + " is missing");
     Paper paper =
-        Publisher.PAPERS.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
+        Papers.USUAL.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
     GradedPattern graded = graded(Path.of(pattern), size);
     DocumentWriter writer = new DocumentWriter(TemplateFolder.bundled());
     SheetPlanner planner =

@@ -33,8 +33,6 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher.Listener;
-import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.StepSource;
 import org.w3c.dom.Document;
@@ -71,8 +69,7 @@ class ShelfTest {
   }
 
   private static Findings checked(Path folder) {
-    Publisher.Outcome outcome =
-        publisher.check(List.of(folder), new Publisher.Listener() {}).get(0);
+    Outcome outcome = publisher.check(List.of(folder), new Listener() {}).get(0);
     assertEquals(Optional.empty(), outcome.failure());
     return outcome.result().findings();
   }

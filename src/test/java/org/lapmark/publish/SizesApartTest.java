@@ -25,12 +25,12 @@ class SizesApartTest {
 
   @Test
   void eachSizesDocumentHasWhatBelongsToItsSizes() throws IOException {
-    Publisher.Outcome outcome =
+    Outcome outcome =
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(PATTERN),
                 new Request(List.of(), List.of(Paper.A4), home),
-                new Publisher.Listener() {})
+                new Listener() {})
             .get(0);
     assertEquals(List.of(), outcome.result().findings().sorted());
     List<String> names =

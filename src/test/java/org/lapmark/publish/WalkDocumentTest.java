@@ -36,7 +36,7 @@ class WalkDocumentTest {
   private Path published(String name, boolean walked) throws IOException {
     Templates templates = TemplateFolder.bundled();
     Request request = new Request(List.of("M"), List.of(Paper.A4), home.resolve(name));
-    Publisher.Result result =
+    Result result =
         new Publisher(templates).publish(DEMO, walked ? request.with(Products.WALK) : request);
     assertEquals(3, result.written().size());
     return home.resolve(name).resolve(DEMO.getFileName());

@@ -49,12 +49,12 @@ class WordsOnPagesTest {
             + "|\n"
             + "| ßßßßßßßßßß ".repeat(12)
             + "|\n");
-    Publisher.Outcome outcome =
+    Outcome outcome =
         new Publisher(TemplateFolder.bundled())
             .publish(
                 List.of(pattern),
                 new Request(List.of("54"), List.of(Paper.A4), home.resolve("out")),
-                new Publisher.Listener() {})
+                new Listener() {})
             .get(0);
     assertEquals(
         List.of("table-too-wide"),

@@ -8,7 +8,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
-import org.lapmark.publish.Publisher.Outcome;
+import org.lapmark.publish.Outcome;
 
 /**
  * What is to be reported about one folder.

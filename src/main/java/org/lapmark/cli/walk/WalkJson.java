@@ -8,7 +8,7 @@ import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.Checked;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.publish.Publisher.Walk;
+import org.lapmark.publish.Walk;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;

@@ -9,7 +9,7 @@ import org.lapmark.cli.console.Visible;
 import org.lapmark.cli.report.Checked;
 import org.lapmark.cli.report.TextReport;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.publish.Publisher.Walk;
+import org.lapmark.publish.Walk;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;

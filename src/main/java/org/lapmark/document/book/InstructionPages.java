@@ -41,7 +41,7 @@ final class InstructionPages {
     set(
         pages,
         writer,
-        Setting.of(
+        Sections.setting(
             manual,
             Optional.empty(),
             plan,

@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.Manual;
+import org.lapmark.document.section.Sections;
 import org.lapmark.document.section.Setting;
 import org.lapmark.document.section.Sizes;
 import org.lapmark.drawing.StyleSheet;
@@ -41,7 +42,7 @@ public record SizesDocument(List<Manual> manuals, Paper paper) implements Docume
     StyleSheet styles = writer.styles();
     Sizes sizes = new Sizes(manuals, typical.pattern().variant().size(), wording);
     Setting setting =
-        Setting.of(
+        Sections.setting(
             typical.ofSizes(manuals.stream().map(Manual::pattern).toList(), findings),
             Optional.of(sizes),
             new SheetPlan(paper, 0, 0, List.of(), List.of()),

@@ -54,11 +54,6 @@ final class BeforeSection implements Section {
                         .add("key", drawing, wording.text("steps.key.alternative"), "")));
   }
 
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
-
   /** What to know before beginning, in all sizes. */
   private static BeginPage.Begin begin(Sizes sizes) {
     Wording wording = sizes.wording();

@@ -31,9 +31,4 @@ final class CautionsSection implements Section {
             .toList(),
         setting.texts().note("cautions"));
   }
-
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
 }

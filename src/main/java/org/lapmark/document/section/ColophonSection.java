@@ -11,14 +11,4 @@ final class ColophonSection implements Section {
   public boolean isIn(Content content) {
     return true;
   }
-
-  @Override
-  public Record values(Setting setting) {
-    return NOTHING;
-  }
-
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
 }

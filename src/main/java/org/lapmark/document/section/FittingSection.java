@@ -21,9 +21,4 @@ final class FittingSection implements Section {
   public Record values(Setting setting) {
     return new Values(setting.texts().note("fitting"));
   }
-
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
 }

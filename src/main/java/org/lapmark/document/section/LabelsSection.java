@@ -62,11 +62,6 @@ final class LabelsSection implements Section {
     return new Values(labels);
   }
 
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
-
   private static boolean isLabelled(Piece piece) {
     return piece.statedSize().isPresent() && !piece.cuts().isEmpty();
   }

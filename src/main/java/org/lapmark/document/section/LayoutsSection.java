@@ -57,11 +57,6 @@ final class LayoutsSection implements Section {
                 .toList());
   }
 
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
-
   private static ClothLayouts layouts(Setting setting, ClothPlan plan, LayDrawing drawing) {
     LayWords words = new LayWords(setting.wording(), setting.manual().form());
     double height = setting.manual().look() == Look.STANDARD ? LAYOUT_HEIGHT : LARGE_LAYOUT_HEIGHT;

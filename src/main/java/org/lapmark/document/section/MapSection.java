@@ -51,11 +51,6 @@ final class MapSection implements Section {
     return new Values(setting.map().map(drawing -> pageMap(setting, drawing)));
   }
 
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
-
   private static PageMap pageMap(Setting setting, Drawing drawing) {
     SheetPlan plan = setting.plan();
     Wording wording = setting.wording();

@@ -11,14 +11,4 @@ final class PrintingSection implements Section {
   public boolean isIn(Content content) {
     return content.ofOneSize().isPresent();
   }
-
-  @Override
-  public Record values(Setting setting) {
-    return NOTHING;
-  }
-
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
 }

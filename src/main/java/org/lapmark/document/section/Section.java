@@ -22,8 +22,12 @@ interface Section {
    * What templates get: each component is a value by its name, there also where the document hasn't
    * got the section.
    */
-  Record values(Setting setting);
+  default Record values(Setting setting) {
+    return NOTHING;
+  }
 
   /** What templates get beside that in a document of several sizes, in the value {@code by}. */
-  Record bySize(Sizes sizes);
+  default Record bySize(Sizes sizes) {
+    return NOTHING;
+  }
 }

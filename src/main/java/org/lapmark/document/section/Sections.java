@@ -3,7 +3,15 @@ package org.lapmark.document.section;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.lapmark.document.manual.Hazards;
+import org.lapmark.document.manual.Manual;
 import org.lapmark.document.setting.RecordModel;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.print.SheetPlan;
+import org.lapmark.wording.Wording;
 
 /** The sections of instructions, in their order. */
 public final class Sections {
@@ -31,6 +39,43 @@ public final class Sections {
   /** The ids of the sections that a document has. */
   public static List<String> ids(Content content) {
     return ALL.stream().filter(section -> section.isIn(content)).map(Section::id).toList();
+  }
+
+  /**
+   * The setting of a document whose tiles, if any, begin at a page, or have a file of their own.
+   */
+  public static Setting setting(
+      Manual manual,
+      Optional<Sizes> sizes,
+      SheetPlan plan,
+      Optional<Drawing> map,
+      int before,
+      Wording wording,
+      StyleSheet styles,
+      LetteringMeasure lettering,
+      double textWidth) {
+    Hazards hazards = Hazards.of(manual, wording);
+    Content content =
+        new Content(
+            manual.pattern().source(),
+            manual.steps(),
+            hazards,
+            Optional.of(manual),
+            map.isPresent());
+    return new Setting(
+        manual,
+        sizes,
+        plan,
+        map,
+        before + 1,
+        before == 0,
+        wording,
+        styles,
+        lettering,
+        textWidth,
+        ids(content),
+        hazards,
+        new Pictures());
   }
 
   /** What all templates of a document get. */

@@ -45,43 +45,6 @@ public record Setting(
     List<String> sections,
     Hazards hazards,
     Pictures pictures) {
-  /**
-   * The setting of a document whose tiles, if any, begin at a page, or have a file of their own.
-   */
-  public static Setting of(
-      Manual manual,
-      Optional<Sizes> sizes,
-      SheetPlan plan,
-      Optional<Drawing> map,
-      int before,
-      Wording wording,
-      StyleSheet styles,
-      LetteringMeasure lettering,
-      double textWidth) {
-    Hazards hazards = Hazards.of(manual, wording);
-    Content content =
-        new Content(
-            manual.pattern().source(),
-            manual.steps(),
-            hazards,
-            Optional.of(manual),
-            map.isPresent());
-    return new Setting(
-        manual,
-        sizes,
-        plan,
-        map,
-        before + 1,
-        before == 0,
-        wording,
-        styles,
-        lettering,
-        textWidth,
-        Sections.ids(content),
-        hazards,
-        new Pictures());
-  }
-
   /** Writes the author's texts. */
   StepPages texts() {
     return new StepPages(manual, wording, pictures, sections);

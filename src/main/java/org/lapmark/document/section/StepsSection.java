@@ -21,9 +21,4 @@ final class StepsSection implements Section {
   public Record values(Setting setting) {
     return new Values(setting.texts().stages(setting.hazards()), setting.hazards().inUse());
   }
-
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
 }

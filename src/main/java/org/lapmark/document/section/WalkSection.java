@@ -27,11 +27,6 @@ final class WalkSection implements Section {
             : Optional.empty());
   }
 
-  @Override
-  public Record bySize(Sizes sizes) {
-    return NOTHING;
-  }
-
   private static boolean isWalked(Manual manual) {
     return manual.walked() && !manual.pattern().seams().isEmpty();
   }

@@ -10,16 +10,6 @@ final class Companions extends Product {
   }
 
   @Override
-  boolean isOfPieces() {
-    return false;
-  }
-
-  @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   public List<Job> jobs(Run run) {
     return run.groups().stream()
         .map(

@@ -26,16 +26,6 @@ final class CutFiles extends Product {
   }
 
   @Override
-  boolean isOfPieces() {
-    return false;
-  }
-
-  @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   public List<Job> jobs(Run run) {
     return run.graded().stream().map(pattern -> job(run, pattern)).toList();
   }

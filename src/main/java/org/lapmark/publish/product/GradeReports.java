@@ -38,16 +38,6 @@ public final class GradeReports extends Product {
   }
 
   @Override
-  boolean isOfPieces() {
-    return false;
-  }
-
-  @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   public List<Job> jobs(Run run) {
     if (!run.isEverySize()) {
       return List.of();

@@ -14,11 +14,6 @@ final class Instructions extends ReadProduct {
   }
 
   @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   Optional<Manual> manual(Manuals manuals) {
     return Optional.of(manuals.standard());
   }

@@ -28,11 +28,6 @@ public final class LargePrint extends ReadProduct {
   }
 
   @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   Optional<Manual> manual(Manuals manuals) {
     return manuals.large();
   }

@@ -49,11 +49,6 @@ public final class NestedTiles extends Product {
   }
 
   @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   public List<Job> jobs(Run run) {
     List<Job> jobs = new ArrayList<>();
     if (run.printed().size() > 1 && run.printed().size() >= run.source().sizes().sizes().size()) {

@@ -44,11 +44,15 @@ public abstract class Product {
         && (request.pieces().isEmpty() || isOfPieces());
   }
 
-  /** Whether it is made of chosen pieces alone, without anything to read. */
-  abstract boolean isOfPieces();
+  /** Whether it is made of chosen pieces alone, too, without anything to read. */
+  boolean isOfPieces() {
+    return false;
+  }
 
   /** Whether it says or shows more than others do, so that a check has to make it. */
-  public abstract boolean isTelling();
+  public boolean isTelling() {
+    return true;
+  }
 
   /** What is to be done to make it, in a fixed order; nothing where the run gives nothing. */
   public abstract List<Job> jobs(Run run);

@@ -24,11 +24,6 @@ abstract class ReadProduct extends SheetProduct {
     return paper.kind() == Paper.Kind.PAGE;
   }
 
-  @Override
-  final boolean isOfPieces() {
-    return false;
-  }
-
   /** The one that it shows; nothing where that wasn't made. */
   abstract Optional<Manual> manual(Manuals manuals);
 

@@ -18,16 +18,6 @@ final class SizesInstructions extends Product {
   }
 
   @Override
-  boolean isOfPieces() {
-    return false;
-  }
-
-  @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   public List<Job> jobs(Run run) {
     List<Job> jobs = new ArrayList<>();
     for (Run.Group group : run.groups()) {

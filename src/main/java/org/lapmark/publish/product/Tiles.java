@@ -21,11 +21,6 @@ final class Tiles extends SheetProduct {
   }
 
   @Override
-  public boolean isTelling() {
-    return true;
-  }
-
-  @Override
   boolean isOn(Paper paper) {
     return true;
   }

@@ -21,8 +21,8 @@ import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Version;
 import org.lapmark.finding.Findings;
-import org.lapmark.publish.Publisher.Outcome;
-import org.lapmark.publish.Publisher.Result;
+import org.lapmark.publish.Outcome;
+import org.lapmark.publish.Result;
 import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 

@@ -14,7 +14,7 @@ import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.UniqueElements;
 import org.junit.jupiter.api.Test;
 import org.lapmark.print.Paper;
-import org.lapmark.publish.Publisher;
+import org.lapmark.publish.request.Papers;
 
 class FileNamesTest {
   private static String name(FileNames names, String size, Paper paper, String ending) {
@@ -112,7 +112,7 @@ class FileNamesTest {
     FileNames names = FileNames.of(pattern, edition, sizes);
     Set<String> seen = new LinkedHashSet<>();
     for (String size : sizes) {
-      for (Paper paper : Publisher.PAPERS) {
+      for (Paper paper : Papers.USUAL) {
         for (String name :
             List.of(name(names, size, paper, ".pdf"), name(names, size, paper, "-tiles.pdf"))) {
           assertTrue(seen.add(UCharacter.foldCase(name, true)), name);

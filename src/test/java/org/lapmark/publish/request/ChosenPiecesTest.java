@@ -18,6 +18,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.print.Paper;
+import org.lapmark.publish.Listener;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
 import org.lapmark.publish.product.NestedTiles;
@@ -75,8 +76,8 @@ class ChosenPiecesTest {
   @Test
   void aRuledPieceIsToldAndTheOthersArePrinted() throws IOException {
     List<String> told = new ArrayList<>();
-    Publisher.Listener listener =
-        new Publisher.Listener() {
+    Listener listener =
+        new Listener() {
           @Override
           public void omitted(Path folder, String what) {
             told.add(what);

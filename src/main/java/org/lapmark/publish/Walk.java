@@ -1,0 +1,20 @@
+package org.lapmark.publish;
+
+import java.util.List;
+import java.util.Objects;
+import org.lapmark.grade.GradedPattern;
+
+/**
+ * A folder evaluated for walking its seams or comparing its sizes.
+ *
+ * @param outcome findings and failure, with nothing written
+ * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
+ *     missing
+ */
+public record Walk(Outcome outcome, List<GradedPattern> patterns) {
+  /** Copies the list. */
+  public Walk {
+    Objects.requireNonNull(outcome);
+    patterns = List.copyOf(patterns);
+  }
+}
