@@ -7,20 +7,20 @@ import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 
 /** What can be known of a derived panel's names without its geometry. */
-final class DerivedNames {
+public final class DerivedNames {
   private static final String MIRRORED = "_mirrored";
 
   private DerivedNames() {}
 
   /** The panels that one is derived from. */
-  static List<SourceText> originals(DerivedSource how) {
+  public static List<SourceText> originals(DerivedSource how) {
     return how instanceof DerivedSource.Merged merged
         ? List.of(merged.panel(), merged.with())
         : List.of(how.panel());
   }
 
   /** The edges that a derivation names of one of its originals. */
-  static List<SourceText> usedEdges(DerivedSource how, SourceText original) {
+  public static List<SourceText> usedEdges(DerivedSource how, SourceText original) {
     if (how instanceof DerivedSource.Unfolded unfolded) {
       List<SourceText> used = new ArrayList<>(unfolded.apart());
       used.add(unfolded.edge());
@@ -33,7 +33,7 @@ final class DerivedNames {
   }
 
   /** The edges or chains that a derivation names. */
-  static List<SourceText> usedLines(DerivedSource how) {
+  public static List<SourceText> usedLines(DerivedSource how) {
     if (how instanceof DerivedSource.Beside beside) {
       return beside.edges().stream().map(DerivedSource.EdgeDistance::edge).toList();
     }
@@ -46,7 +46,7 @@ final class DerivedNames {
    * @param how the derivation
    * @param known the edges of its originals
    */
-  static Set<String> edges(DerivedSource how, List<Set<String>> known) {
+  public static Set<String> edges(DerivedSource how, List<Set<String>> known) {
     Set<String> edges = new TreeSet<>(known.get(0));
     if (how instanceof DerivedSource.Unfolded unfolded) {
       edges.remove(unfolded.edge().text());
@@ -73,7 +73,7 @@ final class DerivedNames {
    * The edge of which another may be a part: a derivation that takes the middle of the edge {@code
    * side} leaves {@code side_1} and {@code side_2}. Whether it does follows from the geometry.
    */
-  static String whole(String edge) {
+  public static String whole(String edge) {
     int end = edge.length();
     while (end > 0 && Character.isDigit(edge.charAt(end - 1))) {
       end--;
@@ -84,7 +84,7 @@ final class DerivedNames {
   }
 
   /** The chains that a derived panel may have from one of its originals. */
-  static Set<String> chains(DerivedSource how, Set<String> known) {
+  public static Set<String> chains(DerivedSource how, Set<String> known) {
     Set<String> chains = new TreeSet<>(known);
     if (how instanceof DerivedSource.Unfolded) {
       known.forEach(chain -> chains.add(chain + MIRRORED));

@@ -3,6 +3,8 @@ package org.lapmark.source;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Section;
 
 /** What can be stated of a panel's marks besides its notches. */
 public enum MarkKind {
@@ -78,16 +80,16 @@ public enum MarkKind {
   }
 
   /** The panel's key under which marks of this kind are stated by name. */
-  String key() {
+  public String key() {
     return key;
   }
 
-  Section section() {
+  public Section section() {
     return section;
   }
 
   /** What stands for it in drawings. */
-  Role role() {
+  public Role role() {
     return role;
   }
 
@@ -102,13 +104,13 @@ public enum MarkKind {
   }
 
   /** Whether what is stated of a place is one of the ways in which it can be. */
-  boolean isPlaced(List<String> stated) {
+  public boolean isPlaced(List<String> stated) {
     List<String> placing = stated.stream().filter(one -> !always.contains(one)).sorted().toList();
     return ways.stream().anyMatch(way -> way.stream().sorted().toList().equals(placing));
   }
 
   /** The ways, as messages show them. */
-  String shown() {
+  public String shown() {
     return ways.stream()
         .filter(way -> !way.isEmpty())
         .map(way -> String.join(" and ", way))

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.lapmark.panel.StatedKind;
+import org.lapmark.source.key.Section;
 
 /** How a shape is stated by numbers: its key in a panel, and what has to stand below it. */
 public enum StatedForm {
@@ -35,9 +36,9 @@ public enum StatedForm {
   }
 
   /** Ways to state the same thing, of which exactly one is taken; each is one key or several. */
-  record Choice(List<List<String>> ways) {
+  public record Choice(List<List<String>> ways) {
     /** As messages show it. */
-    String shown() {
+    public String shown() {
       return ways.stream()
           .map(way -> String.join(" and ", way))
           .collect(Collectors.joining(", or "));
@@ -61,21 +62,21 @@ public enum StatedForm {
     return kind;
   }
 
-  Section section() {
+  public Section section() {
     return section;
   }
 
-  List<Choice> choices() {
+  public List<Choice> choices() {
     return choices;
   }
 
   /** The key that a panel states it by. */
-  String key() {
+  public String key() {
     return name().toLowerCase(Locale.ROOT);
   }
 
   /** The form with a key, or null. */
-  static StatedForm of(String key) {
+  public static StatedForm of(String key) {
     return Arrays.stream(values()).filter(form -> form.key().equals(key)).findFirst().orElse(null);
   }
 }

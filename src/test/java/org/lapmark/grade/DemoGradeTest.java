@@ -14,7 +14,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 class DemoGradeTest {
   private static GradedPattern grade(String folder, String size) throws IOException {
