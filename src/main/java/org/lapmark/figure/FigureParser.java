@@ -189,7 +189,7 @@ final class FigureParser {
     for (Finding finding : read.sorted()) {
       // Of a block the file's reader could only say that the file itself is no map.
       findings.add(
-          finding.code() == YamlCode.VALUE_NOT_MAP
+          finding.code() == YamlCode.ROOT_NOT_MAP
               ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
               : finding);
     }

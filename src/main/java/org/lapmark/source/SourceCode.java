@@ -15,6 +15,8 @@ public enum SourceCode implements FindingCode {
   FILE_UNREAD,
   /** A folder whose name is nearly that of one that is read. */
   FOLDER_UNREAD,
+  /** Two options, or two choices of one, that makers can't tell apart. */
+  OPTION_LABEL_AGAIN(Severity.WARNING),
   /** The format's version isn't one that this program reads. */
   FORMAT_UNSUPPORTED,
   /** Not a date. */

@@ -16,6 +16,10 @@ public enum KeyCode implements FindingCode {
   VALUE_EMPTY,
   /** A list or map stands where text is expected. */
   VALUE_NOT_TEXT,
+  /** A file that has to say something, and is empty. */
+  FILE_SAYS_NOTHING,
+  /** A name that is too long for figures, tables and labels. */
+  NAME_LONG(Severity.WARNING),
   /** Something else stands where a list is expected. */
   VALUE_NOT_LIST,
   /** Not a whole number in the range that makes sense there. */

@@ -38,6 +38,12 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   /** How the corners of a rectangle were once spelled, which formulas can't read. */
   private static final Pattern HYPHENED = Pattern.compile("(top|bottom)-(left|right)(_mirrored)*");
 
+  /** What figures, tables and labels have room for, in characters. */
+  private static final int LONG_NAME = 60;
+
+  /** A printed value is about as long as this. */
+  private static final int VALUE_LENGTH = 6;
+
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
   /** Begins reading a folder. */
@@ -58,6 +64,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   public boolean checkName(SourceText name, boolean free) {
     String word = name.text();
     if (NAME.matcher(word).matches() && (!free || Names.isFree(word))) {
+      checkBrief(name, word.length(), word.substring(0, Math.min(LONG_NAME, word.length())));
       return true;
     }
     Optional<Finding> unseen = UnseenCharacters.within(name.position());
@@ -117,6 +124,42 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   /** A short text for readers, or null. */
   public SourceText label(YamlNode node, String key) {
     return within(text(node, key), key, limits.nameLength());
+  }
+
+  /** The name of something in figures, tables and lists, or null. */
+  public SourceText name(YamlNode node, String key) {
+    SourceText text = label(node, key);
+    if (text != null) {
+      checkBrief(text, text.text().length(), key);
+    }
+    return text;
+  }
+
+  /** The name of something, with placeholders, or null. */
+  public TemplateText nameTemplate(YamlNode node, String key) {
+    TemplateText template = labelTemplate(node, key);
+    if (template != null) {
+      int length = 0;
+      for (TemplateText.Part part : template.parts()) {
+        length += part instanceof TemplateText.Literal words ? words.text().length() : VALUE_LENGTH;
+      }
+      checkBrief(template.source(), length, key);
+    }
+    return template;
+  }
+
+  private void checkBrief(SourceText text, int length, String key) {
+    if (length > LONG_NAME) {
+      findings.add(
+          KeyCode.NAME_LONG,
+          text.position(),
+          "key",
+          key,
+          "length",
+          Integer.toString(length),
+          "limit",
+          Integer.toString(LONG_NAME));
+    }
   }
 
   /** A short text with placeholders, or null. */
@@ -413,6 +456,24 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
       }
     }
     return values;
+  }
+
+  /**
+   * Reports that nothing stands in a file, instead of all that is missing in it.
+   *
+   * @param kind {@code sizes} for the size table
+   * @param keys the keys that it needs
+   */
+  public void saysNothing(SourceFile file, String kind, List<String> keys) {
+    findings.add(
+        KeyCode.FILE_SAYS_NOTHING,
+        Position.ofFile(file.name()),
+        "file",
+        file.name(),
+        "kind",
+        kind,
+        "keys",
+        String.join(", ", keys));
   }
 
   /** Whether a map has a key of a section, where a formula may stand as well. */

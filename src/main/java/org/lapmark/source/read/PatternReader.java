@@ -94,6 +94,10 @@ public final class PatternReader {
     SourceFile file = files.text(PATTERN);
     YamlNode.Entries root =
         file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
+    if (root != null && root.entries().isEmpty()) {
+      reading.saysNothing(file, "pattern", Section.PATTERN.required());
+      return null;
+    }
     return root == null ? null : pattern(root, reading, files, sizes, steps, notes);
   }
 
@@ -119,11 +123,8 @@ public final class PatternReader {
       SizeTable sizes,
       List<StepSource> steps,
       List<NoteSource> notes) {
-    Position top =
-        root.entries().isEmpty()
-            ? Position.ofFile(root.file().name())
-            : MastheadReader.firstKey(root);
-    Map<String, YamlNode> values = reading.section(root, Section.PATTERN, top, PATTERN);
+    Map<String, YamlNode> values =
+        reading.section(root, Section.PATTERN, MastheadReader.firstKey(root), PATTERN);
     if (values.containsKey("format")) {
       SourceText format = reading.text(values.get("format"), "format");
       if (format != null && !format.text().equals(Integer.toString(FORMAT))) {

@@ -22,6 +22,8 @@ public enum YamlCode implements FindingCode {
   KEY_NOT_TEXT,
   /** Something else stands where a map is expected. */
   VALUE_NOT_MAP,
+  /** A file, or the head of one, that isn't a map. */
+  ROOT_NOT_MAP,
   /** A placeholder without quotes, which YAML takes for a map. */
   PLACEHOLDER_UNQUOTED;
 

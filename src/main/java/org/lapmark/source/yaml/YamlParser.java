@@ -90,7 +90,11 @@ public final class YamlParser {
     if (root instanceof YamlNode.Entries map) {
       return map;
     }
-    findings.add(YamlCode.VALUE_NOT_MAP, root.position(), "key", file.name());
+    findings.add(
+        YamlCode.ROOT_NOT_MAP,
+        root.position(),
+        "kind",
+        root instanceof YamlNode.Items ? "list" : "text");
     return null;
   }
 
