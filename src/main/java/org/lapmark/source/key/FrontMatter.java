@@ -1,6 +1,5 @@
 package org.lapmark.source.key;
 
-import java.util.Map;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.yaml.YamlNode;
@@ -9,19 +8,19 @@ import org.lapmark.source.yaml.YamlParser;
 /**
  * A Markdown file taken apart: YAML between lines of three hyphens, then text.
  *
- * @param values the front matter's values by key
+ * @param in what the front matter states
  * @param body the text behind it
  */
-public record FrontMatter(Map<String, YamlNode> values, SourceText body) {
+public record FrontMatter(Stated in, SourceText body) {
   private static final String FENCE = "---";
 
   /**
    * Takes a file apart.
    *
-   * @param section which keys the front matter may have
+   * @param table which keys the front matter may have
    * @return its parts, or null if it has no front matter, which is then reported
    */
-  public static FrontMatter read(SourceFile file, Section section, Reading reading) {
+  public static FrontMatter read(SourceFile file, Table table, Reading reading) {
     String content = file.content();
     int firstEnd = lineEnd(content, 0);
     if (!content.substring(0, firstEnd).stripTrailing().equals(FENCE)) {
@@ -37,25 +36,20 @@ public record FrontMatter(Map<String, YamlNode> values, SourceText body) {
       if (content.substring(at, end).stripTrailing().equals(FENCE)) {
         YamlNode.Entries map =
             YamlParser.read(file, start, at, reading.limits(), reading.findings());
-        Map<String, YamlNode> values =
+        Stated in =
             map == null
                 ? null
-                : reading.section(map, section, file.position(0, FENCE.length()), "front matter");
-        return values == null
+                : reading.stated(map, table, file.position(0, FENCE.length()), "front matter");
+        return in == null
             ? null
             : new FrontMatter(
-                values,
+                in,
                 SourceText.verbatim(file, Math.min(end + 1, content.length()), content.length()));
       }
       at = end + 1;
     }
     reading.findings().add(KeyCode.STEP_FRONT_MATTER_OPEN, file.position(0, firstEnd));
     return null;
-  }
-
-  /** A value as text, or null. */
-  public SourceText text(String key, Reading reading) {
-    return values.containsKey(key) ? reading.name(values.get(key), key) : null;
   }
 
   private static int lineEnd(String content, int from) {

@@ -213,21 +213,6 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     }
   }
 
-  /**
-   * Reads the condition on which something belongs to a variant.
-   *
-   * @param values what is stated of it, or null
-   * @param place where its name stands
-   */
-  public void condition(Map<String, YamlNode> values, Position place) {
-    if (values != null && values.containsKey("when")) {
-      Formula when = formula(values.get("when"), "when");
-      if (when != null) {
-        switches.condition(place, when);
-      }
-    }
-  }
-
   /** Reads the conditions of a text's passages. */
   public void passages(SourceText body) {
     for (SourceText condition : Passages.conditions(body)) {
@@ -321,6 +306,19 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
       }
     }
     return texts;
+  }
+
+  /**
+   * A list's values, up to a limit.
+   *
+   * @param needed whether an empty list is reported
+   */
+  List<YamlNode> items(YamlNode node, String key, boolean needed, int most) {
+    List<YamlNode> nodes = list(node, key);
+    if (needed && nodes.isEmpty() && node instanceof YamlNode.Items) {
+      findings.add(KeyCode.LIST_EMPTY, node.position(), "key", key);
+    }
+    return bounded(nodes, key, most);
   }
 
   /** A list's values up to a limit; passing it is reported at the first value left out. */
@@ -419,19 +417,18 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   }
 
   /**
-   * A map with known keys. Unknown, duplicate and missing ones are reported.
+   * A map held against a table. Unknown, duplicate and missing keys are reported.
    *
-   * @param node the map
-   * @param section which keys it may have
    * @param owner where a missing key is reported: what the map belongs to
    * @param key the key that the map is the value of, for messages
-   * @return the values by key, or null if it isn't a map
+   * @return what is stated, or null if it isn't a map
    */
-  public Map<String, YamlNode> section(YamlNode node, Section section, Position owner, String key) {
+  public Stated stated(YamlNode node, Table table, Position owner, String key) {
     YamlNode.Entries map = map(node, key);
     if (map == null) {
       return null;
     }
+    List<String> known = table.known();
     Map<String, YamlNode> values = new LinkedHashMap<>();
     Map<String, YamlNode> meant = new LinkedHashMap<>();
     Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
@@ -440,22 +437,22 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
       if (repeated(entry.key(), seen)) {
         continue;
       }
-      if (section.known().contains(name)) {
+      if (known.contains(name)) {
         values.put(name, entry.value());
       } else {
-        unknown(KeyCode.KEY_UNKNOWN, entry.key().position(), name, section.known());
-        meant.putIfAbsent(hints.nearest(name, section.known()), entry.value());
+        unknown(KeyCode.KEY_UNKNOWN, entry.key().position(), name, known);
+        meant.putIfAbsent(hints.nearest(name, known), entry.value());
       }
     }
     // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
     meant.remove("");
     meant.forEach(values::putIfAbsent);
-    for (String required : section.required()) {
+    for (String required : table.required()) {
       if (!values.containsKey(required)) {
         findings.add(KeyCode.KEY_MISSING, owner, "key", required);
       }
     }
-    return values;
+    return new Stated(this, table, owner, values);
   }
 
   /**
@@ -476,10 +473,17 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
         String.join(", ", keys));
   }
 
-  /** Whether a map has a key of a section, where a formula may stand as well. */
-  public boolean isOf(YamlNode.Entries map, Section section) {
+  /** Where a map's missing key is reported: at its first key, or where it stands. */
+  public static Position firstKey(YamlNode node) {
+    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
+        ? map.entries().get(0).key().position()
+        : node.position();
+  }
+
+  /** Whether a map has a key of a table, where a formula may stand as well. */
+  public boolean isOf(YamlNode.Entries map, Table table) {
     return map.entries().stream()
-        .anyMatch(entry -> section.known().contains(entry.key().text().text()));
+        .anyMatch(entry -> table.known().contains(entry.key().text().text()));
   }
 
   /** Reports a word that isn't among the known ones, naming the nearest. */

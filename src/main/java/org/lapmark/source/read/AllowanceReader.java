@@ -1,9 +1,9 @@
 package org.lapmark.source.read;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -13,14 +13,51 @@ import org.lapmark.source.CornerSources.CornerSource;
 import org.lapmark.source.CornerSources.Way;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads a piece's allowances edge by edge, and how its corners are cut. */
 final class AllowanceReader {
   private static final String FOLD = "fold";
-  private static final int MOST_FOLDS = 2;
+
+  private static final Form<SourceText> EVEN =
+      Forms.special("length, or fold", Forms.LENGTH.schema(), Reading::text);
+  private static final Key<SourceText> ALLOWANCE = Key.of("allowance", EVEN);
+  private static final Key<Formula> START = Key.of("start", Forms.LENGTH);
+  private static final Key<Formula> END = Key.of("end", Forms.LENGTH);
+  private static final Table EDGE =
+      Table.of("edge_allowance", ALLOWANCE, START, END, Stated.WHEN)
+          .oneOf(Choice.of(way(ALLOWANCE), way(START, END)));
+  private static final Key<List<Named<YamlNode>>> EDGES =
+      Key.of("edge_allowances", Forms.named(Forms.either(EVEN, Forms.map(EDGE)), false));
+
+  private static final Key<Formula> MITRED = Key.of("mitred", Forms.formula("number from 1 to 10"));
+  private static final Key<SourceText> SQUARE_TO = Key.of("square_to", Forms.NAME);
+  private static final Key<SourceText> TURNED_BACK = Key.of("turned_back", Forms.NAME);
+  private static final Key<Integer> FOLDS = Key.of("folds", Forms.number(1, 2)).unless("1");
+  private static final Table KIND =
+      Table.of("corner_kind", MITRED, SQUARE_TO, TURNED_BACK, FOLDS)
+          .oneOf(Choice.of(way(MITRED), way(SQUARE_TO), way(TURNED_BACK), way(TURNED_BACK, FOLDS)));
+  private static final Form<YamlNode> WAY =
+      Forms.either(
+          Forms.special(
+              "mitred, blunt",
+              Forms.schema("enum", List.of("mitred", "blunt")),
+              (reading, node, key) -> node),
+          Forms.map(KIND));
+  private static final Key<YamlNode> CORNER = Key.of("corner", WAY).unless("mitred");
+  private static final Key<List<Named<YamlNode>>> CORNERS =
+      Key.of("corners", Forms.byText("corners", WAY));
+
+  /** The keys of a piece that are read here. */
+  static final List<Key<?>> KEYS = List.of(EDGES, CORNER, CORNERS);
 
   private final Reading reading;
 
@@ -28,51 +65,38 @@ final class AllowanceReader {
     this.reading = reading;
   }
 
-  /** The value of {@code edge_allowances}: by edge a length, a start and an end, or a fold. */
-  List<PieceSource.EdgeAllowance> edges(YamlNode node) {
+  /** By edge a length, a start and an end, or a fold. */
+  List<PieceSource.EdgeAllowance> edges(Stated piece) {
     List<PieceSource.EdgeAllowance> edges = new ArrayList<>();
-    reading.named(
-        node,
-        "edge_allowances",
-        false,
-        (edge, value) -> {
-          PieceSource.EdgeAllowance allowance = edge(edge, value);
-          if (allowance != null) {
-            edges.add(allowance);
-          }
-        });
+    for (Named<YamlNode> edge : piece.all(EDGES)) {
+      PieceSource.EdgeAllowance allowance = edge(edge.name(), edge.value());
+      if (allowance != null) {
+        edges.add(allowance);
+      }
+    }
     return edges;
   }
 
   private PieceSource.EdgeAllowance edge(SourceText edge, YamlNode value) {
     // Braces around one word are a placeholder without quotes, which is reported as such.
-    if (value instanceof YamlNode.Entries map && !Reading.looksLikePlaceholder(map)) {
-      Map<String, YamlNode> parts =
-          reading.section(value, Section.EDGE_ALLOWANCE, edge.position(), edge.text());
-      if (parts == null) {
-        return null;
-      }
-      reading.condition(parts, edge.position());
-      boolean ends = parts.containsKey("start") && parts.containsKey("end");
-      boolean end = parts.containsKey("start") || parts.containsKey("end");
-      if (parts.containsKey("allowance") ? end : !ends) {
-        reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
-        return null;
-      }
-      if (!ends) {
-        return even(edge, parts.get("allowance"), "allowance");
-      }
-      Formula start = reading.formula(parts.get("start"), "start");
-      Formula last = reading.formula(parts.get("end"), "end");
-      return start == null || last == null
-          ? null
-          : new PieceSource.EdgeAllowance(edge, start, last);
+    if (!(value instanceof YamlNode.Entries map) || Reading.looksLikePlaceholder(map)) {
+      return even(edge, reading.text(value, edge.text()));
     }
-    return even(edge, value, edge.text());
+    Stated in = reading.stated(value, EDGE, edge.position(), edge.text());
+    in.condition(edge.position());
+    if (!EDGE.choices().get(0).isMet(in)) {
+      reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
+      return null;
+    }
+    if (in.has(ALLOWANCE)) {
+      return even(edge, in.get(ALLOWANCE));
+    }
+    return in.isSound(START, END)
+        ? new PieceSource.EdgeAllowance(edge, in.get(START), in.get(END))
+        : null;
   }
 
-  private PieceSource.EdgeAllowance even(SourceText edge, YamlNode value, String key) {
-    SourceText text = reading.text(value, key);
+  private PieceSource.EdgeAllowance even(SourceText edge, SourceText text) {
     if (text == null) {
       return null;
     }
@@ -83,19 +107,14 @@ final class AllowanceReader {
     return formula == null ? null : new PieceSource.EdgeAllowance(edge, formula, formula);
   }
 
-  /** The values of {@code corner} and {@code corners} among a piece's. */
-  CornerSources corners(Map<String, YamlNode> values) {
-    CornerKind general = values.containsKey("corner") ? kind(values.get("corner"), true) : null;
+  /** How every corner is cut, and single ones. */
+  CornerSources corners(Stated piece) {
+    CornerKind general = piece.has(CORNER) ? kind(piece.get(CORNER), true) : null;
     List<CornerSource> single = new ArrayList<>();
-    YamlNode.Entries entries =
-        values.containsKey("corners") ? reading.map(values.get("corners"), "corners") : null;
-    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-    List<YamlNode.Entry> all = entries == null ? List.of() : entries.entries();
-    // No panel has more corners than that.
-    for (YamlNode.Entry entry : all.subList(0, Math.min(all.size(), reading.limits().entries()))) {
-      CornerKind kind = reading.repeated(entry.key(), seen) ? null : kind(entry.value(), false);
+    for (Named<YamlNode> corner : piece.all(CORNERS)) {
+      CornerKind kind = kind(corner.value(), false);
       if (kind != null) {
-        single.add(new CornerSource(Reading.corner(entry.key().text()), kind));
+        single.add(new CornerSource(Reading.corner(corner.name()), kind));
       }
     }
     return new CornerSources(general, single);
@@ -112,28 +131,20 @@ final class AllowanceReader {
           return wrong(node.position(), general);
       }
     }
-    Position owner = MastheadReader.firstKey(node);
-    Map<String, YamlNode> parts = reading.section(node, Section.CORNER_KIND, owner, "corners");
-    if (parts == null) {
+    Stated in = reading.stated(node, KIND, Reading.firstKey(node), CORNERS.name());
+    if (in == null) {
       return null;
     }
-    boolean mitred = parts.containsKey("mitred");
-    boolean square = parts.containsKey("square_to");
-    boolean turned = parts.containsKey("turned_back");
-    int ways = (mitred ? 1 : 0) + (square ? 1 : 0) + (turned ? 1 : 0);
-    if (ways != 1 || parts.containsKey("folds") && !turned || general && !mitred) {
-      return wrong(owner, general);
+    if (!KIND.choices().get(0).isMet(in) || general && !in.has(MITRED)) {
+      return wrong(in.owner(), general);
     }
-    if (mitred) {
-      Formula limit = reading.formula(parts.get("mitred"), "mitred");
+    if (in.has(MITRED)) {
+      Formula limit = in.get(MITRED);
       return limit == null ? null : new CornerKind(Way.MITRED, limit, null, 1);
     }
-    String key = square ? "square_to" : "turned_back";
-    SourceText edge = reading.text(parts.get(key), key);
-    Integer folds =
-        parts.containsKey("folds")
-            ? reading.number(parts.get("folds"), "folds", 1, MOST_FOLDS)
-            : Integer.valueOf(1);
+    boolean square = in.has(SQUARE_TO);
+    SourceText edge = in.get(square ? SQUARE_TO : TURNED_BACK);
+    Integer folds = in.get(FOLDS, 1);
     return edge == null || folds == null
         ? null
         : new CornerKind(square ? Way.SQUARE_TO : Way.TURNED_BACK, null, edge, folds);

@@ -1,6 +1,5 @@
 package org.lapmark.source.read;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,18 +11,45 @@ import org.lapmark.source.CareSource;
 import org.lapmark.source.Kind;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.UseSource;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads what things and the article's use say of the care that they need. */
 final class CareReader {
-  /** The keys of a thing that are read here. */
-  static final List<String> KEYS = List.of("kind", "hazards", "because");
+  private static final Key<List<Kind>> KIND =
+      Key.of("kind", Forms.oneOrMore(Forms.words(SourceCode.KIND_UNKNOWN, kinds())));
+  private static final Key<List<SourceText>> HAZARDS = Key.of("hazards", Forms.list(Forms.NAME));
+  private static final Key<SourceText> BECAUSE = Key.of("because", Forms.LABEL);
 
-  /** Where a cord or a tie may lie. */
-  private static final List<String> PLACES =
-      List.of(
-          "neck", "hood", "head", "chest", "waist", "hip", "hem", "arm", "leg", "hand", "inside");
+  /** The keys of a thing that are read here. */
+  static final List<Key<?>> KEYS = List.of(KIND, HAZARDS, BECAUSE);
+
+  private static final Form<Ages> AGES_OF_ONE =
+      Forms.special("ages", Forms.schema("type", List.of("string", "number")), CareReader::ages);
+  private static final Form<List<Named<Ages>>> AGES_BY_SIZE = Forms.byText("sizes", AGES_OF_ONE);
+  private static final Key<YamlNode> AGES = Key.of("ages", Forms.either(AGES_OF_ONE, AGES_BY_SIZE));
+  private static final Key<TemplateText> LOAD_LIMIT = Key.of("load_limit", Forms.TEMPLATE);
+  private static final Key<List<Named<SourceText>>> WORN_AT =
+      Key.of(
+          "worn_at",
+          Forms.byText(
+              "things and numbers of pieces",
+              Forms.words(
+                  SourceCode.PLACE_UNKNOWN,
+                  List.of(
+                      "neck", "hood", "head", "chest", "waist", "hip", "hem", "arm", "leg", "hand",
+                      "inside"))));
+  private static final Table USE_TABLE =
+      Table.of("use", AGES, LOAD_LIMIT, HAZARDS, BECAUSE, WORN_AT);
+
+  /** How the article is used. */
+  static final Key<Stated> USE = Key.of("use", Forms.map(USE_TABLE));
 
   private final Reading reading;
 
@@ -31,56 +57,33 @@ final class CareReader {
     this.reading = reading;
   }
 
-  /** What a thing says. */
-  CareSource read(Map<String, YamlNode> values) {
-    List<SourceText> hazards = hazards(values);
-    return new CareSource(kinds(values.get("kind")), hazards, because(values, hazards));
-  }
-
-  private List<Kind> kinds(YamlNode node) {
-    List<Kind> kinds = new ArrayList<>();
-    for (SourceText text : oneOrMore(node, "kind")) {
-      Optional<Kind> kind = Kind.of(text.text());
-      if (kind.isEmpty()) {
-        reading.unknown(SourceCode.KIND_UNKNOWN, text.position(), text.text(), Kind.ids());
-      } else if (!kinds.contains(kind.get())) {
-        kinds.add(kind.get());
-      }
-    }
+  private static Map<String, Kind> kinds() {
+    Map<String, Kind> kinds = new LinkedHashMap<>();
+    Kind.ids().forEach(id -> kinds.put(id, Kind.of(id).orElseThrow()));
     return kinds;
   }
 
-  private List<SourceText> oneOrMore(YamlNode node, String key) {
-    if (node == null) {
-      return List.of();
-    }
-    if (node instanceof YamlNode.Items) {
-      return reading.texts(node, key);
-    }
-    SourceText text = reading.text(node, key);
-    return text == null ? List.of() : List.of(text);
+  /** What a thing says. */
+  CareSource read(Stated in) {
+    List<SourceText> hazards = hazards(in);
+    return new CareSource(in.all(KIND).stream().distinct().toList(), hazards, because(in, hazards));
   }
 
-  private List<SourceText> hazards(Map<String, YamlNode> values) {
-    YamlNode node = values.get("hazards");
-    if (node == null) {
-      return List.of();
+  private List<SourceText> hazards(Stated in) {
+    if (isNone(in) && !in.has(BECAUSE)) {
+      reading.findings().add(SourceCode.HAZARDS_UNREASONED, in.position(HAZARDS));
     }
-    if (node instanceof YamlNode.Items items && items.items().isEmpty()) {
-      if (!values.containsKey("because")) {
-        reading.findings().add(SourceCode.HAZARDS_UNREASONED, node.position());
-      }
-      return List.of();
-    }
-    return reading.texts(node, "hazards");
+    return in.all(HAZARDS);
+  }
+
+  private static boolean isNone(Stated in) {
+    return in.node(HAZARDS) instanceof YamlNode.Items items && items.items().isEmpty();
   }
 
   /** A reason is one for no hazards; beside some it would say nothing. */
-  private SourceText because(Map<String, YamlNode> values, List<SourceText> hazards) {
-    YamlNode node = values.get("because");
-    SourceText reason = node == null ? null : reading.label(node, "because");
-    boolean none = values.get("hazards") instanceof YamlNode.Items items && items.items().isEmpty();
-    if (reason != null && !none) {
+  private SourceText because(Stated in, List<SourceText> hazards) {
+    SourceText reason = in.get(BECAUSE);
+    if (reason != null && !isNone(in)) {
       reading
           .findings()
           .add(
@@ -94,58 +97,41 @@ final class CareReader {
   }
 
   /** How the article is used. */
-  UseSource use(Map<String, YamlNode> values) {
-    TemplateText load =
-        values.containsKey("load_limit")
-            ? reading.template(values.get("load_limit"), "load_limit")
-            : null;
-    List<SourceText> hazards = hazards(values);
+  UseSource use(Stated pattern) {
+    Stated in = pattern.or(USE, Stated.nothing(reading, USE_TABLE));
+    List<SourceText> hazards = hazards(in);
     Map<SourceText, Ages> bySize = new LinkedHashMap<>();
     Ages forAll = null;
-    if (values.get("ages") instanceof YamlNode.Entries map) {
-      Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-      for (YamlNode.Entry entry : reading.bounded(map, "ages")) {
-        if (!reading.repeated(entry.key(), seen)) {
-          ages(entry.value()).ifPresent(ages -> bySize.put(entry.key().text(), ages));
-        }
-      }
-    } else if (values.containsKey("ages")) {
-      forAll = ages(values.get("ages")).orElse(null);
+    if (in.node(AGES) instanceof YamlNode.Entries map) {
+      bySize.putAll(present(AGES_BY_SIZE.reader().read(reading, map, AGES.name())));
+    } else if (in.has(AGES)) {
+      forAll = ages(reading, in.get(AGES), AGES.name());
     }
     return new UseSource(
-        load, hazards, because(values, hazards), bySize, forAll, wornAt(values.get("worn_at")));
+        in.get(LOAD_LIMIT),
+        hazards,
+        because(in, hazards),
+        bySize,
+        forAll,
+        present(in.all(WORN_AT)));
   }
 
-  private Optional<Ages> ages(YamlNode node) {
-    SourceText text = reading.text(node, "ages");
-    if (text == null) {
-      return Optional.empty();
+  private static <T> Map<SourceText, T> present(List<Named<T>> all) {
+    Map<SourceText, T> present = new LinkedHashMap<>();
+    for (Named<T> one : all) {
+      if (one.value() != null) {
+        present.put(one.name(), one.value());
+      }
     }
-    Optional<Ages> ages = Ages.of(text.text());
-    if (ages.isEmpty()) {
+    return present;
+  }
+
+  private static Ages ages(Reading reading, YamlNode node, String key) {
+    SourceText text = reading.text(node, key);
+    Optional<Ages> ages = text == null ? Optional.empty() : Ages.of(text.text());
+    if (text != null && ages.isEmpty()) {
       reading.findings().add(SourceCode.AGES_WRONG, text.position(), "text", text.text());
     }
-    return ages;
-  }
-
-  private Map<SourceText, SourceText> wornAt(YamlNode node) {
-    Map<SourceText, SourceText> places = new LinkedHashMap<>();
-    YamlNode.Entries map = node == null ? null : reading.map(node, "worn_at");
-    if (map == null) {
-      return places;
-    }
-    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-    for (YamlNode.Entry entry : reading.bounded(map, "worn_at")) {
-      SourceText place = reading.text(entry.value(), "worn_at");
-      if (reading.repeated(entry.key(), seen) || place == null) {
-        continue;
-      }
-      if (PLACES.contains(place.text())) {
-        places.put(entry.key().text(), place);
-      } else {
-        reading.unknown(SourceCode.PLACE_UNKNOWN, place.position(), place.text(), PLACES);
-      }
-    }
-    return places;
+    return ages.orElse(null);
   }
 }

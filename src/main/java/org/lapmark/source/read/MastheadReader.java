@@ -15,11 +15,16 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.source.JoinStyle;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads who publishes what, in which words and units. */
@@ -29,10 +34,60 @@ final class MastheadReader {
 
   private static final int LAST_YEAR = 2200;
 
-  private static final Map<String, PrintForm.Units> UNITS = units();
   private static final Pattern BRACES = Pattern.compile("\\{[^{}]*\\}");
-  private static final Pattern METRIC = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
+  private static final Pattern STEP = Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,3})?) ?(mm|cm)");
   private static final List<String> INCH = List.of("1/2", "1/4", "1/8", "1/16", "1/32");
+
+  /** A text that is printed as it stands, with or without braces. */
+  private static final Form<SourceText> PLAIN =
+      new Form<>(Forms.LABEL.shown(), Forms.LABEL.schema(), List.of(), MastheadReader::plain);
+
+  private static final Key<SourceText> TITLE = Key.required("title", PLAIN);
+  private static final Key<SourceText> STUDIO = Key.required("studio", PLAIN);
+  private static final Key<Locale> LANGUAGE =
+      Key.required(
+          "language",
+          Forms.special("language tag", Forms.schema("type", "string"), MastheadReader::language));
+  private static final Key<SourceText> DESIGNER = Key.of("designer", PLAIN);
+  private static final Key<TemplateText> SUMMARY = Key.of("summary", Forms.TEMPLATE);
+  private static final Key<TemplateText> COPYRIGHT = Key.of("copyright", Forms.TEMPLATE);
+  private static final Key<PrintForm.Units> UNITS =
+      Key.of("units", Forms.words(SourceCode.UNITS_WRONG, units())).unless("metric first");
+  private static final Key<JoinStyle> JOINS =
+      Key.of("joins", Forms.words(SourceCode.JOINS_WRONG, joins())).unless("overlap");
+
+  private static final Key<Double> METRIC =
+      Key.of(
+              "metric",
+              Forms.special(
+                  "step in mm or cm", Forms.schema("type", "string"), MastheadReader::metric))
+          .unless("1 mm");
+  private static final Key<Integer> INCHES =
+      Key.of(
+              "inch",
+              Forms.special(
+                  String.join(", ", INCH), Forms.schema("enum", INCH), MastheadReader::inch))
+          .unless("1/8");
+  private static final Table ROUNDING_TABLE = Table.of("rounding", METRIC, INCHES);
+  private static final Key<Stated> ROUNDING = Key.of("rounding", Forms.map(ROUNDING_TABLE));
+
+  private static final Key<SourceText> NAME = Key.required("name", PLAIN);
+  private static final Key<LocalDate> DATE =
+      Key.required(
+          "date",
+          Forms.special(
+              "date",
+              Forms.schema("type", "string", "pattern", "^[0-9]{4}-[0-9]{2}-[0-9]{2}$"),
+              MastheadReader::date));
+  private static final Key<TemplateText> NOTE = Key.of("note", Forms.TEMPLATE);
+  private static final Table EDITION_TABLE = Table.of("edition", NAME, DATE, NOTE);
+  private static final Key<Stated> EDITION = Key.required("edition", Forms.map(EDITION_TABLE));
+
+  /** The keys of a masthead that have to be there. */
+  static final List<Key<?>> NEEDED = List.of(TITLE, STUDIO, LANGUAGE, EDITION);
+
+  /** Its other keys. */
+  static final List<Key<?>> FURTHER = List.of(DESIGNER, SUMMARY, COPYRIGHT, UNITS, ROUNDING, JOINS);
 
   private static Map<String, PrintForm.Units> units() {
     Map<String, PrintForm.Units> units = new LinkedHashMap<>();
@@ -42,8 +97,6 @@ final class MastheadReader {
     units.put("inches first", PrintForm.Units.INCHES_FIRST);
     return Collections.unmodifiableMap(units);
   }
-
-  private static final Map<String, JoinStyle> JOINS = joins();
 
   private static Map<String, JoinStyle> joins() {
     Map<String, JoinStyle> joins = new LinkedHashMap<>();
@@ -61,50 +114,38 @@ final class MastheadReader {
     this.file = file;
   }
 
-  Masthead read(Map<String, YamlNode> values) {
-    Map<String, YamlNode> edition = Map.of();
-    if (values.containsKey("edition")) {
-      YamlNode node = values.get("edition");
-      Map<String, YamlNode> read =
-          reading.section(node, Section.EDITION, firstKey(node), "edition");
-      edition = read == null ? edition : read;
-    }
+  Masthead read(Stated in) {
+    Stated edition = in.or(EDITION, Stated.nothing(reading, EDITION_TABLE));
+    SourceText unknown = SourceText.verbatim(file, 0, 0);
     return new Masthead(
-        required(values, "title"),
-        required(values, "studio"),
-        values.containsKey("designer") ? plain(values.get("designer"), "designer") : null,
-        language(values.get("language")),
-        values.containsKey("summary") ? reading.template(values.get("summary"), "summary") : null,
-        values.containsKey("copyright")
-            ? reading.template(values.get("copyright"), "copyright")
-            : null,
-        form(values),
-        required(edition, "name"),
-        date(edition.get("date")),
-        edition.containsKey("note") ? reading.template(edition.get("note"), "note") : null,
-        joins(values),
-        place(values.get("language")),
-        place(edition.get("date")));
+        in.or(TITLE, unknown),
+        in.or(STUDIO, unknown),
+        in.get(DESIGNER),
+        in.or(LANGUAGE, Locale.ENGLISH),
+        in.get(SUMMARY),
+        in.get(COPYRIGHT),
+        form(in),
+        edition.or(NAME, unknown),
+        edition.or(DATE, LocalDate.EPOCH),
+        edition.get(NOTE),
+        in.or(JOINS, JoinStyle.OVERLAP),
+        place(in, LANGUAGE),
+        place(edition, DATE));
   }
 
-  private Position place(YamlNode node) {
-    return node == null ? file.position(0, 0) : node.position();
+  private Position place(Stated in, Key<?> key) {
+    return in.has(key) ? in.position(key) : file.position(0, 0);
   }
 
-  /** Where a map's missing key is reported: at its first key, or where it stands. */
-  static Position firstKey(YamlNode node) {
-    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
-        ? map.entries().get(0).key().position()
-        : node.position();
+  private PrintForm form(Stated in) {
+    Stated rounding = in.or(ROUNDING, Stated.nothing(reading, ROUNDING_TABLE));
+    return new PrintForm(
+        in.or(UNITS, PrintForm.DEFAULT.units()),
+        rounding.or(METRIC, PrintForm.DEFAULT.metricStep()),
+        rounding.or(INCHES, PrintForm.DEFAULT.inchDenominator()));
   }
 
-  private SourceText required(Map<String, YamlNode> values, String key) {
-    SourceText text = values.containsKey(key) ? plain(values.get(key), key) : null;
-    return text == null ? SourceText.verbatim(file, 0, 0) : text;
-  }
-
-  /** A text that is printed as it stands, with or without braces. */
-  private SourceText plain(YamlNode node, String key) {
+  private static SourceText plain(Reading reading, YamlNode node, String key) {
     SourceText text = reading.label(node, key);
     Matcher braces = BRACES.matcher(text == null ? "" : text.text());
     if (braces.find()) {
@@ -121,10 +162,10 @@ final class MastheadReader {
     return text;
   }
 
-  private Locale language(YamlNode node) {
-    SourceText text = node == null ? null : reading.text(node, "language");
+  private static Locale language(Reading reading, YamlNode node, String key) {
+    SourceText text = reading.text(node, key);
     if (text == null) {
-      return Locale.ENGLISH;
+      return null;
     }
     try {
       Locale locale = new Locale.Builder().setLanguageTag(text.text()).build();
@@ -139,13 +180,13 @@ final class MastheadReader {
       // Reported below, like a tag of the right form that names no language.
     }
     reading.findings().add(SourceCode.LANGUAGE_WRONG, text.position(), "text", text.text());
-    return Locale.ENGLISH;
+    return null;
   }
 
-  private LocalDate date(YamlNode node) {
-    SourceText text = node == null ? null : reading.text(node, "date");
+  private static LocalDate date(Reading reading, YamlNode node, String key) {
+    SourceText text = reading.text(node, key);
     if (text == null) {
-      return LocalDate.EPOCH;
+      return null;
     }
     try {
       if (text.text().matches("[0-9]{4}-[0-9]{2}-[0-9]{2}")) {
@@ -158,68 +199,37 @@ final class MastheadReader {
       // Reported below, like a date of another age or written in another way.
     }
     reading.findings().add(SourceCode.DATE_WRONG, text.position(), "text", text.text());
-    return LocalDate.EPOCH;
+    return null;
   }
 
-  private JoinStyle joins(Map<String, YamlNode> values) {
-    SourceText word =
-        values.containsKey("joins") ? reading.text(values.get("joins"), "joins") : null;
-    if (word == null) {
-      return JoinStyle.OVERLAP;
+  private static Double metric(Reading reading, YamlNode node, String key) {
+    SourceText step = reading.text(node, key);
+    if (step == null) {
+      return null;
     }
-    if (!JOINS.containsKey(word.text())) {
-      reading.unknown(SourceCode.JOINS_WRONG, word.position(), word.text(), JOINS.keySet());
-    }
-    return JOINS.getOrDefault(word.text(), JoinStyle.OVERLAP);
+    Matcher matcher = STEP.matcher(step.text());
+    double amount =
+        matcher.matches()
+            ? Double.parseDouble(matcher.group(1)) * (matcher.group(2).equals("cm") ? 10 : 1)
+            : 0;
+    return amount > 0 ? amount : rounding(reading, step, key);
   }
 
-  private PrintForm form(Map<String, YamlNode> values) {
-    PrintForm.Units units = PrintForm.DEFAULT.units();
-    double metric = PrintForm.DEFAULT.metricStep();
-    int inch = PrintForm.DEFAULT.inchDenominator();
-    SourceText word =
-        values.containsKey("units") ? reading.text(values.get("units"), "units") : null;
-    if (word != null) {
-      if (UNITS.containsKey(word.text())) {
-        units = UNITS.get(word.text());
-      } else {
-        reading.unknown(SourceCode.UNITS_WRONG, word.position(), word.text(), UNITS.keySet());
-      }
+  private static Integer inch(Reading reading, YamlNode node, String key) {
+    SourceText fraction = reading.text(node, key);
+    if (fraction == null) {
+      return null;
     }
-    YamlNode node = values.get("rounding");
-    Map<String, YamlNode> rounding =
-        node == null ? null : reading.section(node, Section.ROUNDING, firstKey(node), "rounding");
-    if (rounding != null) {
-      SourceText step =
-          rounding.containsKey("metric") ? reading.text(rounding.get("metric"), "metric") : null;
-      if (step != null) {
-        Matcher matcher = METRIC.matcher(step.text());
-        double amount =
-            matcher.matches()
-                ? Double.parseDouble(matcher.group(1)) * (matcher.group(2).equals("cm") ? 10 : 1)
-                : 0;
-        if (amount > 0) {
-          metric = amount;
-        } else {
-          rounding(step, "metric");
-        }
-      }
-      SourceText fraction =
-          rounding.containsKey("inch") ? reading.text(rounding.get("inch"), "inch") : null;
-      if (fraction != null) {
-        if (INCH.contains(fraction.text())) {
-          inch = Integer.parseInt(fraction.text().substring(2));
-        } else {
-          rounding(fraction, "inch");
-        }
-      }
-    }
-    return new PrintForm(units, metric, inch);
+    return INCH.contains(fraction.text())
+        ? Integer.valueOf(fraction.text().substring(2))
+        : rounding(reading, fraction, key);
   }
 
-  private void rounding(SourceText text, String kind) {
+  /** Reports a step to which nothing can be rounded. */
+  private static <T> T rounding(Reading reading, SourceText text, String kind) {
     reading
         .findings()
         .add(SourceCode.ROUNDING_WRONG, text.position(), "text", text.text(), "kind", kind);
+    return null;
   }
 }

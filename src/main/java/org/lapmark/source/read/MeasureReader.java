@@ -1,21 +1,42 @@
 package org.lapmark.source.read;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the measures: a formula, or a map with a formula or with a condition to be solved. */
 final class MeasureReader {
   /** How many measures may be solved for: each is a search of its own. */
   static final int MOST_SOLVED = 20;
+
+  private static final Form<Formula> QUANTITY = Forms.formula("formula");
+  private static final Key<Formula> VALUE = Key.of("value", QUANTITY);
+  private static final Key<Formula> SOLVE = Key.of("solve", Forms.formula("equation"));
+  private static final Key<Formula> FROM = Key.of("from", QUANTITY);
+  private static final Key<Formula> TO = Key.of("to", QUANTITY);
+  private static final Key<Formula> TOLERANCE = Key.of("tolerance", Forms.LENGTH).unless("0.01 mm");
+  private static final Table TABLE =
+      Table.of("measure", VALUE, SOLVE, FROM, TO, TOLERANCE, Stated.WHEN)
+          .oneOf(Choice.of(way(VALUE), way(SOLVE, FROM, TO), way(SOLVE, FROM, TO, TOLERANCE)));
+
+  /** The measures of a pattern. */
+  static final Key<List<Named<YamlNode>>> MEASURES =
+      Key.of("measures", Forms.named(Forms.either(QUANTITY, Forms.map(TABLE)), true));
 
   private final Reading reading;
   private int solvedSoFar;
@@ -24,29 +45,24 @@ final class MeasureReader {
     this.reading = reading;
   }
 
-  List<MeasureSource> read(YamlNode node) {
+  List<MeasureSource> read(Stated pattern) {
     List<MeasureSource> measures = new ArrayList<>();
-    reading.named(
-        node,
-        "measures",
-        true,
-        (name, value) -> {
-          if (value instanceof YamlNode.Entries map && reading.isOf(map, Section.MEASURE)) {
-            stated(name, map, measures);
-            return;
-          }
-          // A formula that can't be understood still makes a name that others may use.
-          measures.add(new MeasureSource(name, reading.formula(value, name.text())));
-        });
+    for (Named<YamlNode> measure : pattern.all(MEASURES)) {
+      SourceText name = measure.name();
+      if (measure.value() instanceof YamlNode.Entries map && reading.isOf(map, TABLE)) {
+        measures.add(stated(name, reading.stated(map, TABLE, name.position(), name.text())));
+      } else {
+        // A formula that can't be understood still makes a name that others may use.
+        measures.add(new MeasureSource(name, reading.formula(measure.value(), name.text())));
+      }
+    }
     return measures;
   }
 
-  private void stated(SourceText name, YamlNode.Entries map, List<MeasureSource> measures) {
-    Map<String, YamlNode> values =
-        reading.section(map, Section.MEASURE, name.position(), name.text());
-    reading.condition(values, name.position());
-    boolean solved = values.containsKey("solve");
-    if (solved == values.containsKey("value")) {
+  private MeasureSource stated(SourceText name, Stated in) {
+    in.condition(name.position());
+    boolean solved = in.has(SOLVE);
+    if (solved == in.has(VALUE)) {
       reading
           .findings()
           .add(
@@ -56,17 +72,15 @@ final class MeasureReader {
               name.text(),
               "both",
               solved ? "yes" : "no");
-      measures.add(new MeasureSource(name, null));
-      return;
+      return new MeasureSource(name, null);
     }
     if (!solved) {
-      for (String key : List.of("from", "to", "tolerance")) {
-        if (values.containsKey(key)) {
-          reading.findings().add(SourceCode.SOLVE_MISSING, values.get(key).position(), "key", key);
+      for (Key<Formula> key : List.of(FROM, TO, TOLERANCE)) {
+        if (in.has(key)) {
+          reading.findings().add(SourceCode.SOLVE_MISSING, in.position(key), "key", key.name());
         }
       }
-      measures.add(new MeasureSource(name, reading.formula(values.get("value"), "value")));
-      return;
+      return new MeasureSource(name, in.get(VALUE));
     }
     if (++solvedSoFar > MOST_SOLVED) {
       reading
@@ -78,33 +92,27 @@ final class MeasureReader {
               "measures that are solved for",
               "limit",
               Integer.toString(MOST_SOLVED));
-      measures.add(new MeasureSource(name, null));
-      return;
+      return new MeasureSource(name, null);
     }
-    Formula condition = reading.formula(values.get("solve"), "solve");
+    Formula condition = in.get(SOLVE);
     if (condition != null && !condition.isEquation()) {
       reading.findings().add(SourceCode.SOLVE_CONDITION, condition.text().position());
       condition = null;
     }
-    Formula from = bound(name, values, "from");
-    Formula to = bound(name, values, "to");
-    Formula tolerance =
-        values.containsKey("tolerance")
-            ? reading.formula(values.get("tolerance"), "tolerance")
-            : null;
-    measures.add(
-        condition != null && from != null && to != null
-            ? new MeasureSource(name, condition, new MeasureSource.Solving(from, to, tolerance))
-            : new MeasureSource(name, null));
+    Formula from = bound(name, in, FROM);
+    Formula to = bound(name, in, TO);
+    Formula tolerance = in.get(TOLERANCE);
+    return condition != null && from != null && to != null
+        ? new MeasureSource(name, condition, new MeasureSource.Solving(from, to, tolerance))
+        : new MeasureSource(name, null);
   }
 
-  private Formula bound(SourceText name, Map<String, YamlNode> values, String key) {
-    if (values.containsKey(key)) {
-      return reading.formula(values.get(key), key);
+  private Formula bound(SourceText name, Stated in, Key<Formula> key) {
+    if (!in.has(key)) {
+      reading
+          .findings()
+          .add(SourceCode.SOLVE_BOUNDS, name.position(), "name", name.text(), "key", key.name());
     }
-    reading
-        .findings()
-        .add(SourceCode.SOLVE_BOUNDS, name.position(), "name", name.text(), "key", key);
-    return null;
+    return in.get(key);
   }
 }

@@ -10,9 +10,14 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads what can be chosen, and what can't be combined. */
@@ -25,6 +30,35 @@ final class OptionReader {
 
   private static final int MOST_FORBIDDEN = 100;
 
+  private static final Key<SourceText> LABEL = Key.required("label", Forms.PRINTED_NAME);
+  private static final Form<SourceText> CHOSEN =
+      Forms.special(
+          "yes, no, a condition, or the name of a choice",
+          Forms.schema("type", List.of("string", "boolean")),
+          Reading::text);
+  private static final Key<SourceText> DEFAULT = Key.required("default", CHOSEN);
+  private static final Key<List<Named<SourceText>>> CHOICES =
+      Key.of(
+          "choices",
+          Forms.named(Forms.PRINTED_NAME, true)
+              .with("minProperties", 2, "maxProperties", MOST_CHOICES));
+  private static final Key<TemplateText> TEXT = Key.of("text", Forms.TEMPLATE);
+  private static final Table OPTION = Table.of("option", LABEL, DEFAULT, CHOICES, TEXT);
+
+  private static final Key<Formula> WHEN = Key.required("when", Forms.CONDITION);
+  private static final Key<TemplateText> REASON = Key.required("reason", Forms.TEMPLATE);
+  private static final Table FORBIDDEN_TABLE = Table.of("forbidden", WHEN, REASON);
+
+  /** The options of a pattern; those beyond the most aren't looked at. */
+  static final Key<List<Named<YamlNode>>> OPTIONS =
+      Key.of(
+          "options",
+          Forms.named(Forms.map(OPTION).unread(), true).with("maxProperties", MOST_OPTIONS));
+
+  /** The combinations that a pattern forbids. */
+  static final Key<List<Stated>> FORBIDDEN =
+      Key.of("forbidden", Forms.list(Forms.map(FORBIDDEN_TABLE), 0, MOST_FORBIDDEN));
+
   private final Reading reading;
   private final Map<String, Position> labels = new LinkedHashMap<>();
 
@@ -33,30 +67,19 @@ final class OptionReader {
   }
 
   /** Reads options and forbidden combinations; the conditions are those collected by then. */
-  OptionsSource read(Map<String, YamlNode> pattern) {
+  OptionsSource read(Stated pattern) {
     List<OptionsSource.OptionSource> options = new ArrayList<>();
-    List<SourceText> beyond = new ArrayList<>();
-    if (pattern.containsKey("options")) {
-      reading.named(
-          pattern.get("options"),
-          "options",
-          true,
-          (name, node) -> {
-            if (options.size() == MOST_OPTIONS) {
-              beyond.add(name);
-            } else {
-              option(name, node, options);
-            }
-          });
-      if (!beyond.isEmpty()) {
-        tooMany(beyond.get(0).position(), "options", MOST_OPTIONS);
+    for (Named<YamlNode> option : pattern.all(OPTIONS)) {
+      if (options.size() == MOST_OPTIONS) {
+        tooMany(option.name().position(), OPTIONS.name(), MOST_OPTIONS);
+        break;
       }
+      option(option.name(), option.value(), options);
     }
     List<OptionsSource.ForbiddenSource> forbidden = new ArrayList<>();
-    if (pattern.containsKey("forbidden")) {
-      List<YamlNode> nodes = reading.list(pattern.get("forbidden"), "forbidden");
-      for (YamlNode node : reading.bounded(nodes, "forbidden", MOST_FORBIDDEN)) {
-        forbidden(node, forbidden);
+    for (Stated in : pattern.all(FORBIDDEN)) {
+      if (in.isComplete() && in.isSound(WHEN, REASON)) {
+        forbidden.add(new OptionsSource.ForbiddenSource(in.get(WHEN), in.get(REASON)));
       }
     }
     return new OptionsSource(options, forbidden, reading.switches().conditions());
@@ -88,18 +111,15 @@ final class OptionReader {
   }
 
   private void option(SourceText name, YamlNode node, List<OptionsSource.OptionSource> options) {
-    Map<String, YamlNode> values =
-        reading.section(node, Section.OPTION, name.position(), name.text());
-    if (values == null || !values.containsKey("label") || !values.containsKey("default")) {
+    Stated in = reading.stated(node, OPTION, name.position(), name.text());
+    if (in == null || !in.isComplete()) {
       return;
     }
-    SourceText label = reading.name(values.get("label"), "label");
+    SourceText label = in.get(LABEL);
     checkLabel(label, "option", labels);
-    TemplateText text =
-        values.containsKey("text") ? reading.template(values.get("text"), "text") : null;
-    List<OptionsSource.ChoiceSource> choices =
-        values.containsKey("choices") ? choices(name, values.get("choices")) : List.of();
-    SourceText standard = reading.text(values.get("default"), "default");
+    TemplateText text = in.get(TEXT);
+    List<OptionsSource.ChoiceSource> choices = in.has(CHOICES) ? choices(name, in) : List.of();
+    SourceText standard = in.get(DEFAULT);
     if (label == null || standard == null || choices == null) {
       return;
     }
@@ -136,41 +156,22 @@ final class OptionReader {
   }
 
   /** The choices; null if they are too few, which is then reported. */
-  private List<OptionsSource.ChoiceSource> choices(SourceText option, YamlNode node) {
+  private List<OptionsSource.ChoiceSource> choices(SourceText option, Stated in) {
     List<OptionsSource.ChoiceSource> choices = new ArrayList<>();
-    List<SourceText> written = new ArrayList<>();
+    List<Named<SourceText>> written = in.all(CHOICES);
     Map<String, Position> called = new LinkedHashMap<>();
-    reading.named(
-        node,
-        "choices",
-        true,
-        (id, value) -> {
-          written.add(id);
-          if (written.size() == MOST_CHOICES + 1) {
-            tooMany(id.position(), "choices", MOST_CHOICES);
-          }
-          SourceText label = reading.name(value, id.text());
-          checkLabel(label, "choice", called);
-          if (label != null && written.size() <= MOST_CHOICES) {
-            choices.add(new OptionsSource.ChoiceSource(id, label));
-          }
-        });
-    if (written.size() < 2 && node instanceof YamlNode.Entries) {
-      reading.findings().add(SourceCode.OPTION_CHOICES, node.position(), "name", option.text());
+    for (Named<SourceText> choice : written) {
+      checkLabel(choice.value(), "choice", called);
+      if (choice.value() != null && written.indexOf(choice) < MOST_CHOICES) {
+        choices.add(new OptionsSource.ChoiceSource(choice.name(), choice.value()));
+      }
+    }
+    if (written.size() > MOST_CHOICES) {
+      tooMany(written.get(MOST_CHOICES).name().position(), CHOICES.name(), MOST_CHOICES);
+    }
+    if (written.size() < 2 && in.node(CHOICES) instanceof YamlNode.Entries map) {
+      reading.findings().add(SourceCode.OPTION_CHOICES, map.position(), "name", option.text());
     }
     return choices.size() < 2 ? null : choices;
-  }
-
-  private void forbidden(YamlNode node, List<OptionsSource.ForbiddenSource> forbidden) {
-    Position owner = MastheadReader.firstKey(node);
-    Map<String, YamlNode> values = reading.section(node, Section.FORBIDDEN, owner, "forbidden");
-    if (values == null || !values.containsKey("when") || !values.containsKey("reason")) {
-      return;
-    }
-    Formula when = reading.formula(values.get("when"), "when");
-    TemplateText reason = reading.template(values.get("reason"), "reason");
-    if (when != null && reason != null) {
-      forbidden.add(new OptionsSource.ForbiddenSource(when, reason));
-    }
   }
 }

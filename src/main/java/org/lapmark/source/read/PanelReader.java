@@ -1,6 +1,9 @@
 package org.lapmark.source.read;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,35 +12,125 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.NotchSet;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.MarkKind;
+import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StatedForm;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the panels and the drawings that they name. */
 final class PanelReader {
-  private static final List<String> STATED_SHAPES =
-      List.of(
-          "drawing",
-          "drawings",
-          "rectangle",
-          "strip",
-          "circle",
-          "ellipse",
-          "ring_sector",
-          "cone_band",
-          "brim");
+  private static final Form<SourceText> FILE = Forms.TEXT.shown("file in panels");
+  private static final Key<SourceText> DRAWING = Key.of("drawing", FILE);
+  private static final Key<List<Named<SourceText>>> DRAWINGS =
+      Key.of("drawings", Forms.byText("sizes", FILE));
 
-  private static final List<String> SHAPES =
-      Stream.concat(STATED_SHAPES.stream(), DerivedReader.KEYS.stream()).toList();
+  private static final Key<Formula> SCALED_WIDTH = Key.of("width", Forms.LENGTH);
+  private static final Key<Formula> SCALED_HEIGHT = Key.of("height", Forms.LENGTH);
+  private static final Key<Boolean> STRETCH = Key.of("stretch", Forms.TRUTH).unless("no");
+  private static final Key<SourceText> SCALED_EDGE = Key.of("edge", Forms.NAME);
+  private static final Key<Formula> SCALED_LENGTH = Key.of("length", Forms.LENGTH);
+  private static final Table SCALE_TABLE =
+      Table.of("scale", SCALED_WIDTH, SCALED_HEIGHT, STRETCH, SCALED_EDGE, SCALED_LENGTH)
+          .oneOf(
+              Choice.of(
+                  way(SCALED_WIDTH),
+                  way(SCALED_HEIGHT),
+                  way(SCALED_WIDTH, STRETCH),
+                  way(SCALED_HEIGHT, STRETCH),
+                  way(SCALED_WIDTH, SCALED_HEIGHT),
+                  way(SCALED_EDGE, SCALED_LENGTH)));
+  private static final Key<Stated> SCALE = Key.of("scale", Forms.map(SCALE_TABLE));
 
-  private static final List<String> PLACES = List.of("at", "every", "from_seam", "corner", "drawn");
+  private static final Key<Formula> WIDTH = Key.required("width", Forms.LENGTH);
+  private static final Key<Formula> HEIGHT = Key.required("height", Forms.LENGTH);
+  private static final Key<Stated> RECTANGLE =
+      Key.of("rectangle", Forms.map(Table.of("rectangle", WIDTH, HEIGHT)));
+  private static final Key<Formula> LENGTH = Key.required("length", Forms.LENGTH);
+  private static final Key<Boolean> BIAS = Key.of("bias", Forms.TRUTH).unless("no");
+  private static final Key<Stated> STRIP =
+      Key.of("strip", Forms.map(Table.of("strip", LENGTH, WIDTH, BIAS)));
+
+  private static final List<Key<?>> STATED_SHAPES =
+      Stream.concat(
+              Stream.of(DRAWING, DRAWINGS, RECTANGLE, STRIP),
+              Arrays.stream(StatedForm.values()).map(StatedForm::key))
+          .<Key<?>>map(key -> key)
+          .toList();
+  private static final List<Key<?>> SHAPES =
+      Stream.concat(
+              STATED_SHAPES.stream(), DerivedSource.KINDS.stream().map(DerivedSource.Kind::key))
+          .<Key<?>>map(key -> key)
+          .toList();
+
+  private static final Key<SourceText> LINE_EDGE = Key.required("edge", Forms.NAME);
+  private static final Key<Formula> LINE_AT = Key.required("at", Forms.PLACE);
+  private static final Table LINE_PLACE = Table.of("line_place", LINE_EDGE, LINE_AT);
+  private static final Form<YamlNode> PLACE =
+      Forms.either(Forms.NAME.shown("name of a corner, edge or chain"), Forms.map(LINE_PLACE));
+  private static final Key<YamlNode> FROM = Key.required("from", PLACE);
+  private static final Key<YamlNode> TO = Key.required("to", PLACE);
+  private static final Key<Formula> BOW = Key.of("bow", Forms.LENGTH).unless("0 mm");
+  private static final Key<List<Named<Stated>>> STYLE_LINES =
+      Key.of("style_lines", Forms.named(Forms.map(Table.of("style_line", FROM, TO, BOW)), false));
+
+  private static final Form<List<SourceText>> CORNER_PAIR =
+      new Form<>(
+          "list of two corners",
+          Forms.list(Forms.CORNER).with("minItems", 2, "maxItems", 2).schema(),
+          List.of(),
+          (reading, node, key) -> node instanceof YamlNode.Items ? reading.texts(node, key) : null);
+  private static final Key<YamlNode> CORNERS = Key.required("corners", CORNER_PAIR.unread());
+  private static final Table EDGE = Table.of("edge", CORNERS, Stated.WHEN);
+
+  /** The edges of a panel. */
+  static final Key<List<Named<YamlNode>>> EDGES =
+      Key.of("edges", Forms.named(Forms.either(CORNER_PAIR, Forms.map(EDGE)), false));
+
+  /** Runs of edges under one name. */
+  static final Key<List<Named<List<SourceText>>>> CHAINS =
+      Key.of("chains", Forms.named(Forms.NAMES, false));
+
+  private static final Key<SourceText> STACK_ON = Key.of("stack_on", Forms.CORNER);
+  private static final Key<Boolean> ANY_ORDER = Key.of("any_order", Forms.TRUTH).unless("no");
+  private static final Table TABLE =
+      Table.of("panel", DRAWING, DRAWINGS, SCALE)
+          .with(SHAPES.subList(2, SHAPES.size()))
+          .with(
+              List.of(
+                  STYLE_LINES,
+                  EDGES,
+                  CHAINS,
+                  NotchReader.NOTCHES,
+                  NotchReader.NOTCH_CUT,
+                  MarkKind.DART.key(),
+                  MarkKind.PLEAT.key(),
+                  MarkKind.BUTTONHOLE.key(),
+                  MarkKind.DRILL.key(),
+                  MarkKind.PLACEMENT.key(),
+                  MarkKind.FOLD.key(),
+                  MarkKind.MATCH.key(),
+                  SlashReader.SLASHES,
+                  STACK_ON,
+                  ANY_ORDER,
+                  Stated.WHEN))
+          .oneOf(Choice.among(SHAPES));
+
+  /** The panels of a pattern. */
+  static final Key<List<Named<Stated>>> PANELS = Key.required("panels", Forms.named(TABLE, true));
 
   private final Reading reading;
   private final Drawings drawings;
@@ -47,38 +140,48 @@ final class PanelReader {
     this.drawings = drawings;
   }
 
-  List<PanelSource> read(YamlNode node) {
+  List<PanelSource> read(Stated pattern) {
     List<PanelSource> panels = new ArrayList<>();
-    reading.named(node, "panels", true, (name, value) -> add(name, value, panels));
+    for (Named<Stated> panel : pattern.all(PANELS)) {
+      if (panel.value() != null) {
+        panels.add(panel(panel.name(), panel.value()));
+      }
+    }
     return panels;
   }
 
-  private void add(SourceText name, YamlNode node, List<PanelSource> panels) {
-    Map<String, YamlNode> values =
-        reading.section(node, Section.PANEL, name.position(), name.text());
-    if (values == null) {
-      return;
-    }
-    reading.condition(values, name.position());
-    panels.add(
-        new PanelSource(
-            name,
-            shape(name, values),
-            edges(values),
-            chains(values),
-            notches(values),
-            values.containsKey("any_order")
-                && Boolean.TRUE.equals(reading.truth(values.get("any_order"), "any_order")),
-            new SlashReader(reading).read(values),
-            values.containsKey("stack_on")
-                ? reading.corner(values.get("stack_on"), "stack_on")
-                : null,
-            new DerivedReader(reading).lines(values),
-            new MarkReader(reading).read(values)));
+  private PanelSource panel(SourceText name, Stated in) {
+    in.condition(name.position());
+    return new PanelSource(
+        name,
+        shape(name, in),
+        edges(in),
+        chains(in),
+        new NotchReader(reading).read(in),
+        in.isTrue(ANY_ORDER),
+        new SlashReader(reading).read(in),
+        in.get(STACK_ON),
+        styleLines(in),
+        marks(in));
   }
 
-  private PanelSource.ShapeSource shape(SourceText name, Map<String, YamlNode> values) {
-    List<String> stated = SHAPES.stream().filter(values::containsKey).toList();
+  private List<MarkSource> marks(Stated panel) {
+    List<MarkSource> marks = new ArrayList<>();
+    for (MarkKind kind : MarkKind.values()) {
+      for (Named<Stated> one : panel.all(kind.key())) {
+        MarkSource mark =
+            one.value() == null ? null : MarkSource.read(kind, one.name(), one.value(), reading);
+        if (mark != null) {
+          marks.add(mark);
+        }
+      }
+    }
+    return marks;
+  }
+
+  private PanelSource.ShapeSource shape(SourceText name, Stated in) {
+    List<Key<?>> stated = new ArrayList<>(SHAPES);
+    stated.removeIf(key -> !in.has(key));
     if (stated.isEmpty()) {
       reading
           .findings()
@@ -88,215 +191,180 @@ final class PanelReader {
               "name",
               name.text(),
               "known",
-              Known.listed(SHAPES));
+              Known.listed(SHAPES.stream().<String>map(Key::name).toList()));
       return null;
     }
-    for (String second : stated.subList(1, stated.size())) {
+    Key<?> first = stated.get(0);
+    for (Key<?> second : stated.subList(1, stated.size())) {
       reading
           .findings()
           .add(
               SourceCode.PANEL_SHAPE_TWICE,
-              values.get(second).position(),
+              in.position(second),
               "name",
               name.text(),
               "first",
-              stated.get(0),
+              first.name(),
               "second",
-              second);
+              second.name());
     }
-    String kind = stated.get(0);
-    YamlNode node = values.get(kind);
-    if (values.containsKey("scale") && !kind.equals("drawing")) {
+    if (in.has(SCALE) && first != DRAWING) {
       reading
           .findings()
           .add(
               SourceCode.SCALE_MISPLACED,
-              values.get("scale").position(),
+              in.position(SCALE),
               "kind",
-              kind.equals("drawings") ? "drawing for each size" : kind.replace('_', ' '));
+              first == DRAWINGS ? "drawing for each size" : first.name().replace('_', ' '));
     }
-    StatedForm form = StatedForm.of(kind);
-    if (form != null) {
-      return stated(form, name, node);
+    if (first == DRAWING) {
+      return drawn(in);
     }
-    return switch (kind) {
-      case "drawing" -> drawn(node, values.get("scale"));
-      case "drawings" -> drawnBySize(node);
-      case "rectangle" -> {
-        Map<String, YamlNode> parts = part(node, Section.RECTANGLE, kind);
-        Formula width = formula(parts, "width");
-        Formula height = formula(parts, "height");
-        yield width == null || height == null ? null : new PanelSource.Rectangle(width, height);
+    if (first == DRAWINGS) {
+      return drawnBySize(in);
+    }
+    if (first == RECTANGLE) {
+      Stated parts = in.get(RECTANGLE);
+      return parts != null && parts.isSound(WIDTH, HEIGHT)
+          ? new PanelSource.Rectangle(parts.get(WIDTH), parts.get(HEIGHT))
+          : null;
+    }
+    if (first == STRIP) {
+      Stated parts = in.get(STRIP);
+      return parts != null && parts.isSound(LENGTH, WIDTH, BIAS)
+          ? new PanelSource.Strip(parts.get(LENGTH), parts.get(WIDTH), parts.isTrue(BIAS))
+          : null;
+    }
+    for (StatedForm form : StatedForm.values()) {
+      if (first == form.key()) {
+        return stated(form, name, in.node(first));
       }
-      case "strip" -> {
-        Map<String, YamlNode> parts = part(node, Section.STRIP, kind);
-        Formula length = formula(parts, "length");
-        Formula width = formula(parts, "width");
-        Boolean bias =
-            parts.containsKey("bias") ? reading.truth(parts.get("bias"), "bias") : Boolean.FALSE;
-        yield length == null || width == null || bias == null
-            ? null
-            : new PanelSource.Strip(length, width, bias);
+    }
+    for (DerivedSource.Kind kind : DerivedSource.KINDS) {
+      if (first == kind.key()) {
+        Stated parts = in.get(kind.key());
+        DerivedSource how = parts == null ? null : kind.reader().read(parts, reading);
+        return how == null ? null : new PanelSource.Derived(how);
       }
-      default -> new DerivedReader(reading).read(kind, node);
-    };
+    }
+    throw new IllegalArgumentException(first.name());
   }
 
-  private Map<String, YamlNode> part(YamlNode node, Section section, String key) {
-    Map<String, YamlNode> values =
-        reading.section(node, section, MastheadReader.firstKey(node), key);
-    return values == null ? Map.of() : values;
-  }
-
-  private Formula formula(Map<String, YamlNode> values, String key) {
-    return values.containsKey(key) ? reading.formula(values.get(key), key) : null;
-  }
-
-  private PanelSource.ShapeSource drawn(YamlNode node, YamlNode scale) {
-    SourceText name = reading.text(node, "drawing");
+  private PanelSource.ShapeSource drawn(Stated in) {
+    SourceText name = in.get(DRAWING);
     PanelDrawing drawing = name == null ? null : drawings.named(name);
-    if (scale == null) {
+    if (!in.has(SCALE)) {
       return drawing == null ? null : new PanelSource.Drawn(drawing);
     }
-    Map<String, YamlNode> parts = part(scale, Section.SCALE, "scale");
+    Stated scale = in.or(SCALE, Stated.nothing(reading, SCALE_TABLE));
     if (drawing != null && drawing.isComputed()) {
       reading
           .findings()
-          .add(SourceCode.SCALE_MISPLACED, scale.position(), "kind", "computed drawing");
+          .add(SourceCode.SCALE_MISPLACED, in.position(SCALE), "kind", "computed drawing");
     }
-    PanelSource.EdgeLength until = until(scale, parts);
-    Boolean stretch = stretch(parts);
-    return drawing == null
-        ? null
-        : new PanelSource.Drawn(
-            drawing, formula(parts, "width"), formula(parts, "height"), until, stretch);
+    PanelSource.EdgeLength until = until(scale);
+    Boolean stretch = stretch(scale);
+    Formula width = scale.get(SCALED_WIDTH);
+    Formula height = scale.get(SCALED_HEIGHT);
+    return drawing == null ? null : new PanelSource.Drawn(drawing, width, height, until, stretch);
   }
 
   /** Whether to stretch in one direction only; null where nothing is said. */
-  private Boolean stretch(Map<String, YamlNode> parts) {
-    if (!parts.containsKey("stretch")) {
+  private Boolean stretch(Stated scale) {
+    if (scale.has(STRETCH) && scale.has(SCALED_WIDTH) == scale.has(SCALED_HEIGHT)) {
+      reading.findings().add(SourceCode.STRETCH_MISPLACED, scale.position(STRETCH));
       return null;
     }
-    if (parts.containsKey("width") == parts.containsKey("height")) {
-      reading.findings().add(SourceCode.STRETCH_MISPLACED, parts.get("stretch").position());
-      return null;
-    }
-    return reading.truth(parts.get("stretch"), "stretch");
+    return scale.get(STRETCH);
   }
 
-  private PanelSource.EdgeLength until(YamlNode scale, Map<String, YamlNode> parts) {
-    if (!parts.containsKey("edge") && !parts.containsKey("length")) {
+  private PanelSource.EdgeLength until(Stated scale) {
+    if (!scale.has(SCALED_EDGE) && !scale.has(SCALED_LENGTH)) {
       return null;
     }
-    for (String key : List.of("edge", "length")) {
-      if (!parts.containsKey(key)) {
-        reading.findings().add(KeyCode.KEY_MISSING, MastheadReader.firstKey(scale), "key", key);
+    for (Key<?> key : List.of(SCALED_EDGE, SCALED_LENGTH)) {
+      if (!scale.has(key)) {
+        reading.findings().add(KeyCode.KEY_MISSING, scale.owner(), "key", key.name());
         return null;
       }
     }
-    for (String key : List.of("width", "height")) {
-      if (parts.containsKey(key)) {
-        reading.findings().add(SourceCode.SCALE_TWO_WAYS, parts.get(key).position(), "key", key);
+    for (Key<?> key : List.of(SCALED_WIDTH, SCALED_HEIGHT)) {
+      if (scale.has(key)) {
+        reading.findings().add(SourceCode.SCALE_TWO_WAYS, scale.position(key), "key", key.name());
         return null;
       }
     }
-    SourceText edge = reading.text(parts.get("edge"), "edge");
-    Formula length = formula(parts, "length");
-    return edge == null || length == null ? null : new PanelSource.EdgeLength(edge, length);
+    return scale.isSound(SCALED_EDGE, SCALED_LENGTH)
+        ? new PanelSource.EdgeLength(scale.get(SCALED_EDGE), scale.get(SCALED_LENGTH))
+        : null;
   }
 
-  private PanelSource.ShapeSource drawnBySize(YamlNode node) {
-    YamlNode.Entries entries = reading.map(node, "drawings");
+  private PanelSource.ShapeSource drawnBySize(Stated in) {
     Map<String, PanelSource.SizeDrawing> bySize = new LinkedHashMap<>();
-    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-    boolean whole = entries != null;
-    if (whole) {
-      for (YamlNode.Entry entry : entries.entries()) {
-        if (reading.repeated(entry.key(), seen)) {
-          continue;
-        }
-        SourceText name = reading.text(entry.value(), "drawings");
-        PanelDrawing drawing = name == null ? null : drawings.named(name);
-        whole &= drawing != null;
-        if (drawing != null) {
-          SourceText size = entry.key().text();
-          bySize.put(size.text(), new PanelSource.SizeDrawing(size, name, drawing));
-        }
+    boolean whole = in.get(DRAWINGS) != null;
+    for (Named<SourceText> each : in.all(DRAWINGS)) {
+      PanelDrawing drawing = each.value() == null ? null : drawings.named(each.value());
+      whole &= drawing != null;
+      if (drawing != null) {
+        SourceText size = each.name();
+        bySize.put(size.text(), new PanelSource.SizeDrawing(size, each.value(), drawing));
       }
     }
     return whole ? new PanelSource.DrawnBySize(bySize) : null;
   }
 
   private PanelSource.ShapeSource stated(StatedForm form, SourceText name, YamlNode node) {
-    Map<String, YamlNode> parts =
-        reading.section(node, form.section(), position(node, name), form.key());
-    if (parts == null) {
+    // What is missing in an empty map is reported at the name of the panel.
+    boolean empty = node instanceof YamlNode.Entries map && map.entries().isEmpty();
+    Position owner =
+        node instanceof YamlNode.Entries && !empty ? Reading.firstKey(node) : name.position();
+    Table table = form.key().form().tables().get(0);
+    Stated in = reading.stated(node, table, owner, form.key().name());
+    if (in == null) {
       return null;
     }
-    boolean whole = parts.keySet().containsAll(form.section().required());
-    for (StatedForm.Choice choice : form.choices()) {
-      long begun =
-          choice.ways().stream().filter(way -> way.stream().anyMatch(parts::containsKey)).count();
-      long complete = choice.ways().stream().filter(way -> parts.keySet().containsAll(way)).count();
-      if (begun != 1 || complete != 1) {
+    boolean whole = in.isComplete();
+    for (Choice choice : table.choices()) {
+      if (!choice.isMet(in)) {
         whole = false;
         reading
             .findings()
             .add(
                 SourceCode.SHAPE_STATEMENT,
-                position(node, name),
+                owner,
                 "kind",
-                form.key(),
+                form.key().name(),
                 "ways",
                 choice.shown());
       }
     }
-    Map<String, Formula> formulas = new LinkedHashMap<>();
-    for (Map.Entry<String, YamlNode> part : parts.entrySet()) {
-      Formula formula = reading.formula(part.getValue(), part.getKey());
-      whole &= formula != null;
-      formulas.put(part.getKey(), formula);
-    }
-    return whole ? new PanelSource.Stated(form, name, formulas) : null;
+    Map<String, Formula> formulas = in.each(form.keys());
+    return whole && !formulas.containsValue(null)
+        ? new PanelSource.Stated(form, name, formulas)
+        : null;
   }
 
-  /** Where something missing in a map is reported: its first key, or the name of its owner. */
-  private static Position position(YamlNode node, SourceText owner) {
-    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
-        ? MastheadReader.firstKey(node)
-        : owner.position();
-  }
-
-  private List<PanelSource.EdgeSource> edges(Map<String, YamlNode> values) {
+  private List<PanelSource.EdgeSource> edges(Stated panel) {
     List<PanelSource.EdgeSource> edges = new ArrayList<>();
-    if (values.containsKey("edges")) {
-      reading.named(
-          values.get("edges"),
-          "edges",
-          false,
-          (name, node) -> {
-            int before = edges.size();
-            YamlNode ends = node;
-            if (node instanceof YamlNode.Entries) {
-              Map<String, YamlNode> parts =
-                  reading.section(node, Section.EDGE, name.position(), name.text());
-              if (parts == null || !parts.containsKey("corners")) {
-                return;
-              }
-              reading.condition(parts, name.position());
-              ends = parts.get("corners");
-            }
-            List<SourceText> corners =
-                ends instanceof YamlNode.Items ? reading.texts(ends, name.text()) : List.of();
-            if (corners.size() == 2) {
-              edges.add(
-                  new PanelSource.EdgeSource(
-                      name, Reading.corner(corners.get(0)), Reading.corner(corners.get(1))));
-            }
-            if (edges.size() == before && !isEmptyList(ends)) {
-              reading.findings().add(SourceCode.EDGE_CORNERS, ends.position(), "name", name.text());
-            }
-          });
+    for (Named<YamlNode> edge : panel.all(EDGES)) {
+      SourceText name = edge.name();
+      YamlNode ends = edge.value();
+      if (ends instanceof YamlNode.Entries) {
+        Stated in = reading.stated(ends, EDGE, name.position(), name.text());
+        if (!in.isComplete()) {
+          continue;
+        }
+        in.condition(name.position());
+        ends = in.node(CORNERS);
+      }
+      List<SourceText> corners = CORNER_PAIR.reader().read(reading, ends, name.text());
+      if (corners != null && corners.size() == 2) {
+        edges.add(
+            new PanelSource.EdgeSource(
+                name, Reading.corner(corners.get(0)), Reading.corner(corners.get(1))));
+      } else if (!isEmptyList(ends)) {
+        reading.findings().add(SourceCode.EDGE_CORNERS, ends.position(), "name", name.text());
+      }
     }
     return edges;
   }
@@ -305,96 +373,45 @@ final class PanelReader {
     return node instanceof YamlNode.Items items && items.items().isEmpty();
   }
 
-  private List<PanelSource.ChainSource> chains(Map<String, YamlNode> values) {
+  private static List<PanelSource.ChainSource> chains(Stated panel) {
     List<PanelSource.ChainSource> chains = new ArrayList<>();
-    if (values.containsKey("chains")) {
-      reading.named(
-          values.get("chains"),
-          "chains",
-          false,
-          (name, node) -> {
-            List<SourceText> edges = reading.texts(node, name.text());
-            if (!edges.isEmpty()) {
-              chains.add(new PanelSource.ChainSource(name, edges));
-            }
-          });
+    for (Named<List<SourceText>> chain : panel.all(CHAINS)) {
+      if (!chain.value().isEmpty()) {
+        chains.add(new PanelSource.ChainSource(chain.name(), chain.value()));
+      }
     }
     return chains;
   }
 
-  private List<PanelSource.NotchSource> notches(Map<String, YamlNode> values) {
-    List<PanelSource.NotchSource> notches = new ArrayList<>();
-    if (!values.containsKey("notches")) {
-      return notches;
-    }
-    MarkReader marks = new MarkReader(reading);
-    NotchSet.Cut general = marks.general(values);
-    List<YamlNode> nodes = reading.list(values.get("notches"), "notches");
-    for (YamlNode node : reading.bounded(nodes, "notches", reading.limits().entries())) {
-      Position owner = MastheadReader.firstKey(node);
-      Map<String, YamlNode> parts = reading.section(node, Section.NOTCH, owner, "notches");
-      if (parts == null) {
-        continue;
-      }
-      String owned = parts.containsKey("drawn") ? "drawn" : "edge";
-      if (!parts.containsKey(owned)) {
-        reading.findings().add(KeyCode.KEY_MISSING, owner, "key", owned);
-      }
-      SourceText edge = parts.containsKey(owned) ? reading.text(parts.get(owned), owned) : null;
-      PanelSource.NotchPlace place = place(parts, owner);
-      Integer count =
-          parts.containsKey("count")
-              ? reading.number(parts.get("count"), "count", 1, 3)
-              : Integer.valueOf(1);
-      List<Formula> gaps = marks.gaps(parts);
-      NotchSet.Cut cut = marks.cut(parts, general);
-      if (edge != null && place != null && count != null && gaps != null && cut != null) {
-        reading.condition(parts, edge.position());
-        notches.add(new PanelSource.NotchSource(edge, place, count, gaps, cut));
+  /** The lines along which a panel may be split. */
+  private List<PanelSource.StyleLineSource> styleLines(Stated panel) {
+    List<PanelSource.StyleLineSource> lines = new ArrayList<>();
+    for (Named<Stated> line : panel.all(STYLE_LINES)) {
+      Stated in = line.value();
+      if (in != null) {
+        PanelSource.LinePlace from = place(in, FROM);
+        PanelSource.LinePlace to = place(in, TO);
+        if (in.isSound(BOW) && from != null && to != null) {
+          lines.add(new PanelSource.StyleLineSource(line.name(), from, to, in.get(BOW)));
+        }
       }
     }
-    return notches;
+    return lines;
   }
 
-  private PanelSource.NotchPlace place(Map<String, YamlNode> parts, Position owner) {
-    List<String> stated = PLACES.stream().filter(parts::containsKey).toList();
-    boolean centredAlone = parts.containsKey("centred") && !parts.containsKey("every");
-    if (stated.size() != 1 || centredAlone) {
-      Position at = centredAlone ? parts.get("centred").position() : owner;
-      reading
-          .findings()
-          .add(SourceCode.NOTCH_PLACE, at, "ways", stated.size(), "known", Known.listed(PLACES));
+  private PanelSource.LinePlace place(Stated line, Key<YamlNode> key) {
+    YamlNode node = line.get(key);
+    if (node == null) {
       return null;
     }
-    YamlNode node = parts.get(stated.get(0));
-    switch (stated.get(0)) {
-      case "at" -> {
-        Formula at = reading.formula(node, "at");
-        return at == null ? null : new PanelSource.NotchPlace.At(at);
-      }
-      case "every" -> {
-        Formula spacing = reading.formula(node, "every");
-        Boolean centred =
-            parts.containsKey("centred")
-                ? reading.truth(parts.get("centred"), "centred")
-                : Boolean.TRUE;
-        return spacing == null || centred == null
-            ? null
-            : new PanelSource.NotchPlace.Every(spacing, centred);
-      }
-      case "drawn" -> {
-        SourceText name = reading.text(node, "drawn");
-        return name == null ? null : new PanelSource.NotchPlace.Drawn(name);
-      }
-      case "from_seam" -> {
-        SourceText seam = reading.text(node, "from_seam");
-        return seam == null ? null : new PanelSource.NotchPlace.FromSeam(seam);
-      }
-      default -> {
-        SourceText corner = reading.corner(node, "corner");
-        return corner == null ? null : new PanelSource.NotchPlace.NearCorner(corner);
-      }
+    if (!(node instanceof YamlNode.Entries)) {
+      SourceText name = reading.text(node, key.name());
+      return name == null ? null : new PanelSource.LinePlace(name, null);
     }
+    Stated in = reading.stated(node, LINE_PLACE, Reading.firstKey(node), key.name());
+    return in.isSound(LINE_EDGE, LINE_AT)
+        ? new PanelSource.LinePlace(in.get(LINE_EDGE), in.get(LINE_AT))
+        : null;
   }
 
   /** The edges of a panel that can be named without its geometry. */

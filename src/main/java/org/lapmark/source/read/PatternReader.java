@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.FindingCode;
@@ -25,8 +24,11 @@ import org.lapmark.source.StepSource;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.folder.FolderFiles;
 import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.sizes.SizeTableReader;
 import org.lapmark.source.yaml.YamlNode;
 import org.lapmark.source.yaml.YamlParser;
@@ -41,7 +43,49 @@ public final class PatternReader {
   private static final String NOTES = "notes/";
   private static final List<String> NOTE_NAMES = List.of("introduction", "cautions", "fitting");
 
+  private static final Key<SourceText> FORMAT_KEY =
+      Key.required(
+          "format",
+          Forms.special(
+              Integer.toString(FORMAT), Forms.schema("const", FORMAT), PatternReader::format));
+
+  private static final Key<TemplateText> LABEL = Key.required("label", Forms.LABEL_TEMPLATE);
+  private static final Key<TemplateText> VALUE = Key.required("value", Forms.LABEL_TEMPLATE);
+  private static final Table ROW = Table.of("finished", LABEL, VALUE, Stated.WHEN);
+  private static final Key<List<Stated>> FINISHED = Key.of("finished", Forms.list(Forms.map(ROW)));
+
+  /** The top of {@code pattern.yaml}. */
+  static final Table TABLE =
+      Table.of("pattern", FORMAT_KEY)
+          .with(MastheadReader.NEEDED)
+          .with(List.of(ThingReader.MATERIALS, PanelReader.PANELS, PieceReader.PIECES))
+          .with(MastheadReader.FURTHER)
+          .with(
+              List.of(
+                  OptionReader.OPTIONS,
+                  OptionReader.FORBIDDEN,
+                  ThingReader.HARDWARE,
+                  MeasureReader.MEASURES,
+                  FINISHED,
+                  SeamReader.SEAMS,
+                  MakingReader.MAKING,
+                  MakingReader.TOOLS,
+                  CareReader.USE));
+
   private PatternReader() {}
+
+  /**
+   * The tables of keys that a pattern folder is held against: of {@code pattern.yaml}, of a step's
+   * front matter, and of translations' texts, steps and notes.
+   */
+  public static List<Table> tables() {
+    return List.of(
+        TABLE,
+        StepReader.STEP,
+        TranslationReader.TRANSLATION,
+        TranslationReader.STEP,
+        TranslationReader.NOTE);
+  }
 
   /**
    * Reads a folder.
@@ -95,7 +139,7 @@ public final class PatternReader {
     YamlNode.Entries root =
         file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
     if (root != null && root.entries().isEmpty()) {
-      reading.saysNothing(file, "pattern", Section.PATTERN.required());
+      reading.saysNothing(file, "pattern", TABLE.required());
       return null;
     }
     return root == null ? null : pattern(root, reading, files, sizes, steps, notes);
@@ -123,23 +167,9 @@ public final class PatternReader {
       SizeTable sizes,
       List<StepSource> steps,
       List<NoteSource> notes) {
-    Map<String, YamlNode> values =
-        reading.section(root, Section.PATTERN, MastheadReader.firstKey(root), PATTERN);
-    if (values.containsKey("format")) {
-      SourceText format = reading.text(values.get("format"), "format");
-      if (format != null && !format.text().equals(Integer.toString(FORMAT))) {
-        reading
-            .findings()
-            .add(
-                SourceCode.FORMAT_UNSUPPORTED,
-                format.position(),
-                "text",
-                format.text(),
-                "supported",
-                Integer.toString(FORMAT));
-      }
-    }
-    Masthead masthead = new MastheadReader(reading, root.file()).read(values);
+    Stated in = reading.stated(root, TABLE, Reading.firstKey(root), PATTERN);
+    in.get(FORMAT_KEY);
+    Masthead masthead = new MastheadReader(reading, root.file()).read(in);
     ThingReader things = new ThingReader(reading);
     Drawings drawings = new Drawings(reading, files);
     PatternSource source =
@@ -147,35 +177,23 @@ public final class PatternReader {
             files.folderName(),
             masthead,
             sizes,
-            values.containsKey("materials")
-                ? things.read(values.get("materials"), Section.MATERIAL, "materials")
-                : List.of(),
-            values.containsKey("hardware")
-                ? things.read(values.get("hardware"), Section.HARDWARE, "hardware")
-                : List.of(),
-            values.containsKey("measures")
-                ? new MeasureReader(reading).read(values.get("measures"))
-                : List.of(),
-            values.containsKey("finished") ? finished(values.get("finished"), reading) : List.of(),
-            values.containsKey("panels")
-                ? new PanelReader(reading, drawings).read(values.get("panels"))
-                : List.of(),
-            values.containsKey("pieces")
-                ? new PieceReader(reading).read(values.get("pieces"))
-                : List.of(),
-            values.containsKey("seams")
-                ? new SeamReader(reading).read(values.get("seams"))
-                : List.of(),
-            new MakingReader(reading).read(values),
+            things.read(in.all(ThingReader.MATERIALS)),
+            things.read(in.all(ThingReader.HARDWARE)),
+            new MeasureReader(reading).read(in),
+            finished(in, reading),
+            new PanelReader(reading, drawings).read(in),
+            new PieceReader(reading).read(in),
+            new SeamReader(reading).read(in),
+            new MakingReader(reading).read(in),
             steps,
             notes,
             new TranslationReader(reading, files).read(),
             // Last, when all names that formulas ask for are known.
-            new OptionReader(reading).read(values));
+            new OptionReader(reading).read(in));
     drawings.reportUnused();
     reportIdle(source, reading);
-    if (values.containsKey("panels") && values.get("panels") instanceof YamlNode.Entries panels) {
-      new References(reading, source, panels, values.get("seams")).check();
+    if (in.node(PanelReader.PANELS) instanceof YamlNode.Entries panels) {
+      new References(reading, source, panels, in.node(SeamReader.SEAMS)).check();
     }
     return source;
   }
@@ -225,26 +243,31 @@ public final class PatternReader {
     return notes;
   }
 
-  private static List<FinishedSource> finished(YamlNode node, Reading reading) {
+  private static SourceText format(Reading reading, YamlNode node, String key) {
+    SourceText format = reading.text(node, key);
+    if (format != null && !format.text().equals(Integer.toString(FORMAT))) {
+      reading
+          .findings()
+          .add(
+              SourceCode.FORMAT_UNSUPPORTED,
+              format.position(),
+              "text",
+              format.text(),
+              "supported",
+              Integer.toString(FORMAT));
+    }
+    return format;
+  }
+
+  private static List<FinishedSource> finished(Stated pattern, Reading reading) {
     List<FinishedSource> rows = new ArrayList<>();
-    List<YamlNode> nodes = reading.list(node, "finished");
-    for (YamlNode item : reading.bounded(nodes, "finished", reading.limits().entries())) {
-      Position owner = MastheadReader.firstKey(item);
-      Map<String, YamlNode> values = reading.section(item, Section.FINISHED, owner, "finished");
-      if (values == null) {
-        continue;
-      }
-      TemplateText label =
-          values.containsKey("label") ? reading.labelTemplate(values.get("label"), "label") : null;
-      TemplateText value =
-          values.containsKey("value") ? reading.labelTemplate(values.get("value"), "value") : null;
-      if (label != null && value != null) {
-        Formula when =
-            values.containsKey("when") ? reading.formula(values.get("when"), "when") : null;
+    for (Stated in : pattern.all(FINISHED)) {
+      if (in.isSound(LABEL, VALUE)) {
+        Formula when = in.get(Stated.WHEN);
         if (when != null) {
           reading.switches().condition(when.text().position(), when);
         }
-        rows.add(new FinishedSource(label, value, when));
+        rows.add(new FinishedSource(in.get(LABEL), in.get(VALUE), when));
       }
     }
     return rows;

@@ -9,17 +9,40 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.CornerSources;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SourceCode;
-import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the pieces. */
 final class PieceReader {
-  private static final int HIGHEST_NUMBER = 9999;
+  private static final Key<SourceText> MATERIAL = Key.required("material", Forms.NAME);
+  private static final Key<Formula> COUNT = Key.required("count", Forms.COUNT);
+  private static final Key<Formula> REVERSED = Key.of("reversed", Forms.COUNT);
+  private static final Table CUT_TABLE = Table.of("cut", MATERIAL, COUNT, REVERSED, Stated.WHEN);
+
+  private static final Key<Integer> NUMBER = Key.required("number", Forms.number(1, 9999));
+  private static final Key<TemplateText> NAME = Key.required("name", Forms.NAME_TEMPLATE);
+  private static final Key<SourceText> PANEL = Key.required("panel", Forms.NAME);
+  private static final Key<List<Stated>> CUT =
+      Key.required("cut", Forms.list(Forms.map(CUT_TABLE), 1, Integer.MAX_VALUE));
+  private static final Key<Formula> ALLOWANCE = Key.of("allowance", Forms.LENGTH).unless("0 mm");
+  private static final Key<List<SourceText>> ON_FOLD =
+      Key.of("on_fold", Forms.list(Forms.CORNER).with("minItems", 2, "maxItems", 2));
+  private static final Key<Boolean> PRINTED = Key.of("printed", Forms.TRUTH);
+  private static final Table TABLE =
+      Table.of("piece", NUMBER, NAME, PANEL, CUT, ALLOWANCE)
+          .with(AllowanceReader.KEYS)
+          .with(List.of(ON_FOLD, PRINTED, Stated.WHEN));
+
+  /** The pieces of a pattern. */
+  static final Key<List<Stated>> PIECES =
+      Key.required("pieces", Forms.list(Forms.map(TABLE), 1, Limits::pieces));
 
   private final Reading reading;
 
@@ -27,15 +50,11 @@ final class PieceReader {
     this.reading = reading;
   }
 
-  List<PieceSource> read(YamlNode node) {
+  List<PieceSource> read(Stated pattern) {
     List<PieceSource> pieces = new ArrayList<>();
     Map<Integer, Position> numbers = new LinkedHashMap<>();
-    List<YamlNode> nodes = reading.list(node, "pieces");
-    if (nodes.isEmpty() && node instanceof YamlNode.Items) {
-      reading.findings().add(KeyCode.LIST_EMPTY, node.position(), "key", "pieces");
-    }
-    for (YamlNode item : reading.bounded(nodes, "pieces", reading.limits().pieces())) {
-      PieceSource piece = piece(item, numbers);
+    for (Stated in : pattern.all(PIECES)) {
+      PieceSource piece = piece(in, numbers);
       if (piece != null) {
         pieces.add(piece);
       }
@@ -43,18 +62,10 @@ final class PieceReader {
     return pieces;
   }
 
-  private PieceSource piece(YamlNode node, Map<Integer, Position> numbers) {
-    Position owner = MastheadReader.firstKey(node);
-    Map<String, YamlNode> values = reading.section(node, Section.PIECE, owner, "pieces");
-    if (values == null) {
-      return null;
-    }
-    Integer number =
-        values.containsKey("number")
-            ? reading.number(values.get("number"), "number", 1, HIGHEST_NUMBER)
-            : null;
-    Position position = values.containsKey("number") ? values.get("number").position() : owner;
-    reading.condition(values, position);
+  private PieceSource piece(Stated in, Map<Integer, Position> numbers) {
+    Integer number = in.get(NUMBER);
+    Position position = in.has(NUMBER) ? in.position(NUMBER) : in.owner();
+    in.condition(position);
     if (number != null) {
       Position first = numbers.putIfAbsent(number, position);
       if (first != null) {
@@ -69,84 +80,41 @@ final class PieceReader {
                 Integer.toString(first.line()));
       }
     }
-    TemplateText name =
-        values.containsKey("name") ? reading.nameTemplate(values.get("name"), "name") : null;
-    SourceText panel =
-        values.containsKey("panel") ? reading.text(values.get("panel"), "panel") : null;
-    Formula allowance =
-        values.containsKey("allowance")
-            ? reading.formula(values.get("allowance"), "allowance")
-            : null;
-    List<PieceSource.EdgeAllowance> edges = new ArrayList<>();
     AllowanceReader allowances = new AllowanceReader(reading);
-    if (values.containsKey("edge_allowances")) {
-      edges.addAll(allowances.edges(values.get("edge_allowances")));
-    }
-    CornerSources corners = allowances.corners(values);
-    List<PieceSource.CutSource> cuts = values.containsKey("cut") ? cuts(values.get("cut")) : null;
-    if (number == null || name == null || panel == null || cuts == null) {
-      return null;
-    }
-    return new PieceSource(
-        number,
-        position,
-        name,
-        panel,
-        allowance,
-        edges,
-        corners,
-        cuts,
-        fold(values.get("on_fold")),
-        printed(values.get("printed")));
+    PieceSource piece =
+        new PieceSource(
+            number == null ? 0 : number,
+            position,
+            in.get(NAME),
+            in.get(PANEL),
+            in.get(ALLOWANCE),
+            allowances.edges(in),
+            allowances.corners(in),
+            cuts(in),
+            fold(in),
+            in.get(PRINTED) == null
+                ? null
+                : new PieceSource.Printed(in.get(PRINTED), in.position(PRINTED)));
+    return in.isSound(NUMBER, NAME, PANEL) && in.has(CUT) ? piece : null;
   }
 
-  private PieceSource.Printed printed(YamlNode node) {
-    Boolean wanted = node == null ? null : reading.truth(node, "printed");
-    return wanted == null ? null : new PieceSource.Printed(wanted, node.position());
-  }
-
-  private Optional<PieceSource.FoldSource> fold(YamlNode node) {
-    if (node == null) {
-      return Optional.empty();
-    }
-    List<SourceText> ends = new ArrayList<>();
-    for (YamlNode end : reading.list(node, "on_fold")) {
-      SourceText name = reading.corner(end, "on_fold");
-      if (name != null) {
-        ends.add(name);
-      }
-    }
-    if (node instanceof YamlNode.Items items && items.items().size() != 2) {
-      reading.findings().add(SourceCode.FOLD_ENDS, node.position());
+  private Optional<PieceSource.FoldSource> fold(Stated in) {
+    List<SourceText> ends = in.all(ON_FOLD);
+    if (in.node(ON_FOLD) instanceof YamlNode.Items items && items.items().size() != 2) {
+      reading.findings().add(SourceCode.FOLD_ENDS, items.position());
     }
     return ends.size() == 2
         ? Optional.of(new PieceSource.FoldSource(ends.get(0), ends.get(1)))
         : Optional.empty();
   }
 
-  private List<PieceSource.CutSource> cuts(YamlNode node) {
+  private static List<PieceSource.CutSource> cuts(Stated piece) {
     List<PieceSource.CutSource> cuts = new ArrayList<>();
-    List<YamlNode> nodes = reading.list(node, "cut");
-    if (nodes.isEmpty() && node instanceof YamlNode.Items) {
-      reading.findings().add(KeyCode.LIST_EMPTY, node.position(), "key", "cut");
-    }
-    for (YamlNode item : reading.bounded(nodes, "cut", reading.limits().entries())) {
-      Position owner = MastheadReader.firstKey(item);
-      Map<String, YamlNode> values = reading.section(item, Section.CUT, owner, "cut");
-      if (values == null) {
-        continue;
-      }
-      SourceText material =
-          values.containsKey("material") ? reading.text(values.get("material"), "material") : null;
-      Formula count =
-          values.containsKey("count") ? reading.formula(values.get("count"), "count") : null;
-      Formula reversed =
-          values.containsKey("reversed")
-              ? reading.formula(values.get("reversed"), "reversed")
-              : null;
-      if (material != null && count != null) {
-        reading.condition(values, material.position());
-        cuts.add(new PieceSource.CutSource(material, count, reversed));
+    for (Stated in : piece.all(CUT)) {
+      Formula reversed = in.get(REVERSED);
+      if (in.isSound(MATERIAL, COUNT)) {
+        in.condition(in.get(MATERIAL).position());
+        cuts.add(new PieceSource.CutSource(in.get(MATERIAL), in.get(COUNT), reversed));
       }
     }
     return cuts;

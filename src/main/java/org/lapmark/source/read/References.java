@@ -12,7 +12,6 @@ import java.util.regex.Pattern;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.CornerSources;
-import org.lapmark.source.DerivedNames;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
@@ -24,6 +23,7 @@ import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.UseSource;
 import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
 import org.lapmark.source.yaml.YamlNode;
 
@@ -56,8 +56,12 @@ final class References {
       String name = panel.key().text().text();
       statedPanels.add(name);
       if (panel.value() instanceof YamlNode.Entries parts) {
-        names(parts, "edges", statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
-        names(parts, "chains", statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
+        names(
+            parts, PanelReader.EDGES, statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
+        names(
+            parts,
+            PanelReader.CHAINS,
+            statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
       }
     }
     this.panels = PanelReader.byName(source.panels());
@@ -70,9 +74,9 @@ final class References {
     }
   }
 
-  private static void names(YamlNode.Entries parts, String key, Set<String> names) {
+  private static void names(YamlNode.Entries parts, Key<?> key, Set<String> names) {
     for (YamlNode.Entry part : parts.entries()) {
-      if (part.key().text().text().equals(key)
+      if (part.key().text().text().equals(key.name())
           && part.value() instanceof YamlNode.Entries entries) {
         entries.entries().forEach(entry -> names.add(entry.key().text().text()));
       }
@@ -403,7 +407,7 @@ final class References {
   }
 
   private void edge(SourceText panel, SourceText edge, Set<String> known) {
-    if (!known.contains(edge.text()) && !known.contains(DerivedNames.whole(edge.text()))) {
+    if (!known.contains(edge.text()) && !known.contains(DerivedSource.whole(edge.text()))) {
       reading.unknown(
           SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known, "panel", panel.text());
     }
@@ -447,11 +451,10 @@ final class References {
       names.addAll(stated.form().kind().chains());
     }
     if (panel.shape() instanceof PanelSource.Derived derived && visited.add(panel.name().text())) {
-      for (SourceText original : DerivedNames.originals(derived.how())) {
+      for (SourceText original : derived.how().originals()) {
         if (panels.containsKey(original.text())) {
           names.addAll(
-              DerivedNames.chains(
-                  derived.how(), chains(panels.get(original.text()), new TreeSet<>(visited))));
+              derived.how().chains(chains(panels.get(original.text()), new TreeSet<>(visited))));
         }
       }
     }
@@ -464,7 +467,7 @@ final class References {
       return null;
     }
     List<Set<String>> known = new ArrayList<>();
-    for (SourceText original : DerivedNames.originals(how)) {
+    for (SourceText original : how.originals()) {
       PanelSource source = panels.get(original.text());
       Set<String> edges = source == null ? null : edges(source, new TreeSet<>(visited));
       if (edges == null) {
@@ -472,19 +475,19 @@ final class References {
       }
       known.add(edges);
     }
-    return DerivedNames.edges(how, known);
+    return how.edges(known);
   }
 
   /** Checks what a derivation names of the panels that it starts from. */
   private void derived(DerivedSource how) {
-    for (SourceText original : DerivedNames.originals(how)) {
+    for (SourceText original : how.originals()) {
       PanelSource source = isPanel(original) ? panels.get(original.text()) : null;
       Set<String> edges = source == null ? null : edges(source, new TreeSet<>());
       if (edges != null) {
         Set<String> lines = new TreeSet<>(edges);
         lines.addAll(chains(source, new TreeSet<>()));
-        DerivedNames.usedEdges(how, original).forEach(edge -> edge(original, edge, edges));
-        DerivedNames.usedLines(how).forEach(line -> edge(original, line, lines));
+        how.usedEdges(original).forEach(edge -> edge(original, edge, edges));
+        how.usedLines().forEach(line -> edge(original, line, lines));
       }
     }
   }

@@ -2,14 +2,17 @@ package org.lapmark.source.read;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SourceCode;
-import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the seams. */
@@ -17,115 +20,148 @@ final class SeamReader {
   /** More layers than this no machine sews, and comparing each with each takes time. */
   private static final int MOST_SIDES = 24;
 
+  private static final Form<Formula> LINE = Forms.formula("edge or chain of a panel");
+  private static final Form<Formula> LINE_OR_LENGTH =
+      Forms.formula("edge or chain of a panel, or length");
+  private static final Key<Integer> NOTCH = Key.of("notch", Forms.number(1, 2)).unless("1");
+  private static final Key<Boolean> REVERSED = Key.of("reversed", Forms.TRUTH).unless("no");
+
+  private static final Key<Formula> EDGE = Key.required("edge", LINE);
+  private static final Key<Formula> FROM = Key.of("from", Forms.PLACE);
+  private static final Key<Formula> TO = Key.of("to", Forms.PLACE);
+  private static final Table SEAM_EDGE = Table.of("seam_edge", EDGE, FROM, TO, REVERSED, NOTCH);
+
+  private static final Key<Formula> LENGTH = Key.required("length", Forms.LENGTH);
+  private static final Table SEAM_LENGTH = Table.of("seam_length", LENGTH, NOTCH);
+
+  private static final Key<Formula> TAB = Key.required("tab", LINE_OR_LENGTH);
+  private static final Key<Formula> AT = Key.required("at", Forms.PLACE);
+  private static final Table SEAM_TAB = Table.of("seam_tab", TAB, AT);
+
+  private static final Form<List<YamlNode>> PARTS =
+      Forms.list(
+              Forms.either(
+                  LINE_OR_LENGTH,
+                  Forms.map(SEAM_EDGE),
+                  Forms.map(SEAM_LENGTH),
+                  Forms.map(SEAM_TAB)),
+              1,
+              Integer.MAX_VALUE)
+          .shown("list of parts");
+
+  private static final Key<List<YamlNode>> EDGES = Key.required("edges", PARTS);
+  private static final Key<SourceText> NAME = Key.of("name", Forms.TEXT);
+  private static final Key<Formula> EASE = Key.of("ease", Forms.LENGTH).unless("0 mm");
+  private static final Key<Formula> START = Key.of("start", Forms.PLACE).unless("0 mm");
+  private static final Key<List<YamlNode>> BASTED =
+      Key.of("basted", Forms.list(PARTS.unread(), 0, MOST_SIDES).with("minItems", 1));
+  private static final Table SIDE =
+      Table.of("seam_side", EDGES, NAME, EASE, REVERSED, START, BASTED);
+
+  private static final Key<List<YamlNode>> SIDES =
+      Key.required(
+          "sides",
+          Forms.list(Forms.either(PARTS, Forms.map(SIDE)), 0, MOST_SIDES).with("minItems", 2));
+  private static final Key<Formula> TOLERANCE = Key.of("tolerance", Forms.LENGTH).unless("0.5 mm");
+  private static final Key<Boolean> CLOSED = Key.of("closed", Forms.TRUTH).unless("no");
+  private static final Key<Boolean> MATCH_NOTCHES =
+      Key.of("match_notches", Forms.TRUTH).unless("no");
+  private static final Table TABLE =
+      Table.of("seam", SIDES, EASE, TOLERANCE, CLOSED, MATCH_NOTCHES, Stated.WHEN);
+
+  /** The seams of a pattern. */
+  static final Key<List<Named<Stated>>> SEAMS = Key.of("seams", Forms.named(TABLE, false));
+
   private final Reading reading;
 
   SeamReader(Reading reading) {
     this.reading = reading;
   }
 
-  List<SeamSource> read(YamlNode node) {
+  List<SeamSource> read(Stated pattern) {
     List<SeamSource> seams = new ArrayList<>();
-    reading.named(
-        node,
-        "seams",
-        false,
-        (name, value) -> {
-          SeamSource seam = seam(name, value);
-          if (seam != null) {
-            seams.add(seam);
-          }
-        });
+    for (Named<Stated> seam : pattern.all(SEAMS)) {
+      if (seam.value() != null) {
+        seam(seam.name(), seam.value(), seams);
+      }
+    }
     return seams;
   }
 
-  private SeamSource seam(SourceText name, YamlNode node) {
-    Map<String, YamlNode> values =
-        reading.section(node, Section.SEAM, name.position(), name.text());
-    if (values == null) {
-      return null;
+  private void seam(SourceText name, Stated in, List<SeamSource> seams) {
+    in.condition(name.position());
+    Formula ease = in.get(EASE);
+    Formula tolerance = in.get(TOLERANCE);
+    boolean closed = in.isTrue(CLOSED);
+    boolean matchNotches = in.isTrue(MATCH_NOTCHES);
+    if (!in.has(SIDES)) {
+      return;
     }
-    reading.condition(values, name.position());
-    Formula ease = formula(values, "ease");
-    Formula tolerance = formula(values, "tolerance");
-    boolean closed = truth(values, "closed");
-    boolean matchNotches = truth(values, "match_notches");
-    if (!values.containsKey("sides")) {
-      return null;
-    }
-    YamlNode sidesNode = values.get("sides");
-    List<YamlNode> nodes = reading.list(sidesNode, "sides");
-    if (nodes.size() < 2 && sidesNode instanceof YamlNode.Items) {
+    List<YamlNode> nodes = in.all(SIDES);
+    if (nodes.size() < 2 && in.node(SIDES) instanceof YamlNode.Items) {
       reading.findings().add(SourceCode.SEAM_SIDES, name.position(), "name", name.text());
     }
     List<SeamSource.Side> sides = new ArrayList<>();
-    int most = Math.min(MOST_SIDES, reading.limits().entries());
-    for (YamlNode side : reading.bounded(nodes, "sides", most)) {
+    for (YamlNode side : nodes) {
       sides.add(side instanceof YamlNode.Entries ? side(side, name, closed) : plain(side, "side"));
     }
-    return new SeamSource(name, sides, ease, tolerance, closed, matchNotches);
+    seams.add(new SeamSource(name, sides, ease, tolerance, closed, matchNotches));
   }
 
   /** A side that is a list of its parts and nothing else. */
   private SeamSource.Side plain(YamlNode node, String key) {
     List<SeamSource.Member> members = new ArrayList<>();
     List<SeamSource.Tab> tabs = new ArrayList<>();
-    parts(node, key, members, tabs);
+    parts(PARTS.reader().read(reading, node, key), key, members, tabs);
     return new SeamSource.Side(members, tabs, null, null, false, null, List.of());
   }
 
   private SeamSource.Side side(YamlNode node, SourceText seam, boolean closed) {
-    Map<String, YamlNode> values =
-        reading.section(node, Section.SEAM_SIDE, MastheadReader.firstKey(node), "sides");
+    Stated in = stated(node, SIDE);
     List<SeamSource.Member> members = new ArrayList<>();
     List<SeamSource.Tab> tabs = new ArrayList<>();
-    if (values.containsKey("edges")) {
-      parts(values.get("edges"), "edges", members, tabs);
-    }
-    if (values.containsKey("start") && !closed) {
+    parts(in.all(EDGES), EDGES.name(), members, tabs);
+    if (in.has(START) && !closed) {
       reading
           .findings()
-          .add(
-              SourceCode.SEAM_START_MISPLACED, values.get("start").position(), "name", seam.text());
+          .add(SourceCode.SEAM_START_MISPLACED, in.position(START), "name", seam.text());
     }
-    List<SeamSource.Side> basted = new ArrayList<>();
-    if (values.containsKey("basted")) {
-      List<YamlNode> layers = reading.list(values.get("basted"), "basted");
-      for (YamlNode layer : reading.bounded(layers, "basted", MOST_SIDES)) {
-        basted.add(plain(layer, "basted"));
-      }
-    }
+    List<SeamSource.Side> basted =
+        in.all(BASTED).stream().map(layer -> plain(layer, BASTED.name())).toList();
     return new SeamSource.Side(
-        members,
-        tabs,
-        values.containsKey("name") ? reading.text(values.get("name"), "name") : null,
-        formula(values, "ease"),
-        truth(values, "reversed"),
-        formula(values, "start"),
-        basted);
+        members, tabs, in.get(NAME), in.get(EASE), in.isTrue(REVERSED), in.get(START), basted);
   }
 
   private void parts(
-      YamlNode node, String key, List<SeamSource.Member> members, List<SeamSource.Tab> tabs) {
-    List<YamlNode> nodes = reading.list(node, key);
-    if (nodes.isEmpty() && node instanceof YamlNode.Items) {
-      reading.findings().add(KeyCode.LIST_EMPTY, node.position(), "key", key);
-    }
-    for (YamlNode part : reading.bounded(nodes, key, reading.limits().entries())) {
+      List<YamlNode> nodes,
+      String key,
+      List<SeamSource.Member> members,
+      List<SeamSource.Tab> tabs) {
+    for (YamlNode part : nodes) {
       SeamSource.Member member = null;
       if (!(part instanceof YamlNode.Entries entries) || Reading.looksLikePlaceholder(entries)) {
-        member = member(part, key, Map.of());
-      } else if (has(entries, "edge")) {
-        Map<String, YamlNode> values = section(part, Section.SEAM_EDGE);
-        member = member(values.get("edge"), "edge", values);
-      } else if (has(entries, "length")) {
-        Map<String, YamlNode> values = section(part, Section.SEAM_LENGTH);
-        member = member(values.get("length"), "length", values);
-      } else if (has(entries, "tab")) {
-        Map<String, YamlNode> values = section(part, Section.SEAM_TAB);
-        SeamSource.Member width = member(values.get("tab"), "tab", Map.of());
-        Formula at = formula(values, "at");
-        if (width != null && at != null) {
-          tabs.add(new SeamSource.Tab(width, at));
+        member = member(reading.formula(part, key), 1);
+      } else if (has(entries, EDGE)) {
+        Stated in = stated(part, SEAM_EDGE);
+        Integer notch = in.get(NOTCH, 1);
+        member =
+            in.isSound(EDGE) && notch != null
+                ? new SeamSource.Member(
+                    in.get(EDGE).text(),
+                    in.get(EDGE),
+                    in.get(FROM),
+                    in.get(TO),
+                    in.isTrue(REVERSED),
+                    notch)
+                : null;
+      } else if (has(entries, LENGTH)) {
+        Stated in = stated(part, SEAM_LENGTH);
+        member = member(in.get(LENGTH), in.get(NOTCH, 1));
+      } else if (has(entries, TAB)) {
+        Stated in = stated(part, SEAM_TAB);
+        SeamSource.Member width = member(in.get(TAB), 1);
+        if (width != null && in.isSound(AT)) {
+          tabs.add(new SeamSource.Tab(width, in.get(AT)));
         }
       } else {
         reading.findings().add(SourceCode.SEAM_PART_WRONG, part.position());
@@ -136,38 +172,17 @@ final class SeamReader {
     }
   }
 
-  private Map<String, YamlNode> section(YamlNode node, Section section) {
-    return reading.section(node, section, MastheadReader.firstKey(node), "sides");
+  private static SeamSource.Member member(Formula formula, Integer notch) {
+    return formula == null || notch == null
+        ? null
+        : new SeamSource.Member(formula.text(), formula, null, null, false, notch);
   }
 
-  private static boolean has(YamlNode.Entries map, String key) {
-    return map.entries().stream().anyMatch(entry -> entry.key().text().text().equals(key));
+  private Stated stated(YamlNode node, Table table) {
+    return reading.stated(node, table, Reading.firstKey(node), SIDES.name());
   }
 
-  private SeamSource.Member member(YamlNode node, String key, Map<String, YamlNode> values) {
-    SourceText text = reading.text(node, key);
-    Formula formula = text == null ? null : reading.formula(text);
-    Integer notch =
-        values.containsKey("notch")
-            ? reading.number(values.get("notch"), "notch", 1, 2)
-            : Integer.valueOf(1);
-    if (formula == null || notch == null) {
-      return null;
-    }
-    return new SeamSource.Member(
-        text,
-        formula,
-        formula(values, "from"),
-        formula(values, "to"),
-        truth(values, "reversed"),
-        notch);
-  }
-
-  private Formula formula(Map<String, YamlNode> values, String key) {
-    return values.containsKey(key) ? reading.formula(values.get(key), key) : null;
-  }
-
-  private boolean truth(Map<String, YamlNode> values, String key) {
-    return values.containsKey(key) && Boolean.TRUE.equals(reading.truth(values.get(key), key));
+  private static boolean has(YamlNode.Entries map, Key<?> key) {
+    return map.entries().stream().anyMatch(entry -> entry.key().text().text().equals(key.name()));
   }
 }

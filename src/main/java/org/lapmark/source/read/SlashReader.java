@@ -1,6 +1,9 @@
 package org.lapmark.source.read;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Position;
@@ -9,17 +12,37 @@ import org.lapmark.measure.Formula;
 import org.lapmark.panel.Slash;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
-import org.lapmark.source.yaml.YamlNode;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 
 /** Reads the lines along which panels are cut and opened. */
 final class SlashReader {
   /** Nobody cuts a panel more often; every line is looked at together with every other. */
   private static final int MOST = 100;
 
-  private static final List<String> HINGES = List.of("from", "to", "none");
+  private static final Key<SourceText> EDGE = Key.of("edge", Forms.LINE);
+  private static final Key<Formula> AT = Key.of("at", Forms.PLACE);
+  private static final Key<SourceText> CORNER = Key.of("corner", Forms.CORNER);
+  private static final Table END =
+      Table.of("slash_end", EDGE, AT, CORNER).oneOf(Choice.of(way(EDGE, AT), way(CORNER)));
+
+  private static final Key<SourceText> NAME = Key.required("name", Forms.NAME);
+  private static final Key<Formula> OPEN = Key.required("open", Forms.LENGTH);
+  private static final Key<Stated> FROM = Key.of("from", Forms.map(END));
+  private static final Key<Stated> TO = Key.of("to", Forms.map(END));
+  private static final Key<Slash.Hinge> HINGE =
+      Key.of("hinge", Forms.words(SourceCode.HINGE_UNKNOWN, hinges())).unless("none");
+  private static final Table TABLE =
+      Table.of("slash", NAME, OPEN, FROM, TO, HINGE, Stated.WHEN)
+          .oneOf(Choice.of(way(), way(FROM, TO)));
+
+  /** The slashes of a panel. */
+  static final Key<List<Stated>> SLASHES = Key.of("slashes", Forms.list(Forms.map(TABLE), 0, MOST));
 
   private final Reading reading;
 
@@ -27,37 +50,34 @@ final class SlashReader {
     this.reading = reading;
   }
 
-  List<PanelSource.SlashSource> read(Map<String, YamlNode> panel) {
+  private static Map<String, Slash.Hinge> hinges() {
+    Map<String, Slash.Hinge> hinges = new LinkedHashMap<>();
+    hinges.put("from", Slash.Hinge.FROM);
+    hinges.put("to", Slash.Hinge.TO);
+    hinges.put("none", Slash.Hinge.NONE);
+    return hinges;
+  }
+
+  List<PanelSource.SlashSource> read(Stated panel) {
     List<PanelSource.SlashSource> slashes = new ArrayList<>();
-    if (!panel.containsKey("slashes")) {
-      return slashes;
-    }
-    List<YamlNode> nodes = reading.list(panel.get("slashes"), "slashes");
-    for (YamlNode node : reading.bounded(nodes, "slashes", MOST)) {
-      Position owner = MastheadReader.firstKey(node);
-      Map<String, YamlNode> parts = reading.section(node, Section.SLASH, owner, "slashes");
-      if (parts == null) {
-        continue;
-      }
-      SourceText name = parts.containsKey("name") ? reading.text(parts.get("name"), "name") : null;
-      Formula open = parts.containsKey("open") ? reading.formula(parts.get("open"), "open") : null;
-      Slash.Hinge hinge = hinge(parts.get("hinge"));
-      boolean whole = name != null && reading.checkName(name) && open != null && hinge != null;
-      PanelSource.SlashEnd from = end(parts, "from");
-      PanelSource.SlashEnd to = end(parts, "to");
-      whole &= parts.containsKey("from") == (from != null);
-      whole &= parts.containsKey("to") == (to != null);
-      if (parts.containsKey("from") != parts.containsKey("to")) {
-        String missing = parts.containsKey("from") ? "to" : "from";
-        reading.findings().add(KeyCode.KEY_MISSING, owner, "key", missing);
+    for (Stated in : panel.all(SLASHES)) {
+      SourceText name = in.get(NAME);
+      PanelSource.SlashEnd from = end(in, FROM);
+      PanelSource.SlashEnd to = end(in, TO);
+      boolean whole = name != null && reading.checkName(name) && in.isSound(OPEN, HINGE);
+      whole &= in.has(FROM) == (from != null) && in.has(TO) == (to != null);
+      if (in.has(FROM) != in.has(TO)) {
+        Key<?> missing = in.has(FROM) ? TO : FROM;
+        reading.findings().add(KeyCode.KEY_MISSING, in.owner(), "key", missing.name());
         whole = false;
       }
       if (name != null) {
         whole &= isFirst(name, slashes);
-        reading.condition(parts, name.position());
+        in.condition(name.position());
       }
       if (whole) {
-        slashes.add(new PanelSource.SlashSource(name, from, to, open, hinge));
+        Slash.Hinge hinge = in.get(HINGE, Slash.Hinge.NONE);
+        slashes.add(new PanelSource.SlashSource(name, from, to, in.get(OPEN), hinge));
       }
     }
     return slashes;
@@ -84,53 +104,19 @@ final class SlashReader {
     return true;
   }
 
-  private Slash.Hinge hinge(YamlNode node) {
-    if (node == null) {
-      return Slash.Hinge.NONE;
-    }
-    SourceText word = reading.text(node, "hinge");
-    if (word == null) {
+  private PanelSource.SlashEnd end(Stated slash, Key<Stated> key) {
+    Stated in = slash.get(key);
+    if (in == null) {
       return null;
     }
-    switch (word.text()) {
-      case "from" -> {
-        return Slash.Hinge.FROM;
-      }
-      case "to" -> {
-        return Slash.Hinge.TO;
-      }
-      case "none" -> {
-        return Slash.Hinge.NONE;
-      }
-      default -> {
-        reading.unknown(SourceCode.HINGE_UNKNOWN, word.position(), word.text(), HINGES);
-        return null;
-      }
-    }
-  }
-
-  private PanelSource.SlashEnd end(Map<String, YamlNode> parts, String key) {
-    YamlNode node = parts.get(key);
-    if (node == null) {
+    if (!END.choices().get(0).isMet(in)) {
+      reading.findings().add(SourceCode.SLASH_END, in.owner(), "key", key.name());
       return null;
     }
-    Position owner = MastheadReader.firstKey(node);
-    Map<String, YamlNode> values = reading.section(node, Section.SLASH_END, owner, key);
-    if (values == null) {
-      return null;
-    }
-    boolean onEdge = values.containsKey("edge") && values.containsKey("at");
-    boolean begun = values.containsKey("edge") || values.containsKey("at");
-    if (onEdge && !values.containsKey("corner")) {
-      SourceText edge = reading.text(values.get("edge"), "edge");
-      Formula at = reading.formula(values.get("at"), "at");
-      return edge == null || at == null ? null : new PanelSource.SlashEnd.OnEdge(edge, at);
-    }
-    if (values.containsKey("corner") && !begun) {
-      SourceText corner = reading.corner(values.get("corner"), "corner");
+    if (in.has(CORNER)) {
+      SourceText corner = in.get(CORNER);
       return corner == null ? null : new PanelSource.SlashEnd.AtCorner(corner);
     }
-    reading.findings().add(SourceCode.SLASH_END, owner, "key", key);
-    return null;
+    return in.isSound(EDGE, AT) ? new PanelSource.SlashEnd.OnEdge(in.get(EDGE), in.get(AT)) : null;
   }
 }

@@ -10,14 +10,30 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.folder.FolderFiles;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.FrontMatter;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 
 /** Reads the steps: front matter between lines of three hyphens, then Markdown. */
 final class StepReader {
   private static final String FOLDER = "steps/";
+
+  private static final Key<SourceText> ID =
+      Key.required("id", new Form<>("new name", Forms.NAME.schema(), List.of(), Reading::name));
+  private static final Key<SourceText> TITLE = Key.required("title", Forms.PRINTED_NAME);
+  private static final Key<SourceText> STAGE = Key.required("stage", Forms.PRINTED_NAME);
+  private static final Key<List<SourceText>> USES = Key.of("uses", Forms.NAMES);
+
+  /** The keys of a step, and of its translation. */
+  static final List<Key<?>> HEAD = List.of(ID, TITLE, STAGE);
+
+  /** A step's front matter. */
+  static final Table STEP = Table.of("step").with(HEAD).with(List.of(USES, Stated.WHEN));
 
   private final Reading reading;
   private final FolderFiles files;
@@ -68,29 +84,26 @@ final class StepReader {
   }
 
   private StepSource step(SourceFile file) {
-    FrontMatter front = FrontMatter.read(file, Section.STEP, reading);
+    FrontMatter front = FrontMatter.read(file, STEP, reading);
     return front == null ? null : step(front);
   }
 
   /** The step that front matter and text make, or null if it can't be one. */
   StepSource step(FrontMatter front) {
-    SourceText id = front.text("id", reading);
-    SourceText title = front.text("title", reading);
-    SourceText stage = front.text("stage", reading);
+    Stated in = front.in();
+    SourceText id = in.get(ID);
+    SourceText title = in.get(TITLE);
+    SourceText stage = in.get(STAGE);
     boolean named = id != null && reading.checkName(id);
     if (!named || title == null || stage == null) {
       return null;
     }
-    reading.condition(front.values(), id.position());
+    boolean original = in.table() == STEP;
+    if (original) {
+      in.condition(id.position());
+    }
     reading.passages(front.body());
     reading.switches().askWords(title.text());
-    return new StepSource(
-        id,
-        title,
-        stage,
-        front.values().containsKey("uses")
-            ? reading.texts(front.values().get("uses"), "uses")
-            : List.of(),
-        front.body());
+    return new StepSource(id, title, stage, original ? in.all(USES) : List.of(), front.body());
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.IllformedLocaleException;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -18,9 +17,12 @@ import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
 import org.lapmark.source.folder.FolderFiles;
+import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.FrontMatter;
+import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
-import org.lapmark.source.key.Section;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 import org.lapmark.source.yaml.YamlParser;
 
@@ -34,6 +36,24 @@ final class TranslationReader {
   private static final String TEXTS = "texts.yaml";
   private static final Pattern READ =
       Pattern.compile("translations/([^/]+)/(?:texts\\.yaml|(?:steps|notes)/[^/]+\\.md)");
+
+  private static final Key<SourceText> FROM = Key.required("from", Forms.TEXT);
+  private static final Key<TemplateText> TO = Key.required("to", Forms.TEMPLATE);
+  private static final Table TEXT = Table.of("translated_text", FROM, TO);
+  private static final Key<List<Stated>> ALL =
+      Key.required("texts", Forms.list(Forms.map(TEXT)).naming(TEXTS));
+
+  /** The texts of {@code pattern.yaml} in another language. */
+  static final Table TRANSLATION = Table.of("translation", ALL);
+
+  private static final Key<SourceText> ORIGINAL = Key.required("original", Forms.PRINTED_NAME);
+
+  /** A translated step's front matter. */
+  static final Table STEP =
+      Table.of("translated_step").with(StepReader.HEAD).with(List.of(ORIGINAL));
+
+  /** A translated note's front matter. */
+  static final Table NOTE = Table.of("translated_note", ORIGINAL);
 
   private final Reading reading;
   private final FolderFiles files;
@@ -86,20 +106,20 @@ final class TranslationReader {
               ? null
               : YamlParser.read(
                   file, 0, file.content().length(), reading.limits(), reading.findings());
-      Map<String, YamlNode> values =
-          root == null
-              ? null
-              : reading.section(root, Section.TRANSLATION, MastheadReader.firstKey(root), TEXTS);
-      if (values != null && values.containsKey("texts")) {
-        texts(values.get("texts"), texts);
+      Stated in =
+          root == null ? null : reading.stated(root, TRANSLATION, Reading.firstKey(root), TEXTS);
+      for (Stated text : in == null ? List.<Stated>of() : in.all(ALL)) {
+        if (text.isSound(FROM, TO)) {
+          texts.add(new Translation.TranslatedText(text.get(FROM), text.get(TO)));
+        }
       }
     }
     StepReader stepReader = new StepReader(reading, files);
     List<Translation.TranslatedStep> steps = new ArrayList<>();
     for (String path : files.in(folder + "steps/", ".md")) {
-      FrontMatter front = front(path, Section.TRANSLATED_STEP);
+      FrontMatter front = front(path, STEP);
       StepSource step = front == null ? null : stepReader.step(front);
-      SourceText mark = front == null ? null : front.text("original", reading);
+      SourceText mark = front == null ? null : front.in().get(ORIGINAL);
       if (step != null && mark != null) {
         steps.add(new Translation.TranslatedStep(mark, step));
       }
@@ -107,8 +127,8 @@ final class TranslationReader {
     List<Translation.TranslatedNote> notes = new ArrayList<>();
     String noteFolder = folder + "notes/";
     for (String path : files.in(noteFolder, ".md")) {
-      FrontMatter front = front(path, Section.TRANSLATED_NOTE);
-      SourceText mark = front == null ? null : front.text("original", reading);
+      FrontMatter front = front(path, NOTE);
+      SourceText mark = front == null ? null : front.in().get(ORIGINAL);
       if (mark != null) {
         reading.passages(front.body());
         String name = path.substring(noteFolder.length(), path.length() - ".md".length());
@@ -119,25 +139,8 @@ final class TranslationReader {
         locale, Position.ofFile(files.display(FOLDER + tag)), texts, steps, notes);
   }
 
-  private FrontMatter front(String path, Section section) {
+  private FrontMatter front(String path, Table table) {
     SourceFile file = files.text(path);
-    return file == null ? null : FrontMatter.read(file, section, reading);
-  }
-
-  private void texts(YamlNode root, List<Translation.TranslatedText> texts) {
-    List<YamlNode> nodes = reading.list(root, TEXTS);
-    for (YamlNode item : reading.bounded(nodes, TEXTS, reading.limits().entries())) {
-      Map<String, YamlNode> values =
-          reading.section(item, Section.TRANSLATED_TEXT, MastheadReader.firstKey(item), TEXTS);
-      if (values == null) {
-        continue;
-      }
-      SourceText from =
-          values.containsKey("from") ? reading.text(values.get("from"), "from") : null;
-      TemplateText to = values.containsKey("to") ? reading.template(values.get("to"), "to") : null;
-      if (from != null && to != null) {
-        texts.add(new Translation.TranslatedText(from, to));
-      }
-    }
+    return file == null ? null : FrontMatter.read(file, table, reading);
   }
 }
