@@ -38,15 +38,9 @@ record Evaluation(
     Wording wording,
     Set<Finding> notices,
     Set<Finding> faults,
-    Map<Position, Double> dimensions) {
+    FigureLengths lengths) {
   Evaluation(GradedPattern pattern, PrintForm form, Wording wording) {
-    this(
-        pattern,
-        form,
-        wording,
-        new LinkedHashSet<>(),
-        new LinkedHashSet<>(),
-        new LinkedHashMap<>());
+    this(pattern, form, wording, new LinkedHashSet<>(), new LinkedHashSet<>(), new FigureLengths());
   }
 
   /** What can be had of something; else nothing, and what is wrong with it is kept. */
@@ -169,6 +163,7 @@ record Evaluation(
 
   /** An author's text with its values printed. */
   String text(TemplateText text) {
+    lengths.text(text);
     return text.print(pattern.scope(), pattern.variant(), form).stream()
         .map(part -> part instanceof PrintedValue value ? value.text() : part.toString())
         .collect(Collectors.joining());
@@ -176,58 +171,13 @@ record Evaluation(
 
   /** A length as a reader sees it. */
   String printed(double millimetres) {
-    return print(millimetres, form);
+    return FigureLengths.print(millimetres, form);
   }
 
-  /** A dimension as a reader sees it, which is held against the figure's others in the end. */
+  /** A dimension as a reader sees it, which is held against the figure's other lengths. */
   String dimension(Position place, double millimetres) {
-    dimensions.put(place, millimetres);
+    lengths.dimension(place, millimetres);
     return printed(millimetres);
-  }
-
-  /** Says of dimensions that differ when readers see no difference. */
-  void compareDimensions() {
-    List<Map.Entry<Position, Double>> all = List.copyOf(dimensions.entrySet());
-    for (int i = 0; i < all.size(); i++) {
-      for (int j = 0; j < i; j++) {
-        double first = all.get(j).getValue();
-        double second = all.get(i).getValue();
-        Optional<String> alike = alike(first, second);
-        if (alike.isPresent() && PrintForm.differ(first, second)) {
-          notice(
-              all.get(i).getKey(),
-              FigureCode.FIGURE_DIMENSIONS_ALIKE,
-              "first",
-              Math.rint(first * 100) / 100,
-              "second",
-              Math.rint(second * 100) / 100,
-              "text",
-              alike.get().replace('\u00a0', ' '),
-              "size",
-              size());
-          break;
-        }
-      }
-    }
-  }
-
-  /** How two lengths are both printed in one of the form's units, if they are. */
-  private Optional<String> alike(double first, double second) {
-    List<PrintForm.Units> units =
-        switch (form.units()) {
-          case METRIC -> List.of(PrintForm.Units.METRIC);
-          case INCHES -> List.of(PrintForm.Units.INCHES);
-          default -> List.of(PrintForm.Units.METRIC, PrintForm.Units.INCHES);
-        };
-    return units.stream()
-        .map(form::with)
-        .filter(one -> print(first, one).equals(print(second, one)))
-        .map(one -> print(first, one))
-        .findFirst();
-  }
-
-  private static String print(double millimetres, PrintForm form) {
-    return form.print(Value.Quantity.length(Math.rint(millimetres * 1e6) / 1e6));
   }
 
   Piece piece(SourceText number) {

@@ -91,11 +91,11 @@ public final class FigureDrawer {
         evaluation.attempt(
             () -> {
               Drawing drawing = drawing(figure, evaluation);
+              evaluation.lengths().compare(evaluation);
               String alternative =
                   figure.alternative() == null ? new Alternative(evaluation).of(figure) : stated;
               return new Figure(drawing, alternative, caption);
             });
-    evaluation.compareDimensions();
     evaluation.notices().forEach(findings::add);
     evaluation.faults().forEach(findings::add);
     return evaluation.faults().isEmpty() ? drawn : Optional.empty();
