@@ -13,7 +13,7 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelDerivation;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PanelSource.Derived;
+import org.lapmark.source.ShapeSource.Derived;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.drawing.PanelDrawing;
 

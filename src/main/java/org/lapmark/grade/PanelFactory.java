@@ -30,12 +30,13 @@ import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PanelSource.Drawn;
-import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.Rectangle;
-import org.lapmark.source.PanelSource.SizeDrawing;
-import org.lapmark.source.PanelSource.Stated;
-import org.lapmark.source.PanelSource.Strip;
+import org.lapmark.source.ShapeSource;
+import org.lapmark.source.ShapeSource.Drawn;
+import org.lapmark.source.ShapeSource.DrawnBySize;
+import org.lapmark.source.ShapeSource.Rectangle;
+import org.lapmark.source.ShapeSource.SizeDrawing;
+import org.lapmark.source.ShapeSource.Stated;
+import org.lapmark.source.ShapeSource.Strip;
 import org.lapmark.source.drawing.PanelDrawing;
 
 /** Builds the panels of one variant. */
@@ -81,7 +82,7 @@ final class PanelFactory {
       Consumer<DerivedPanels.Notice> notices) {
     try {
       Panel panel;
-      if (source.shape() instanceof PanelSource.Derived derived) {
+      if (source.shape() instanceof ShapeSource.Derived derived) {
         panel =
             new DerivedPanels(scope, variant, originals, notices)
                 .build(source.name(), derived.how());
@@ -245,7 +246,7 @@ final class PanelFactory {
           .panel(name, edges(source), chains(source));
     }
     if (source.shape() instanceof DrawnBySize bySize) {
-      SizeDrawing drawing = bySize.drawings().get(variant.size());
+      SizeDrawing drawing = bySize.bySize().get(variant.size());
       if (drawing == null || drawing.drawing().isComputed()) {
         throw new DemandGraph.Unavailable();
       }

@@ -35,6 +35,7 @@ import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SeamSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.folder.Limits;
@@ -341,7 +342,7 @@ final class PatternScope implements Scope {
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
   private Taken taken(Panel shape, boolean fromSeams) {
     PanelSource source = panels.get(shape.name());
-    if (!(source.shape() instanceof PanelSource.Derived)) {
+    if (!(source.shape() instanceof ShapeSource.Derived)) {
       return new Taken(shape.marks(), List.of());
     }
     return (Taken)

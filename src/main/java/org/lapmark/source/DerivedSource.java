@@ -80,6 +80,11 @@ public sealed interface DerivedSource {
     return List.of();
   }
 
+  /** Whether the result has the corners of the original, and no others. */
+  default boolean keepsCorners() {
+    return false;
+  }
+
   /** The edges or chains that it names. */
   default List<SourceText> usedLines() {
     return List.of();
@@ -222,6 +227,11 @@ public sealed interface DerivedSource {
         marks = Boolean.TRUE;
       }
       return whole ? new Beside(in.get(PANEL), way, in.get(DISTANCE), edges, marks) : null;
+    }
+
+    @Override
+    public boolean keepsCorners() {
+      return true;
     }
 
     @Override

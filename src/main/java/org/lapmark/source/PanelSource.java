@@ -1,16 +1,12 @@
 package org.lapmark.source;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Slash;
-import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.key.Ref;
 
@@ -54,42 +50,6 @@ public record PanelSource(
     notches = List.copyOf(notches);
   }
 
-  /** Where an outline comes from. */
-  public sealed interface ShapeSource {}
-
-  /**
-   * Drawn in an SVG file; computed where its attributes have placeholders, else fixed, and scaled
-   * where measures are stated.
-   *
-   * @param drawing the file's content
-   * @param width the width to which the outline is scaled, or null
-   * @param height the height to which the outline is scaled, or null
-   * @param until what an edge's length is scaled to, alike in both directions; or null
-   * @param stretch whether a width or a height that is stated alone stretches the outline in that
-   *     direction only, instead of scaling it in proportion; null where nothing is said
-   */
-  public record Drawn(
-      PanelDrawing drawing, Formula width, Formula height, EdgeLength until, Boolean stretch)
-      implements ShapeSource {
-    /**
-     * A drawing that isn't scaled.
-     *
-     * @param drawing the file's content
-     */
-    public Drawn(PanelDrawing drawing) {
-      this(drawing, null, null, null, null);
-    }
-
-    /**
-     * Whether only one of width and height is stated.
-     *
-     * @return true if the other follows
-     */
-    public boolean isScaledByOne() {
-      return (width == null) != (height == null);
-    }
-  }
-
   /**
    * The panel with some of what is stated of it. A drawn mark goes with what is said of it.
    *
@@ -117,7 +77,7 @@ public record PanelSource(
     }
     return new PanelSource(
         name,
-        without(shape, gone),
+        shape == null ? null : shape.without(gone),
         kept,
         chains,
         keptNotches,
@@ -127,97 +87,6 @@ public record PanelSource(
         styleLines,
         keptMarks);
   }
-
-  private static ShapeSource without(ShapeSource shape, Set<String> gone) {
-    if (shape instanceof Drawn drawn) {
-      return new Drawn(
-          drawn.drawing().without(gone),
-          drawn.width(),
-          drawn.height(),
-          drawn.until(),
-          drawn.stretch());
-    }
-    if (shape instanceof DrawnBySize bySize) {
-      Map<String, SizeDrawing> drawings = new LinkedHashMap<>();
-      bySize
-          .drawings()
-          .forEach(
-              (size, one) ->
-                  drawings.put(
-                      size, new SizeDrawing(one.size(), one.name(), one.drawing().without(gone))));
-      return new DrawnBySize(drawings);
-    }
-    return shape;
-  }
-
-  /**
-   * A length that an edge is to have.
-   *
-   * @param edge the edge's or chain's name
-   * @param length its length
-   */
-  public record EdgeLength(SourceText edge, Formula length) {}
-
-  /**
-   * Drawn once for each size; the drawings have the same corners in the same order, by which their
-   * edges are matched.
-   *
-   * @param drawings by size, in the order stated
-   */
-  public record DrawnBySize(Map<String, SizeDrawing> drawings) implements ShapeSource {
-    /** Copies the map, keeping its order. */
-    public DrawnBySize {
-      drawings = Collections.unmodifiableMap(new LinkedHashMap<>(drawings));
-    }
-  }
-
-  /**
-   * One size's drawing.
-   *
-   * @param size where the size is named
-   * @param name where the file is named
-   * @param drawing the file's content
-   */
-  public record SizeDrawing(SourceText size, SourceText name, PanelDrawing drawing) {}
-
-  /**
-   * Stated by numbers.
-   *
-   * @param form how
-   * @param key where it is stated
-   * @param values formulas by key
-   */
-  public record Stated(StatedForm form, SourceText key, Map<String, Formula> values)
-      implements ShapeSource {
-    /** Copies the map, keeping its order. */
-    public Stated {
-      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
-    }
-  }
-
-  /**
-   * A stated rectangle.
-   *
-   * @param width along x
-   * @param height along y, the grain's direction
-   */
-  public record Rectangle(Formula width, Formula height) implements ShapeSource {}
-
-  /**
-   * A stated strip.
-   *
-   * @param length along its grain, or along its own length if on the bias
-   * @param width across
-   * @param bias whether it is cut at 45 degrees to the grain
-   */
-  public record Strip(Formula length, Formula width, boolean bias) implements ShapeSource {}
-
-  /**
-   * Derived from another panel.
-   *
-   * @param how how
-   */
-  public record Derived(DerivedSource how) implements ShapeSource {}
 
   /**
    * A line along which a panel may be split: straight, or an arc of a circle.

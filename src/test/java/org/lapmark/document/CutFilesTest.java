@@ -38,6 +38,7 @@ import org.lapmark.panel.PieceShape;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.read.PatternReader;
 import org.w3c.dom.Element;
@@ -121,7 +122,7 @@ class CutFilesTest {
     PatternSource source = PatternReader.read(folder, findings);
     Map<String, org.lapmark.geometry.Path> outlines = new LinkedHashMap<>();
     for (PanelSource panel : source.panels()) {
-      PanelDrawing drawing = ((PanelSource.Drawn) panel.shape()).drawing();
+      PanelDrawing drawing = ((ShapeSource.Drawn) panel.shape()).drawing();
       outlines.put(panel.name().text(), drawing.resolve(formula -> 0.0, findings).outline());
     }
     // The folder lacks pieces and a size table; of its drawings nothing is amiss.

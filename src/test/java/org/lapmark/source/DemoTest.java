@@ -56,8 +56,8 @@ class DemoTest {
   void theComputedPanelResolvesInEverySize() throws Exception {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(DEMO, findings);
-    PanelSource.Drawn drawn =
-        assertInstanceOf(PanelSource.Drawn.class, source.panels().get(0).shape());
+    ShapeSource.Drawn drawn =
+        assertInstanceOf(ShapeSource.Drawn.class, source.panels().get(0).shape());
     assertTrue(drawn.drawing().isComputed());
     double[] rims = {390.45, 449.89, 509.47};
     double[] heights = {120, 140, 160};

@@ -131,7 +131,7 @@ class MutantsTest {
       PatternSource source = PatternReader.read(folder, findings);
       if (source != null) {
         for (PanelSource panel : source.panels()) {
-          if (panel.shape() instanceof PanelSource.Drawn drawn) {
+          if (panel.shape() instanceof ShapeSource.Drawn drawn) {
             drawn.drawing().resolve(formula -> 60.0, findings);
           }
         }

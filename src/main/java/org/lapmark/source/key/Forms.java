@@ -159,7 +159,7 @@ public final class Forms {
         "map",
         defined(table.id()),
         List.of(table),
-        (reading, node, key) -> reading.stated(node, table, Reading.firstKey(node), key));
+        (reading, node, key) -> Stated.of(reading, node, table, node.firstKey(), key));
   }
 
   /** What has several forms; the reader looks for itself which it is. */
@@ -246,7 +246,7 @@ public final class Forms {
         map(table),
         "map from names to maps",
         free,
-        (reading, name, node) -> reading.stated(node, table, name.position(), name.text()));
+        (reading, name, node) -> Stated.of(reading, node, table, name.position(), name.text()));
   }
 
   private interface NamedReader<T> {

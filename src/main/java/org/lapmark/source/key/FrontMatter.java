@@ -39,7 +39,7 @@ public record FrontMatter(Stated in, SourceText body) {
         Stated in =
             map == null
                 ? null
-                : reading.stated(map, table, file.position(0, FENCE.length()), "front matter");
+                : Stated.of(reading, map, table, file.position(0, FENCE.length()), "front matter");
         return in == null
             ? null
             : new FrontMatter(

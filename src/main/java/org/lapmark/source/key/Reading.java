@@ -21,7 +21,6 @@ import org.lapmark.measure.TemplateText;
 import org.lapmark.source.folder.Hints;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.folder.UnseenCharacters;
-import org.lapmark.source.yaml.DecimalCommas;
 import org.lapmark.source.yaml.YamlCode;
 import org.lapmark.source.yaml.YamlNode;
 
@@ -420,45 +419,6 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   }
 
   /**
-   * A map held against a table. Unknown, duplicate and missing keys are reported.
-   *
-   * @param owner where a missing key is reported: what the map belongs to
-   * @param key the key that the map is the value of, for messages
-   * @return what is stated, or null if it isn't a map
-   */
-  public Stated stated(YamlNode node, Table table, Position owner, String key) {
-    YamlNode.Entries map = map(node, key);
-    if (map == null) {
-      return null;
-    }
-    List<String> known = table.known();
-    Map<String, YamlNode> values = new LinkedHashMap<>();
-    Map<String, YamlNode> meant = new LinkedHashMap<>();
-    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
-    for (YamlNode.Entry entry : DecimalCommas.mended(map, findings)) {
-      String name = entry.key().text().text();
-      if (repeated(entry.key(), seen)) {
-        continue;
-      }
-      if (known.contains(name)) {
-        values.put(name, entry.value());
-      } else {
-        unknown(KeyCode.KEY_UNKNOWN, entry.key().position(), name, known);
-        meant.putIfAbsent(hints.nearest(name, known), entry.value());
-      }
-    }
-    // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
-    meant.remove("");
-    meant.forEach(values::putIfAbsent);
-    for (String required : table.required()) {
-      if (!values.containsKey(required)) {
-        findings.add(KeyCode.KEY_MISSING, owner, "key", required);
-      }
-    }
-    return new Stated(this, table, owner, values);
-  }
-
-  /**
    * Reports that nothing stands in a file, instead of all that is missing in it.
    *
    * @param kind {@code sizes} for the size table
@@ -474,19 +434,6 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
         kind,
         "keys",
         String.join(", ", keys));
-  }
-
-  /** Where a map's missing key is reported: at its first key, or where it stands. */
-  public static Position firstKey(YamlNode node) {
-    return node instanceof YamlNode.Entries map && !map.entries().isEmpty()
-        ? map.entries().get(0).key().position()
-        : node.position();
-  }
-
-  /** Whether a map has a key of a table, where a formula may stand as well. */
-  public boolean isOf(YamlNode.Entries map, Table table) {
-    return map.entries().stream()
-        .anyMatch(entry -> table.known().contains(entry.key().text().text()));
   }
 
   /** Reports a word that isn't among the known ones, naming the nearest. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Position;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.yaml.DecimalCommas;
 import org.lapmark.source.yaml.YamlNode;
 
 /** What is written in one map, held against a table of keys. Each value is read once. */
@@ -20,11 +21,50 @@ public final class Stated {
   private final Map<String, YamlNode> values;
   private final Map<String, Object> read = new LinkedHashMap<>();
 
-  Stated(Reading reading, Table table, Position owner, Map<String, YamlNode> values) {
+  private Stated(Reading reading, Table table, Position owner, Map<String, YamlNode> values) {
     this.reading = reading;
     this.table = table;
     this.owner = owner;
     this.values = values;
+  }
+
+  /**
+   * Holds a map against a table. Unknown, duplicate and missing keys are reported.
+   *
+   * @param owner where a missing key is reported: what the map belongs to
+   * @param key the key that the map is the value of, for messages
+   * @return what is stated, or null if it isn't a map
+   */
+  public static Stated of(Reading reading, YamlNode node, Table table, Position owner, String key) {
+    YamlNode.Entries map = reading.map(node, key);
+    if (map == null) {
+      return null;
+    }
+    List<String> known = table.known();
+    Map<String, YamlNode> values = new LinkedHashMap<>();
+    Map<String, YamlNode> meant = new LinkedHashMap<>();
+    Map<String, YamlNode.Text> seen = new LinkedHashMap<>();
+    for (YamlNode.Entry entry : DecimalCommas.mended(map, reading.findings())) {
+      String name = entry.key().text().text();
+      if (reading.repeated(entry.key(), seen)) {
+        continue;
+      }
+      if (known.contains(name)) {
+        values.put(name, entry.value());
+      } else {
+        reading.unknown(KeyCode.KEY_UNKNOWN, entry.key().position(), name, known);
+        meant.putIfAbsent(reading.hints().nearest(name, known), entry.value());
+      }
+    }
+    // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
+    meant.remove("");
+    meant.forEach(values::putIfAbsent);
+    for (String required : table.required()) {
+      if (!values.containsKey(required)) {
+        reading.findings().add(KeyCode.KEY_MISSING, owner, "key", required);
+      }
+    }
+    return new Stated(reading, table, owner, values);
   }
 
   /** A map in which nothing is written. */

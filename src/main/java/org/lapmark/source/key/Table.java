@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * The keys that a kind of map may have: the one place where they are stated. Readers, JSON Schema,
@@ -52,6 +53,11 @@ public record Table(String id, List<Key<?>> keys, List<Choice> choices) {
   /** The names of the keys that have to be there. */
   public List<String> required() {
     return keys.stream().filter(Key::required).<String>map(Key::name).toList();
+  }
+
+  /** Whether a map has one of the keys, where a formula may stand as well. */
+  public boolean isBegun(YamlNode.Entries map) {
+    return map.entries().stream().anyMatch(entry -> known().contains(entry.key().text().text()));
   }
 
   /** All tables that can be reached from some, each once, by their ids, outer ones first. */

@@ -83,7 +83,7 @@ final class AllowanceReader {
     if (!(value instanceof YamlNode.Entries map) || Reading.looksLikePlaceholder(map)) {
       return even(edge, reading.text(value, edge.text()));
     }
-    Stated in = reading.stated(value, EDGE, edge.position(), edge.text());
+    Stated in = Stated.of(reading, value, EDGE, edge.position(), edge.text());
     in.condition(piece.inside(Ref.Kind.ALLOWANCE, edge.text()));
     if (!EDGE.choices().get(0).isMet(in)) {
       reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
@@ -132,7 +132,7 @@ final class AllowanceReader {
           return wrong(node.position(), general);
       }
     }
-    Stated in = reading.stated(node, KIND, Reading.firstKey(node), CORNERS.name());
+    Stated in = Stated.of(reading, node, KIND, node.firstKey(), CORNERS.name());
     if (in == null) {
       return null;
     }

@@ -50,8 +50,8 @@ final class MeasureReader {
     List<MeasureSource> measures = new ArrayList<>();
     for (Named<YamlNode> measure : pattern.all(MEASURES)) {
       SourceText name = measure.name();
-      if (measure.value() instanceof YamlNode.Entries map && reading.isOf(map, TABLE)) {
-        measures.add(stated(name, reading.stated(map, TABLE, name.position(), name.text())));
+      if (measure.value() instanceof YamlNode.Entries map && TABLE.isBegun(map)) {
+        measures.add(stated(name, Stated.of(reading, map, TABLE, name.position(), name.text())));
       } else {
         // A formula that can't be understood still makes a name that others may use.
         measures.add(new MeasureSource(name, reading.formula(measure.value(), name.text())));

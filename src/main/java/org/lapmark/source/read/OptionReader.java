@@ -111,7 +111,7 @@ final class OptionReader {
   }
 
   private void option(SourceText name, YamlNode node, List<OptionsSource.OptionSource> options) {
-    Stated in = reading.stated(node, OPTION, name.position(), name.text());
+    Stated in = Stated.of(reading, node, OPTION, name.position(), name.text());
     if (in == null || !in.isComplete()) {
       return;
     }

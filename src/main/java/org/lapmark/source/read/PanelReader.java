@@ -16,6 +16,7 @@ import org.lapmark.source.DerivedSource;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StatedForm;
 import org.lapmark.source.drawing.Drawings;
@@ -77,34 +78,6 @@ final class PanelReader {
           .<Key<?>>map(key -> key)
           .toList();
 
-  private static final Key<SourceText> LINE_EDGE = Key.required("edge", Forms.NAME);
-  private static final Key<Formula> LINE_AT = Key.required("at", Forms.PLACE);
-  private static final Table LINE_PLACE = Table.of("line_place", LINE_EDGE, LINE_AT);
-  private static final Form<YamlNode> PLACE =
-      Forms.either(Forms.NAME.shown("name of a corner, edge or chain"), Forms.map(LINE_PLACE));
-  private static final Key<YamlNode> FROM = Key.required("from", PLACE);
-  private static final Key<YamlNode> TO = Key.required("to", PLACE);
-  private static final Key<Formula> BOW = Key.of("bow", Forms.LENGTH).unless("0 mm");
-  private static final Key<List<Named<Stated>>> STYLE_LINES =
-      Key.of("style_lines", Forms.named(Forms.map(Table.of("style_line", FROM, TO, BOW)), false));
-
-  private static final Form<List<SourceText>> CORNER_PAIR =
-      new Form<>(
-          "list of two corners",
-          Forms.list(Forms.CORNER).with("minItems", 2, "maxItems", 2).schema(),
-          List.of(),
-          (reading, node, key) -> node instanceof YamlNode.Items ? reading.texts(node, key) : null);
-  private static final Key<YamlNode> CORNERS = Key.required("corners", CORNER_PAIR.unread());
-  private static final Table EDGE = Table.of("edge", CORNERS, Stated.WHEN);
-
-  /** The edges of a panel. */
-  static final Key<List<Named<YamlNode>>> EDGES =
-      Key.of("edges", Forms.named(Forms.either(CORNER_PAIR, Forms.map(EDGE)), false));
-
-  /** Runs of edges under one name. */
-  static final Key<List<Named<List<SourceText>>>> CHAINS =
-      Key.of("chains", Forms.named(Forms.NAMES, false));
-
   private static final Key<SourceText> STACK_ON = Key.of("stack_on", Forms.CORNER);
   private static final Key<Boolean> ANY_ORDER = Key.of("any_order", Forms.TRUTH).unless("no");
   private static final Table TABLE =
@@ -112,9 +85,9 @@ final class PanelReader {
           .with(SHAPES.subList(2, SHAPES.size()))
           .with(
               List.of(
-                  STYLE_LINES,
-                  EDGES,
-                  CHAINS,
+                  EdgeReader.STYLE_LINES,
+                  EdgeReader.EDGES,
+                  EdgeReader.CHAINS,
                   NotchReader.NOTCHES,
                   NotchReader.NOTCH_CUT,
                   MarkKind.DART.key(),
@@ -154,16 +127,17 @@ final class PanelReader {
   private PanelSource panel(SourceText name, Stated in) {
     Ref panel = Ref.of(Ref.Kind.PANEL, name.text());
     in.condition(panel);
+    EdgeReader lines = new EdgeReader(reading);
     return new PanelSource(
         name,
         shape(name, in),
-        edges(panel, in),
-        chains(in),
+        lines.edges(panel, in),
+        EdgeReader.chains(in),
         new NotchReader(reading).read(panel, in),
         in.isTrue(ANY_ORDER),
         new SlashReader(reading).read(panel, in),
         in.get(STACK_ON),
-        styleLines(in),
+        lines.styleLines(in),
         marks(panel, in));
   }
 
@@ -183,7 +157,7 @@ final class PanelReader {
     return marks;
   }
 
-  private PanelSource.ShapeSource shape(SourceText name, Stated in) {
+  private ShapeSource shape(SourceText name, Stated in) {
     List<Key<?>> stated = new ArrayList<>(SHAPES);
     stated.removeIf(key -> !in.has(key));
     if (stated.isEmpty()) {
@@ -230,13 +204,13 @@ final class PanelReader {
     if (first == RECTANGLE) {
       Stated parts = in.get(RECTANGLE);
       return parts != null && parts.isSound(WIDTH, HEIGHT)
-          ? new PanelSource.Rectangle(parts.get(WIDTH), parts.get(HEIGHT))
+          ? new ShapeSource.Rectangle(parts.get(WIDTH), parts.get(HEIGHT))
           : null;
     }
     if (first == STRIP) {
       Stated parts = in.get(STRIP);
       return parts != null && parts.isSound(LENGTH, WIDTH, BIAS)
-          ? new PanelSource.Strip(parts.get(LENGTH), parts.get(WIDTH), parts.isTrue(BIAS))
+          ? new ShapeSource.Strip(parts.get(LENGTH), parts.get(WIDTH), parts.isTrue(BIAS))
           : null;
     }
     for (StatedForm form : StatedForm.values()) {
@@ -248,17 +222,17 @@ final class PanelReader {
       if (first == kind.key()) {
         Stated parts = in.get(kind.key());
         DerivedSource how = parts == null ? null : kind.reader().read(parts, reading);
-        return how == null ? null : new PanelSource.Derived(how);
+        return how == null ? null : new ShapeSource.Derived(how);
       }
     }
     throw new IllegalArgumentException(first.name());
   }
 
-  private PanelSource.ShapeSource drawn(Stated in) {
+  private ShapeSource drawn(Stated in) {
     SourceText name = in.get(DRAWING);
     PanelDrawing drawing = name == null ? null : drawings.named(name);
     if (!in.has(SCALE)) {
-      return drawing == null ? null : new PanelSource.Drawn(drawing);
+      return drawing == null ? null : new ShapeSource.Drawn(drawing);
     }
     Stated scale = in.or(SCALE, Stated.nothing(reading, SCALE_TABLE));
     if (drawing != null && drawing.isComputed()) {
@@ -266,11 +240,11 @@ final class PanelReader {
           .findings()
           .add(SourceCode.SCALE_MISPLACED, in.position(SCALE), "kind", "computed drawing");
     }
-    PanelSource.EdgeLength until = until(scale);
+    ShapeSource.EdgeLength until = until(scale);
     Boolean stretch = stretch(scale);
     Formula width = scale.get(SCALED_WIDTH);
     Formula height = scale.get(SCALED_HEIGHT);
-    return drawing == null ? null : new PanelSource.Drawn(drawing, width, height, until, stretch);
+    return drawing == null ? null : new ShapeSource.Drawn(drawing, width, height, until, stretch);
   }
 
   /** Whether to stretch in one direction only; null where nothing is said. */
@@ -282,7 +256,7 @@ final class PanelReader {
     return scale.get(STRETCH);
   }
 
-  private PanelSource.EdgeLength until(Stated scale) {
+  private ShapeSource.EdgeLength until(Stated scale) {
     if (!scale.has(SCALED_EDGE) && !scale.has(SCALED_LENGTH)) {
       return null;
     }
@@ -299,31 +273,30 @@ final class PanelReader {
       }
     }
     return scale.isSound(SCALED_EDGE, SCALED_LENGTH)
-        ? new PanelSource.EdgeLength(scale.get(SCALED_EDGE), scale.get(SCALED_LENGTH))
+        ? new ShapeSource.EdgeLength(scale.get(SCALED_EDGE), scale.get(SCALED_LENGTH))
         : null;
   }
 
-  private PanelSource.ShapeSource drawnBySize(Stated in) {
-    Map<String, PanelSource.SizeDrawing> bySize = new LinkedHashMap<>();
+  private ShapeSource drawnBySize(Stated in) {
+    Map<String, ShapeSource.SizeDrawing> bySize = new LinkedHashMap<>();
     boolean whole = in.get(DRAWINGS) != null;
     for (Named<SourceText> each : in.all(DRAWINGS)) {
       PanelDrawing drawing = each.value() == null ? null : drawings.named(each.value());
       whole &= drawing != null;
       if (drawing != null) {
         SourceText size = each.name();
-        bySize.put(size.text(), new PanelSource.SizeDrawing(size, each.value(), drawing));
+        bySize.put(size.text(), new ShapeSource.SizeDrawing(size, each.value(), drawing));
       }
     }
-    return whole ? new PanelSource.DrawnBySize(bySize) : null;
+    return whole ? new ShapeSource.DrawnBySize(bySize) : null;
   }
 
-  private PanelSource.ShapeSource stated(StatedForm form, SourceText name, YamlNode node) {
+  private ShapeSource stated(StatedForm form, SourceText name, YamlNode node) {
     // What is missing in an empty map is reported at the name of the panel.
     boolean empty = node instanceof YamlNode.Entries map && map.entries().isEmpty();
-    Position owner =
-        node instanceof YamlNode.Entries && !empty ? Reading.firstKey(node) : name.position();
+    Position owner = node instanceof YamlNode.Entries && !empty ? node.firstKey() : name.position();
     Table table = form.key().form().tables().get(0);
-    Stated in = reading.stated(node, table, owner, form.key().name());
+    Stated in = Stated.of(reading, node, table, owner, form.key().name());
     if (in == null) {
       return null;
     }
@@ -344,83 +317,8 @@ final class PanelReader {
     }
     Map<String, Formula> formulas = in.each(form.keys());
     return whole && !formulas.containsValue(null)
-        ? new PanelSource.Stated(form, name, formulas)
+        ? new ShapeSource.Stated(form, name, formulas)
         : null;
-  }
-
-  private List<PanelSource.EdgeSource> edges(Ref panel, Stated stated) {
-    List<PanelSource.EdgeSource> edges = new ArrayList<>();
-    for (Named<YamlNode> edge : stated.all(EDGES)) {
-      SourceText name = edge.name();
-      YamlNode ends = edge.value();
-      if (ends instanceof YamlNode.Entries) {
-        Stated in = reading.stated(ends, EDGE, name.position(), name.text());
-        if (!in.isComplete()) {
-          continue;
-        }
-        in.condition(panel.inside(Ref.Kind.EDGE, name.text()));
-        ends = in.node(CORNERS);
-      }
-      List<SourceText> corners = CORNER_PAIR.reader().read(reading, ends, name.text());
-      if (corners != null && corners.size() == 2) {
-        edges.add(
-            new PanelSource.EdgeSource(
-                name, Reading.corner(corners.get(0)), Reading.corner(corners.get(1))));
-      } else if (!isEmptyList(ends)) {
-        reading.findings().add(SourceCode.EDGE_CORNERS, ends.position(), "name", name.text());
-      }
-    }
-    return edges;
-  }
-
-  private static boolean isEmptyList(YamlNode node) {
-    return node instanceof YamlNode.Items items && items.items().isEmpty();
-  }
-
-  private static List<PanelSource.ChainSource> chains(Stated panel) {
-    List<PanelSource.ChainSource> chains = new ArrayList<>();
-    for (Named<List<SourceText>> chain : panel.all(CHAINS)) {
-      if (!chain.value().isEmpty()) {
-        chains.add(new PanelSource.ChainSource(chain.name(), chain.value()));
-      }
-    }
-    return chains;
-  }
-
-  /** The lines along which a panel may be split. */
-  private List<PanelSource.StyleLineSource> styleLines(Stated panel) {
-    List<PanelSource.StyleLineSource> lines = new ArrayList<>();
-    for (Named<Stated> line : panel.all(STYLE_LINES)) {
-      Stated in = line.value();
-      if (in != null) {
-        PanelSource.LinePlace from = place(in, FROM);
-        PanelSource.LinePlace to = place(in, TO);
-        if (in.isSound(BOW) && from != null && to != null) {
-          lines.add(new PanelSource.StyleLineSource(line.name(), from, to, in.get(BOW)));
-        }
-      }
-    }
-    return lines;
-  }
-
-  private PanelSource.LinePlace place(Stated line, Key<YamlNode> key) {
-    YamlNode node = line.get(key);
-    if (node == null) {
-      return null;
-    }
-    if (!(node instanceof YamlNode.Entries)) {
-      SourceText name = reading.text(node, key.name());
-      return name == null ? null : new PanelSource.LinePlace(name, null);
-    }
-    Stated in = reading.stated(node, LINE_PLACE, Reading.firstKey(node), key.name());
-    return in.isSound(LINE_EDGE, LINE_AT)
-        ? new PanelSource.LinePlace(in.get(LINE_EDGE), in.get(LINE_AT))
-        : null;
-  }
-
-  /** The edges of a panel that can be named without its geometry. */
-  static List<String> stockEdges() {
-    return List.of("top", "right", "bottom", "left");
   }
 
   /** Panels by name, the first of each name. */

@@ -168,7 +168,7 @@ public final class PatternReader {
       SizeTable sizes,
       List<StepSource> steps,
       List<NoteSource> notes) {
-    Stated in = reading.stated(root, TABLE, Reading.firstKey(root), PATTERN);
+    Stated in = Stated.of(reading, root, TABLE, root.firstKey(), PATTERN);
     in.get(FORMAT_KEY);
     Masthead masthead = new MastheadReader(reading, root.file()).read(in);
     ThingReader things = new ThingReader(reading);

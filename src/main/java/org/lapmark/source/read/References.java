@@ -2,14 +2,13 @@ package org.lapmark.source.read;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.CornerSources;
 import org.lapmark.source.DerivedSource;
@@ -19,9 +18,9 @@ import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SeamSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
-import org.lapmark.source.StepSource;
-import org.lapmark.source.UseSource;
+import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
@@ -57,10 +56,10 @@ final class References {
       statedPanels.add(name);
       if (panel.value() instanceof YamlNode.Entries parts) {
         names(
-            parts, PanelReader.EDGES, statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
+            parts, EdgeReader.EDGES, statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
         names(
             parts,
-            PanelReader.CHAINS,
+            EdgeReader.CHAINS,
             statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
       }
     }
@@ -84,11 +83,9 @@ final class References {
   }
 
   void check() {
-    clashes();
+    new NamesTaken(reading, source).check();
     source.panels().forEach(this::panel);
     source.pieces().forEach(this::piece);
-    uses();
-    use();
     for (SeamSource seam : source.seams()) {
       seam.sides().forEach(this::side);
     }
@@ -109,88 +106,13 @@ final class References {
     side.basted().forEach(this::side);
   }
 
-  private void clashes() {
-    Map<String, Position> measures = new LinkedHashMap<>();
-    if (source.sizes() != null) {
-      source.sizes().rows().forEach(row -> measures.putIfAbsent(row.name(), row.position()));
-    }
-    source.measures().forEach(measure -> claim(measures, measure.name()));
-    source.options().options().forEach(option -> claim(measures, option.name()));
-    Map<String, Position> things = new LinkedHashMap<>();
-    source.materials().forEach(thing -> claim(things, thing.id()));
-    source.hardware().forEach(thing -> claim(things, thing.id()));
-    source.making().tools().forEach(tool -> claim(things, tool.id()));
-    source.panels().forEach(panel -> claim(things, panel.name()));
-  }
-
-  private void uses() {
-    List<String> known = new ArrayList<>();
-    source.making().tools().forEach(tool -> known.add(tool.id().text()));
-    source.materials().forEach(thing -> known.add(thing.id().text()));
-    source.hardware().forEach(thing -> known.add(thing.id().text()));
-    for (StepSource step : source.steps()) {
-      for (SourceText use : step.uses()) {
-        if (!known.contains(use.text())) {
-          reading.unknown(SourceCode.USE_UNKNOWN, use.position(), use.text(), known);
-        }
-      }
-    }
-  }
-
-  /** Ages are of sizes, and what is worn somewhere is a thing or a piece. */
-  private void use() {
-    UseSource use = source.making().use();
-    if (source.sizes() != null) {
-      List<String> sizes = source.sizes().sizes();
-      for (SourceText size : use.ages().keySet()) {
-        if (!sizes.contains(size.text())) {
-          reading.unknown(SourceCode.AGES_SIZE_UNKNOWN, size.position(), size.text(), sizes);
-        }
-      }
-    }
-    List<String> worn = new ArrayList<>();
-    source.materials().forEach(thing -> worn.add(thing.id().text()));
-    source.hardware().forEach(thing -> worn.add(thing.id().text()));
-    source.pieces().forEach(piece -> worn.add(Integer.toString(piece.number())));
-    for (SourceText what : use.wornAt().keySet()) {
-      if (!worn.contains(what.text())) {
-        reading.unknown(SourceCode.WORN_UNKNOWN, what.position(), what.text(), worn);
-      }
-    }
-  }
-
-  private void claim(Map<String, Position> taken, SourceText name) {
-    Position first = taken.putIfAbsent(name.text(), name.position());
-    if (first != null) {
-      reading
-          .findings()
-          .add(
-              SourceCode.NAME_TAKEN,
-              name.position(),
-              "name",
-              name.text(),
-              "file",
-              first.file(),
-              "line",
-              Integer.toString(first.line()));
-    }
-  }
-
   private void panel(PanelSource panel) {
-    if (panel.shape() instanceof PanelSource.Derived derived) {
-      derived(derived.how());
+    if (panel.shape() != null) {
+      panel.shape().derivation().ifPresent(this::derived);
+      panel.shape().ends().ifPresent(ends -> corners(panel, ends));
     }
-    if (panel.shape() instanceof PanelSource.Drawn drawn) {
-      corners(panel, drawn.drawing().cornerNames());
-    }
-    if (panel.shape() instanceof PanelSource.DrawnBySize drawn) {
+    if (panel.shape() instanceof ShapeSource.DrawnBySize drawn) {
       new SizeDrawings(reading, source.sizes()).check(panel, drawn);
-      drawn.drawings().values().stream()
-          .findFirst()
-          .ifPresent(first -> corners(panel, first.drawing().cornerNames()));
-    }
-    if (panel.shape() instanceof PanelSource.Stated stated) {
-      corners(panel, stated.form().kind().corners());
     }
     slashes(panel);
     stacking(panel);
@@ -198,7 +120,7 @@ final class References {
     if (edges == null) {
       return;
     }
-    if (panel.shape() instanceof PanelSource.Drawn drawn && drawn.until() != null) {
+    if (panel.shape() instanceof ShapeSource.Drawn drawn && drawn.until() != null) {
       Set<String> all = new TreeSet<>(edges);
       all.addAll(chains(panel, new TreeSet<>()));
       edge(panel.name(), drawn.until().edge(), all);
@@ -256,44 +178,33 @@ final class References {
   }
 
   private static Set<String> drawnNames(PanelSource panel, Role role) {
-    if (panel.shape() instanceof PanelSource.Drawn drawn) {
-      return drawn.drawing().names(role);
-    }
-    Set<String> names = new TreeSet<>();
-    if (panel.shape() instanceof PanelSource.DrawnBySize bySize) {
-      bySize.drawings().values().stream()
-          .findFirst()
-          .ifPresent(first -> names.addAll(first.drawing().names(role)));
-    }
-    return names;
+    return drawings(panel).stream()
+        .findFirst()
+        .map(first -> first.names(role))
+        .orElse(new TreeSet<>());
+  }
+
+  private static List<PanelDrawing> drawings(PanelSource panel) {
+    return panel.shape() == null ? List.of() : panel.shape().drawings();
   }
 
   private void stacking(PanelSource panel) {
     PanelSource original = panel;
-    for (int i = 0;
-        original != null
-            && original.shape() instanceof PanelSource.Derived derived
-            && derived.how() instanceof DerivedSource.Beside beside;
-        i++) {
-      original = i > panels.size() ? null : panels.get(beside.panel().text());
+    for (int i = 0; original != null && original.shape() != null; i++) {
+      Optional<DerivedSource> how = original.shape().derivation();
+      if (how.isEmpty() || !how.get().keepsCorners()) {
+        break;
+      }
+      original = i > panels.size() ? null : panels.get(how.get().panel().text());
     }
-    if (original != null && original.shape() instanceof PanelSource.Derived) {
-      // Which corners such a panel has shows when it is made.
+    if (panel.stackOn() == null
+        || original == null
+        || original.shape() == null
+        // Which corners such a panel has shows when it is made.
+        || original.shape().derivation().isPresent()) {
       return;
     }
-    if (panel.stackOn() == null || original == null || original.shape() == null) {
-      return;
-    }
-    Collection<String> corners = List.of("top_left", "top_right", "bottom_right", "bottom_left");
-    if (original.shape() instanceof PanelSource.Drawn drawn) {
-      corners = drawn.drawing().cornerNames();
-    } else if (original.shape() instanceof PanelSource.DrawnBySize drawn) {
-      Set<String> all = new TreeSet<>();
-      drawn.drawings().values().forEach(one -> all.addAll(one.drawing().cornerNames()));
-      corners = all;
-    } else if (original.shape() instanceof PanelSource.Stated stated) {
-      corners = stated.form().kind().corners();
-    }
+    Collection<String> corners = original.shape().corners();
     if (!corners.contains(panel.stackOn().text())) {
       reading.unknown(
           SourceCode.CORNER_UNKNOWN,
@@ -307,12 +218,7 @@ final class References {
 
   private void slashes(PanelSource panel) {
     Set<String> drawn = new TreeSet<>();
-    if (panel.shape() instanceof PanelSource.Drawn one) {
-      drawn.addAll(one.drawing().slashNames());
-    }
-    if (panel.shape() instanceof PanelSource.DrawnBySize several) {
-      several.drawings().values().forEach(one -> drawn.addAll(one.drawing().slashNames()));
-    }
+    drawings(panel).forEach(one -> drawn.addAll(one.slashNames()));
     Set<String> opened = new TreeSet<>();
     for (PanelSource.SlashSource slash : panel.slashes()) {
       opened.add(slash.name().text());
@@ -423,38 +329,33 @@ final class References {
 
   /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
   private Set<String> edges(PanelSource panel, Set<String> visited) {
+    if (panel.shape() == null) {
+      return null;
+    }
     Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape() instanceof PanelSource.Derived derived) {
-      Set<String> inherited = inherited(panel, derived.how(), visited);
+    if (panel.shape().derivation().isPresent()) {
+      Set<String> inherited = inherited(panel, panel.shape().derivation().get(), visited);
       if (inherited == null) {
         return null;
       }
       names.addAll(inherited);
-    } else if (panel.shape() instanceof PanelSource.Rectangle
-        || panel.shape() instanceof PanelSource.Strip) {
-      names.addAll(PanelReader.stockEdges());
-    } else if (panel.shape() instanceof PanelSource.Stated stated) {
-      names.addAll(stated.form().kind().edges());
-      for (PanelSource.EdgeSource edge : panel.edges()) {
-        names.remove(stated.form().kind().edge(edge.from().text(), edge.to().text()));
-        names.add(edge.name().text());
-      }
-    } else if (panel.shape() == null) {
-      return null;
     }
+    names.addAll(panel.shape().edges(panel.edges()));
     return names;
   }
 
   private Set<String> chains(PanelSource panel, Set<String> visited) {
     Set<String> names = new TreeSet<>(statedChains.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape() instanceof PanelSource.Stated stated) {
-      names.addAll(stated.form().kind().chains());
+    if (panel.shape() == null) {
+      return names;
     }
-    if (panel.shape() instanceof PanelSource.Derived derived && visited.add(panel.name().text())) {
-      for (SourceText original : derived.how().originals()) {
+    names.addAll(panel.shape().chains());
+    Optional<DerivedSource> how = panel.shape().derivation();
+    if (how.isPresent() && visited.add(panel.name().text())) {
+      for (SourceText original : how.get().originals()) {
         if (panels.containsKey(original.text())) {
           names.addAll(
-              derived.how().chains(chains(panels.get(original.text()), new TreeSet<>(visited))));
+              how.get().chains(chains(panels.get(original.text()), new TreeSet<>(visited))));
         }
       }
     }

@@ -180,7 +180,7 @@ final class SeamReader {
   }
 
   private Stated stated(YamlNode node, Table table) {
-    return reading.stated(node, table, Reading.firstKey(node), SIDES.name());
+    return Stated.of(reading, node, table, node.firstKey(), SIDES.name());
   }
 
   private static boolean has(YamlNode.Entries map, Key<?> key) {

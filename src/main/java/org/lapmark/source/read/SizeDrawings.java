@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.key.Reading;
@@ -24,16 +25,16 @@ final class SizeDrawings {
     this.sizes = sizes == null ? null : sizes.sizes();
   }
 
-  void check(PanelSource panel, PanelSource.DrawnBySize drawn) {
+  void check(PanelSource panel, ShapeSource.DrawnBySize drawn) {
     if (sizes != null) {
-      for (PanelSource.SizeDrawing drawing : drawn.drawings().values()) {
+      for (ShapeSource.SizeDrawing drawing : drawn.bySize().values()) {
         if (!sizes.contains(drawing.size().text())) {
           reading.unknown(
               SourceCode.SIZE_UNKNOWN, drawing.size().position(), drawing.size().text(), sizes);
         }
       }
       for (String size : sizes) {
-        if (!drawn.drawings().containsKey(size)) {
+        if (!drawn.bySize().containsKey(size)) {
           reading
               .findings()
               .add(
@@ -46,8 +47,8 @@ final class SizeDrawings {
         }
       }
     }
-    List<PanelSource.SizeDrawing> fixed = new ArrayList<>();
-    for (PanelSource.SizeDrawing drawing : drawn.drawings().values()) {
+    List<ShapeSource.SizeDrawing> fixed = new ArrayList<>();
+    for (ShapeSource.SizeDrawing drawing : drawn.bySize().values()) {
       if (drawing.drawing().isComputed()) {
         reading
             .findings()
@@ -65,9 +66,9 @@ final class SizeDrawings {
     }
   }
 
-  private void compare(PanelSource.SizeDrawing first, List<PanelSource.SizeDrawing> others) {
+  private void compare(ShapeSource.SizeDrawing first, List<ShapeSource.SizeDrawing> others) {
     List<String> corners = first.drawing().cornersAround();
-    for (PanelSource.SizeDrawing other : others) {
+    for (ShapeSource.SizeDrawing other : others) {
       List<String> around = other.drawing().cornersAround();
       if (!around.equals(corners)) {
         reading

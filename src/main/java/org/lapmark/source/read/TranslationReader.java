@@ -107,7 +107,7 @@ final class TranslationReader {
               : YamlParser.read(
                   file, 0, file.content().length(), reading.limits(), reading.findings());
       Stated in =
-          root == null ? null : reading.stated(root, TRANSLATION, Reading.firstKey(root), TEXTS);
+          root == null ? null : Stated.of(reading, root, TRANSLATION, root.firstKey(), TEXTS);
       for (Stated text : in == null ? List.<Stated>of() : in.all(ALL)) {
         if (text.isSound(FROM, TO)) {
           texts.add(new Translation.TranslatedText(text.get(FROM), text.get(TO)));

@@ -38,6 +38,17 @@ public sealed interface YamlNode {
   }
 
   /**
+   * Where what is missing in it is reported.
+   *
+   * @return a map's first key, or where the value stands
+   */
+  default Position firstKey() {
+    return this instanceof Entries map && !map.entries().isEmpty()
+        ? map.entries().get(0).key().position()
+        : position();
+  }
+
+  /**
    * A scalar.
    *
    * @param start 0-based offset of its first character, quotes included
