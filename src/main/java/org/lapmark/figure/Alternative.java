@@ -89,7 +89,7 @@ final class Alternative {
         continue;
       }
       Piece piece = evaluation.piece(view.piece());
-      String edge = line.edges().get(0).text();
+      String edge = line.edges().get(0).text().replace('_', ' ');
       double allowance =
           piece
               .shape()

@@ -42,8 +42,11 @@ record Lying(
    * @param visible how much of it stays visible
    */
   record Zip(double length, double tape, double visible) {
-    /** How far the tape reaches beyond a stop. */
-    static final double END = 12;
+    /**
+     * How far the tape reaches beyond a stop, in millimetres, as zips are sold: far enough that a
+     * seam beside the stop catches it.
+     */
+    static final double END = 20;
   }
 
   /** Whether it is seen mirrored: from the side that isn't the paper's. */

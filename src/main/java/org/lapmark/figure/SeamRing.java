@@ -38,12 +38,15 @@ final class SeamRing {
   private final Panel panel;
   private final WalkedSeam seam;
   private final SeamSide own;
+  private final Position place;
 
-  private SeamRing(Evaluation evaluation, Panel panel, WalkedSeam seam, SeamSide own) {
+  private SeamRing(
+      Evaluation evaluation, Panel panel, WalkedSeam seam, SeamSide own, Position place) {
     this.evaluation = evaluation;
     this.panel = panel;
     this.seam = seam;
     this.own = own;
+    this.place = place;
   }
 
   /**
@@ -84,7 +87,7 @@ final class SeamRing {
       if (seam.name().equals(around.seam().text())) {
         for (SeamSide side : seam.sides()) {
           if (side.parts().stream().anyMatch(part -> part.panel().equals(panel.name()))) {
-            SeamRing ring = new SeamRing(evaluation, panel, seam, side);
+            SeamRing ring = new SeamRing(evaluation, panel, seam, side, around.seam().position());
             ring.checkStart(around.start());
             return ring.bands();
           }
@@ -142,7 +145,7 @@ final class SeamRing {
       SeamPart part = parts.get(i);
       double from = i == 0 && cut ? -parts.get(parts.size() - 1).length() : at;
       at += part.length();
-      band(part, level, feet(side, from, at), bands);
+      band(side, part, level, feet(side, from, at), bands);
     }
   }
 
@@ -190,7 +193,7 @@ final class SeamRing {
         : Optional.empty();
   }
 
-  private void band(SeamPart part, int level, List<Foot> feet, List<Band> bands) {
+  private void band(SeamSide side, SeamPart part, int level, List<Foot> feet, List<Band> bands) {
     List<Foot> run = new ArrayList<>();
     boolean named = false;
     for (int i = 0; i <= feet.size(); i++) {
@@ -199,7 +202,7 @@ final class SeamRing {
         run.add(foot);
       } else {
         if (run.size() > 1) {
-          bands.add(new Band(level, named ? "" : name(part), run));
+          bands.add(new Band(level, named ? "" : name(side, part), run));
           named = true;
         }
         run = new ArrayList<>();
@@ -237,12 +240,17 @@ final class SeamRing {
     return new Foot(drawn.atLength(open), drawn.tangentAtLength(open).quarterTurn());
   }
 
-  private String name(SeamPart part) {
-    for (Piece piece : evaluation.pattern().pieces()) {
-      if (piece.shape().panel().name().equals(part.panel())) {
-        return evaluation.word(
-            "piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
-      }
+  /** What readers call a part; no name of the source's own is ever theirs. */
+  private String name(SeamSide side, SeamPart part) {
+    Optional<Piece> piece =
+        part.panel().isEmpty() ? Optional.empty() : evaluation.pattern().pieceOf(part.panel());
+    if (piece.isPresent()) {
+      return evaluation.word(
+          "piece.short",
+          "number",
+          Integer.toString(piece.get().number()),
+          "name",
+          piece.get().name());
     }
     int dot = part.name().indexOf('.');
     String owner = dot > 0 ? part.name().substring(0, dot) : part.name();
@@ -253,6 +261,13 @@ final class SeamRing {
             : evaluation.text(thing.name());
       }
     }
-    return part.panel().isEmpty() ? evaluation.printed(part.length()) : part.name();
+    if (part.panel().isEmpty()) {
+      return evaluation.printed(part.length());
+    }
+    if (side.name().isEmpty()) {
+      throw Evaluation.fault(
+          place, FigureCode.FIGURE_AROUND_NAMELESS, "name", seam.name(), "panel", part.panel());
+    }
+    return side.name();
   }
 }
