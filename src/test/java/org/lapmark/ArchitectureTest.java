@@ -105,6 +105,21 @@ class ArchitectureTest {
     slices().matching("org.lapmark.(**)").should().beFreeOfCycles().check(classes);
   }
 
+  /** A package inside another stands on its floor; the packages of a floor have their own order. */
+  @Test
+  void packagesInsidePackagesHaveNoCycles() {
+    for (List<String> floor : FLOORS) {
+      for (String name : floor) {
+        slices()
+            .matching("org.lapmark.(" + name + "..)")
+            .should()
+            .beFreeOfCycles()
+            .allowEmptyShould(true)
+            .check(classes);
+      }
+    }
+  }
+
   @Test
   void onlySourcePublishAndCliTouchFiles() {
     noClasses()

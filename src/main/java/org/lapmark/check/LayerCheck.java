@@ -14,6 +14,7 @@ import org.lapmark.grade.Piece;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
 
 /**
@@ -98,7 +99,7 @@ final class LayerCheck {
         .map(PanelSource::shape)
         .anyMatch(
             shape ->
-                shape instanceof PanelSource.Derived derived
+                shape instanceof ShapeSource.Derived derived
                     && derived.how() instanceof DerivedSource.Beside beside
                     && beside.way() == DerivedSource.Way.MOUNTED);
   }

@@ -8,6 +8,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ShapeSource;
 
 /** What panels are derived from. */
 final class Originals {
@@ -41,7 +42,7 @@ final class Originals {
 
   /** What a panel is derived from, by itself. */
   static List<String> of(PanelSource panel) {
-    if (!(panel.shape() instanceof PanelSource.Derived derived)) {
+    if (!(panel.shape() instanceof ShapeSource.Derived derived)) {
       return List.of();
     }
     List<SourceText> names = new ArrayList<>(List.of(derived.how().panel()));
@@ -65,8 +66,8 @@ final class Originals {
           source.panels().stream()
               .filter(one -> one.name().text().equals(current))
               .map(PanelSource::shape)
-              .filter(PanelSource.Derived.class::isInstance)
-              .map(shape -> ((PanelSource.Derived) shape).how())
+              .filter(ShapeSource.Derived.class::isInstance)
+              .map(shape -> ((ShapeSource.Derived) shape).how())
               .filter(
                   how ->
                       how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored)

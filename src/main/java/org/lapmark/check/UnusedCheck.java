@@ -13,6 +13,7 @@ import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ShapeSource;
 
 /**
  * Every material is cut, and every panel is used: what isn't, no document shows. Where something is
@@ -63,7 +64,7 @@ final class UnusedCheck {
     List<String> contents = new ArrayList<>();
     files.values().forEach(file -> contents.add(file.content()));
     for (PanelSource panel : source.panels()) {
-      if (panel.shape() instanceof PanelSource.Drawn drawn) {
+      if (panel.shape() instanceof ShapeSource.Drawn drawn) {
         drawn.drawing().file().ifPresent(file -> contents.add(file.content()));
       }
     }

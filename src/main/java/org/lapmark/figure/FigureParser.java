@@ -56,10 +56,10 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.Limits;
-import org.lapmark.source.SourceCode;
-import org.lapmark.source.YamlNode;
-import org.lapmark.source.YamlParser;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.yaml.YamlCode;
+import org.lapmark.source.yaml.YamlNode;
+import org.lapmark.source.yaml.YamlParser;
 
 /**
  * Reads a figure's block. The keys, by what they belong to:
@@ -189,7 +189,7 @@ final class FigureParser {
     for (Finding finding : read.sorted()) {
       // Of a block the file's reader could only say that the file itself is no map.
       findings.add(
-          finding.code() == SourceCode.ROOT_NOT_MAP
+          finding.code() == YamlCode.ROOT_NOT_MAP
               ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
               : finding);
     }

@@ -2,11 +2,11 @@ package org.lapmark.grade;
 
 import java.util.Optional;
 import org.lapmark.finding.Position;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PanelSource.Drawn;
-import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.SizeDrawing;
+import org.lapmark.source.ShapeSource.Drawn;
+import org.lapmark.source.ShapeSource.DrawnBySize;
+import org.lapmark.source.ShapeSource.SizeDrawing;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Where something that is drawn stands in the drawing of a panel. */
 final class DrawnPlaces {
@@ -18,7 +18,7 @@ final class DrawnPlaces {
       return Optional.of(drawn.drawing());
     }
     return source.shape() instanceof DrawnBySize bySize
-        ? Optional.ofNullable(bySize.drawings().get(size)).map(SizeDrawing::drawing)
+        ? Optional.ofNullable(bySize.bySize().get(size)).map(SizeDrawing::drawing)
         : Optional.empty();
   }
 

@@ -20,6 +20,7 @@ import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
 
 /**
@@ -106,7 +107,7 @@ public record GradedPattern(
     // Derivations are no circles, so that there are fewer steps than panels.
     for (PanelSource unused : source.panels()) {
       for (PanelSource each : source.panels()) {
-        if (each.shape() instanceof PanelSource.Derived derived) {
+        if (each.shape() instanceof ShapeSource.Derived derived) {
           String from = derived.how().panel().text();
           if (before.contains(each.name().text())) {
             before.add(from);

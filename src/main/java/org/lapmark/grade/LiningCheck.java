@@ -7,6 +7,7 @@ import org.lapmark.source.DerivedSource.Beside;
 import org.lapmark.source.DerivedSource.Way;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.ShapeSource;
 
 /**
  * Compares mounted linings with the main cloth. They are basted raw edge to raw edge and sewn as
@@ -26,7 +27,7 @@ final class LiningCheck {
   void check(List<PieceSource> sources, List<Piece> pieces) {
     for (Piece lining : pieces) {
       PanelSource panel = scope.panelSource(lining.shape().panel().name());
-      if (panel.shape() instanceof PanelSource.Derived derived
+      if (panel.shape() instanceof ShapeSource.Derived derived
           && derived.how() instanceof Beside beside
           && beside.way() == Way.MOUNTED) {
         for (Piece main : pieces) {

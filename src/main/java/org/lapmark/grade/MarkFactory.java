@@ -31,10 +31,10 @@ import org.lapmark.panel.PointMark;
 import org.lapmark.panel.derivation.InnerLine;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchPlace;
 import org.lapmark.source.PanelSource.NotchSource;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Makes the marks of one panel in one variant. Places are measured on the line as drawn. */
 final class MarkFactory {

@@ -16,6 +16,7 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.ShapeSource;
 
 /** Tells of notches and buttonholes so near to each other that they come out as one blot. */
 final class MarksApart {
@@ -35,10 +36,10 @@ final class MarksApart {
 
   /** Looks at a panel's own marks; those of a derived panel were looked at on its original. */
   void check(Panel panel, PanelSource source) {
-    if (!(source.shape() instanceof PanelSource.Derived) || !source.notches().isEmpty()) {
+    if (!(source.shape() instanceof ShapeSource.Derived) || !source.notches().isEmpty()) {
       notches(panel, source);
     }
-    if (!(source.shape() instanceof PanelSource.Derived) || !source.marks().isEmpty()) {
+    if (!(source.shape() instanceof ShapeSource.Derived) || !source.marks().isEmpty()) {
       buttonholes(panel, source);
     }
   }

@@ -23,6 +23,7 @@ import org.lapmark.panel.PointMark;
 import org.lapmark.source.DerivedSource;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.ShapeSource;
 
 /**
  * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the
@@ -107,7 +108,7 @@ final class MarksInside {
       if (place.isPresent()) {
         return place.get();
       }
-      if (source.shape() instanceof PanelSource.Derived derived) {
+      if (source.shape() instanceof ShapeSource.Derived derived) {
         open.add(derived.how().panel().text());
         if (derived.how() instanceof DerivedSource.Merged merged) {
           open.add(merged.with().text());

@@ -31,14 +31,15 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.panel.PointMark;
 import org.lapmark.panel.derivation.Naming;
 import org.lapmark.source.MarkSource;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PanelSource.Drawn;
-import org.lapmark.source.PanelSource.DrawnBySize;
-import org.lapmark.source.PanelSource.Rectangle;
-import org.lapmark.source.PanelSource.SizeDrawing;
-import org.lapmark.source.PanelSource.Stated;
-import org.lapmark.source.PanelSource.Strip;
+import org.lapmark.source.ShapeSource;
+import org.lapmark.source.ShapeSource.Drawn;
+import org.lapmark.source.ShapeSource.DrawnBySize;
+import org.lapmark.source.ShapeSource.Rectangle;
+import org.lapmark.source.ShapeSource.SizeDrawing;
+import org.lapmark.source.ShapeSource.Stated;
+import org.lapmark.source.ShapeSource.Strip;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Builds the panels of one variant. */
 final class PanelFactory {
@@ -83,7 +84,7 @@ final class PanelFactory {
       Consumer<DerivedPanels.Notice> notices) {
     try {
       Panel panel;
-      if (source.shape() instanceof PanelSource.Derived derived) {
+      if (source.shape() instanceof ShapeSource.Derived derived) {
         panel =
             new DerivedPanels(scope, variant, originals, notices)
                 .build(source.name(), derived.how());
@@ -247,7 +248,7 @@ final class PanelFactory {
           .panel(name, edges(source), chains(source));
     }
     if (source.shape() instanceof DrawnBySize bySize) {
-      SizeDrawing drawing = bySize.drawings().get(variant.size());
+      SizeDrawing drawing = bySize.bySize().get(variant.size());
       if (drawing == null || drawing.drawing().isComputed()) {
         throw new DemandGraph.Unavailable();
       }

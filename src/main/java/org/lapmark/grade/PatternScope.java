@@ -28,7 +28,6 @@ import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
-import org.lapmark.source.Limits;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
@@ -36,8 +35,11 @@ import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SeamSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.Ref;
 
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
@@ -162,7 +164,7 @@ final class PatternScope implements Scope {
       known.addAll(options.keySet());
       throw fault(GradeCode.NAME_UNKNOWN, name.position(), text, known, "name", text);
     }
-    requirePresence(measure.name().position(), name);
+    requirePresence(measure.ref(), name);
     if (measure.solving() != null) {
       return (Value)
           graph.demand(text, name.position(), () -> new Solving(this, findings, measure).solve());
@@ -206,8 +208,8 @@ final class PatternScope implements Scope {
   }
 
   /** Whatever a variant doesn't have can't be asked for there. */
-  private void requirePresence(Position place, SourceText name) {
-    if (!presence.holds(place)) {
+  private void requirePresence(Ref what, SourceText name) {
+    if (!presence.holds(what)) {
       throw new FindingException(
           Finding.of(
               GradeCode.NAME_ABSENT, name.position(), "name", name.text(), "size", variant.size()));
@@ -222,7 +224,7 @@ final class PatternScope implements Scope {
       Position at = name.position(0, dot);
       throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
-    requirePresence(source.id().position(), name.part(0, dot));
+    requirePresence(source.ref(), name.part(0, dot));
     if (!source.properties().containsKey(property)) {
       throw fault(
           GradeCode.PROPERTY_UNKNOWN,
@@ -325,7 +327,7 @@ final class PatternScope implements Scope {
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
   private Taken taken(Panel shape, boolean fromSeams) {
     PanelSource source = panels.get(shape.name());
-    if (!(source.shape() instanceof PanelSource.Derived)) {
+    if (!(source.shape() instanceof ShapeSource.Derived)) {
       return new Taken(shape.marks(), List.of());
     }
     return (Taken)
@@ -360,7 +362,7 @@ final class PatternScope implements Scope {
       throw fault(
           GradeCode.REFERENCE_PANEL_UNKNOWN, name.position(), text, panels.keySet(), "panel", text);
     }
-    requirePresence(source.name().position(), name);
+    requirePresence(source.ref(), name);
     return (Panel)
         graph.demand("panel " + text, name.position(), () -> factory.build(presence.of(source)));
   }

@@ -31,6 +31,7 @@ import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
+import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
 
 /** Builds the pieces of one variant. */
@@ -333,13 +334,13 @@ final class PieceFactory {
 
   private Optional<StatedSize> rectangle(Panel panel, Map<String, Double> allowances) {
     PanelSource source = scope.panelSource(panel.name());
-    while (source.shape() instanceof PanelSource.Derived derived
+    while (source.shape() instanceof ShapeSource.Derived derived
         && staysARectangle(derived.how())) {
       source = scope.panelSource(derived.how().panel().text());
     }
-    boolean bias = source.shape() instanceof PanelSource.Strip strip && strip.bias();
-    if (!(source.shape() instanceof PanelSource.Strip
-            || source.shape() instanceof PanelSource.Rectangle)
+    boolean bias = source.shape() instanceof ShapeSource.Strip strip && strip.bias();
+    if (!(source.shape() instanceof ShapeSource.Strip
+            || source.shape() instanceof ShapeSource.Rectangle)
         || panel.marks().stream().anyMatch(Intake.class::isInstance)) {
       return Optional.empty();
     }

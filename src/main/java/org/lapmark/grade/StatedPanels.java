@@ -7,7 +7,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.stated.StatedShape;
-import org.lapmark.source.PanelSource.Stated;
+import org.lapmark.source.ShapeSource.Stated;
 
 /** Evaluates the numbers of stated shapes. */
 final class StatedPanels {

@@ -1,15 +1,14 @@
 package org.lapmark.source;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.spreading.Slash;
+import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Ref;
 
 /**
  * A panel as stated.
@@ -36,6 +35,11 @@ public record PanelSource(
     SourceText stackOn,
     List<StyleLineSource> styleLines,
     List<MarkSource> marks) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.PANEL, name.text());
+  }
+
   /** Copies the lists. */
   public PanelSource {
     marks = List.copyOf(marks);
@@ -44,42 +48,6 @@ public record PanelSource(
     edges = List.copyOf(edges);
     chains = List.copyOf(chains);
     notches = List.copyOf(notches);
-  }
-
-  /** Where an outline comes from. */
-  public sealed interface ShapeSource {}
-
-  /**
-   * Drawn in an SVG file; computed where its attributes have placeholders, else fixed, and scaled
-   * where measures are stated.
-   *
-   * @param drawing the file's content
-   * @param width the width to which the outline is scaled, or null
-   * @param height the height to which the outline is scaled, or null
-   * @param until what an edge's length is scaled to, alike in both directions; or null
-   * @param stretch whether a width or a height that is stated alone stretches the outline in that
-   *     direction only, instead of scaling it in proportion; null where nothing is said
-   */
-  public record Drawn(
-      PanelDrawing drawing, Formula width, Formula height, EdgeLength until, Boolean stretch)
-      implements ShapeSource {
-    /**
-     * A drawing that isn't scaled.
-     *
-     * @param drawing the file's content
-     */
-    public Drawn(PanelDrawing drawing) {
-      this(drawing, null, null, null, null);
-    }
-
-    /**
-     * Whether only one of width and height is stated.
-     *
-     * @return true if the other follows
-     */
-    public boolean isScaledByOne() {
-      return (width == null) != (height == null);
-    }
   }
 
   /**
@@ -109,7 +77,7 @@ public record PanelSource(
     }
     return new PanelSource(
         name,
-        without(shape, gone),
+        shape == null ? null : shape.without(gone),
         kept,
         chains,
         keptNotches,
@@ -119,97 +87,6 @@ public record PanelSource(
         styleLines,
         keptMarks);
   }
-
-  private static ShapeSource without(ShapeSource shape, Set<String> gone) {
-    if (shape instanceof Drawn drawn) {
-      return new Drawn(
-          drawn.drawing().without(gone),
-          drawn.width(),
-          drawn.height(),
-          drawn.until(),
-          drawn.stretch());
-    }
-    if (shape instanceof DrawnBySize bySize) {
-      Map<String, SizeDrawing> drawings = new LinkedHashMap<>();
-      bySize
-          .drawings()
-          .forEach(
-              (size, one) ->
-                  drawings.put(
-                      size, new SizeDrawing(one.size(), one.name(), one.drawing().without(gone))));
-      return new DrawnBySize(drawings);
-    }
-    return shape;
-  }
-
-  /**
-   * A length that an edge is to have.
-   *
-   * @param edge the edge's or chain's name
-   * @param length its length
-   */
-  public record EdgeLength(SourceText edge, Formula length) {}
-
-  /**
-   * Drawn once for each size; the drawings have the same corners in the same order, by which their
-   * edges are matched.
-   *
-   * @param drawings by size, in the order stated
-   */
-  public record DrawnBySize(Map<String, SizeDrawing> drawings) implements ShapeSource {
-    /** Copies the map, keeping its order. */
-    public DrawnBySize {
-      drawings = Collections.unmodifiableMap(new LinkedHashMap<>(drawings));
-    }
-  }
-
-  /**
-   * One size's drawing.
-   *
-   * @param size where the size is named
-   * @param name where the file is named
-   * @param drawing the file's content
-   */
-  public record SizeDrawing(SourceText size, SourceText name, PanelDrawing drawing) {}
-
-  /**
-   * Stated by numbers.
-   *
-   * @param form how
-   * @param key where it is stated
-   * @param values formulas by key
-   */
-  public record Stated(StatedForm form, SourceText key, Map<String, Formula> values)
-      implements ShapeSource {
-    /** Copies the map, keeping its order. */
-    public Stated {
-      values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
-    }
-  }
-
-  /**
-   * A stated rectangle.
-   *
-   * @param width along x
-   * @param height along y, the grain's direction
-   */
-  public record Rectangle(Formula width, Formula height) implements ShapeSource {}
-
-  /**
-   * A stated strip.
-   *
-   * @param length along its grain, or along its own length if on the bias
-   * @param width across
-   * @param bias whether it is cut at 45 degrees to the grain
-   */
-  public record Strip(Formula length, Formula width, boolean bias) implements ShapeSource {}
-
-  /**
-   * Derived from another panel.
-   *
-   * @param how how
-   */
-  public record Derived(DerivedSource how) implements ShapeSource {}
 
   /**
    * A line along which a panel may be split: straight, or an arc of a circle.
@@ -242,6 +119,11 @@ public record PanelSource(
    */
   public record SlashSource(
       SourceText name, SlashEnd from, SlashEnd to, Formula open, Slash.Hinge hinge) {
+    /** Its identity on a panel. */
+    public Ref ref(Ref panel) {
+      return panel.inside(Ref.Kind.SLASH, name.text());
+    }
+
     /**
      * Its stated ends.
      *
@@ -277,7 +159,12 @@ public record PanelSource(
    * @param from the corner where it begins
    * @param to the corner where it ends
    */
-  public record EdgeSource(SourceText name, SourceText from, SourceText to) {}
+  public record EdgeSource(SourceText name, SourceText from, SourceText to) {
+    /** Its identity on a panel. */
+    public Ref ref(Ref panel) {
+      return panel.inside(Ref.Kind.EDGE, name.text());
+    }
+  }
 
   /**
    * Edges in a row under one name.
@@ -295,6 +182,7 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
+   * @param ref its identity
    * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
    * @param count how many beside each other: 1, 2 or 3
@@ -302,7 +190,7 @@ public record PanelSource(
    * @param cut how they are cut
    */
   public record NotchSource(
-      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+      Ref ref, SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
     /** Copies the list. */
     public NotchSource {
       gaps = List.copyOf(gaps);

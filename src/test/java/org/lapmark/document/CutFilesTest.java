@@ -37,10 +37,11 @@ import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ShapeSource;
+import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.read.PatternReader;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
@@ -125,7 +126,7 @@ class CutFilesTest {
     PatternSource source = PatternReader.read(folder, findings);
     Map<String, org.lapmark.geometry.Path> outlines = new LinkedHashMap<>();
     for (PanelSource panel : source.panels()) {
-      PanelDrawing drawing = ((PanelSource.Drawn) panel.shape()).drawing();
+      PanelDrawing drawing = ((ShapeSource.Drawn) panel.shape()).drawing();
       outlines.put(panel.name().text(), drawing.resolve(formula -> 0.0, findings).outline());
     }
     // The folder lacks pieces and a size table; of its drawings nothing is amiss.

@@ -18,8 +18,8 @@ import org.lapmark.grade.Variants;
 import org.lapmark.print.EdgeWords;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The hat in a child's size, which is made without any small part, as its maker reads it. */
 class HatPagesTest {

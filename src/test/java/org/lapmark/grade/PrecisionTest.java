@@ -13,7 +13,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 /** What a pattern's texts print decides how finely its lengths are printed. */
 class PrecisionTest {

@@ -46,8 +46,8 @@ import org.lapmark.publish.product.LargePrint;
 import org.lapmark.publish.request.Presentation;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** One document is written for each combination that is asked for. */
 class ChoicesTest {

@@ -16,6 +16,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
+import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.read.PatternReader;
 
 class DemoTest {
   private static final Path DEMO = Path.of("content", "towpath-handlebar-bag");
@@ -54,8 +56,8 @@ class DemoTest {
   void theComputedPanelResolvesInEverySize() throws Exception {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(DEMO, findings);
-    PanelSource.Drawn drawn =
-        assertInstanceOf(PanelSource.Drawn.class, source.panels().get(0).shape());
+    ShapeSource.Drawn drawn =
+        assertInstanceOf(ShapeSource.Drawn.class, source.panels().get(0).shape());
     assertTrue(drawn.drawing().isComputed());
     double[] rims = {390.45, 449.89, 509.47};
     double[] heights = {120, 140, 160};

@@ -21,6 +21,9 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
+import org.lapmark.source.drawing.XmlParser;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.read.PatternReader;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.helpers.DefaultHandler;
@@ -128,7 +131,7 @@ class MutantsTest {
       PatternSource source = PatternReader.read(folder, findings);
       if (source != null) {
         for (PanelSource panel : source.panels()) {
-          if (panel.shape() instanceof PanelSource.Drawn drawn) {
+          if (panel.shape() instanceof ShapeSource.Drawn drawn) {
             drawn.drawing().resolve(formula -> 60.0, findings);
           }
         }

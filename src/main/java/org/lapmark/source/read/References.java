@@ -1,0 +1,395 @@
+package org.lapmark.source.read;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.lapmark.finding.SourceText;
+import org.lapmark.source.CornerSources;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.MarkKind;
+import org.lapmark.source.MarkSource;
+import org.lapmark.source.PanelSource;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
+import org.lapmark.source.SeamSource;
+import org.lapmark.source.ShapeSource;
+import org.lapmark.source.SourceCode;
+import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Reading;
+import org.lapmark.source.yaml.YamlNode;
+
+/** Checks what can be known of names without computing anything: clashes, and where they lead. */
+final class References {
+  private static final Pattern DOTTED = Pattern.compile("[a-z][a-z0-9_]*\\.[a-z][a-z0-9_]*");
+
+  private final Reading reading;
+  private final PatternSource source;
+  private final Set<String> statedPanels = new TreeSet<>();
+  private final Set<String> statedSeams = new TreeSet<>();
+  private final Map<String, Set<String>> statedEdges = new TreeMap<>();
+  private final Map<String, Set<String>> statedChains = new TreeMap<>();
+  private final Map<String, PanelSource> panels;
+
+  /**
+   * Prepares the checks.
+   *
+   * @param written the panels as written: names of what couldn't be read are known all the same
+   * @param writtenSeams the seams as written, or null
+   */
+  References(
+      Reading reading, PatternSource source, YamlNode.Entries written, YamlNode writtenSeams) {
+    this.reading = reading;
+    this.source = source;
+    if (writtenSeams instanceof YamlNode.Entries seams) {
+      seams.entries().forEach(seam -> statedSeams.add(seam.key().text().text()));
+    }
+    for (YamlNode.Entry panel : written.entries()) {
+      String name = panel.key().text().text();
+      statedPanels.add(name);
+      if (panel.value() instanceof YamlNode.Entries parts) {
+        names(
+            parts, EdgeReader.EDGES, statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
+        names(
+            parts,
+            EdgeReader.CHAINS,
+            statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
+      }
+    }
+    this.panels = PanelReader.byName(source.panels());
+    for (PanelSource panel : source.panels()) {
+      String name = panel.name().text();
+      Set<String> edges = statedEdges.computeIfAbsent(name, unused -> new TreeSet<>());
+      panel.edges().forEach(edge -> edges.add(edge.name().text()));
+      Set<String> chains = statedChains.computeIfAbsent(name, unused -> new TreeSet<>());
+      panel.chains().forEach(chain -> chains.add(chain.name().text()));
+    }
+  }
+
+  private static void names(YamlNode.Entries parts, Key<?> key, Set<String> names) {
+    for (YamlNode.Entry part : parts.entries()) {
+      if (part.key().text().text().equals(key.name())
+          && part.value() instanceof YamlNode.Entries entries) {
+        entries.entries().forEach(entry -> names.add(entry.key().text().text()));
+      }
+    }
+  }
+
+  void check() {
+    new NamesTaken(reading, source).check();
+    source.panels().forEach(this::panel);
+    source.pieces().forEach(this::piece);
+    for (SeamSource seam : source.seams()) {
+      seam.sides().forEach(this::side);
+    }
+    for (PanelSource panel : source.panels()) {
+      for (PanelSource.NotchSource notch : panel.notches()) {
+        if (notch.place() instanceof PanelSource.NotchPlace.FromSeam from
+            && !statedSeams.contains(from.seam().text())) {
+          reading.unknown(
+              SourceCode.SEAM_UNKNOWN, from.seam().position(), from.seam().text(), statedSeams);
+        }
+      }
+    }
+  }
+
+  private void side(SeamSource.Side side) {
+    side.members().forEach(this::member);
+    side.tabs().forEach(tab -> member(tab.width()));
+    side.basted().forEach(this::side);
+  }
+
+  private void panel(PanelSource panel) {
+    if (panel.shape() != null) {
+      panel.shape().derivation().ifPresent(this::derived);
+      panel.shape().ends().ifPresent(ends -> corners(panel, ends));
+    }
+    if (panel.shape() instanceof ShapeSource.DrawnBySize drawn) {
+      new SizeDrawings(reading, source.sizes()).check(panel, drawn);
+    }
+    slashes(panel);
+    stacking(panel);
+    Set<String> edges = edges(panel, new TreeSet<>());
+    if (edges == null) {
+      return;
+    }
+    if (panel.shape() instanceof ShapeSource.Drawn drawn && drawn.until() != null) {
+      Set<String> all = new TreeSet<>(edges);
+      all.addAll(chains(panel, new TreeSet<>()));
+      edge(panel.name(), drawn.until().edge(), all);
+    }
+    for (PanelSource.ChainSource chain : panel.chains()) {
+      chain.edges().forEach(edge -> edge(panel.name(), edge, edges));
+    }
+    Set<String> lines = new TreeSet<>(edges);
+    lines.addAll(chains(panel, new TreeSet<>()));
+    for (PanelSource.NotchSource notch : panel.notches()) {
+      if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
+        drawn(panel, Role.NOTCH, drawn.name());
+      } else {
+        edge(panel.name(), notch.edge(), lines);
+      }
+    }
+    marks(panel, lines);
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      for (PanelSource.SlashEnd end : slash.stated()) {
+        if (end instanceof PanelSource.SlashEnd.OnEdge on) {
+          edge(panel.name(), on.edge(), lines);
+        }
+      }
+    }
+  }
+
+  private void marks(PanelSource panel, Set<String> lines) {
+    Set<String> pleats = new TreeSet<>();
+    for (MarkSource mark : panel.marks()) {
+      for (String key : List.of("edge", "from_edge", "to_edge")) {
+        if (mark.names().containsKey(key)) {
+          edge(panel.name(), mark.names().get(key), lines);
+        }
+      }
+      if (mark.isDrawn()) {
+        drawn(panel, mark.kind().role(), mark.name());
+      }
+      if (mark.kind() == MarkKind.PLEAT) {
+        pleats.add(mark.name().text());
+      }
+    }
+    for (String name : drawnNames(panel, Role.PLEAT)) {
+      if (!pleats.contains(name)) {
+        reading.findings().add(SourceCode.PLEAT_UNSTATED, panel.name().position(), "name", name);
+      }
+    }
+  }
+
+  /** Whether a panel's drawing has a mark that more is said of. */
+  private void drawn(PanelSource panel, Role role, SourceText name) {
+    Set<String> names = drawnNames(panel, role);
+    if (!names.contains(name.text())) {
+      reading.unknown(SourceCode.MARK_NOT_DRAWN, name.position(), name.text(), names);
+    }
+  }
+
+  private static Set<String> drawnNames(PanelSource panel, Role role) {
+    return drawings(panel).stream()
+        .findFirst()
+        .map(first -> first.names(role))
+        .orElse(new TreeSet<>());
+  }
+
+  private static List<PanelDrawing> drawings(PanelSource panel) {
+    return panel.shape() == null ? List.of() : panel.shape().drawings();
+  }
+
+  private void stacking(PanelSource panel) {
+    PanelSource original = panel;
+    for (int i = 0; original != null && original.shape() != null; i++) {
+      Optional<DerivedSource> how = original.shape().derivation();
+      if (how.isEmpty() || !how.get().keepsCorners()) {
+        break;
+      }
+      original = i > panels.size() ? null : panels.get(how.get().panel().text());
+    }
+    if (panel.stackOn() == null
+        || original == null
+        || original.shape() == null
+        // Which corners such a panel has shows when it is made.
+        || original.shape().derivation().isPresent()) {
+      return;
+    }
+    Collection<String> corners = original.shape().corners();
+    if (!corners.contains(panel.stackOn().text())) {
+      reading.unknown(
+          SourceCode.CORNER_UNKNOWN,
+          panel.stackOn().position(),
+          panel.stackOn().text(),
+          corners,
+          "panel",
+          panel.name().text());
+    }
+  }
+
+  private void slashes(PanelSource panel) {
+    Set<String> drawn = new TreeSet<>();
+    drawings(panel).forEach(one -> drawn.addAll(one.slashNames()));
+    Set<String> opened = new TreeSet<>();
+    for (PanelSource.SlashSource slash : panel.slashes()) {
+      opened.add(slash.name().text());
+      if (slash.from() == null && panel.shape() != null && !drawn.contains(slash.name().text())) {
+        reading.unknown(
+            SourceCode.SLASH_UNKNOWN, slash.name().position(), slash.name().text(), drawn);
+      }
+    }
+    for (String name : drawn) {
+      if (!opened.contains(name)) {
+        reading
+            .findings()
+            .add(
+                SourceCode.SLASH_IDLE,
+                panel.name().position(),
+                "name",
+                name,
+                "panel",
+                panel.name().text());
+      }
+    }
+  }
+
+  private void corners(PanelSource panel, Collection<String> corners) {
+    for (PanelSource.EdgeSource edge : panel.edges()) {
+      for (SourceText corner : List.of(edge.from(), edge.to())) {
+        if (!corners.contains(corner.text())) {
+          reading.unknown(
+              SourceCode.CORNER_UNKNOWN,
+              corner.position(),
+              corner.text(),
+              corners,
+              "panel",
+              panel.name().text());
+        }
+      }
+    }
+  }
+
+  private void piece(PieceSource piece) {
+    boolean known = isPanel(piece.panel());
+    PanelSource panel = known ? panels.get(piece.panel().text()) : null;
+    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    if (edges != null) {
+      edges.addAll(chains(panel, new TreeSet<>()));
+      piece.edgeAllowances().forEach(allowance -> edge(panel.name(), allowance.edge(), edges));
+      for (CornerSources.CornerSource corner : piece.corners().single()) {
+        if (corner.kind().edge() != null) {
+          edge(panel.name(), corner.kind().edge(), edges);
+        }
+      }
+    }
+    List<String> materials =
+        source.materials().stream().map(material -> material.id().text()).toList();
+    for (PieceSource.CutSource cut : piece.cuts()) {
+      if (!materials.contains(cut.material().text())) {
+        reading.unknown(
+            SourceCode.MATERIAL_UNKNOWN,
+            cut.material().position(),
+            cut.material().text(),
+            materials);
+      }
+    }
+  }
+
+  private void member(SeamSource.Member member) {
+    String text = member.text().text();
+    if (!DOTTED.matcher(text).matches()) {
+      return;
+    }
+    int dot = text.indexOf('.');
+    String owner = text.substring(0, dot);
+    List<String> things = new ArrayList<>();
+    source.materials().forEach(thing -> things.add(thing.id().text()));
+    source.hardware().forEach(thing -> things.add(thing.id().text()));
+    if (things.contains(owner)) {
+      return;
+    }
+    if (!statedPanels.contains(owner)) {
+      things.addAll(0, statedPanels);
+      reading.unknown(
+          SourceCode.PANEL_UNKNOWN, member.text().part(0, dot).position(), owner, things);
+      return;
+    }
+    PanelSource panel = panels.get(owner);
+    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    if (edges != null) {
+      Set<String> all = new TreeSet<>(edges);
+      all.addAll(chains(panel, new TreeSet<>()));
+      edge(panel.name(), member.text().part(dot + 1, text.length()), all);
+    }
+  }
+
+  private void edge(SourceText panel, SourceText edge, Set<String> known) {
+    if (!known.contains(edge.text()) && !known.contains(DerivedSource.whole(edge.text()))) {
+      reading.unknown(
+          SourceCode.EDGE_UNKNOWN, edge.position(), edge.text(), known, "panel", panel.text());
+    }
+  }
+
+  private boolean isPanel(SourceText name) {
+    if (statedPanels.contains(name.text())) {
+      return true;
+    }
+    reading.unknown(SourceCode.PANEL_UNKNOWN, name.position(), name.text(), statedPanels);
+    return false;
+  }
+
+  /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
+  private Set<String> edges(PanelSource panel, Set<String> visited) {
+    if (panel.shape() == null) {
+      return null;
+    }
+    Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
+    if (panel.shape().derivation().isPresent()) {
+      Set<String> inherited = inherited(panel, panel.shape().derivation().get(), visited);
+      if (inherited == null) {
+        return null;
+      }
+      names.addAll(inherited);
+    }
+    names.addAll(panel.shape().edges(panel.edges()));
+    return names;
+  }
+
+  private Set<String> chains(PanelSource panel, Set<String> visited) {
+    Set<String> names = new TreeSet<>(statedChains.getOrDefault(panel.name().text(), Set.of()));
+    if (panel.shape() == null) {
+      return names;
+    }
+    names.addAll(panel.shape().chains());
+    Optional<DerivedSource> how = panel.shape().derivation();
+    if (how.isPresent() && visited.add(panel.name().text())) {
+      for (SourceText original : how.get().originals()) {
+        if (panels.containsKey(original.text())) {
+          names.addAll(
+              how.get().chains(chains(panels.get(original.text()), new TreeSet<>(visited))));
+        }
+      }
+    }
+    return names;
+  }
+
+  /** The edges that a panel has from those that it is derived from; null if unknown. */
+  private Set<String> inherited(PanelSource panel, DerivedSource how, Set<String> visited) {
+    if (!visited.add(panel.name().text())) {
+      return null;
+    }
+    List<Set<String>> known = new ArrayList<>();
+    for (SourceText original : how.originals()) {
+      PanelSource source = panels.get(original.text());
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>(visited));
+      if (edges == null) {
+        return null;
+      }
+      known.add(edges);
+    }
+    return how.edges(known);
+  }
+
+  /** Checks what a derivation names of the panels that it starts from. */
+  private void derived(DerivedSource how) {
+    for (SourceText original : how.originals()) {
+      PanelSource source = isPanel(original) ? panels.get(original.text()) : null;
+      Set<String> edges = source == null ? null : edges(source, new TreeSet<>());
+      if (edges != null) {
+        Set<String> lines = new TreeSet<>(edges);
+        lines.addAll(chains(source, new TreeSet<>()));
+        how.usedEdges(original).forEach(edge -> edge(original, edge, edges));
+        how.usedLines().forEach(line -> edge(original, line, lines));
+      }
+    }
+  }
+}
