@@ -9,6 +9,31 @@ import org.lapmark.geometry.Point;
 /** One thing drawn. Later items cover earlier ones. */
 public sealed interface Item {
   /**
+   * Has a reader read this kind of item.
+   *
+   * @param reader what is done with each kind
+   * @param <E> how reading may fail
+   * @throws E when the reader fails
+   */
+  <E extends Exception> void read(Reader<E> reader) throws E;
+
+  /**
+   * What is done with each kind of item: whoever draws has to know them all.
+   *
+   * @param <E> how reading may fail
+   */
+  interface Reader<E extends Exception> {
+    /** Reads paths. */
+    void shape(Shape shape) throws E;
+
+    /** Reads a line of text. */
+    void lettering(Lettering line) throws E;
+
+    /** Reads items that belong together. */
+    void group(Group group) throws E;
+  }
+
+  /**
    * Paths stroked or filled together, by the even-odd rule where filled.
    *
    * @param paths the paths in millimetres
@@ -19,6 +44,11 @@ public sealed interface Item {
     public Shape {
       paths = List.copyOf(paths);
       Objects.requireNonNull(role);
+    }
+
+    @Override
+    public <E extends Exception> void read(Reader<E> reader) throws E {
+      reader.shape(this);
     }
   }
 
@@ -39,6 +69,11 @@ public sealed interface Item {
       Objects.requireNonNull(anchor);
       Objects.requireNonNull(alignment);
       Objects.requireNonNull(role);
+    }
+
+    @Override
+    public <E extends Exception> void read(Reader<E> reader) throws E {
+      reader.lettering(this);
     }
   }
 
@@ -70,6 +105,11 @@ public sealed interface Item {
      */
     public Group(Path clip, Affine map, String layer, List<Item> items) {
       this(clip, map, layer, List.of(), items);
+    }
+
+    @Override
+    public <E extends Exception> void read(Reader<E> reader) throws E {
+      reader.group(this);
     }
   }
 

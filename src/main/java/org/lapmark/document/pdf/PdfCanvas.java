@@ -62,14 +62,33 @@ final class PdfCanvas {
   }
 
   private void items(List<Item> items, Affine map) throws IOException {
+    Item.Reader<IOException> painter = new Painter(map);
     for (Item item : items) {
-      if (item instanceof Item.Shape shape) {
-        shape(shape, map);
-      } else if (item instanceof Item.Lettering lettering) {
-        lettering(lettering, map);
-      } else if (item instanceof Item.Group group) {
-        group(group, map);
-      }
+      item.read(painter);
+    }
+  }
+
+  /** Paints items whose coordinates a map takes to the stream's. */
+  private final class Painter implements Item.Reader<IOException> {
+    private final Affine map;
+
+    Painter(Affine map) {
+      this.map = map;
+    }
+
+    @Override
+    public void shape(Item.Shape shape) throws IOException {
+      PdfCanvas.this.shape(shape, map);
+    }
+
+    @Override
+    public void lettering(Item.Lettering line) throws IOException {
+      PdfCanvas.this.lettering(line, map);
+    }
+
+    @Override
+    public void group(Item.Group group) throws IOException {
+      PdfCanvas.this.group(group, map);
     }
   }
 

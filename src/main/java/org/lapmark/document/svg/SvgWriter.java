@@ -93,18 +93,28 @@ public final class SvgWriter {
       if (described) {
         out.open("desc", "id", id + "-text").text(description).close();
       }
-      drawing.items().forEach(item -> item(item, Affine.IDENTITY));
+      drawing.items().forEach(item -> item.read(in(Affine.IDENTITY)));
       return out.close().toString();
     }
 
-    private void item(Item item, Affine map) {
-      if (item instanceof Item.Shape shape) {
-        shape(shape, map);
-      } else if (item instanceof Item.Lettering line) {
-        lettering(line, map);
-      } else if (item instanceof Item.Group group) {
-        group(group, map);
-      }
+    /** Writes items in coordinates that a map takes to the drawing's. */
+    private Item.Reader<RuntimeException> in(Affine map) {
+      return new Item.Reader<>() {
+        @Override
+        public void shape(Item.Shape shape) {
+          Writing.this.shape(shape, map);
+        }
+
+        @Override
+        public void lettering(Item.Lettering line) {
+          Writing.this.lettering(line, map);
+        }
+
+        @Override
+        public void group(Item.Group group) {
+          Writing.this.group(group, map);
+        }
+      };
     }
 
     private void shape(Item.Shape shape, Affine map) {
@@ -180,7 +190,7 @@ public final class SvgWriter {
             group.layer());
       }
       Affine inner = map.after(group.map());
-      group.items().forEach(item -> item(item, inner));
+      group.items().forEach(item -> item.read(in(inner)));
       if (apart) {
         out.close();
       }
