@@ -37,6 +37,8 @@ import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
+import org.snakeyaml.engine.v2.api.Load;
+import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /** Every kind brings its cautions, and names that sound like it are asked about. */
 class KindsTest {
@@ -186,18 +188,25 @@ class KindsTest {
 
   @Test
   void theSchemaListsEveryKind() throws IOException {
-    String schema =
-        Files.readString(Path.of("src/main/resources/org/lapmark/source/pattern.schema.json"));
-    Matcher list =
-        Pattern.compile("\"kind\": \\{\\s+\"description\": [^\\n]+\\s+\"enum\": \\[([^]]+)\\]")
-            .matcher(schema);
-    assertTrue(list.find());
-    List<String> listed = new ArrayList<>();
-    Matcher name = Pattern.compile("\"([a-z_]+)\"").matcher(list.group(1));
-    while (name.find()) {
-      listed.add(name.group(1));
+    Map<?, ?> schema =
+        (Map<?, ?>)
+            new Load(LoadSettings.builder().build())
+                .loadFromString(
+                    Files.readString(
+                        Path.of("src/main/resources/org/lapmark/source/key/pattern.schema.json")));
+    for (String table : List.of("material", "hardware", "tool")) {
+      Map<?, ?> kind = (Map<?, ?>) at(schema, "$defs", table, "properties", "kind");
+      Map<?, ?> one = (Map<?, ?>) ((List<?>) kind.get("anyOf")).get(0);
+      assertEquals(Kind.ids(), one.get("enum"), table);
     }
-    assertEquals(Kind.ids(), listed);
+  }
+
+  private static Object at(Object map, String... keys) {
+    Object value = map;
+    for (String key : keys) {
+      value = ((Map<?, ?>) value).get(key);
+    }
+    return value;
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -21,8 +22,11 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
+import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyWords;
+import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.read.PatternReader;
 
@@ -144,6 +148,14 @@ class SchemaTest {
     Set<String> idle = words.all();
     idle.removeAll(known);
     assertEquals(Set.of(), idle);
+  }
+
+  @Test
+  void aKeyOfAnotherTableIsRefusedAtOnce() {
+    Reading reading = new Reading(Limits.STANDARD, new Findings());
+    Stated nothing = Stated.nothing(reading, Table.of("empty"));
+    assertThrows(IllegalArgumentException.class, () -> nothing.get(Stated.WHEN));
+    assertThrows(IllegalArgumentException.class, () -> Table.of("twice", Stated.WHEN, Stated.WHEN));
   }
 
   private static List<String> forms(String name) {
