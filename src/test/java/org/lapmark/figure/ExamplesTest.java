@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
+import org.lapmark.figure.read.Examples;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;

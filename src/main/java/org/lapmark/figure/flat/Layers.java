@@ -1,0 +1,178 @@
+package org.lapmark.figure.flat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.figure.scene.Words;
+import org.lapmark.figure.stage.Picture;
+import org.lapmark.figure.stage.PictureKind;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.measure.Formula;
+
+/**
+ * Layers lying on each other along a seam, the lowest first.
+ *
+ * @param views the layers
+ */
+record Layers(List<View> views) implements Picture {
+  static final PictureKind KIND = new PictureKind("layers", List.of(), Layers::read);
+
+  /** A zip longer than its edge by no more than this, in millimetres, fits it. */
+  private static final double LONGER = 0.5;
+
+  private static Picture read(Keys keys) {
+    List<View> views = keys.all("layers", View.KEYS, View::read);
+    return keys.amiss("layers") ? null : new Layers(views);
+  }
+
+  @Override
+  public double largest() {
+    return LARGEST;
+  }
+
+  @Override
+  public Scene stage(Staging staging, double scale) {
+    List<Subject> subjects = View.subjects(views, staging);
+    if (subjects.size() < views.size()) {
+      return new Stack(List.of());
+    }
+    List<Lying> lying = new ArrayList<>();
+    for (Subject subject : subjects) {
+      Affine pose = lying.isEmpty() ? subject.view().facing() : onto(subjects.get(0), subject);
+      lying.add(new Lying(subject.body(), pose, subject.view().cutAway()));
+    }
+    checkZips(staging, subjects);
+    List<Laid> laid = Stack.lay(lying, scale);
+    List<Workpiece> workpieces = new ArrayList<>();
+    for (int i = 0; i < laid.size(); i++) {
+      workpieces.add(views.get(i).stage(staging, subjects.get(i), laid.get(i)));
+    }
+    return new Stack(workpieces);
+  }
+
+  /** Where a layer lies so that its edge meets the lowest layer's. */
+  private static Affine onto(Subject base, Subject layer) {
+    View lowest = base.view();
+    if (lowest.isZip()) {
+      throw Faults.of(lowest.zip().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
+    }
+    Path seam = base.line(lowest.seamEdge());
+    Point inward = lowest.facing().applyVector(Subject.inward(seam)).unit();
+    Point middle = lowest.facing().apply(middle(seam));
+    if (layer.view().isZip()) {
+      // The tape's edge lies level with the raw edge.
+      double allowance = base.allowance(base.edges(lowest.seamEdge()).get(0));
+      Point raw = middle.minus(inward.times(allowance));
+      return new Affine(inward.y(), -inward.x(), inward.x(), inward.y(), raw.x(), raw.y());
+    }
+    Path edge = layer.line(layer.view().seamEdge());
+    Point own = layer.view().mirror().applyVector(Subject.inward(edge));
+    double cos = own.dot(inward);
+    double sin = own.cross(inward);
+    Affine turned = new Affine(cos, sin, -sin, cos, 0, 0).after(layer.view().mirror());
+    Point by = middle.minus(turned.apply(middle(edge)));
+    return Affine.translation(by.x(), by.y()).after(turned);
+  }
+
+  private static Point middle(Path edge) {
+    return edge.start().towards(edge.end(), 0.5);
+  }
+
+  /** A zip that is laid along an edge must not be longer than that. */
+  private static void checkZips(Staging staging, List<Subject> subjects) {
+    for (Subject zip : subjects) {
+      for (Subject piece : subjects) {
+        if (zip.view().isZip() && !piece.view().isZip()) {
+          SourceText edge = piece.view().seamEdge();
+          double opening = piece.line(edge).length();
+          double length = staging.length(zip.view().length());
+          if (length > opening + LONGER) {
+            staging.notice(
+                zip.view().length().text().position(),
+                FigureCode.FIGURE_ZIP_TOO_LONG,
+                "length",
+                Staging.hundredth(length),
+                "opening",
+                Staging.hundredth(opening),
+                "edge",
+                edge.text(),
+                "size",
+                staging.size());
+          }
+        }
+      }
+    }
+  }
+
+  @Override
+  public List<Formula> clipDepths() {
+    return View.clipDepths(views);
+  }
+
+  @Override
+  public boolean isFinishedArticle() {
+    return false;
+  }
+
+  @Override
+  public Picture unlettered() {
+    return this;
+  }
+
+  /** Workpieces that lie on each other, the lowest first. */
+  private record Stack(List<Workpiece> workpieces) implements Scene {
+    /** How far each layer is moved on paper, down and right, so that the lower ones are seen. */
+    private static final double STAGGER = 2.5;
+
+    static List<Laid> lay(List<Lying> all, double scale) {
+      boolean cutAway = all.stream().anyMatch(lying -> lying.cutAway() != null);
+      List<Laid> laid = new ArrayList<>();
+      for (Lying lying : all) {
+        double moved = cutAway ? 0 : STAGGER * laid.size();
+        Affine map = Affine.scaling(scale, scale).after(lying.pose());
+        Laid one = new Laid(lying, Affine.translation(moved, moved).after(map));
+        int above = all.size() - 1 - laid.size();
+        laid.add(lying.cutAway() == null ? one : one.cutAway(above));
+      }
+      return laid;
+    }
+
+    @Override
+    public void draw(Canvas canvas, double scale) {
+      FlatInk ink = new FlatInk(canvas, scale);
+      List<Laid> laid = lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
+      for (int i = 0; i < laid.size(); i++) {
+        workpieces.get(i).base(laid.get(i), ink);
+        for (Laid below : laid.subList(0, i)) {
+          canvas.within(laid.get(i).outline(), List.of(below.outline()), "figure-under");
+        }
+        workpieces.get(i).details(laid.get(i), laid.subList(i + 1, laid.size()), ink);
+      }
+      Box shape = canvas.bounds();
+      for (int i = 0; i < laid.size(); i++) {
+        workpieces.get(i).dimensions(laid.get(i), shape, ink);
+      }
+    }
+
+    @Override
+    public List<String> inWords(Words words) {
+      List<String> sentences = new ArrayList<>();
+      sentences.add(words.word("alt.layers", "count", workpieces.size()));
+      for (int i = 0; i < workpieces.size(); i++) {
+        String said = workpieces.get(i).said();
+        sentences.add(words.word("alt.layer", "number", i + 1, "what", said));
+      }
+      workpieces.forEach(workpiece -> sentences.addAll(workpiece.inWords(words)));
+      return sentences;
+    }
+  }
+}

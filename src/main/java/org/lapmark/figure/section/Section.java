@@ -1,0 +1,353 @@
+package org.lapmark.figure.section;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.read.Values;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.figure.stage.Picture;
+import org.lapmark.figure.stage.PictureKind;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.source.YamlNode;
+
+/**
+ * A section through layers.
+ *
+ * @param layers the layers
+ * @param cords cords between them
+ * @param stitches where it is sewn
+ * @param labels further labels
+ * @param dimensions distances along it
+ */
+public record Section(
+    List<Layer> layers,
+    List<Cord> cords,
+    List<Stitch> stitches,
+    List<Label> labels,
+    List<Distance> dimensions)
+    implements Picture {
+  private static final KeyTable KEYS =
+      KeyTable.of("section", "layers", "cords", "stitches", "labels", "dimensions");
+
+  /** Sections under the key {@code section}. */
+  public static final PictureKind KIND =
+      new PictureKind("section", List.of(), keys -> keys.child("section", KEYS, Section::read));
+
+  /** Thickness is drawn large, so that distances may be, too. */
+  private static final double LARGEST_SECTION = 3;
+
+  private static final double LONGEST = 2_000;
+
+  /** In millimetres of cloth. */
+  private static final double NOTHING = 1e-3;
+
+  private static Section read(Keys keys) {
+    keys.need("layers");
+    Section section =
+        new Section(
+            keys.all("layers", Layer.KEYS, Layer::read),
+            keys.all("cords", Cord.KEYS, Cord::read),
+            keys.all("stitches", Stitch.KEYS, Stitch::read),
+            keys.all("labels", Label.KEYS, Label::read),
+            keys.all("dimensions", Distance.KEYS, Distance::read));
+    // Whether a stitch meets cloth depends on all of them.
+    return keys.amiss("layers") ? null : section;
+  }
+
+  @Override
+  public double largest() {
+    return LARGEST_SECTION;
+  }
+
+  @Override
+  public Scene stage(Staging staging, double scale) {
+    List<SectionScene.Layer> drawn = new ArrayList<>();
+    layers.forEach(
+        layer -> staging.attempt(() -> layer.stage(staging, scale)).ifPresent(drawn::add));
+    // Where not all layers can be drawn, something may only seem to lie off them.
+    boolean complete = drawn.size() == layers.size();
+    Reach reach =
+        new Reach(staging, complete ? SectionScene.lines(drawn, scale) : List.of(), scale);
+    return new SectionScene(
+        each(cords, cord -> cord.stage(staging), staging),
+        drawn,
+        each(stitches, stitch -> stitch.stage(staging, reach), staging),
+        each(labels, label -> label.stage(staging, reach), staging),
+        each(dimensions, one -> one.stage(staging, reach), staging),
+        staging.words().word("section.note"));
+  }
+
+  private static <A, B> List<B> each(List<A> stated, Function<A, B> stager, Staging staging) {
+    List<B> all = new ArrayList<>();
+    stated.forEach(one -> staging.attempt(() -> stager.apply(one)).ifPresent(all::add));
+    return all;
+  }
+
+  @Override
+  public List<Formula> clipDepths() {
+    return List.of();
+  }
+
+  @Override
+  public boolean isFinishedArticle() {
+    return false;
+  }
+
+  @Override
+  public Picture unlettered() {
+    return this;
+  }
+
+  /**
+   * What is stated of a section lies between its layers' ends; looked at where all layers are
+   * known.
+   *
+   * @param lines the layers' lines on paper; none where they aren't all known
+   */
+  private record Reach(Staging staging, List<Path> lines, double scale) {
+    void check(Formula stated, double along) {
+      double x = along * scale;
+      if (!lines.isEmpty()
+          && (x < least() - SectionScene.BESIDE || x > most() + SectionScene.BESIDE)) {
+        throw off(stated, along);
+      }
+    }
+
+    private double least() {
+      return lines.stream().mapToDouble(line -> line.bounds().minX()).min().orElse(0);
+    }
+
+    private double most() {
+      return lines.stream().mapToDouble(line -> line.bounds().maxX()).max().orElse(0);
+    }
+
+    FindingException off(Formula stated, double along) {
+      return Faults.of(
+          stated.text().position(),
+          FigureCode.FIGURE_OFF_LAYERS,
+          "value",
+          Staging.hundredth(along),
+          "size",
+          staging.size(),
+          "least",
+          Staging.hundredth(least() / scale),
+          "most",
+          Staging.hundredth(most() / scale));
+    }
+  }
+
+  private static double distance(Formula along, Staging staging) {
+    return staging.length(along, -LONGEST, LONGEST);
+  }
+
+  /**
+   * A point of a section.
+   *
+   * @param along the distance
+   * @param level the level, 0 at the top
+   */
+  record Point(Formula along, double level) {
+    static Point read(YamlNode block, String what) {
+      if (block instanceof YamlNode.Items items && items.items().size() == 2) {
+        return new Point(
+            Values.formula(items.items().get(0), what), Section.level(items.items().get(1), what));
+      }
+      throw Faults.kind(block.position(), what, "a distance and a level in brackets");
+    }
+
+    SectionScene.Spot stage(Staging staging) {
+      return new SectionScene.Spot(distance(along, staging), level);
+    }
+  }
+
+  private static double level(YamlNode block, String what) {
+    String text = Values.text(block, what).text();
+    if (!text.matches("\\d{1,2}(\\.\\d{1,3})?") || Double.parseDouble(text) > 20) {
+      throw Faults.kind(block.position(), what, "a level: a number from 0 to 20");
+    }
+    return Double.parseDouble(text);
+  }
+
+  /**
+   * A layer of a section, drawn along a line with rounded bends.
+   *
+   * @param cloth the material's id, or null for a zip's tape
+   * @param up which side faces up at its beginning
+   * @param line points: a distance along the section and a level counted from the top
+   * @param name its name, or null for the computed one
+   */
+  record Layer(SourceText cloth, Side up, List<Point> line, TemplateText name) {
+    private static final KeyTable KEYS = KeyTable.of("layer", "cloth", "zip", "up", "line", "name");
+
+    private static Layer read(Keys keys) {
+      boolean zip = keys.one("cloth", "zip").equals("zip");
+      keys.text("zip");
+      keys.need("line");
+      return keys.whole(
+          new Layer(
+              zip ? null : keys.text("cloth"),
+              keys.constant("up", Side.class, Side.RIGHT),
+              keys.read("line", List.of(), (node, what) -> points(node, what, keys)),
+              keys.label("name")));
+    }
+
+    private static List<Point> points(YamlNode node, String what, Keys keys) {
+      List<YamlNode> stated = Values.list(node, what);
+      if (stated.size() < 2) {
+        throw Faults.kind(
+            node.position(), what, "at least two points, each a distance and a level in brackets");
+      }
+      return keys.each("line", stated, point -> Point.read(point, what));
+    }
+
+    private SectionScene.Layer stage(Staging staging, double scale) {
+      Optional<Texture> texture =
+          Optional.ofNullable(cloth)
+              .map(id -> staging.cloths().texture(staging.references().material(id)));
+      List<SectionScene.Spot> spots = line.stream().map(point -> point.stage(staging)).toList();
+      SectionScene.Layer bare = new SectionScene.Layer(texture, up, spots, "");
+      if (bare.centre(scale).size() < 2) {
+        throw staging.empty(line.get(1).along(), "line");
+      }
+      // Without its name the layer is known all the same.
+      String words = staging.attempt(() -> name(staging)).orElse("");
+      return new SectionScene.Layer(texture, up, spots, words);
+    }
+
+    private String name(Staging staging) {
+      if (name != null) {
+        return staging.text(name);
+      }
+      return cloth == null ? staging.words().word("zip.tape") : staging.cloths().name(cloth.text());
+    }
+  }
+
+  /**
+   * A cord in a section.
+   *
+   * @param bend the middle of the fold, two levels high and turning back, that it lies in
+   * @param name its name, or null
+   */
+  record Cord(Point bend, TemplateText name) {
+    private static final KeyTable KEYS = KeyTable.of("cord", "at", "name");
+
+    private static Cord read(Keys keys) {
+      keys.need("at");
+      return keys.whole(new Cord(keys.read("at", null, Point::read), keys.label("name")));
+    }
+
+    private SectionScene.Label stage(Staging staging) {
+      SectionScene.Spot at = bend.stage(staging);
+      return new SectionScene.Label(
+          name == null ? staging.words().word("cord") : staging.text(name), at);
+    }
+  }
+
+  /**
+   * Stitches through a section.
+   *
+   * @param at where
+   * @param from the upper level
+   * @param to the lower level
+   * @param now whether this step sews them
+   * @param text a label, or null
+   */
+  record Stitch(Formula at, double from, double to, boolean now, TemplateText text) {
+    private static final KeyTable KEYS = KeyTable.of("stitch", "at", "levels", "now", "text");
+
+    private static Stitch read(Keys keys) {
+      keys.need("at", "levels");
+      List<Double> levels = keys.read("levels", List.of(0.0, 0.0), Stitch::levels);
+      return keys.whole(
+          new Stitch(
+              keys.formula("at"),
+              levels.get(0),
+              levels.get(1),
+              keys.yes("now", true),
+              keys.label("text")));
+    }
+
+    private static List<Double> levels(YamlNode node, String what) {
+      List<YamlNode> stated = Values.list(node, what);
+      if (stated.size() != 2) {
+        throw Faults.kind(node.position(), what, "two levels in brackets");
+      }
+      return stated.stream().map(one -> level(one, what)).toList();
+    }
+
+    private SectionScene.Stitch stage(Staging staging, Reach reach) {
+      double along = distance(at, staging);
+      SectionScene.Stitch bare = new SectionScene.Stitch(along, from, to, now, Optional.empty());
+      if (!reach.lines.isEmpty() && !bare.meets(reach.lines, reach.scale)) {
+        throw reach.off(at, along);
+      }
+      Optional<String> words = Optional.ofNullable(text).map(staging::text);
+      return new SectionScene.Stitch(along, from, to, now, words);
+    }
+  }
+
+  /**
+   * A label of a section.
+   *
+   * @param text the text
+   * @param at what it names
+   */
+  record Label(TemplateText text, Point at) {
+    private static final KeyTable KEYS = KeyTable.of("note", "at", "text");
+
+    private static Label read(Keys keys) {
+      keys.need("at", "text");
+      return keys.whole(new Label(keys.label("text"), keys.read("at", null, Point::read)));
+    }
+
+    private SectionScene.Label stage(Staging staging, Reach reach) {
+      SectionScene.Spot spot = at.stage(staging);
+      reach.check(at.along(), spot.along());
+      return new SectionScene.Label(staging.text(text), spot);
+    }
+  }
+
+  /**
+   * A distance along a section.
+   *
+   * @param from where it begins
+   * @param to where it ends
+   * @param above whether it stands above
+   */
+  record Distance(Formula from, Formula to, boolean above) {
+    private static final KeyTable KEYS = KeyTable.of("distance", "from", "to", "beside");
+
+    private static Distance read(Keys keys) {
+      keys.need("from", "to");
+      return keys.whole(
+          new Distance(
+              keys.formula("from"),
+              keys.formula("to"),
+              keys.word("beside", List.of("above", "below"), "above").equals("above")));
+    }
+
+    private SectionScene.Distance stage(Staging staging, Reach reach) {
+      double first = distance(from, staging);
+      double last = distance(to, staging);
+      if (Math.abs(last - first) < NOTHING) {
+        throw staging.empty(to, "dimensions");
+      }
+      reach.check(from, first);
+      reach.check(to, last);
+      return new SectionScene.Distance(
+          first, last, above, staging.dimension(to.text().position(), Math.abs(last - first)));
+    }
+  }
+}
