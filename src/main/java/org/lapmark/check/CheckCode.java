@@ -56,6 +56,8 @@ public enum CheckCode implements FindingCode {
   SIZES_PRINTED_ALIKE(Severity.WARNING),
   /** A depth to clip that is printed as more than it is. */
   DEPTH_ROUNDED_UP(Severity.WARNING),
+  /** Two pieces of one variant that bear the same name. */
+  PIECE_NAME_AGAIN(Severity.WARNING),
   /** A lining, interfacing or stiffener that is larger than what it belongs to. */
   LAYER_LARGER(Severity.WARNING);
 

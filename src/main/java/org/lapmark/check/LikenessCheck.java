@@ -20,10 +20,13 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.source.FinishedSource;
+import org.lapmark.source.NoteSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.text.Block;
+import org.lapmark.text.Manuscript;
 import org.lapmark.text.Steps;
+import org.lapmark.text.Targets;
 
 /**
  * Lengths that differ aren't printed alike where they stand side by side: in a step with its
@@ -50,6 +53,12 @@ final class LikenessCheck {
       steps.all().stream()
           .filter(read -> read.id().equals(step.id().text()))
           .forEach(read -> check.depths(read, shown));
+    }
+    for (NoteSource note : pattern.source().notes()) {
+      for (Block.Figure figure :
+          Manuscript.read(note.body(), Targets.NONE, new Findings()).figures()) {
+        check.compare(ShownLength.in(figure.content(), pattern), "figure");
+      }
     }
     for (FinishedSource row : pattern.source().finished()) {
       check.compare(ShownLength.in(row.value(), pattern), "row");

@@ -1,9 +1,12 @@
 package org.lapmark.check;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.grade.GradeCode;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
@@ -14,6 +17,7 @@ import org.lapmark.measure.Value;
 /** Finds lengths, areas and numbers of things below zero in texts. */
 final class Negatives {
   private static final double NOTHING = 1e-9;
+  private static final Pattern NOT_NAMES = Pattern.compile("[^a-z0-9_.]+");
 
   private final GradedPattern pattern;
   private final Findings findings;
@@ -43,11 +47,20 @@ final class Negatives {
     }
   }
 
+  /** Whether an allowance that the expression names has been found to be below zero. */
+  private boolean isReported(PrintedValue printed) {
+    Set<String> names = new TreeSet<>(List.of(NOT_NAMES.split(printed.expression())));
+    return findings.sorted().stream()
+        .filter(finding -> finding.code() == GradeCode.ALLOWANCE_NEGATIVE)
+        .anyMatch(finding -> names.contains(String.valueOf(finding.arguments().get("cause"))));
+  }
+
   void value(PrintedValue printed) {
     if (printed.exact() instanceof Value.Quantity quantity
         && quantity.amount() < -NOTHING
         && quantity.dimension() != Dimension.ANGLE
-        && quantity.dimension() != Dimension.PLAIN) {
+        && quantity.dimension() != Dimension.PLAIN
+        && !isReported(printed)) {
       Amount amount = new Amount(quantity.amount(), quantity.dimension());
       findings.add(
           finished.contains(printed.position())

@@ -64,6 +64,7 @@ public final class PatternChecks {
     HazardCheck.run(pattern.source(), reach, findings);
     GlyphCheck.run(pattern.source(), reach, findings);
     PropertyCheck.run(pattern, findings);
+    PieceNames.run(pattern, findings);
     IronCheck.run(pattern, reach, findings);
     LayerCheck.run(pattern, findings);
   }

@@ -97,8 +97,21 @@ final class RuledMarks {
     return name.replace('_', ' ');
   }
 
-  /** Single ones together, then double ones and so on, then sets with gaps of their own. */
+  /**
+   * Single ones together, then double ones and so on, then sets with gaps of their own; of each
+   * those that are slit before those that are cut out.
+   */
   private List<String> notches(List<RuledMark.Notch> notches) {
+    List<String> words = new ArrayList<>();
+    for (NotchSet.Cut cut : NotchSet.Cut.values()) {
+      words.addAll(
+          notches(cut, notches.stream().filter(notch -> notch.set().cut() == cut).toList()));
+    }
+    return words;
+  }
+
+  private List<String> notches(NotchSet.Cut cut, List<RuledMark.Notch> notches) {
+    boolean wedge = cut == NotchSet.Cut.WEDGE;
     Map<Integer, List<String>> usual = new TreeMap<>();
     List<String> sets = new ArrayList<>();
     for (RuledMark.Notch notch : notches) {
@@ -108,7 +121,11 @@ final class RuledMarks {
       } else {
         List<String> places =
             set.offsets().stream().map(offset -> value(notch.at() + offset)).toList();
-        sets.add(wording.text("ruled.set", Map.of("count", set.count(), "places", and(places))));
+        int wedges = wedge ? set.count() : 0;
+        sets.add(
+            wording.text(
+                "ruled.set",
+                Map.of("count", set.count(), "wedges", wedges, "places", and(places))));
       }
     }
     List<String> words = new ArrayList<>();
@@ -117,7 +134,15 @@ final class RuledMarks {
             words.add(
                 wording.text(
                     "ruled.notch",
-                    Map.of("count", count, "number", places.size(), "places", and(places)))));
+                    Map.of(
+                        "count",
+                        count,
+                        "number",
+                        places.size(),
+                        "wedges",
+                        wedge ? count * places.size() : 0,
+                        "places",
+                        and(places)))));
     words.addAll(sets);
     return words;
   }

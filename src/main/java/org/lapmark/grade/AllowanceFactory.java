@@ -131,7 +131,7 @@ final class AllowanceFactory {
       throw new FindingException(
           Finding.of(
               GradeCode.ALLOWANCE_NEGATIVE,
-              formula.text().position(),
+              scope.stated(formula),
               "value",
               Rounded.hundredth(allowance),
               "cause",

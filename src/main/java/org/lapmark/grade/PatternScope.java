@@ -658,6 +658,23 @@ final class PatternScope implements Scope {
     return length;
   }
 
+  /** Where what a formula names is stated, or the formula where it is more than a name. */
+  Position stated(Formula formula) {
+    Formula at = formula;
+    Set<String> seen = new LinkedHashSet<>();
+    while (at.soleName().isPresent() && seen.add(at.soleName().get().text())) {
+      String name = at.soleName().get().text();
+      MeasureSource measure = measures.get(name);
+      if (rows.containsKey(name)) {
+        return rows.get(name).position();
+      } else if (measure == null || measure.formula() == null || measure.solving() != null) {
+        return at.text().position();
+      }
+      at = measure.formula();
+    }
+    return at.text().position();
+  }
+
   /**
    * What is at fault where a formula comes to too little: the same wherever it asks for the same
    * names, and a place of its own where it is but a number.

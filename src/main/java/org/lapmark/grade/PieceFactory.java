@@ -105,8 +105,9 @@ final class PieceFactory {
     if (stated.isEmpty()) {
       checkExtent(source, shape);
     }
-    Optional<FoldedHalf> half =
-        stated.isEmpty() ? source.fold().map(fold -> half(shape, fold)) : Optional.empty();
+    // What is ruled has no paper that could show a half, but what is stated of it has to be right.
+    Optional<FoldedHalf> folded = source.fold().map(fold -> half(shape, fold));
+    Optional<FoldedHalf> half = stated.isEmpty() ? folded : Optional.empty();
     Piece piece = new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
     if (!unsaid.isEmpty() && !piece.isFolded()) {
       unmirrored(piece, unsaid);

@@ -6,7 +6,9 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.FinestSteps;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Value;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.PatternSource;
 
@@ -40,7 +42,14 @@ final class Precision {
 
   private FinestSteps gathered(PrintForm form) {
     for (Piece piece : pattern.pieces()) {
-      piece.statedSize().ifPresent(this::ruled);
+      piece
+          .statedSize()
+          .ifPresent(
+              size -> {
+                ruler(size.width());
+                ruler(size.height());
+                size.places().forEach(this::ruler);
+              });
     }
     List<TemplateText> texts = new ArrayList<>(AuthorTexts.of(pattern.source()));
     // Markdown is read further up; its placeholders can be found in it as it is written.
@@ -57,33 +66,35 @@ final class Precision {
         }
       }
     }
+    PrintForm soFar = form.with(steps.all());
+    pattern.pieces().forEach(piece -> piece.statedSize().ifPresent(size -> apart(size, soFar)));
     return steps.all();
   }
 
-  private void ruled(StatedSize size) {
-    ruler(size.width());
-    ruler(size.height());
-    for (RuledMark mark : size.marks()) {
-      if (mark instanceof RuledMark.Notches notches) {
-        for (RuledMark.Notch notch : notches.notches()) {
-          ruler(notch.at());
-          notch.set().offsets().forEach(offset -> ruler(notch.at() + offset));
+  /**
+   * Tells the places of a piece's marks from each other and from its sides. Nobody writes them, so
+   * nobody can ask for a finer step: they are left to millimetres where inches don't do.
+   */
+  private void apart(StatedSize size, PrintForm form) {
+    List<Double> before = new ArrayList<>(List.of(size.width(), size.height()));
+    for (double place : size.places()) {
+      for (double other : before) {
+        if (PrintForm.differ(place, other)) {
+          if (alike(place, other, form.with(Units.INCHES))) {
+            steps.metricAlone(place);
+          }
+          if (alike(place, other, form.with(Units.METRIC))) {
+            steps.metric(place, form.metricStep() / 10);
+            steps.metric(other, form.metricStep() / 10);
+          }
         }
-      } else if (mark instanceof RuledMark.Parallel line) {
-        ruler(line.at());
-        ruler(line.from());
-        ruler(line.to());
-      } else if (mark instanceof RuledMark.Through line) {
-        line.through().forEach(this::ruler);
-      } else if (mark instanceof RuledMark.Points points) {
-        points.spots().forEach(this::ruler);
       }
+      before.add(place);
     }
   }
 
-  private void ruler(RuledMark.Spot spot) {
-    ruler(spot.across());
-    ruler(spot.down());
+  private static boolean alike(double one, double other, PrintForm form) {
+    return form.print(Value.Quantity.length(one)).equals(form.print(Value.Quantity.length(other)));
   }
 
   private void ruler(double millimetres) {

@@ -143,7 +143,9 @@ final class Ruling {
         RuledMark.Side side = side(edge).orElseThrow();
         RuledMark.Spot spot = spot(edge.path().atLength(notch.at()));
         double at = side.isAcross() ? spot.across() : spot.down();
-        NotchSet set = side.isForwards() ? notch.set() : notch.set().reversed();
+        NotchSet stated = side.isForwards() ? notch.set() : notch.set().reversed();
+        // Without an allowance nothing can be cut out: it is a short mark, as on paper.
+        NotchSet set = allowances.get(side) > 0 ? stated : stated.cut(NotchSet.Cut.SLIT);
         List<RuledMark.Notch> all = notches.computeIfAbsent(side, key -> new ArrayList<>());
         if (all.stream().noneMatch(one -> Math.abs(one.at() - at) <= SAME)) {
           all.add(new RuledMark.Notch(at, set));

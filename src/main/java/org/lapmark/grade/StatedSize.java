@@ -1,5 +1,6 @@
 package org.lapmark.grade;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -25,5 +26,38 @@ public record StatedSize(double width, double height, boolean bias, List<RuledMa
    */
   public StatedSize(double width, double height, boolean bias) {
     this(width, height, bias, List.of());
+  }
+
+  /**
+   * The distances by which the marks are found.
+   *
+   * @return millimetres, in the order of the marks
+   */
+  public List<Double> places() {
+    List<Double> places = new ArrayList<>();
+    for (RuledMark mark : marks) {
+      if (mark instanceof RuledMark.Notches notches) {
+        for (RuledMark.Notch notch : notches.notches()) {
+          places.add(notch.at());
+          notch.set().offsets().forEach(offset -> places.add(notch.at() + offset));
+        }
+      } else if (mark instanceof RuledMark.Parallel line) {
+        places.add(line.at());
+        if (!line.whole()) {
+          places.add(line.from());
+          places.add(line.to());
+        }
+      } else if (mark instanceof RuledMark.Through line) {
+        line.through().forEach(spot -> add(spot, places));
+      } else if (mark instanceof RuledMark.Points points) {
+        points.spots().forEach(spot -> add(spot, places));
+      }
+    }
+    return places;
+  }
+
+  private static void add(RuledMark.Spot spot, List<Double> places) {
+    places.add(spot.across());
+    places.add(spot.down());
   }
 }

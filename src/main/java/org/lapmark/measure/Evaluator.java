@@ -267,7 +267,7 @@ final class Evaluator {
   private Value call(Node.Call call) {
     Node first = call.arguments().get(0);
     return switch (call.function()) {
-      case IF -> value(call.arguments().get(truth(first) ? 1 : 2));
+      case IF -> chosen(call, truth(first));
       case MIN, MAX -> extreme(call);
       case ABS -> {
         Quantity of = quantity(value(first), first);
@@ -281,6 +281,29 @@ final class Evaluator {
       case ASIN, ACOS, ATAN -> inverse(call.function(), first);
       case LONGEST_UP_TO -> longest(call);
     };
+  }
+
+  /**
+   * One of two values. The other isn't computed, as what it asks for may not be there; where its
+   * kind shows all the same, it has to be that of the first.
+   */
+  private Value chosen(Node.Call call, boolean first) {
+    Value value = value(call.arguments().get(first ? 1 : 2));
+    String own = kind(value);
+    String other = WrittenKind.of(call.arguments().get(first ? 2 : 1)).orElse(own);
+    boolean numbers = WrittenKind.isNumber(own) && WrittenKind.isNumber(other);
+    if (!own.equals(other) && !numbers) {
+      throw fault(
+          MeasureCode.FORMULA_UNLIKE_BRANCHES,
+          call,
+          "first",
+          first ? own : other,
+          "second",
+          first ? other : own,
+          "units",
+          own.equals(word(PLAIN)) || other.equals(word(PLAIN)) ? "yes" : "no");
+    }
+    return value;
   }
 
   /** The least or greatest; a pair stays a pair, and of equal ones the first is taken. */

@@ -2,7 +2,9 @@ package org.lapmark.measure;
 
 import java.util.Collections;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * What the uses of a pattern's quantities ask for together, so that each is printed in one way
@@ -12,14 +14,16 @@ import java.util.TreeMap;
  * @param inches by length, in thousandths of a millimetre, the denominator of inch fractions
  * @param metric by length the step of metric numbers, in millimetres
  * @param rounding by expression the side to which it is rounded
+ * @param metricAlone lengths that a ruler's inches don't tell from others beside them
  */
 public record FinestSteps(
     SortedMap<Long, Integer> inches,
     SortedMap<Long, Double> metric,
-    SortedMap<String, Rounding> rounding) {
+    SortedMap<String, Rounding> rounding,
+    SortedSet<Long> metricAlone) {
   /** Nothing is asked for. */
   public static final FinestSteps NONE =
-      new FinestSteps(new TreeMap<>(), new TreeMap<>(), new TreeMap<>());
+      new FinestSteps(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeSet<>());
 
   private static final double THOUSANDTHS = 1000;
 
@@ -28,6 +32,7 @@ public record FinestSteps(
     inches = Collections.unmodifiableSortedMap(new TreeMap<>(inches));
     metric = Collections.unmodifiableSortedMap(new TreeMap<>(metric));
     rounding = Collections.unmodifiableSortedMap(new TreeMap<>(rounding));
+    metricAlone = Collections.unmodifiableSortedSet(new TreeSet<>(metricAlone));
   }
 
   /** Whether some use of a length asks for a step. */
@@ -43,6 +48,11 @@ public record FinestSteps(
   /** The metric step asked for, or none as the greatest there is. */
   double step(double millimetres) {
     return metric.getOrDefault(key(millimetres), Double.MAX_VALUE);
+  }
+
+  /** Whether a length is printed without inches where no text asks for them. */
+  boolean isMetricAlone(double millimetres) {
+    return metricAlone.contains(key(millimetres));
   }
 
   /** The side to which an expression is rounded. */
@@ -63,6 +73,7 @@ public record FinestSteps(
     private final SortedMap<Long, Integer> inches = new TreeMap<>();
     private final SortedMap<Long, Double> metric = new TreeMap<>();
     private final SortedMap<String, Rounding> rounding = new TreeMap<>();
+    private final SortedSet<Long> metricAlone = new TreeSet<>();
 
     /**
      * Takes a use of a length that needs parts of an inch.
@@ -72,6 +83,25 @@ public record FinestSteps(
      */
     public void inches(double millimetres, int denominator) {
       inches.merge(key(millimetres), denominator, Math::max);
+    }
+
+    /**
+     * Takes a use of a length that needs a metric step.
+     *
+     * @param millimetres the length
+     * @param step the step in millimetres
+     */
+    public void metric(double millimetres, double step) {
+      metric.merge(key(millimetres), step, Math::min);
+    }
+
+    /**
+     * Takes a use of a length that inches would confuse with another.
+     *
+     * @param millimetres the length
+     */
+    public void metricAlone(double millimetres) {
+      metricAlone.add(key(millimetres));
     }
 
     /**
@@ -107,7 +137,7 @@ public record FinestSteps(
      * @return the steps
      */
     public FinestSteps all() {
-      return new FinestSteps(inches, metric, rounding);
+      return new FinestSteps(inches, metric, rounding, metricAlone);
     }
   }
 }

@@ -2,6 +2,8 @@ package org.lapmark.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
@@ -73,9 +75,40 @@ final class Lexer {
         take(Token.Kind.WORD, end);
         return;
       }
-      throw fault(MeasureCode.FORMULA_NAME, at, end, "name", text.substring(at, end));
+      String word = text.substring(at, end);
+      Optional<FindingException> unquoted = unquoted(end);
+      throw unquoted.isPresent()
+          ? unquoted.get()
+          : fault(MeasureCode.FORMULA_NAME, at, end, "name", word);
     }
     take(Token.Kind.NAME, end);
+  }
+
+  /** The fault of a choice's name that begins with a digit, such as 2T, and has capitals. */
+  private Optional<FindingException> unquoted(int end) {
+    int last = tokens.size() - 1;
+    if (last < 2 || tokens.get(last).kind() != Token.Kind.NUMBER) {
+      return Optional.empty();
+    }
+    Operator operator = Operator.of(tokens.get(last - 1));
+    Token left = tokens.get(last - 2);
+    boolean unit = Unit.of(text.substring(at, end).toLowerCase(Locale.ROOT)).isPresent();
+    if (operator == null
+        || !operator.comparison()
+        || left.kind() != Token.Kind.NAME
+        || unit && !left.is("size")) {
+      return Optional.empty();
+    }
+    int start = tokens.get(last).start();
+    return Optional.of(
+        fault(
+            MeasureCode.FORMULA_CHOICE_UNQUOTED,
+            start,
+            end,
+            "written",
+            text.substring(start, end),
+            "name",
+            left.text()));
   }
 
   /** Whether a choice's name may stand here. */

@@ -59,6 +59,10 @@ public enum MeasureCode implements FindingCode {
   FORMULA_WRONG_KIND,
   /** An option or the size is compared with something that it can't be. */
   FORMULA_CHOICE_UNKNOWN,
+  /** The name of a size or a choice that begins with a digit, and isn't quoted. */
+  FORMULA_CHOICE_UNQUOTED,
+  /** Two values to choose from that are of different kinds. */
+  FORMULA_UNLIKE_BRANCHES,
   /** A division by zero. */
   FORMULA_DIVISION_BY_ZERO,
   /** A function has no value for this argument. */

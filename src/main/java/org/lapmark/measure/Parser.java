@@ -70,6 +70,9 @@ final class Parser {
         break;
       }
       at++;
+      if (operator.comparison()) {
+        checkQuoted(left);
+      }
       // A power groups to the right, and its exponent may bear a sign; all else groups to the left.
       Node right =
           expression(
@@ -78,6 +81,32 @@ final class Parser {
     }
     depth--;
     return left;
+  }
+
+  /** Reports the name of a size or a choice that reads as a number and a unit, such as 2T. */
+  private void checkQuoted(Node left) {
+    Token number = token();
+    Token word = peek(1);
+    boolean unknown =
+        number.kind() == Kind.NUMBER
+            && word.kind() == Kind.NAME
+            && !Names.isWord(word.text())
+            && Unit.of(word.text()).isEmpty();
+    if (!unknown || !(left instanceof Node.Name name)) {
+      return;
+    }
+    boolean size = source.text().substring(name.start(), name.end()).equals("size");
+    if (size || nearestUnit(word.text()).isEmpty()) {
+      String written = source.text().substring(number.start(), word.end());
+      throw fault(
+          MeasureCode.FORMULA_CHOICE_UNQUOTED,
+          number.start(),
+          word.end(),
+          "written",
+          written,
+          "name",
+          source.text().substring(name.start(), name.end()));
+    }
   }
 
   private Node operand(int binding) {

@@ -20,13 +20,13 @@ public record PrintForm(
   /** The parts of an inch on rulers and tapes at home; none has finer ones. */
   public static final int RULER = 16;
 
-  /** In millimetres; depths are told no finer. */
   /** In millimetres: what differs by less is alike for anybody with a ruler. */
   private static final double ALIKE = 1;
 
   /** Of short lengths it is this share of them, by which no step may move a length either. */
   private static final double SHARE = 0.06;
 
+  /** In millimetres; depths are told no finer. */
   private static final double FINEST_DEPTH = 0.05;
 
   /** Checks the steps. */

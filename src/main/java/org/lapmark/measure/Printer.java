@@ -248,6 +248,11 @@ final class Printer {
    */
   private Optional<Integer> parts(double length, Unit unit) {
     int parts = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
+    if (form.style() == Form.Style.DOCUMENT
+        && form.denominator() == 0
+        && document.finest().isMetricAlone(length)) {
+      return Optional.empty();
+    }
     if (unit == Unit.IN) {
       parts = Math.max(parts, document.finest().denominator(length));
       if (form.denominator() == 0) {

@@ -2,6 +2,7 @@ package org.lapmark.panel;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -252,7 +253,7 @@ public record FoldedHalf(
       Point mirrored = mirror.apply(inner(notch));
       if (shape.notches().stream()
           .noneMatch(other -> inner(other).distance(mirrored) <= 5 * TOLERANCE)) {
-        throw alone(shape.panel(), "notch", notch.start());
+        throw alone(shape.panel(), "notch", edgeOf(shape.panel(), inner(notch)), notch.start());
       }
       if (aside(inner(notch), from, along) >= -ON_FOLD) {
         kept.add(inHalf(shape, notch, from, along));
@@ -283,9 +284,52 @@ public record FoldedHalf(
     return notch.curves().get(0).end();
   }
 
-  private static PanelException alone(Panel panel, String kind, Point at) {
+  /** The edge on which a notch is. */
+  private static String edgeOf(Panel panel, Point notch) {
+    return panel.edges().stream()
+        .min(Comparator.comparingDouble(edge -> edge.path().distance(notch)))
+        .map(Edge::name)
+        .orElse("");
+  }
+
+  /**
+   * A mark that lies in one half alone.
+   *
+   * @param name what it is called, or the edge of a notch
+   */
+  private static PanelException alone(Panel panel, String kind, String name, Point at) {
     return PanelCode.FOLD_MARK_ALONE.exception(
-        "panel", panel.name(), "kind", kind, "x", at.x(), "y", at.y());
+        "panel", panel.name(), "kind", kind, "name", name, "x", at.x(), "y", at.y());
+  }
+
+  private static String kind(Mark mark) {
+    if (mark instanceof Mark.DrillPoint) {
+      return "drill";
+    } else if (mark instanceof Mark.MatchPoint) {
+      return "match";
+    } else if (mark instanceof Mark.Buttonhole) {
+      return "buttonhole";
+    } else if (mark instanceof Mark.Dart) {
+      return "dart";
+    } else if (mark instanceof Mark.Pleat) {
+      return "pleat";
+    }
+    return mark instanceof Mark.FoldLine ? "fold" : "placement";
+  }
+
+  private static String name(Mark mark) {
+    if (mark instanceof Mark.DrillPoint drill) {
+      return drill.name();
+    } else if (mark instanceof Mark.MatchPoint match) {
+      return match.name();
+    } else if (mark instanceof Mark.Buttonhole hole) {
+      return hole.name();
+    } else if (mark instanceof Mark.Intake intake) {
+      return intake.name();
+    } else if (mark instanceof Mark.FoldLine line) {
+      return line.name();
+    }
+    return mark instanceof Mark.Placement line ? line.name() : "";
   }
 
   private static List<Mark> marks(Panel panel, Line fold, Affine mirror) {
@@ -304,7 +348,7 @@ public record FoldedHalf(
                         other.getClass() == mark.getClass()
                             && centre(other).distance(mirrored) <= TOLERANCE);
         if (!paired) {
-          throw alone(panel, mark instanceof Mark.DrillPoint ? "drill" : "mark", centre(mark));
+          throw alone(panel, kind(mark), name(mark), centre(mark));
         }
         if (aside(centre(mark), from, along) >= -ON_FOLD) {
           kept.add(mark);
@@ -355,7 +399,7 @@ public record FoldedHalf(
       Point at = path.atLength(here);
       Point mirrored = mirror.apply(at);
       if (all.stream().noneMatch(one -> one.distance(mirrored) <= TOLERANCE)) {
-        throw alone(panel, "line", at);
+        throw alone(panel, kind(mark), name(mark), at);
       }
       if (aside(at, from, along) >= -ON_FOLD) {
         first = first < 0 ? here : first;

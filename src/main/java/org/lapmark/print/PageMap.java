@@ -1,6 +1,7 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -50,7 +51,9 @@ final class PageMap {
     double drawnWidth = sheet.width() * scale + 2 * margin;
     double drawnHeight = sheet.height() * scale + 2 * margin;
     List<Item> items = new ArrayList<>();
-    FreeSpace space = new FreeSpace(new Box(0, 0, drawnWidth, drawnHeight));
+    // What words may cover at need, and what they may not.
+    FreeSpace lines = new FreeSpace(new Box(0, 0, drawnWidth, drawnHeight));
+    FreeSpace words = new FreeSpace(new Box(0, 0, drawnWidth, drawnHeight));
     for (PlacedPiece placed : plan.pieces()) {
       PieceArt art = PieceArt.of(placed);
       // The cutting line of a piece with a fold doesn't close.
@@ -59,16 +62,29 @@ final class PageMap {
               ? Path.polyline(art.outline())
               : art.strokes().get(art.strokes().size() - 1).path();
       items.add(new Item.Shape(List.of(outline.transformed(map)), "map-piece"));
+      lines.takeLine(art.outline().stream().map(map::apply).toList(), CLEAR);
     }
-    testSquare(map).ifPresent(square -> items.add(new Item.Shape(List.of(square), "map-square")));
+    testSquare(map)
+        .ifPresent(
+            square -> {
+              items.add(new Item.Shape(List.of(square), "map-square"));
+              // A code inside would be taken for the square's name.
+              lines.takeBox(square.bounds().expanded(CLEAR));
+            });
     for (Tile tile : plan.tiles()) {
       tile(tile, map, items);
     }
     for (Tile tile : plan.tiles()) {
-      code(tile, map, space, items);
+      code(tile, map, lines, words, items);
+    }
+    for (Tile tile : plan.tiles()) {
+      Box core = core(tile);
+      Point right = map.apply(new Point(core.maxX(), core.minY()));
+      Point end = map.apply(new Point(core.maxX(), core.maxY()));
+      lines.takeLine(List.of(right, end, map.apply(new Point(core.minX(), core.maxY()))), CLEAR);
     }
     for (PlacedPiece placed : plan.pieces()) {
-      number(placed, map, space, items);
+      number(placed, map, lines, words, items);
     }
     return new Drawing(drawnWidth, drawnHeight, items);
   }
@@ -130,9 +146,11 @@ final class PageMap {
     }
   }
 
-  private void code(Tile tile, Affine map, FreeSpace space, List<Item> items) {
+  /** In the upper left corner, or as near to it as no line of a piece runs. */
+  private void code(Tile tile, Affine map, FreeSpace lines, FreeSpace words, List<Item> items) {
     Box core = core(tile);
     Point corner = map.apply(new Point(core.minX(), core.minY())).plus(new Point(1.2, 1));
+    Point end = map.apply(new Point(core.maxX(), core.maxY())).minus(new Point(1, 1));
     List<TextBlock.Text> texts = new ArrayList<>();
     texts.add(new TextBlock.Text(tile.code(), "map-code"));
     Integer page = pages.get(tile.code());
@@ -147,11 +165,21 @@ final class PageMap {
     }
     TextBlock block = TextBlock.of(texts, 1000, planner.styles(), planner.lettering());
     Box box = Box.at(corner.x(), corner.y(), block.width(), block.height());
+    FreeSpace.Finder finder = lines.finder(null, true);
+    if (!finder.isFree(box)) {
+      Box within =
+          new Box(
+              corner.x(), corner.y(), Math.max(corner.x(), end.x()), Math.max(corner.y(), end.y()));
+      box = finder.find(block.width(), block.height(), box.centre(), within).orElse(box);
+    }
     items.addAll(block.in(box, false));
-    space.takeBox(box.expanded(CLEAR));
+    lines.takeBox(box.expanded(CLEAR));
+    words.takeBox(box.expanded(CLEAR));
   }
 
-  private void number(PlacedPiece placed, Affine map, FreeSpace space, List<Item> items) {
+  /** Inside its piece, off lines or at least off words; beside it only where there is no room. */
+  private void number(
+      PlacedPiece placed, Affine map, FreeSpace lines, FreeSpace words, List<Item> items) {
     PieceArt art = PieceArt.of(placed);
     Coordinate inner = art.polygon().getInteriorPoint().getCoordinate();
     Coordinate centroid = art.polygon().getCentroid().getCoordinate();
@@ -164,11 +192,13 @@ final class PageMap {
             planner.styles(),
             planner.lettering());
     List<Point> outline = art.outline().stream().map(map::apply).toList();
+    BitSet inside = lines.inside(outline);
     Optional<Box> box =
-        space.finder(space.inside(outline), true).find(block.width(), block.height(), near);
-    if (box.isEmpty()) {
-      box = space.finder(null, true).find(block.width(), block.height(), near);
-    }
+        lines
+            .finder(inside, true)
+            .find(block.width(), block.height(), near)
+            .or(() -> words.finder(inside, true).find(block.width(), block.height(), near))
+            .or(() -> words.finder(null, true).find(block.width(), block.height(), near));
     Box place =
         box.orElse(
             Box.at(
@@ -177,6 +207,7 @@ final class PageMap {
                 block.width(),
                 block.height()));
     items.addAll(block.in(place, false));
-    space.takeBox(place.expanded(CLEAR));
+    lines.takeBox(place.expanded(CLEAR));
+    words.takeBox(place.expanded(CLEAR));
   }
 }

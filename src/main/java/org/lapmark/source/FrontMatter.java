@@ -53,7 +53,7 @@ record FrontMatter(Map<String, YamlNode> values, SourceText body) {
 
   /** A value as text, or null. */
   SourceText text(String key, Reading reading) {
-    return values.containsKey(key) ? reading.label(values.get(key), key) : null;
+    return values.containsKey(key) ? reading.name(values.get(key), key) : null;
   }
 
   private static int lineEnd(String content, int from) {

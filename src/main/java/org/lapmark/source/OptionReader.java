@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Position;
@@ -19,6 +20,7 @@ final class OptionReader {
   private static final int MOST_FORBIDDEN = 100;
 
   private final Reading reading;
+  private final Map<String, Position> labels = new LinkedHashMap<>();
 
   OptionReader(Reading reading) {
     this.reading = reading;
@@ -54,6 +56,25 @@ final class OptionReader {
     return new OptionsSource(options, forbidden, reading.switches().conditions());
   }
 
+  /** Reports a label that makers have read before. */
+  private void checkLabel(SourceText label, String what, Map<String, Position> seen) {
+    String words = label == null ? "" : label.text().strip();
+    Position first = words.isEmpty() ? null : seen.putIfAbsent(words, label.position());
+    if (first != null) {
+      reading
+          .findings()
+          .add(
+              SourceCode.OPTION_LABEL_AGAIN,
+              label.position(),
+              "what",
+              what,
+              "label",
+              words,
+              "line",
+              Integer.toString(first.line()));
+    }
+  }
+
   private void tooMany(Position position, String what, int limit) {
     reading
         .findings()
@@ -66,7 +87,8 @@ final class OptionReader {
     if (values == null || !values.containsKey("label") || !values.containsKey("default")) {
       return;
     }
-    SourceText label = reading.label(values.get("label"), "label");
+    SourceText label = reading.name(values.get("label"), "label");
+    checkLabel(label, "option", labels);
     TemplateText text =
         values.containsKey("text") ? reading.template(values.get("text"), "text") : null;
     List<OptionsSource.ChoiceSource> choices =
@@ -111,6 +133,7 @@ final class OptionReader {
   private List<OptionsSource.ChoiceSource> choices(SourceText option, YamlNode node) {
     List<OptionsSource.ChoiceSource> choices = new ArrayList<>();
     List<SourceText> written = new ArrayList<>();
+    Map<String, Position> called = new LinkedHashMap<>();
     reading.named(
         node,
         "choices",
@@ -120,7 +143,8 @@ final class OptionReader {
           if (written.size() == MOST_CHOICES + 1) {
             tooMany(id.position(), "choices", MOST_CHOICES);
           }
-          SourceText label = reading.label(value, id.text());
+          SourceText label = reading.name(value, id.text());
+          checkLabel(label, "choice", called);
           if (label != null && written.size() <= MOST_CHOICES) {
             choices.add(new OptionsSource.ChoiceSource(id, label));
           }

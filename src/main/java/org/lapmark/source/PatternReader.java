@@ -77,6 +77,10 @@ public final class PatternReader {
     SourceFile file = files.text(PATTERN);
     YamlNode.Entries root =
         file == null ? null : YamlParser.read(file, 0, file.content().length(), limits, findings);
+    if (root != null && root.entries().isEmpty()) {
+      saysNothing(file, reading);
+      return null;
+    }
     return root == null ? null : pattern(root, reading, files, sizes, steps, notes);
   }
 
@@ -95,6 +99,21 @@ public final class PatternReader {
             nearest);
   }
 
+  /** Reports that nothing stands in a file, instead of all that is missing in it. */
+  static void saysNothing(SourceFile file, Reading reading) {
+    reading
+        .findings()
+        .add(
+            SourceCode.FILE_SAYS_NOTHING,
+            Position.ofFile(file.name()),
+            "file",
+            file.name(),
+            "kind",
+            file.name().endsWith(SIZES) ? "sizes" : "pattern",
+            "keys",
+            String.join(", ", Section.PATTERN.required()));
+  }
+
   private static PatternSource pattern(
       YamlNode.Entries root,
       Reading reading,
@@ -102,11 +121,8 @@ public final class PatternReader {
       SizeTable sizes,
       List<StepSource> steps,
       List<NoteSource> notes) {
-    Position top =
-        root.entries().isEmpty()
-            ? Position.ofFile(root.file().name())
-            : MastheadReader.firstKey(root);
-    Map<String, YamlNode> values = reading.section(root, Section.PATTERN, top, PATTERN);
+    Map<String, YamlNode> values =
+        reading.section(root, Section.PATTERN, MastheadReader.firstKey(root), PATTERN);
     if (values.containsKey("format")) {
       SourceText format = reading.text(values.get("format"), "format");
       if (format != null && !format.text().equals(Integer.toString(FORMAT))) {

@@ -63,7 +63,7 @@ final class PieceReader {
       }
     }
     TemplateText name =
-        values.containsKey("name") ? reading.labelTemplate(values.get("name"), "name") : null;
+        values.containsKey("name") ? reading.nameTemplate(values.get("name"), "name") : null;
     SourceText panel =
         values.containsKey("panel") ? reading.text(values.get("panel"), "panel") : null;
     Formula allowance =

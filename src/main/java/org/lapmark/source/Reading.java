@@ -32,6 +32,12 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
   /** How the corners of a rectangle were once spelled, which formulas can't read. */
   private static final Pattern HYPHENED = Pattern.compile("(top|bottom)-(left|right)(_mirrored)*");
 
+  /** What figures, tables and labels have room for, in characters. */
+  private static final int LONG_NAME = 60;
+
+  /** A printed value is about as long as this. */
+  private static final int VALUE_LENGTH = 6;
+
   private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
   /** Begins reading a folder. */
@@ -52,6 +58,7 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
   boolean checkName(SourceText name, boolean free) {
     String word = name.text();
     if (NAME.matcher(word).matches() && (!free || Names.isFree(word))) {
+      checkBrief(name, word.length(), word.substring(0, Math.min(LONG_NAME, word.length())));
       return true;
     }
     Optional<Finding> unseen = UnseenCharacters.within(name.position());
@@ -111,6 +118,42 @@ record Reading(Limits limits, Findings findings, Hints hints, Switches switches)
   /** A short text for readers, or null. */
   SourceText label(YamlNode node, String key) {
     return within(text(node, key), key, limits.nameLength());
+  }
+
+  /** The name of something in figures, tables and lists, or null. */
+  SourceText name(YamlNode node, String key) {
+    SourceText text = label(node, key);
+    if (text != null) {
+      checkBrief(text, text.text().length(), key);
+    }
+    return text;
+  }
+
+  /** The name of something, with placeholders, or null. */
+  TemplateText nameTemplate(YamlNode node, String key) {
+    TemplateText template = labelTemplate(node, key);
+    if (template != null) {
+      int length = 0;
+      for (TemplateText.Part part : template.parts()) {
+        length += part instanceof TemplateText.Literal words ? words.text().length() : VALUE_LENGTH;
+      }
+      checkBrief(template.source(), length, key);
+    }
+    return template;
+  }
+
+  private void checkBrief(SourceText text, int length, String key) {
+    if (length > LONG_NAME) {
+      findings.add(
+          SourceCode.NAME_LONG,
+          text.position(),
+          "key",
+          key,
+          "length",
+          Integer.toString(length),
+          "limit",
+          Integer.toString(LONG_NAME));
+    }
   }
 
   /** A short text with placeholders, or null. */

@@ -177,7 +177,7 @@ final class SizeRows {
     if (ranks == null || sizes.size() < 3 || turn(ranks) < 0) {
       return null;
     }
-    int odd = odd(ranks);
+    int odd = astrayAmongNames(ranks);
     outOfOrder(odd, "no");
     List<Double> known = ranks;
     List<Integer> order = new ArrayList<>();
@@ -207,6 +207,52 @@ final class SizeRows {
       }
     }
     return null;
+  }
+
+  /**
+   * The name without which the others go one way: upwards, unless more of them go down. Of three
+   * any two go some way, so that the direction has to be known first.
+   */
+  private static int astrayAmongNames(List<Double> ranks) {
+    boolean rises = longest(ranks, 1) >= longest(ranks, -1);
+    int last = ranks.size() - 1;
+    List<Integer> candidates = new ArrayList<>();
+    for (int at = 0; at <= last; at++) {
+      List<Double> rest = new ArrayList<>(ranks);
+      rest.remove(at);
+      if (goes(rest, rises ? 1 : -1)) {
+        candidates.add(at);
+      }
+    }
+    return candidates.stream()
+        .filter(at -> at > 0 && at < last)
+        .findFirst()
+        .orElseGet(() -> candidates.isEmpty() ? odd(ranks) : candidates.get(0));
+  }
+
+  private static boolean goes(List<Double> amounts, int direction) {
+    for (int i = 1; i < amounts.size(); i++) {
+      if (direction * (amounts.get(i) - amounts.get(i - 1)) < 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** How many values can be kept so that all of them go in a direction. */
+  private static int longest(List<Double> amounts, int direction) {
+    int[] kept = new int[amounts.size()];
+    int most = 0;
+    for (int i = 0; i < kept.length; i++) {
+      kept[i] = 1;
+      for (int j = 0; j < i; j++) {
+        if (direction * (amounts.get(i) - amounts.get(j)) > 0) {
+          kept[i] = Math.max(kept[i], kept[j] + 1);
+        }
+      }
+      most = Math.max(most, kept[i]);
+    }
+    return most;
   }
 
   private void outOfOrder(int size, String byRows) {

@@ -77,6 +77,10 @@ final class SizeTableReader {
       return null;
     }
     List<SourceText> head = rows.isEmpty() ? List.of() : rows.get(0);
+    if (rows.size() < 2 && head.stream().allMatch(cell -> cell.text().isBlank())) {
+      PatternReader.saysNothing(file, reading);
+      return null;
+    }
     Column measure = column(head, "measure");
     Column unit = column(head, "unit");
     if (measure == null) {

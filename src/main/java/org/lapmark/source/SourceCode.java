@@ -70,6 +70,14 @@ public enum SourceCode implements FindingCode {
   VALUE_NOT_TEXT,
   /** Something else stands where a map is expected. */
   VALUE_NOT_MAP,
+  /** A file, or the head of one, that isn't a map. */
+  ROOT_NOT_MAP,
+  /** A file that has to say something, and is empty. */
+  FILE_SAYS_NOTHING,
+  /** A name that is too long for figures, tables and labels. */
+  NAME_LONG(Severity.WARNING),
+  /** Two options, or two choices of one, that makers can't tell apart. */
+  OPTION_LABEL_AGAIN(Severity.WARNING),
   /** Something else stands where a list is expected. */
   VALUE_NOT_LIST,
   /** A placeholder without quotes, which YAML takes for a map. */

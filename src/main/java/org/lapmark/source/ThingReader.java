@@ -38,7 +38,7 @@ final class ThingReader {
     if (values != null) {
       for (Map.Entry<String, YamlNode> entry : values.entrySet()) {
         if (entry.getKey().equals("name")) {
-          name = reading.labelTemplate(entry.getValue(), "name");
+          name = reading.nameTemplate(entry.getValue(), "name");
         } else if (TEXTS.contains(entry.getKey())) {
           TemplateText text = reading.template(entry.getValue(), entry.getKey());
           if (text != null) {

@@ -87,7 +87,11 @@ public final class YamlParser {
     if (root instanceof YamlNode.Entries map) {
       return map;
     }
-    findings.add(SourceCode.VALUE_NOT_MAP, root.position(), "key", file.name());
+    findings.add(
+        SourceCode.ROOT_NOT_MAP,
+        root.position(),
+        "kind",
+        root instanceof YamlNode.Items ? "list" : "text");
     return null;
   }
 

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.ext.footnotes.FootnoteDefinition;
 import org.commonmark.ext.footnotes.FootnotesExtension;
 import org.commonmark.ext.gfm.tables.TableBlock;
@@ -33,6 +35,8 @@ import org.lapmark.source.UnseenCharacters;
 
 /** Turns one parse of Markdown into blocks. */
 final class BlockReader {
+  private static final Pattern TASK = Pattern.compile("^(\\[[ xX]\\])\\s");
+
   private final ManuscriptReader manuscript;
   private final SourceText text;
   private final String masked;
@@ -145,6 +149,19 @@ final class BlockReader {
     return text.position(start(node), end(node));
   }
 
+  /** Reports signs that other kinds of Markdown read. */
+  void unread(String kind, int from, int to) {
+    manuscript
+        .findings()
+        .add(
+            TextCode.MARKUP_UNREAD,
+            text.position(from, to),
+            "kind",
+            kind,
+            "written",
+            InlineReader.brief(text.text().substring(from, to).replace('\n', ' ')));
+  }
+
   /** A node as it was written, for what can't be understood any further. */
   String written(Node node) {
     return text.text().substring(start(node), Math.max(start(node), end(node)));
@@ -234,6 +251,12 @@ final class BlockReader {
     Integer start = ordered ? ((OrderedList) list).getMarkerStartNumber() : null;
     List<List<Block>> items = new ArrayList<>();
     for (Node item = list.getFirstChild(); item != null; item = item.getNext()) {
+      if (item.getFirstChild() instanceof Paragraph first) {
+        Matcher task = TASK.matcher(written(first));
+        if (task.find()) {
+          unread("task", start(first), start(first) + task.end(1));
+        }
+      }
       items.add(blocks(item, depth + 1));
     }
     return new Block.ItemList(ordered, start == null ? 1 : start, list.isTight(), items);

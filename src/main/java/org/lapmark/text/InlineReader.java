@@ -2,6 +2,8 @@ package org.lapmark.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.commonmark.ext.footnotes.FootnoteReference;
 import org.commonmark.ext.footnotes.InlineFootnote;
 import org.commonmark.node.Code;
@@ -16,6 +18,9 @@ import org.commonmark.node.Text;
 
 /** Turns what stands in a line of Markdown into inlines. */
 final class InlineReader {
+  /** Two tildes, neither more nor after a backslash. */
+  private static final Pattern TILDES = Pattern.compile("(?<![\\\\~])~~(?!~)");
+
   private final BlockReader reader;
 
   InlineReader(BlockReader reader) {
@@ -27,6 +32,7 @@ final class InlineReader {
       reader.manuscript().reportDepth(reader.position(parent));
       return List.of(new Inline.Words(reader.written(parent).replace('\n', ' ')));
     }
+    struckThrough(parent);
     List<Inline> all = new ArrayList<>();
     StringBuilder words = new StringBuilder();
     for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
@@ -41,6 +47,26 @@ final class InlineReader {
     }
     flush(words, all);
     return all;
+  }
+
+  /** Reports words between pairs of tildes, whatever stands between these. */
+  private void struckThrough(Node parent) {
+    int from = -1;
+    for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+      if (!(node instanceof Text)) {
+        continue;
+      }
+      Matcher signs = TILDES.matcher(reader.written(node));
+      while (signs.find()) {
+        int at = reader.start(node) + signs.start();
+        if (from < 0) {
+          from = at;
+        } else {
+          reader.unread("struck", from, at + 2);
+          from = -1;
+        }
+      }
+    }
   }
 
   private static void flush(StringBuilder words, List<Inline> all) {

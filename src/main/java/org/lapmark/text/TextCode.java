@@ -15,6 +15,8 @@ public enum TextCode implements FindingCode {
   TEXT_STRANGE_CHARACTER(Severity.WARNING),
   /** HTML, which is shown as text. */
   TEXT_HTML(Severity.WARNING),
+  /** Markup of other kinds of Markdown, which is shown as it is written. */
+  MARKUP_UNREAD(Severity.WARNING),
   /** A heading deeper than {@link Manuscript#MAX_HEADING}. */
   HEADING_TOO_DEEP(Severity.WARNING),
   /** An address that a document can't lead to. */

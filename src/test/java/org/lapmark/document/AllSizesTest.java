@@ -5,9 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -56,36 +60,42 @@ class AllSizesTest {
         .toList();
   }
 
-  /** Whether a value is printed like another in the first size alone. */
-  private static boolean differsAndBegins(
-      List<List<PrintedValue>> bySize, PrintedValue one, String text) {
-    int at = bySize.get(0).indexOf(one);
-    return plain(one.text()).equals(text)
-        && bySize.stream().map(list -> list.get(at).text()).distinct().count() > 1;
+  private static int times(String text, String part) {
+    return text.split(Pattern.quote(part), -1).length - 1;
   }
 
   @Test
   void stepsListWhatDiffersBySize() {
     List<List<PrintedValue>> bySize =
         demos.stream().map(demo -> demo.manual().printing().all()).toList();
-    int differing = 0;
-    boolean rim = false;
+    Map<String, Integer> leds = new TreeMap<>();
+    Map<String, Integer> begun = new TreeMap<>();
+    List<String> same = new ArrayList<>();
     for (int i = 0; i < bySize.get(0).size(); i++) {
       int at = i;
-      List<String> values = bySize.stream().map(list -> plain(list.get(at).text())).toList();
+      List<PrintedValue> one = bySize.stream().map(list -> list.get(at)).toList();
+      assertEquals(1, one.stream().map(PrintedValue::expression).distinct().count(), one::toString);
+      List<String> values = one.stream().map(value -> plain(value.text())).toList();
       if (values.stream().distinct().count() == 1) {
-        assertTrue(all.contains(values.get(0)), values.get(0));
-        boolean other =
-            bySize.get(0).stream().anyMatch(one -> differsAndBegins(bySize, one, values.get(0)));
-        assertTrue(other || !all.contains("S " + values.get(0) + ", M"), values.get(0));
+        same.add(values.get(0));
       } else {
-        assertTrue(all.contains(led(values)), () -> led(values) + " in " + all);
-        differing++;
-        rim |= all.contains("exactly the rim of the end, " + led(values) + ".");
+        leds.merge(led(values), 1, Integer::sum);
+        begun.merge("S " + values.get(0) + ", M ", 1, Integer::sum);
       }
     }
+    // Each led value as often as its expressions are printed: none of them stands for another.
+    leds.forEach((led, count) -> assertEquals(count, times(all, led), () -> led + " in " + all));
+    for (String value : same) {
+      assertTrue(all.contains(value), value);
+      String start = "S " + value + ", M ";
+      assertEquals(begun.getOrDefault(start, 0), times(all, start), start);
+    }
+    int differing = leds.values().stream().mapToInt(Integer::intValue).sum();
     assertTrue(differing >= 5, "only " + differing + " differ");
-    assertTrue(rim, "the rim of each size");
+    assertTrue(
+        leds.keySet().stream()
+            .anyMatch(led -> all.contains("exactly the rim of the end, " + led + ".")),
+        "the rim of each size");
   }
 
   @Test

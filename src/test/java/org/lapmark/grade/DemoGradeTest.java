@@ -6,15 +6,21 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.PatternReader;
+import org.lapmark.source.PatternSource;
+import org.lapmark.source.StepSource;
 
 class DemoGradeTest {
   private static GradedPattern grade(String folder, String size) throws IOException {
@@ -41,6 +47,36 @@ class DemoGradeTest {
     assertEquals(panel.height() + 20, end.height(), 0.01);
     Box foam = bag.panels().get("end_foam").outline().bounds();
     assertEquals(panel.width() - 6, foam.width(), 0.01);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"content/towpath-handlebar-bag", "content/slipway-rain-hat"})
+  void notchesAreSnippedAsDeepAsTheyAreDrawn(String folder) throws IOException {
+    Findings findings = new Findings();
+    PatternSource source = PatternReader.read(Path.of(folder), findings);
+    Variant variant = new Variants(source, findings).all().get(0);
+    GradedPattern pattern = Grader.grade(source, variant, findings);
+    StepSource cut =
+        pattern.source().steps().stream()
+            .filter(step -> step.id().text().equals("cut"))
+            .findFirst()
+            .orElseThrow();
+    Matcher said =
+        Pattern.compile("Snip\\s+the\\s+notches[^{}]*\\{(min\\(.*?\\)) as at most\\}")
+            .matcher(cut.body().text());
+    assertTrue(said.find(), cut.body().text());
+    Value depth =
+        pattern
+            .value(Formula.parse(cut.body().part(said.start(1), said.end(1))), new Findings())
+            .orElseThrow();
+    double deepest =
+        pattern.pieces().stream()
+            .filter(piece -> piece.statedSize().isEmpty())
+            .flatMap(piece -> piece.shape().notches().stream())
+            .mapToDouble(org.lapmark.geometry.Path::length)
+            .max()
+            .orElseThrow();
+    assertEquals(deepest, ((Value.Quantity) depth).amount(), 0.01);
   }
 
   @Test

@@ -41,6 +41,16 @@ class ArrangingTest {
   }
 
   @Test
+  void theFirstPatternsAreOnAsFewPagesAsCanBe() {
+    for (int i = 0; i < 2; i++) {
+      PlanQuality quality = ArrangingReport.row(i).quality();
+      assertEquals(3, quality.bound());
+      assertEquals(4, quality.pages());
+      assertEquals(4, ArrangingReport.leastPages(GeneratedPatterns.pattern(i), 5));
+    }
+  }
+
+  @Test
   void patternsAreSpreadFromFiveToSixtyPieces() {
     assertEquals(5, GeneratedPatterns.pattern(0).pieces().size());
     assertEquals(60, GeneratedPatterns.pattern(GeneratedPatterns.COUNT - 1).pieces().size());

@@ -312,6 +312,31 @@ class SheetPlannerTest {
     }
   }
 
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("plans")
+  void tileCodesKeepOffOutlines(String name, GradedPattern pattern, SheetPlan plan) {
+    Drawing map = PLANNER.pageMap(plan, Map.of(), 165, 200);
+    List<Point> outlines = new ArrayList<>();
+    for (Item item : map.items()) {
+      if (item instanceof Item.Shape shape && shape.role().equals("map-piece")) {
+        for (Path path : shape.paths()) {
+          for (double at = 0; at < path.length(); at += 0.2) {
+            outlines.add(path.atLength(at));
+          }
+        }
+      }
+    }
+    List<Box> squares = paths(map, "map-square").stream().map(Path::bounds).toList();
+    for (Item.Lettering code : letterings(map)) {
+      if (!code.role().equals("map-number")) {
+        double width = PLANNER.lettering().width(code.text(), PLANNER.styles().style(code.role()));
+        Box box = Box.at(code.anchor().x(), code.anchor().y() - 1.5, width, 1.5);
+        assertTrue(outlines.stream().noneMatch(box::contains), name + ": " + code.text());
+        assertTrue(squares.stream().noneMatch(box::overlaps), name + ": " + code.text());
+      }
+    }
+  }
+
   @Test
   void testSquareOnTheFirstTileIsTenCentimetres() {
     SheetPlan plan = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);

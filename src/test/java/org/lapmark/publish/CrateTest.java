@@ -73,10 +73,10 @@ class CrateTest {
     // Size L: 240 by 180 mm between the seams, 10 mm of allowance all round.
     List<String> lines =
         List.of(
-            "Top edge, from the left corner: notch at 70 mm.",
+            "Top edge, from the left corner: notch at 70 mm; notch cut inwards as a wedge at 130 mm.",
             "Right edge, from the top corner: notch at 40 mm.",
-            "Bottom edge, from the left corner: a set of 3 notches at 191 mm, 203 mm, 209 mm.",
-            "Left edge, from the top corner: double notch at 160 mm.",
+            "Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 191 mm, 203 mm, 209 mm.",
+            "Left edge, from the top corner: double notch cut inwards as wedges at 160 mm.",
             "Fold line “hem”: across, 50 mm below the top edge.",
             "Placement line “pocket”: across, 130 mm below the top edge, from 50 mm to 210 mm from"
                 + " the left edge.",
@@ -102,12 +102,18 @@ class CrateTest {
   @Test
   void allSizesSayItForEach() throws IOException {
     String all = text("all-sizes-a4-instructions");
-    assertTrue(all.contains("Top edge, from the left corner: notch at S 60 mm, L 70 mm."), all);
+    assertTrue(
+        all.contains(
+            "S: Top edge, from the left corner: notch at 60 mm; notch cut inwards as a wedge at 110"
+                + " mm. L: Top edge, from the left corner: notch at 70 mm; notch cut inwards as a"
+                + " wedge at 130 mm."),
+        all);
+    assertTrue(all.contains("from 50 mm to S 170 mm, L 210 mm from the left edge."), all);
     assertTrue(all.contains("Right edge, from the top corner: notch at 40 mm."), all);
     assertTrue(
         all.contains(
-            "S: Bottom edge, from the left corner: a set of 3 notches at 151 mm, 163 mm, 169 mm."
-                + " L: Bottom edge, from the left corner: a set of 3 notches at 191 mm, 203 mm,"
+            "S: Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 151 mm, 163 mm, 169 mm."
+                + " L: Bottom edge, from the left corner: a set of 3 notches cut inwards as wedges at 191 mm, 203 mm,"
                 + " 209 mm."),
         all);
   }
@@ -118,6 +124,7 @@ class CrateTest {
     String html = plain(Files.readString(file).replaceAll("<[^>]*>", ""));
     assertTrue(html.contains("Top edge, from the left corner: notch at 60 mm"), html);
     assertTrue(html.contains("Top edge, from the left corner: notch at 70 mm"), html);
+    assertTrue(html.contains("double notch cut inwards as wedges at 160 mm"), html);
     assertTrue(html.contains("Fold line “hem”: across, 50 mm below the top edge"), html);
     assertTrue(html.contains("2 × canvas: a pair, mirrored"), html);
     assertTrue(html.contains("Marks on ruled pieces are measured on the cut piece"), html);

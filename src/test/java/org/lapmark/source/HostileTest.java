@@ -59,13 +59,13 @@ class HostileTest {
     all.append("    edges:\n");
     for (int i = 0; i < 1000; i++) {
       all.append("      ")
-          .append("edge_with_a_long_name_".repeat(3))
+          .append("edge_with_a_long_name_".repeat(2))
           .append(i)
           .append(": [a, b]\n");
     }
     all.append("    notches:\n");
     for (int i = 0; i < 1000; i++) {
-      String name = "egde_with_a_long_name_".repeat(3) + i;
+      String name = "egde_with_a_long_name_".repeat(2) + i;
       all.append("      - {edge: ").append(name).append(", at: 0.5}\n");
     }
     gives(SourceCode.EDGE_UNKNOWN, "pattern.yaml", all.toString());

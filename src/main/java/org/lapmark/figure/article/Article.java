@@ -140,11 +140,11 @@ public record Article(
 
   /** The panel's stitching line, from where places along it are counted. */
   private Path rim(Staging staging) {
-    Panel shape = staging.references().panel(panel);
+    Panel shape = staging.names().panel(panel);
     Path outline = shape.outline();
     double first = 0;
     if (start != null) {
-      String edge = staging.references().edges(shape, start).get(0);
+      String edge = staging.names().edges(shape, start).get(0);
       first = outline.nearestLength(shape.line(edge).start());
     }
     return first < 1e-9 || first > outline.length() - 1e-9
@@ -154,7 +154,7 @@ public record Article(
 
   private static Texture texture(SourceText cloth, Staging staging) {
     return staging
-        .attempt(() -> staging.cloths().texture(staging.references().material(cloth)))
+        .attempt(() -> staging.cloths().texture(staging.names().material(cloth)))
         .orElse(Texture.OTHER);
   }
 

@@ -43,7 +43,7 @@ record ArticleStraps(Formula at, List<Formula> places, Formula width, SourceText
   Loops stage(Staging staging, Path rim, double length, Formula bar) {
     double diameter = bar == null ? 0 : staging.length(bar, 1, 200);
     double wide = staging.length(width, 1, 500);
-    Texture texture = staging.cloths().texture(staging.references().material(cloth));
+    Texture texture = staging.cloths().texture(staging.names().material(cloth));
     Point caught = rim.atLength(staging.along(at, rim.length(), 0));
     List<Double> middles = new ArrayList<>();
     places.forEach(place -> middles.add(staging.length(place, 0, length)));

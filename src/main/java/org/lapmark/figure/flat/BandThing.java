@@ -66,7 +66,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
           "size",
           staging.size());
     }
-    Texture texture = staging.cloths().texture(staging.references().material(cloth));
+    Texture texture = staging.cloths().texture(staging.names().material(cloth));
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
     return new Round(
         inner.get(0),

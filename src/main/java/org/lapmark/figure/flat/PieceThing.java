@@ -57,8 +57,8 @@ record PieceThing(
 
   @Override
   public Overlay stage(Staging staging, Subject on, Laid laid) {
-    Piece piece = staging.references().piece(number);
-    String material = staging.references().cloth(piece, cloth);
+    Piece piece = staging.names().piece(number);
+    String material = staging.names().cloth(piece, cloth);
     Path outline = piece.shape().cuttingLine().path();
     Affine map = place == null ? moved(piece, on) : placed(staging, on, outline);
     on.checkSeen(

@@ -81,7 +81,7 @@ final class SeamRing {
     List<String> names =
         staging.pattern().source().seams().stream().map(one -> one.name().text()).toList();
     if (!names.contains(around.seam().text())) {
-      throw staging.references().unknown(FigureCode.FIGURE_SEAM_UNKNOWN, around.seam(), names);
+      throw staging.names().unknown(FigureCode.FIGURE_SEAM_UNKNOWN, around.seam(), names);
     }
     for (WalkedSeam seam : staging.pattern().seams()) {
       if (seam.name().equals(around.seam().text())) {
@@ -109,7 +109,7 @@ final class SeamRing {
     if (start == null) {
       return;
     }
-    Point stated = panel.line(staging.references().edges(panel, start).get(0)).start();
+    Point stated = panel.line(staging.names().edges(panel, start).get(0)).start();
     Foot real = foot(0);
     if (real == null || real.point().distance(stated) > SAME) {
       Position position = start.position();

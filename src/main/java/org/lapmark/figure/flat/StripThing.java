@@ -77,7 +77,7 @@ record StripThing(
         bare.outline().transformed(laid.map()).flattened(Laid.FLATNESS));
     Optional<Texture> texture =
         Optional.ofNullable(cloth)
-            .map(id -> staging.cloths().texture(staging.references().material(id)));
+            .map(id -> staging.cloths().texture(staging.names().material(id)));
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
     return new Across(corners, seen < whole, texture, side, spot.inward(), words);
   }

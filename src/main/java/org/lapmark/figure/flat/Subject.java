@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.stage.References;
+import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
@@ -22,7 +22,7 @@ import org.lapmark.panel.Panel;
  * The piece or zip of a view in one variant, while it is found out what is shown on it.
  *
  * @param view as stated
- * @param references what names stand for
+ * @param names what names stand for
  * @param piece the piece, or null for a zip
  * @param material the material's or the zip's id
  * @param allowances allowances by edge; of turned edges 0
@@ -31,33 +31,33 @@ import org.lapmark.panel.Panel;
  */
 record Subject(
     View view,
-    References references,
+    PatternNames names,
     Piece piece,
     String material,
     Map<String, Double> allowances,
     List<String> turned,
     Body body) {
   static Subject ofZip(View view, Staging staging) {
-    References references = staging.references();
-    String id = references.hardware(view.zip());
+    PatternNames names = staging.names();
+    String id = names.hardware(view.zip());
     Tape tape =
         new Tape(
             staging.length(view.length(), 1, 5_000),
-            references.property(view.zip(), "tape_width"),
-            references.property(view.zip(), "visible_width"),
+            names.property(view.zip(), "tape_width"),
+            names.property(view.zip(), "visible_width"),
             view.side());
-    return new Subject(view, references, null, id, Map.of(), List.of(), tape);
+    return new Subject(view, names, null, id, Map.of(), List.of(), tape);
   }
 
   static Subject ofPiece(View view, Staging staging) {
-    References references = staging.references();
-    Piece piece = references.piece(view.piece());
+    PatternNames names = staging.names();
+    Piece piece = names.piece(view.piece());
     Panel panel = piece.shape().panel();
     List<String> turned = new ArrayList<>();
     for (SourceText edge : view.turned()) {
-      staging.run(() -> turned.addAll(references.edges(panel, edge)));
+      staging.run(() -> turned.addAll(names.edges(panel, edge)));
     }
-    String material = staging.attempt(() -> references.cloth(piece, view.cloth())).orElse("");
+    String material = staging.attempt(() -> names.cloth(piece, view.cloth())).orElse("");
     Map<String, Double> stated = piece.shape().allowances();
     Map<String, Double> left = new LinkedHashMap<>(stated);
     turned.forEach(edge -> left.put(edge, 0.0));
@@ -68,7 +68,7 @@ record Subject(
     Path outline = whole;
     Optional<Cut> cut = Optional.empty();
     if (view.cropped() != null && view.edge() != null) {
-      Path edge = line(references, panel, view.edge());
+      Path edge = line(names, panel, view.edge());
       Point inward = inward(edge);
       double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
       double kept = staging.length(view.cropped(), 1, Math.max(most, 1));
@@ -88,7 +88,7 @@ record Subject(
             view.side(),
             view.turn(),
             view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
-    return new Subject(view, references, piece, material, left, turned, cloth);
+    return new Subject(view, names, piece, material, left, turned, cloth);
   }
 
   private static Point farthest(Path outline, Point direction) {
@@ -107,17 +107,17 @@ record Subject(
 
   /** The names of the edges that a reference stands for. */
   List<String> edges(SourceText reference) {
-    return references.edges(panel(), reference);
+    return names.edges(panel(), reference);
   }
 
   /** The line of edges that follow one another. */
   Path line(SourceText reference) {
-    return line(references, panel(), reference);
+    return line(names, panel(), reference);
   }
 
-  private static Path line(References references, Panel panel, SourceText reference) {
+  private static Path line(PatternNames names, Panel panel, SourceText reference) {
     Path path = null;
-    for (String name : references.line(panel, reference)) {
+    for (String name : names.line(panel, reference)) {
       Path next = panel.line(name);
       path = path == null ? next : path.then(next);
     }

@@ -104,7 +104,7 @@ public final class Keys {
     for (Finding finding : read.sorted()) {
       // Of a block the file's reader could only say that the file itself is no map.
       findings.add(
-          finding.code() == SourceCode.VALUE_NOT_MAP
+          finding.code() == SourceCode.ROOT_NOT_MAP
               ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
               : finding);
     }

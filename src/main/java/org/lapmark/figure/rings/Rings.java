@@ -70,7 +70,7 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
     hoops.forEach(hoop -> staging.attempt(() -> hoop.stage(staging)).ifPresent(ovals::add));
     Texture texture =
         staging
-            .attempt(() -> staging.cloths().texture(staging.references().material(cloth)))
+            .attempt(() -> staging.cloths().texture(staging.names().material(cloth)))
             .orElse(Texture.OTHER);
     if (ovals.size() < hoops.size()) {
       return new RingsScene(texture, List.of(), Optional.empty(), List.of());

@@ -215,7 +215,7 @@ public record Section(
     private SectionScene.Layer stage(Staging staging, double scale) {
       Optional<Texture> texture =
           Optional.ofNullable(cloth)
-              .map(id -> staging.cloths().texture(staging.references().material(id)));
+              .map(id -> staging.cloths().texture(staging.names().material(id)));
       List<SectionScene.Spot> spots = line.stream().map(point -> point.stage(staging)).toList();
       SectionScene.Layer bare = new SectionScene.Layer(texture, up, spots, "");
       if (bare.centre(scale).size() < 2) {

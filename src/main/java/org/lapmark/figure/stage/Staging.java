@@ -60,8 +60,8 @@ public final class Staging {
   }
 
   /** What names stand for. */
-  public References references() {
-    return new References(pattern);
+  public PatternNames names() {
+    return new PatternNames(pattern);
   }
 
   /** How materials are called and shown. */

@@ -27,7 +27,7 @@ import org.lapmark.source.ThingSource;
  *
  * @param pattern the pattern in that variant
  */
-public record References(GradedPattern pattern) {
+public record PatternNames(GradedPattern pattern) {
   /** The piece of a number. */
   public Piece piece(SourceText number) {
     for (Piece piece : pattern.pieces()) {
