@@ -13,7 +13,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
-import org.lapmark.figure.read.Examples;
+import org.lapmark.figure.read.KeyWords;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
@@ -24,6 +24,7 @@ class ExamplesTest {
   /** Where the keys of each map stand, and those that it can’t do without. */
   private record Spot(String frame, String... needed) {}
 
+  private static final KeyWords WORDS = new KeyWords();
   private static final Map<String, Spot> SPOTS = spots();
 
   /** Keys of which one excludes the others. */
@@ -79,19 +80,23 @@ class ExamplesTest {
   private static String block(String where, String key, String value) {
     Map<String, String> entry = new LinkedHashMap<>();
     for (String needed : SPOTS.get(where).needed) {
-      entry.put(needed, Examples.of(where + "/" + needed));
+      entry.put(needed, example(where + "/" + needed));
     }
     if (where.equals("view") && key.equals("zip")) {
-      entry.put("length", Examples.of("view/length"));
+      entry.put("length", example("view/length"));
     }
     if (where.equals("view") && key.equals("cropped")) {
-      entry.put("edge", Examples.of("view/edge"));
+      entry.put("edge", example("view/edge"));
     }
     ONE_OF.stream()
         .filter(keys -> keys.contains(where + "/" + key))
         .forEach(keys -> entry.keySet().removeIf(one -> keys.contains(where + "/" + one)));
     entry.put(key, value);
     return String.format(SPOTS.get(where).frame, String.join(", ", entry.values())) + "\n";
+  }
+
+  private static String example(String what) {
+    return WORDS.example(what).orElseThrow(() -> new AssertionError("no example of " + what));
   }
 
   private static List<Finding> found(String block) {
@@ -102,10 +107,10 @@ class ExamplesTest {
 
   @Test
   void everyExampleCanBeReadWhereItBelongs() {
-    for (String what : Examples.all().stringPropertyNames()) {
+    for (String what : WORDS.keys()) {
       String[] parts = what.split("/");
-      String block = block(parts[0], parts[1], Examples.of(what));
-      assertTrue(Examples.of(what).startsWith(parts[1] + ": "), what);
+      String block = block(parts[0], parts[1], example(what));
+      assertTrue(example(what).startsWith(parts[1] + ": "), what);
       List<String> errors = new ArrayList<>();
       for (Finding finding : found(block)) {
         if (finding.severity() == Severity.ERROR) {
@@ -125,7 +130,8 @@ class ExamplesTest {
               new TreeSet<>(Arrays.asList(unknown.arguments().get("known").toString().split(", ")));
           assertFalse(known.isEmpty());
           for (String key : known) {
-            String example = Examples.of(where + "/" + key);
+            assertTrue(WORDS.meaning(where + "/" + key).orElse("").endsWith("."), where + key);
+            String example = example(where + "/" + key);
             List<Finding> findings = found(block(where, key, key + ": [[{x: [y]}]]"));
             assertTrue(
                 findings.stream().anyMatch(one -> FindingText.hint(one).contains(example))

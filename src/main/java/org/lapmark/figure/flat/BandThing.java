@@ -73,8 +73,8 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
         texture,
         side,
         staging.cloths().texture(on.material()),
-        on.view().side(),
-        on.view().turn(),
+        on.side(),
+        on.turn(),
         words);
   }
 

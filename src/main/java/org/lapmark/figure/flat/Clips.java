@@ -97,7 +97,7 @@ record Clips(
     }
     List<Point> ends = snips.stream().map(snip -> laid.map().apply(snip.end)).toList();
     on.checkSeen(laid, edge.position(), ends);
-    return Optional.of(new Snips(snips, on.view().hasBand()));
+    return Optional.of(new Snips(snips, on.banded()));
   }
 
   private static boolean bends(Path edge, double at) {

@@ -42,7 +42,7 @@ record Cloth(
     for (Flap flap : flaps) {
       Path shape = flap.shape().transformed(laid.map());
       ink.canvas().clothWithin(laid.outline(), shape, texture, Side.RIGHT, grain);
-      ink.within(laid, List.of(flap.raw().transformed(laid.map())), "figure-outline");
+      ink.within(laid.whole(), List.of(flap.raw().transformed(laid.map())), "figure-outline");
     }
     ink.outline(laid.outline(), laid.cuts());
   }

@@ -84,7 +84,7 @@ record Dimension(
     if (measured.isOverall()) {
       return overall(staging, on, laid);
     }
-    if (on.piece() == null) {
+    if (on.isZip()) {
       throw Faults.of(place, FigureCode.FIGURE_KEY_MISSING, "name", "piece");
     }
     return measured == Measured.ALONG ? along(staging, on, laid) : allowance(staging, on, laid);
@@ -92,7 +92,7 @@ record Dimension(
 
   private Measure overall(Staging staging, Subject on, Laid laid) {
     Optional<Path> stitched =
-        raw || on.piece() == null ? Optional.empty() : Optional.of(on.panel().outline());
+        raw || on.isZip() ? Optional.empty() : Optional.of(on.panel().outline());
     boolean wide = measured == Measured.WIDTH;
     Box full = on.body().whole().transformed(laid.map()).bounds();
     Box seen = laid.outline().bounds();

@@ -19,16 +19,18 @@ record FlatInk(Canvas canvas, double scale) {
   /** The least distance between the ends of a dimension, in millimetres of the figure. */
   private static final double SHORTEST_DIMENSION = 0.1;
 
-  /** Draws lines where a piece is seen; labels keep clear of them there. */
-  void within(Laid laid, List<Path> paths, String role) {
+  /** How far chords may lie off a curve, in millimetres of the figure. */
+  static final double FLATNESS = 0.05;
+
+  /** Draws lines where a shape is; labels keep clear of them there. */
+  void within(Path whole, List<Path> paths, String role) {
     if (paths.isEmpty()) {
       return;
     }
-    Path whole = laid.uncut().outline();
     canvas.within(whole, paths, role);
-    List<Point> outline = whole.flattened(Laid.FLATNESS);
+    List<Point> outline = whole.flattened(FLATNESS);
     for (Path path : paths) {
-      List<Point> points = path.flattened(Laid.FLATNESS);
+      List<Point> points = path.flattened(FLATNESS);
       for (int i = 1; i < points.size(); i++) {
         Point a = points.get(i - 1);
         Point b = points.get(i);
@@ -50,7 +52,7 @@ record FlatInk(Canvas canvas, double scale) {
       canvas.line(outline, "figure-outline");
       return;
     }
-    List<Point> points = outline.flattened(Laid.FLATNESS);
+    List<Point> points = outline.flattened(FLATNESS);
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);

@@ -15,8 +15,6 @@ import org.lapmark.geometry.Point;
  * @param cuts lines where the rest is left out
  */
 record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
-  static final double FLATNESS = 0.05;
-
   /** How much of the top layer is cut away. */
   private static final double CUT_AWAY = 0.4;
 
@@ -38,8 +36,13 @@ record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
     return new Laid(lying, map);
   }
 
+  /** Its outline with that. */
+  Path whole() {
+    return lying.body().outline().transformed(map);
+  }
+
   List<Point> polygon() {
-    return outline.flattened(FLATNESS);
+    return outline.flattened(FlatInk.FLATNESS);
   }
 
   /**

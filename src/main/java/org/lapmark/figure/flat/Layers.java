@@ -41,14 +41,18 @@ record Layers(List<View> views) implements Picture {
 
   @Override
   public Scene stage(Staging staging, double scale) {
-    List<Subject> subjects = View.subjects(views, staging);
+    List<Subject> subjects = new ArrayList<>();
+    for (View view : views) {
+      staging.attempt(() -> Subjects.of(view, staging)).ifPresent(subjects::add);
+    }
     if (subjects.size() < views.size()) {
       return new Stack(List.of());
     }
     List<Lying> lying = new ArrayList<>();
-    for (Subject subject : subjects) {
-      Affine pose = lying.isEmpty() ? subject.view().facing() : onto(subjects.get(0), subject);
-      lying.add(new Lying(subject.body(), pose, subject.view().cutAway()));
+    for (int i = 0; i < views.size(); i++) {
+      View view = views.get(i);
+      Affine pose = i == 0 ? view.facing() : onto(subjects.get(0), view, subjects.get(i));
+      lying.add(new Lying(subjects.get(i).body(), pose, view.cutAway()));
     }
     checkZips(staging, subjects);
     List<Laid> laid = Stack.lay(lying, scale);
@@ -60,25 +64,25 @@ record Layers(List<View> views) implements Picture {
   }
 
   /** Where a layer lies so that its edge meets the lowest layer's. */
-  private static Affine onto(Subject base, Subject layer) {
-    View lowest = base.view();
-    if (lowest.isZip()) {
+  private Affine onto(Subject base, View view, Subject layer) {
+    View lowest = views.get(0);
+    if (base.isZip()) {
       throw Faults.of(lowest.zip().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
     }
     Path seam = base.line(lowest.seamEdge());
     Point inward = lowest.facing().applyVector(Subject.inward(seam)).unit();
     Point middle = lowest.facing().apply(middle(seam));
-    if (layer.view().isZip()) {
+    if (layer.isZip()) {
       // The tape's edge lies level with the raw edge.
       double allowance = base.allowance(base.edges(lowest.seamEdge()).get(0));
       Point raw = middle.minus(inward.times(allowance));
       return new Affine(inward.y(), -inward.x(), inward.x(), inward.y(), raw.x(), raw.y());
     }
-    Path edge = layer.line(layer.view().seamEdge());
-    Point own = layer.view().mirror().applyVector(Subject.inward(edge));
+    Path edge = layer.line(view.seamEdge());
+    Point own = view.mirror().applyVector(Subject.inward(edge));
     double cos = own.dot(inward);
     double sin = own.cross(inward);
-    Affine turned = new Affine(cos, sin, -sin, cos, 0, 0).after(layer.view().mirror());
+    Affine turned = new Affine(cos, sin, -sin, cos, 0, 0).after(view.mirror());
     Point by = middle.minus(turned.apply(middle(edge)));
     return Affine.translation(by.x(), by.y()).after(turned);
   }
@@ -88,26 +92,28 @@ record Layers(List<View> views) implements Picture {
   }
 
   /** A zip that is laid along an edge must not be longer than that. */
-  private static void checkZips(Staging staging, List<Subject> subjects) {
-    for (Subject zip : subjects) {
-      for (Subject piece : subjects) {
-        if (zip.view().isZip() && !piece.view().isZip()) {
-          SourceText edge = piece.view().seamEdge();
-          double opening = piece.line(edge).length();
-          double length = staging.length(zip.view().length());
-          if (length > opening + LONGER) {
-            staging.notice(
-                zip.view().length().text().position(),
-                FigureCode.FIGURE_ZIP_TOO_LONG,
-                "length",
-                Staging.hundredth(length),
-                "opening",
-                Staging.hundredth(opening),
-                "edge",
-                edge.text(),
-                "size",
-                staging.size());
-          }
+  private void checkZips(Staging staging, List<Subject> subjects) {
+    List<View> zips = views.stream().filter(View::isZip).toList();
+    for (int i = 0; i < views.size() && !zips.isEmpty(); i++) {
+      if (subjects.get(i).isZip()) {
+        continue;
+      }
+      SourceText edge = views.get(i).seamEdge();
+      double opening = subjects.get(i).line(edge).length();
+      for (View zip : zips) {
+        double length = staging.length(zip.length());
+        if (length > opening + LONGER) {
+          staging.notice(
+              zip.length().text().position(),
+              FigureCode.FIGURE_ZIP_TOO_LONG,
+              "length",
+              Staging.hundredth(length),
+              "opening",
+              Staging.hundredth(opening),
+              "edge",
+              edge.text(),
+              "size",
+              staging.size());
         }
       }
     }

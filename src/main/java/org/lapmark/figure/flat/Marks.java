@@ -129,7 +129,7 @@ record Marks(
 
   private static void lines(Laid laid, List<Path> lines, String role, FlatInk ink) {
     Affine map = laid.map();
-    ink.within(laid, lines.stream().map(line -> line.transformed(map)).toList(), role);
+    ink.within(laid.whole(), lines.stream().map(line -> line.transformed(map)).toList(), role);
   }
 
   /** A ring with a cross: a drill point's reaches beyond it, upright; a match point's slants. */

@@ -18,7 +18,7 @@ record NameTag(String words, List<Path> covers) implements Detail {
   public void draw(Laid laid, List<Laid> above, FlatInk ink) {
     List<List<Point>> hidden = new ArrayList<>();
     above.forEach(cover -> hidden.add(cover.polygon()));
-    covers.forEach(cover -> hidden.add(cover.transformed(laid.map()).flattened(Laid.FLATNESS)));
+    covers.forEach(cover -> hidden.add(cover.transformed(laid.map()).flattened(FlatInk.FLATNESS)));
     ink.canvas().name(words, laid.polygon(), hidden);
   }
 

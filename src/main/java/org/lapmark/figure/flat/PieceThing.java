@@ -64,7 +64,7 @@ record PieceThing(
     on.checkSeen(
         laid,
         (place == null ? number : place.edge()).position(),
-        outline.transformed(laid.map().after(map)).flattened(Laid.FLATNESS));
+        outline.transformed(laid.map().after(map)).flattened(FlatInk.FLATNESS));
     Point down = map.applyVector(new Point(0, 1));
     double turned = place == null ? 0 : StrictMath.toDegrees(-StrictMath.atan2(down.x(), down.y()));
     String words =
@@ -80,7 +80,7 @@ record PieceThing(
         map,
         staging.cloths().texture(material),
         side,
-        on.view().turn() + turned,
+        on.turn() + turned,
         words,
         PieceNames.plain(piece, staging));
   }
@@ -98,7 +98,7 @@ record PieceThing(
 
   private Affine placed(Staging staging, Subject on, Path outline) {
     Place.Spot spot = place.stage(staging, on);
-    Affine mirror = side == on.view().side() ? Affine.IDENTITY : Affine.scaling(-1, 1);
+    Affine mirror = side == on.side() ? Affine.IDENTITY : Affine.scaling(-1, 1);
     Affine facing = Affine.rotation(turn).after(mirror);
     Point in = spot.inward();
     Affine inward = new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0);

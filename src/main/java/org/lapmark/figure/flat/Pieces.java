@@ -2,6 +2,7 @@ package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Scene;
@@ -41,14 +42,21 @@ record Pieces(Arrangement arrangement, List<View> views) implements Picture {
 
   @Override
   public Scene stage(Staging staging, double scale) {
-    List<Subject> subjects = View.subjects(views, staging);
+    List<View> shown = new ArrayList<>();
+    List<Subject> subjects = new ArrayList<>();
+    for (View view : views) {
+      Optional<Subject> subject = staging.attempt(() -> Subjects.of(view, staging));
+      subject.ifPresent(one -> shown.add(view));
+      subject.ifPresent(subjects::add);
+    }
     List<Lying> lying = new ArrayList<>();
-    subjects.forEach(one -> lying.add(new Lying(one.body(), one.view().facing(), null)));
+    for (int i = 0; i < shown.size(); i++) {
+      lying.add(new Lying(subjects.get(i).body(), shown.get(i).facing(), null));
+    }
     List<Laid> laid = arrangement.lay(lying, scale);
     List<Workpiece> workpieces = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
-      Subject subject = subjects.get(i);
-      workpieces.add(subject.view().stage(staging, subject, laid.get(i)));
+      workpieces.add(shown.get(i).stage(staging, subjects.get(i), laid.get(i)));
     }
     return new Spread(arrangement, workpieces);
   }

@@ -11,7 +11,6 @@ import org.lapmark.figure.read.KeyTable;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -98,9 +97,12 @@ record SewnLine(
       double allowance = on.piece().shape().allowances().getOrDefault(names.get(0), 0.0);
       told = staging.printed(distance == null ? allowance : apart);
     }
-    boolean haloed = on.view().hasBand();
+    boolean haloed = on.banded();
     Sewing bare = new Sewing(kind, paths, now, haloed, first.text(), told, Optional.empty());
-    bare.check(on, laid, first.position());
+    // Where layers are cut away, what is sewn through them is drawn all the same.
+    List<Point> points = new ArrayList<>();
+    bare.on(laid).forEach(path -> points.addAll(path.flattened(FlatInk.FLATNESS)));
+    on.checkSeen(emphasis ? laid : laid.uncut(), first.position(), points);
     if (text == null) {
       return bare;
     }
@@ -131,14 +133,6 @@ record SewnLine(
       String distance,
       Optional<String> words)
       implements Detail {
-    void check(Subject on, Laid laid, Position stated) {
-      // Where layers are cut away, what is sewn through them is drawn all the same.
-      Laid sewn = kind == Kind.EDGE ? laid : laid.uncut();
-      List<Point> points = new ArrayList<>();
-      on(laid).forEach(path -> points.addAll(path.flattened(Laid.FLATNESS)));
-      on.checkSeen(sewn, stated, points);
-    }
-
     private List<Path> on(Laid laid) {
       return paths.stream().map(path -> path.transformed(laid.map())).toList();
     }
@@ -153,7 +147,7 @@ record SewnLine(
         if (haloed) {
           ink.canvas().within(laid.outline(), drawn, "figure-line-halo");
         }
-        ink.within(laid, drawn, role);
+        ink.within(laid.whole(), drawn, role);
       }
       if (words.isPresent()) {
         List<Point> anchors = anchors(laid, drawn);

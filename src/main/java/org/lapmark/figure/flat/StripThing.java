@@ -74,7 +74,7 @@ record StripThing(
     on.checkSeen(
         laid,
         place.edge().position(),
-        bare.outline().transformed(laid.map()).flattened(Laid.FLATNESS));
+        bare.outline().transformed(laid.map()).flattened(FlatInk.FLATNESS));
     Optional<Texture> texture =
         Optional.ofNullable(cloth)
             .map(id -> staging.cloths().texture(staging.names().material(id)));

@@ -1,15 +1,11 @@
 package org.lapmark.figure.flat;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.stage.PatternNames;
-import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -19,90 +15,34 @@ import org.lapmark.grade.Piece;
 import org.lapmark.panel.Panel;
 
 /**
- * The piece or zip of a view in one variant, while it is found out what is shown on it.
+ * A piece or zip in one variant, while it is found out what is shown on it.
  *
- * @param view as stated
  * @param names what names stand for
  * @param piece the piece, or null for a zip
  * @param material the material's or the zip's id
  * @param allowances allowances by edge; of turned edges 0
  * @param turned the names of edges turned in
+ * @param side the side that faces the reader
+ * @param turn by how many degrees clockwise it is turned
+ * @param banded whether something lies round its rim, on which lines are drawn
  * @param body what is drawn
  */
 record Subject(
-    View view,
     PatternNames names,
     Piece piece,
     String material,
     Map<String, Double> allowances,
     List<String> turned,
+    Side side,
+    int turn,
+    boolean banded,
     Body body) {
-  static Subject ofZip(View view, Staging staging) {
-    PatternNames names = staging.names();
-    String id = names.hardware(view.zip());
-    Tape tape =
-        new Tape(
-            staging.length(view.length(), 1, 5_000),
-            names.property(view.zip(), "tape_width"),
-            names.property(view.zip(), "visible_width"),
-            view.side());
-    return new Subject(view, names, null, id, Map.of(), List.of(), tape);
-  }
-
-  static Subject ofPiece(View view, Staging staging) {
-    PatternNames names = staging.names();
-    Piece piece = names.piece(view.piece());
-    Panel panel = piece.shape().panel();
-    List<String> turned = new ArrayList<>();
-    for (SourceText edge : view.turned()) {
-      staging.run(() -> turned.addAll(names.edges(panel, edge)));
-    }
-    String material = staging.attempt(() -> names.cloth(piece, view.cloth())).orElse("");
-    Map<String, Double> stated = piece.shape().allowances();
-    Map<String, Double> left = new LinkedHashMap<>(stated);
-    turned.forEach(edge -> left.put(edge, 0.0));
-    Path whole =
-        turned.isEmpty()
-            ? piece.shape().cuttingLine().path()
-            : Lines.outline(panel, stated, turned);
-    Path outline = whole;
-    Optional<Cut> cut = Optional.empty();
-    if (view.cropped() != null && view.edge() != null) {
-      Path edge = line(names, panel, view.edge());
-      Point inward = inward(edge);
-      double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
-      double kept = staging.length(view.cropped(), 1, Math.max(most, 1));
-      Lines.Cropped cropped =
-          Lines.crop(whole, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
-      outline = cropped.path();
-      if (cropped.from() != null) {
-        cut = Optional.of(new Cut("cropped", cropped.from(), cropped.to(), inward));
-      }
-    }
-    Cloth cloth =
-        new Cloth(
-            whole,
-            outline,
-            cut,
-            staging.cloths().texture(material),
-            view.side(),
-            view.turn(),
-            view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
-    return new Subject(view, names, piece, material, left, turned, cloth);
-  }
-
-  private static Point farthest(Path outline, Point direction) {
-    Point best = outline.start();
-    for (Point point : outline.flattened(1)) {
-      if (point.dot(direction) > best.dot(direction)) {
-        best = point;
-      }
-    }
-    return best;
-  }
-
   Panel panel() {
     return piece.shape().panel();
+  }
+
+  boolean isZip() {
+    return piece == null;
   }
 
   /** The names of the edges that a reference stands for. */
@@ -115,7 +55,7 @@ record Subject(
     return line(names, panel(), reference);
   }
 
-  private static Path line(PatternNames names, Panel panel, SourceText reference) {
+  static Path line(PatternNames names, Panel panel, SourceText reference) {
     Path path = null;
     for (String name : names.line(panel, reference)) {
       Path next = panel.line(name);
@@ -172,7 +112,7 @@ record Subject(
         stated,
         FigureCode.FIGURE_LEFT_OUT,
         "number",
-        piece == null ? material : Integer.toString(piece.number()),
+        isZip() ? material : Integer.toString(piece.number()),
         "key",
         cut.key());
   }

@@ -157,18 +157,6 @@ record View(
     return things.stream().anyMatch(Thing::isBand);
   }
 
-  /** What is drawn of it; nothing if something is wrong with it, which goes to the staging. */
-  static List<Subject> subjects(List<View> views, Staging staging) {
-    List<Subject> subjects = new ArrayList<>();
-    for (View view : views) {
-      staging
-          .attempt(
-              () -> view.isZip() ? Subject.ofZip(view, staging) : Subject.ofPiece(view, staging))
-          .ifPresent(subjects::add);
-    }
-    return subjects;
-  }
-
   /** The mirror image if it is seen from the side that isn't the paper's. */
   Affine mirror() {
     return side == Side.WRONG != reversed ? Affine.scaling(-1, 1) : Affine.IDENTITY;

@@ -27,7 +27,7 @@ record Workpiece(
   void base(Laid laid, FlatInk ink) {
     lying.body().draw(laid, ink);
     List<List<Point>> shapes = new ArrayList<>();
-    things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(Laid.FLATNESS)));
+    things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(FlatInk.FLATNESS)));
     for (int i = 0; i < shapes.size(); i++) {
       if (!things.get(i).name().isEmpty()) {
         List<List<Point>> covers = shapes.subList(i + 1, shapes.size());

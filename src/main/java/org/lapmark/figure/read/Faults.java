@@ -37,6 +37,6 @@ public final class Faults {
         "needed",
         needed,
         "example",
-        Examples.of(what));
+        new KeyWords().example(what).orElseThrow());
   }
 }
