@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lapmark.figure.article.Article;
-import org.lapmark.figure.flat.FlatKinds;
+import org.lapmark.figure.flat.Layers;
+import org.lapmark.figure.flat.Pieces;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.KeyTable;
@@ -41,9 +42,7 @@ public record FigureSource(
     List<Frame> frames) {
   /** All kinds of picture. */
   static final List<PictureKind> KINDS =
-      Stream.of(FlatKinds.all(), List.of(Section.KIND, Article.KIND, Rings.KIND))
-          .flatMap(List::stream)
-          .toList();
+      List.of(Pieces.KIND, Layers.KIND, Section.KIND, Article.KIND, Rings.KIND);
 
   private static final KeyTable FRAME =
       new KeyTable(

@@ -6,6 +6,9 @@ import org.lapmark.figure.read.KeyTable;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Detail;
+import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.TemplateText;
 

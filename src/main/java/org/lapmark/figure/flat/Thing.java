@@ -3,6 +3,8 @@ package org.lapmark.figure.flat;
 import org.lapmark.figure.read.KeyTable;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.Overlay;
 
 /** Something that lies on a piece. */
 sealed interface Thing permits PieceThing, BandThing, StripThing {

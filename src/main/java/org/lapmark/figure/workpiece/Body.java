@@ -1,11 +1,11 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Path;
 
 /** Something flat, in its own coordinates in real millimetres. */
-sealed interface Body permits Cloth, Tape {
+public sealed interface Body permits Cloth, Tape {
   /** What is seen of it. */
   Path outline();
 

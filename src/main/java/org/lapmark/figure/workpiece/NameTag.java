@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -13,7 +13,7 @@ import org.lapmark.geometry.Point;
  * @param words the name
  * @param covers what on the piece hides it
  */
-record NameTag(String words, List<Path> covers) implements Detail {
+public record NameTag(String words, List<Path> covers) implements Detail {
   @Override
   public void draw(Laid laid, List<Laid> above, FlatInk ink) {
     List<List<Point>> hidden = new ArrayList<>();

@@ -1,10 +1,10 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.Optional;
 import org.lapmark.geometry.Path;
 
 /** Something that lies on a piece, in its coordinates. */
-interface Overlay {
+public interface Overlay {
   /** What it is called in the picture; empty where it isn't named. */
   String name();
 

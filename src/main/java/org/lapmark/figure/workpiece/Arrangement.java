@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,7 +7,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 
 /** How pieces lie to each other. */
-enum Arrangement {
+public enum Arrangement {
   ROW,
   COLUMN,
   JOINED;
@@ -20,7 +20,8 @@ enum Arrangement {
     return this == JOINED && laid.lying().body().liesUnder();
   }
 
-  List<Laid> lay(List<Lying> all, double scale) {
+  /** Where things lie on paper at a scale. */
+  public List<Laid> lay(List<Lying> all, double scale) {
     List<Laid> laid = new ArrayList<>();
     double x = 0;
     double y = 0;

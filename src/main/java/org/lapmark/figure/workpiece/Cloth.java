@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +17,7 @@ import org.lapmark.geometry.Path;
  * @param grain how far the grain is turned on paper, in degrees clockwise
  * @param flaps allowances turned to the side that faces the reader
  */
-record Cloth(
+public record Cloth(
     Path whole,
     Path outline,
     Optional<Cut> cut,

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
@@ -11,7 +11,7 @@ import org.lapmark.geometry.Point;
  * @param to its other end
  * @param away the direction in which everything is left out
  */
-record Cut(String key, Point from, Point to, Point away) {
+public record Cut(String key, Point from, Point to, Point away) {
   private static final double NEAR = 1e-6;
 
   /** The same line on a picture. */
@@ -20,7 +20,7 @@ record Cut(String key, Point from, Point to, Point away) {
   }
 
   /** Whether a place is left out. */
-  boolean hides(Point place) {
+  public boolean hides(Point place) {
     return place.minus(from).dot(away) > NEAR;
   }
 

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +14,7 @@ import org.lapmark.geometry.Point;
  * @param outline what is seen of it
  * @param cuts lines where the rest is left out
  */
-record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
+public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
   /** How much of the top layer is cut away. */
   private static final double CUT_AWAY = 0.4;
 
@@ -27,21 +27,21 @@ record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
   }
 
   /** Whether a place on paper is left out. */
-  boolean hides(Point place) {
+  public boolean hides(Point place) {
     return cuts.stream().anyMatch(cut -> cut.hides(place));
   }
 
   /** All of it, also what is left out to show what lies beneath. */
-  Laid uncut() {
+  public Laid uncut() {
     return new Laid(lying, map);
   }
 
   /** Its outline with that. */
-  Path whole() {
+  public Path whole() {
     return lying.body().outline().transformed(map);
   }
 
-  List<Point> polygon() {
+  public List<Point> polygon() {
     return outline.flattened(FlatInk.FLATNESS);
   }
 

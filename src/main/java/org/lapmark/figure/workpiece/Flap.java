@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -15,11 +15,11 @@ import org.lapmark.panel.Panel;
  * @param shape its outline
  * @param raw its raw edge
  */
-record Flap(Path shape, Path raw) {
+public record Flap(Path shape, Path raw) {
   private static final double FLATNESS = 0.05;
 
   /** Those of a piece that lies with its wrong side up. */
-  static List<Flap> of(
+  public static List<Flap> of(
       Panel panel, Map<String, Double> stated, Map<String, Double> left, List<String> turned) {
     Map<Double, List<String>> byDepth = new LinkedHashMap<>();
     for (String edge : turned) {

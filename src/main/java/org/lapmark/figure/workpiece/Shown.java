@@ -1,7 +1,7 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 /** What else is drawn of a piece. */
-enum Shown {
+public enum Shown {
   STITCHING,
   NOTCHES,
   GRAIN,

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.lapmark.panel.Panel;
  * @param matches points that meet others
  * @param signs notches and grain lines, in the panel's order
  */
-record Marks(
+public record Marks(
     boolean inner,
     List<Path> stitching,
     List<Path> solid,
@@ -31,7 +31,7 @@ record Marks(
     List<Point> matches,
     List<Sign> signs) {
   /** A piece on which nothing is marked. */
-  static final Marks NONE =
+  public static final Marks NONE =
       new Marks(false, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
   /** How far a notch reaches inside the raw edge, on paper. */
@@ -48,7 +48,7 @@ record Marks(
     void draw(Laid laid, FlatInk ink);
   }
 
-  static Marks of(
+  public static Marks of(
       Panel panel, Set<Shown> shown, Map<String, Double> allowances, List<String> turned) {
     Marks marks =
         new Marks(

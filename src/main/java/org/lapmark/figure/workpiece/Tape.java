@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.List;
 import java.util.Optional;
@@ -16,7 +16,7 @@ import org.lapmark.geometry.Point;
  * @param visible how much of it stays visible
  * @param side the side that faces the reader
  */
-record Tape(double length, double tape, double visible, Side side) implements Body {
+public record Tape(double length, double tape, double visible, Side side) implements Body {
   /** How far the tape reaches beyond a stop. */
   private static final double END = 12;
 

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.Collection;
@@ -14,7 +14,7 @@ import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 
 /** Lines beside a panel's edges, and parts of outlines, in the panel's own coordinates. */
-final class Lines {
+public final class Lines {
   private static final double FLATNESS = 0.01;
 
   private Lines() {}
@@ -25,7 +25,8 @@ final class Lines {
    * @param turned the names of those edges
    * @return a closed path, clockwise on paper; the stitching line where none can be drawn beside it
    */
-  static Path outline(Panel panel, Map<String, Double> allowances, Collection<String> turned) {
+  public static Path outline(
+      Panel panel, Map<String, Double> allowances, Collection<String> turned) {
     List<Offset.Side> sides = new ArrayList<>();
     for (Edge edge : panel.edges()) {
       double distance =
@@ -45,7 +46,7 @@ final class Lines {
    * @param turned edges whose allowance is turned in
    * @return the lines, each as long as edges follow each other; none if they can't be drawn
    */
-  static List<Path> beside(
+  public static List<Path> beside(
       Panel panel,
       Map<String, Double> allowances,
       Collection<String> edges,
@@ -88,7 +89,7 @@ final class Lines {
   }
 
   /** None where an outline is too intricate for lines beside it. */
-  static List<List<Offset.Part>> loops(List<Offset.Side> sides) {
+  private static List<List<Offset.Part>> loops(List<Offset.Side> sides) {
     try {
       return Offset.loops(sides);
     } catch (IntricateOutlineException | JointException e) {
@@ -113,7 +114,7 @@ final class Lines {
    * @param away the direction in which everything is left out
    * @return the part as a polygon, and where it is cut
    */
-  static Cropped crop(Path outline, Point on, Point away) {
+  public static Cropped crop(Path outline, Point on, Point away) {
     List<Point> points = outline.flattened(FLATNESS);
     List<Point> kept = new ArrayList<>();
     List<Point> cut = new ArrayList<>();
@@ -145,10 +146,10 @@ final class Lines {
    * @param from one end of the cut, or null if nothing was cut
    * @param to its other end
    */
-  record Cropped(Path path, Point from, Point to) {}
+  public record Cropped(Path path, Point from, Point to) {}
 
   /** A line drawn out straight at both ends. */
-  static Path extended(Path path, double by) {
+  public static Path extended(Path path, double by) {
     if (by <= 0) {
       return path;
     }

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.geometry.Affine;
@@ -11,4 +11,4 @@ import org.lapmark.geometry.Affine;
  *     pieces lie apart, only how it is turned
  * @param cutAway the side on which it is cut away to show what lies beneath, or null
  */
-record Lying(Body body, Affine pose, Beside cutAway) {}
+public record Lying(Body body, Affine pose, Beside cutAway) {}

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,7 @@ import org.lapmark.geometry.Point;
  * @param details what else is drawn on it, in order
  * @param dimensions its dimensions
  */
-record Workpiece(
+public record Workpiece(
     Lying lying,
     String said,
     List<Overlay> things,
@@ -24,7 +24,7 @@ record Workpiece(
     List<Detail> details,
     List<Measure> dimensions) {
   /** The thing itself, and what lies on it. */
-  void base(Laid laid, FlatInk ink) {
+  public void base(Laid laid, FlatInk ink) {
     lying.body().draw(laid, ink);
     List<List<Point>> shapes = new ArrayList<>();
     things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(FlatInk.FLATNESS)));
@@ -36,17 +36,17 @@ record Workpiece(
     }
   }
 
-  void details(Laid laid, List<Laid> above, FlatInk ink) {
+  public void details(Laid laid, List<Laid> above, FlatInk ink) {
     marks.draw(laid, ink);
     details.forEach(detail -> detail.draw(laid, above, ink));
   }
 
-  void dimensions(Laid laid, Box shape, FlatInk ink) {
+  public void dimensions(Laid laid, Box shape, FlatInk ink) {
     dimensions.forEach(dimension -> dimension.draw(laid, shape, ink));
   }
 
   /** What lies on it and is done to it, in sentences. */
-  List<String> inWords(Words words) {
+  public List<String> inWords(Words words) {
     List<String> sentences = new ArrayList<>();
     for (Overlay thing : things) {
       if (!thing.said().isEmpty()) {

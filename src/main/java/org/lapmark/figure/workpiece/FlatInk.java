@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.List;
 import org.lapmark.figure.ink.Beside;
@@ -15,15 +15,15 @@ import org.lapmark.geometry.Point;
  * @param canvas what is drawn on
  * @param scale millimetres on paper for one of cloth
  */
-record FlatInk(Canvas canvas, double scale) {
+public record FlatInk(Canvas canvas, double scale) {
   /** The least distance between the ends of a dimension, in millimetres of the figure. */
   private static final double SHORTEST_DIMENSION = 0.1;
 
   /** How far chords may lie off a curve, in millimetres of the figure. */
-  static final double FLATNESS = 0.05;
+  public static final double FLATNESS = 0.05;
 
   /** Draws lines where a shape is; labels keep clear of them there. */
-  void within(Path whole, List<Path> paths, String role) {
+  public void within(Path whole, List<Path> paths, String role) {
     if (paths.isEmpty()) {
       return;
     }
@@ -47,7 +47,7 @@ record FlatInk(Canvas canvas, double scale) {
   }
 
   /** The outline but for the places where the rest is left out, which get break lines. */
-  void outline(Path outline, List<Cut> cuts) {
+  public void outline(Path outline, List<Cut> cuts) {
     if (cuts.isEmpty()) {
       canvas.line(outline, "figure-outline");
       return;
@@ -63,7 +63,7 @@ record FlatInk(Canvas canvas, double scale) {
     cuts.forEach(cut -> breakLine(cut.from(), cut.to()));
   }
 
-  void breakLine(Point from, Point to) {
+  public void breakLine(Point from, Point to) {
     Point along = to.minus(from).unit();
     Point across = along.quarterTurn();
     Point middle = from.towards(to, 0.5);
@@ -80,7 +80,7 @@ record FlatInk(Canvas canvas, double scale) {
   }
 
   /** Draws a dimension, unless its ends lie on each other as seen from where it stands. */
-  void dimension(PrintedLength length, Beside beside, Point a, Point b, Box shape) {
+  public void dimension(PrintedLength length, Beside beside, Point a, Point b, Box shape) {
     if (Math.abs(beside.isLevel() ? b.x() - a.x() : b.y() - a.y()) < SHORTEST_DIMENSION) {
       canvas.leaveOut(length.number());
     } else {

@@ -1,11 +1,11 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.scene.Words;
 
 /** Something that is drawn on a piece, in its coordinates. */
-interface Detail {
+public interface Detail {
   /**
    * Draws it.
    *

@@ -1,9 +1,9 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.workpiece;
 
 import org.lapmark.geometry.Box;
 
 /** A dimension of a piece, in its coordinates. */
-interface Measure {
+public interface Measure {
   /**
    * Draws it.
    *
