@@ -12,10 +12,10 @@ import org.lapmark.measure.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.OriginalMark;
-import org.lapmark.source.Passages;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
+import org.lapmark.source.key.Passages;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Targets;
 

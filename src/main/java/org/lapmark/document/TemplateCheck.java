@@ -14,9 +14,9 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Unseen;
-import org.lapmark.source.Limits;
-import org.lapmark.source.TextFile;
-import org.lapmark.source.UnseenCharacters;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.folder.TextFile;
+import org.lapmark.source.folder.UnseenCharacters;
 
 /**
  * Reads templates that take the place of the program's own, before any document is made of them:

@@ -23,7 +23,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.YamlNode;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A figure as its author states it, in no size.

@@ -2,11 +2,11 @@ package org.lapmark.grade;
 
 import java.util.Optional;
 import org.lapmark.finding.Position;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
 import org.lapmark.source.PanelSource.DrawnBySize;
 import org.lapmark.source.PanelSource.SizeDrawing;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Where something that is drawn stands in the drawing of a panel. */
 final class DrawnPlaces {

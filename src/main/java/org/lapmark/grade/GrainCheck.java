@@ -12,10 +12,10 @@ import org.lapmark.measure.Value;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelDerivation;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Derived;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /**
  * Whether pieces that are cut from cloth with a grain say how it runs. Stated shapes always do; a

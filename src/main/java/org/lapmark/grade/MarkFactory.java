@@ -28,10 +28,10 @@ import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchPlace;
 import org.lapmark.source.PanelSource.NotchSource;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Makes the marks of one panel in one variant. Places are measured on the line as drawn. */
 final class MarkFactory {

@@ -29,7 +29,6 @@ import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelDerivation;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.MarkSource;
-import org.lapmark.source.PanelDrawing;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.Drawn;
 import org.lapmark.source.PanelSource.DrawnBySize;
@@ -37,6 +36,7 @@ import org.lapmark.source.PanelSource.Rectangle;
 import org.lapmark.source.PanelSource.SizeDrawing;
 import org.lapmark.source.PanelSource.Stated;
 import org.lapmark.source.PanelSource.Strip;
+import org.lapmark.source.drawing.PanelDrawing;
 
 /** Builds the panels of one variant. */
 final class PanelFactory {

@@ -28,7 +28,6 @@ import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
-import org.lapmark.source.Limits;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
@@ -38,6 +37,7 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.folder.Limits;
 
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {

@@ -14,10 +14,10 @@ import org.lapmark.measure.Formula;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.Passages;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.key.Passages;
 
 /** What of a source belongs to one variant. */
 final class Presence {

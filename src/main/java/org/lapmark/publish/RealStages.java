@@ -32,8 +32,8 @@ import org.lapmark.print.NestedPlan;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The program's own stages. */
 final class RealStages implements Stages {

@@ -35,7 +35,7 @@ public record Ages(double first, OptionalDouble last, boolean inMonths) {
    * @param text the text
    * @return the ages, or nothing when it is something else
    */
-  static Optional<Ages> of(String text) {
+  public static Optional<Ages> of(String text) {
     if (text.equals("adults")) {
       return Optional.of(ADULTS);
     }

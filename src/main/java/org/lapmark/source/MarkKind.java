@@ -1,94 +1,128 @@
 package org.lapmark.source;
 
-import java.util.ArrayList;
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.Locale;
+import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Named;
+import org.lapmark.source.key.Stated;
+import org.lapmark.source.key.Table;
 
 /** What can be stated of a panel's marks besides its notches. */
 public enum MarkKind {
   /** Two legs from an edge to an apex, sewn to each other. Without a place, one that is drawn. */
-  DART("darts", Section.DART, Role.DART, "press when", "edge at width length", ""),
+  DART(
+      "darts",
+      Role.DART,
+      Table.of(
+              "dart",
+              MarkKeys.EDGE,
+              MarkKeys.AT,
+              MarkKeys.WIDTH,
+              MarkKeys.LENGTH,
+              MarkKeys.PRESS,
+              Stated.WHEN)
+          .oneOf(
+              Choice.of(way(), way(MarkKeys.EDGE, MarkKeys.AT, MarkKeys.WIDTH, MarkKeys.LENGTH)))),
   /** Cloth folded onto itself at an edge. Without a place, one whose line is drawn. */
-  PLEAT("pleats", Section.PLEAT, Role.PLEAT, "kind towards take_up when", "edge at length", ""),
+  PLEAT(
+      "pleats",
+      Role.PLEAT,
+      Table.of(
+              "pleat",
+              MarkKeys.TAKE_UP,
+              MarkKeys.EDGE,
+              MarkKeys.AT,
+              MarkKeys.LENGTH,
+              MarkKeys.KIND,
+              MarkKeys.TOWARDS,
+              Stated.WHEN)
+          .oneOf(Choice.of(way(), way(MarkKeys.EDGE, MarkKeys.AT, MarkKeys.LENGTH)))),
   /** A line that shows where something is placed. Without a place, one that is drawn. */
-  PLACEMENT(
-      "placements",
-      Section.PLACEMENT_LINE,
-      Role.PLACEMENT,
-      "when",
-      "",
-      "edge inset",
-      "edge inset from to",
-      "from_edge from to_edge to"),
+  PLACEMENT("placements", Role.PLACEMENT, line("placement_line")),
   /** A line along which cloth is folded. */
-  FOLD(
-      "folds",
-      Section.FOLD_LINE,
-      Role.FOLDLINE,
-      "when",
-      "",
-      "edge inset",
-      "edge inset from to",
-      "from_edge from to_edge to"),
+  FOLD("folds", Role.FOLDLINE, line("fold_line")),
   /** Buttonholes, one or a row. */
   BUTTONHOLE(
       "buttonholes",
-      Section.BUTTONHOLE,
       Role.BUTTONHOLE,
-      "across length inset when",
-      "",
-      "edge at",
-      "line at",
-      "edge count from to",
-      "line count from to",
-      "edge count from spacing",
-      "line count from spacing"),
+      Table.of("buttonhole", MarkKeys.CUT_LENGTH)
+          .with(MarkKeys.ROW)
+          .with(List.of(MarkKeys.ACROSS, Stated.WHEN))
+          .oneOf(row())),
   /** Points to be marked through the cloth, one or a row. */
   DRILL(
       "drills",
-      Section.DRILLS,
       Role.DRILL,
-      "inset when",
-      "",
-      "edge at",
-      "line at",
-      "edge count from to",
-      "line count from to",
-      "edge count from spacing",
-      "line count from spacing"),
+      Table.of("drills").with(MarkKeys.ROW).with(List.of(Stated.WHEN)).oneOf(row())),
   /** A point that meets those of the same name. */
-  MATCH("matches", Section.MATCH, Role.MATCHPOINT, "when", "", "corner", "edge at");
+  MATCH(
+      "matches",
+      Role.MATCHPOINT,
+      Table.of("match", MarkKeys.CORNER, MarkKeys.EDGE, MarkKeys.AT, Stated.WHEN)
+          .oneOf(Choice.of(way(), way(MarkKeys.CORNER), way(MarkKeys.EDGE, MarkKeys.AT))));
 
-  private final String key;
-  private final Section section;
+  private final Key<List<Named<Stated>>> key;
   private final Role role;
-  private final List<String> always;
-  private final List<List<String>> ways;
+  private final Table table;
 
-  MarkKind(String key, Section section, Role role, String always, String... ways) {
-    this.key = key;
-    this.section = section;
+  MarkKind(String key, Role role, Table table) {
+    this.key = Key.of(key, Forms.named(table, false));
     this.role = role;
-    this.always = List.of(always.split(" "));
-    List<List<String>> all = new ArrayList<>();
-    for (String way : ways) {
-      all.add(way.isEmpty() ? List.of() : List.of(way.split(" ")));
-    }
-    this.ways = List.copyOf(all);
+    this.table = table;
+  }
+
+  private static Table line(String id) {
+    return Table.of(
+            id,
+            MarkKeys.EDGE,
+            MarkKeys.INSET,
+            MarkKeys.FROM_EDGE,
+            MarkKeys.FROM,
+            MarkKeys.TO_EDGE,
+            MarkKeys.TO,
+            Stated.WHEN)
+        .oneOf(
+            Choice.of(
+                way(),
+                way(MarkKeys.EDGE, MarkKeys.INSET),
+                way(MarkKeys.EDGE, MarkKeys.INSET, MarkKeys.FROM, MarkKeys.TO),
+                way(MarkKeys.FROM_EDGE, MarkKeys.FROM, MarkKeys.TO_EDGE, MarkKeys.TO)));
+  }
+
+  private static Choice row() {
+    return Choice.of(
+        way(),
+        way(MarkKeys.EDGE, MarkKeys.AT),
+        way(MarkKeys.LINE, MarkKeys.AT),
+        way(MarkKeys.EDGE, MarkKeys.COUNT, MarkKeys.FROM, MarkKeys.TO),
+        way(MarkKeys.LINE, MarkKeys.COUNT, MarkKeys.FROM, MarkKeys.TO),
+        way(MarkKeys.EDGE, MarkKeys.COUNT, MarkKeys.FROM, MarkKeys.SPACING),
+        way(MarkKeys.LINE, MarkKeys.COUNT, MarkKeys.FROM, MarkKeys.SPACING));
   }
 
   /** The panel's key under which marks of this kind are stated by name. */
-  String key() {
+  public Key<List<Named<Stated>>> key() {
     return key;
   }
 
-  Section section() {
-    return section;
+  /** What stands for it in drawings. */
+  public Role role() {
+    return role;
   }
 
-  /** What stands for it in drawings. */
-  Role role() {
-    return role;
+  /** The ways in which its place can be stated. */
+  public Choice places() {
+    return table.choices().get(0);
+  }
+
+  /** What it is called in messages. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
   }
 
   /**
@@ -99,19 +133,5 @@ public enum MarkKind {
    */
   public boolean isGeometry() {
     return this == DART || this == PLEAT || this == FOLD;
-  }
-
-  /** Whether what is stated of a place is one of the ways in which it can be. */
-  boolean isPlaced(List<String> stated) {
-    List<String> placing = stated.stream().filter(one -> !always.contains(one)).sorted().toList();
-    return ways.stream().anyMatch(way -> way.stream().sorted().toList().equals(placing));
-  }
-
-  /** The ways, as messages show them. */
-  String shown() {
-    return ways.stream()
-        .filter(way -> !way.isEmpty())
-        .map(way -> String.join(" and ", way))
-        .collect(Collectors.joining(", or "));
   }
 }

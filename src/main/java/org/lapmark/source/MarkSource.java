@@ -7,6 +7,9 @@ import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.Mark;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Stated;
 
 /**
  * A mark, or a row of marks, as stated for a panel.
@@ -25,7 +28,8 @@ public record MarkSource(
     Map<String, SourceText> names,
     Mark.PleatKind pleat,
     boolean across) {
-  private static final List<String> PLACING = List.of("edge", "line", "corner", "from_edge");
+  private static final List<Key<SourceText>> PLACING =
+      List.of(MarkKeys.EDGE, MarkKeys.LINE, MarkKeys.CORNER, MarkKeys.FROM_EDGE);
 
   /** Copies the maps, keeping their order. */
   public MarkSource {
@@ -34,11 +38,48 @@ public record MarkSource(
   }
 
   /**
+   * Reads a mark.
+   *
+   * @return the mark, or null if it is misstated, which is then reported
+   */
+  public static MarkSource read(MarkKind kind, SourceText name, Stated in, Reading reading) {
+    in.condition(name.position());
+    boolean whole = in.isComplete();
+    if (!kind.places().isMet(in)) {
+      reading
+          .findings()
+          .add(
+              SourceCode.MARK_STATEMENT,
+              name.position(),
+              "name",
+              name.text(),
+              "kind",
+              kind.word(),
+              "ways",
+              kind.places().shown());
+      whole = false;
+    }
+    for (Key<?> key : in.keys()) {
+      whole &= key == Stated.WHEN || in.get(key) != null;
+    }
+    boolean pleated = in.table().keys().contains(MarkKeys.KIND);
+    return whole
+        ? new MarkSource(
+            kind,
+            name,
+            in.each(MarkKeys.FORMULAS),
+            in.each(MarkKeys.NAMES),
+            pleated ? in.or(MarkKeys.KIND, Mark.PleatKind.KNIFE) : Mark.PleatKind.KNIFE,
+            in.table().keys().contains(MarkKeys.ACROSS) && in.isTrue(MarkKeys.ACROSS))
+        : null;
+  }
+
+  /**
    * Whether it says more of a mark that is drawn.
    *
    * @return true when no place is stated
    */
   public boolean isDrawn() {
-    return PLACING.stream().noneMatch(names::containsKey);
+    return PLACING.stream().noneMatch(key -> names.containsKey(key.name()));
   }
 }

@@ -10,6 +10,8 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Slash;
+import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.Role;
 
 /**
  * A panel as stated.

@@ -31,7 +31,7 @@ import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.finding.Unseen;
-import org.lapmark.source.UnseenCharacters;
+import org.lapmark.source.folder.UnseenCharacters;
 
 /** Turns one parse of Markdown into blocks. */
 final class BlockReader {

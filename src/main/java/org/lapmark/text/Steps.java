@@ -15,8 +15,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.Passages;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.key.Passages;
 
 /**
  * The steps in their order, numbered from 1 through the document and grouped by stage.

@@ -19,8 +19,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 class SizeOrderTest {
   @TempDir Path folder;

@@ -12,8 +12,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
 import org.lapmark.source.FaultCase;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 
 class TaskCheckTest {

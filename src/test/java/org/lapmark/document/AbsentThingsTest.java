@@ -22,8 +22,8 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** What a size doesn't have isn't named in its texts, beyond the option that it hangs on. */
 class AbsentThingsTest {

@@ -12,8 +12,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The small pattern that rules about care are tried on, changed. */
 final class CarePouch {

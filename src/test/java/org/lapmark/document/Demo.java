@@ -12,8 +12,8 @@ import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The demo pattern's documents in one size. */
 record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look look) {

@@ -32,8 +32,8 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.Kind;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 
 /** Every kind brings its cautions, and names that sound like it are asked about. */

@@ -20,9 +20,9 @@ import org.lapmark.grade.Variants;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.read.PatternReader;
 import org.w3c.dom.Element;
 
 /**

@@ -21,8 +21,8 @@ import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** Why something can't be chosen is said where the choice is, and nothing advertises it there. */
 class RefusedChoicesTest {

@@ -17,7 +17,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;

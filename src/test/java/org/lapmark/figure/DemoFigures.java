@@ -29,9 +29,9 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 
 /** The demo pattern, its figures, and what is needed to draw them. */

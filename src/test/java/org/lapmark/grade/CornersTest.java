@@ -15,7 +15,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.CuttingLine;
 import org.lapmark.panel.PieceShape;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 /** Every way to cut a corner, as a designer states it in a folder. */
 class CornersTest {

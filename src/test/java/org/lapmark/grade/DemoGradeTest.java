@@ -18,9 +18,9 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.read.PatternReader;
 
 class DemoGradeTest {
   private static GradedPattern grade(String folder, String size) throws IOException {

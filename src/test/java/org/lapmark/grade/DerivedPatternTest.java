@@ -16,8 +16,8 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** A bib whose panels are derived from one half, over several steps. */
 class DerivedPatternTest {

@@ -18,8 +18,8 @@ import org.lapmark.grade.GradeReport.Row;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** A cap in six sizes, two of whose panels are slashed and spread. */
 class GradeReportTest {

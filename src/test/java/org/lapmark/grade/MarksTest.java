@@ -24,9 +24,9 @@ import org.lapmark.panel.Panel;
 import org.lapmark.seam.NotchMatching;
 import org.lapmark.seam.SeamMark;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.Limits;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.read.PatternReader;
 
 /** Marks of every kind on a skirt in two sizes. */
 class MarksTest {

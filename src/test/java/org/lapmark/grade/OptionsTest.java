@@ -27,8 +27,8 @@ import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.source.AuthorTexts;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 class OptionsTest {
   private static final Path PATTERN =

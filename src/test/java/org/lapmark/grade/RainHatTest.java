@@ -24,8 +24,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.FoldedHalf;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The rain hat against formulas and sums of its own. */
 class RainHatTest {

@@ -16,7 +16,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.seam.NotchLine;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 /** Notches every so often, near corners and from a seam's partners. */
 class SeamNotchesTest {

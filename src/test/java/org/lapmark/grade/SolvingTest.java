@@ -17,7 +17,7 @@ import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 class SolvingTest {
   private static final String HEAD =

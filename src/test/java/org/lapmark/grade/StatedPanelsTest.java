@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 class StatedPanelsTest {
   private static final String HEAD =

@@ -20,8 +20,8 @@ import org.lapmark.grade.Grader;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 
 /**

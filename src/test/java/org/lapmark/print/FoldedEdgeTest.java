@@ -16,7 +16,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 

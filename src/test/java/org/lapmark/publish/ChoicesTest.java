@@ -37,8 +37,8 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.publish.Publisher.Outcome;
 import org.lapmark.publish.Publisher.Request;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** One document is written for each combination that is asked for. */
 class ChoicesTest {

@@ -23,7 +23,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.publish.Publisher.Request;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;

@@ -41,8 +41,8 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The tiles of all sizes stacked, read back from the PDF's own numbers and layers. */
 class NestedTilesTest {

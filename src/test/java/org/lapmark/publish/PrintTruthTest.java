@@ -25,8 +25,8 @@ import org.lapmark.print.PlacedPiece;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** The tiles, put together again from the numbers in the PDF, are the pieces. */
 class PrintTruthTest {

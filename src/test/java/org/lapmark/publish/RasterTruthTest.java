@@ -33,7 +33,7 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 /**
  * The tiles as a printer draws them, put together, show what the whole sheet shows: rendered at 10

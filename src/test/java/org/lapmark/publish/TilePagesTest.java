@@ -28,8 +28,8 @@ import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.Tile;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** What every page of tiles and every piece on them says, and that nothing is drawn twice. */
 class TilePagesTest {

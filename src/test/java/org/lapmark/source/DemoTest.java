@@ -16,6 +16,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
+import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.read.PatternReader;
 
 class DemoTest {
   private static final Path DEMO = Path.of("content", "towpath-handlebar-bag");

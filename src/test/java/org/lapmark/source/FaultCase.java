@@ -24,6 +24,8 @@ import java.util.stream.Stream;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.read.PatternReader;
 
 /**
  * A labelled fault: changes to a small pattern in the folder {@code base}, and the findings that

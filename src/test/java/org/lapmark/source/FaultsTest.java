@@ -3,11 +3,30 @@ package org.lapmark.source;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.stream.Stream;
+import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
+import org.lapmark.source.drawing.DrawingCode;
+import org.lapmark.source.folder.FolderCode;
+import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.sizes.SizesCode;
+import org.lapmark.source.yaml.YamlCode;
 
 class FaultsTest extends LabelledFaults {
   FaultsTest() {
-    super(FaultCase.RESOURCES, Arrays.stream(SourceCode.values()).map(SourceCode::id));
+    super(FaultCase.RESOURCES, codes());
+  }
+
+  private static Stream<String> codes() {
+    return Stream.<FindingCode[]>of(
+            SourceCode.values(),
+            FolderCode.values(),
+            YamlCode.values(),
+            KeyCode.values(),
+            DrawingCode.values(),
+            SizesCode.values())
+        .flatMap(Arrays::stream)
+        .map(FindingCode::id);
   }
 
   @Override

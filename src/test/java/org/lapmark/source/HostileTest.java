@@ -10,6 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
+import org.lapmark.source.drawing.DrawingCode;
+import org.lapmark.source.folder.FolderCode;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.read.PatternReader;
+import org.lapmark.source.sizes.SizesCode;
+import org.lapmark.source.yaml.YamlCode;
 
 /** Files made to cost as much as they can, near the limits in force, are read to an end. */
 class HostileTest {
@@ -26,23 +33,22 @@ class HostileTest {
     return findings.sorted().stream().map(finding -> finding.code()).distinct().toList();
   }
 
-  private void gives(SourceCode code, String file, String content) throws Exception {
+  private void gives(FindingCode code, String file, String content) throws Exception {
     List<FindingCode> codes = codes(file, content);
     assertTrue(codes.contains(code), codes.toString());
   }
 
   @Test
   void yaml() throws Exception {
-    gives(SourceCode.YAML_TOO_DEEP, "pattern.yaml", "a: " + "[".repeat(90_000));
-    gives(SourceCode.YAML_TOO_DEEP, "pattern.yaml", "- ".repeat(40_000));
-    gives(SourceCode.KEY_UNKNOWN, "pattern.yaml", "unknown_key_: 1\n".repeat(20_000));
-    gives(SourceCode.KEY_UNKNOWN, "pattern.yaml", keys());
-    gives(SourceCode.YAML_TOO_LARGE, "pattern.yaml", "[" + "a,\n".repeat(500_000) + "]");
-    gives(SourceCode.YAML_SYNTAX, "pattern.yaml", "a: {b} " + "c ".repeat(45_000) + "{");
-    gives(SourceCode.YAML_ALIAS, "pattern.yaml", "a: &a [x]\nb: [*a,*a]\n".repeat(1000));
-    gives(SourceCode.LINE_TOO_LONG, "pattern.yaml", "a".repeat(2_000_000));
-    gives(
-        SourceCode.KEY_MISSING, "pattern.yaml", "title: \"" + "\\n\\x41\n ".repeat(100_000) + '"');
+    gives(YamlCode.YAML_TOO_DEEP, "pattern.yaml", "a: " + "[".repeat(90_000));
+    gives(YamlCode.YAML_TOO_DEEP, "pattern.yaml", "- ".repeat(40_000));
+    gives(KeyCode.KEY_UNKNOWN, "pattern.yaml", "unknown_key_: 1\n".repeat(20_000));
+    gives(KeyCode.KEY_UNKNOWN, "pattern.yaml", keys());
+    gives(YamlCode.YAML_TOO_LARGE, "pattern.yaml", "[" + "a,\n".repeat(500_000) + "]");
+    gives(YamlCode.YAML_SYNTAX, "pattern.yaml", "a: {b} " + "c ".repeat(45_000) + "{");
+    gives(YamlCode.YAML_ALIAS, "pattern.yaml", "a: &a [x]\nb: [*a,*a]\n".repeat(1000));
+    gives(FolderCode.LINE_TOO_LONG, "pattern.yaml", "a".repeat(2_000_000));
+    gives(KeyCode.KEY_MISSING, "pattern.yaml", "title: \"" + "\\n\\x41\n ".repeat(100_000) + '"');
   }
 
   private static String keys() {
@@ -73,47 +79,49 @@ class HostileTest {
 
   @Test
   void tables() throws Exception {
-    gives(SourceCode.TOO_MANY_ENTRIES, "sizes.csv", "measure,unit,S\n" + "1,".repeat(45_000));
+    gives(KeyCode.TOO_MANY_ENTRIES, "sizes.csv", "measure,unit,S\n" + "1,".repeat(45_000));
     gives(
-        SourceCode.CELL_WITHOUT_SIZE,
+        SizesCode.CELL_WITHOUT_SIZE,
         "sizes.csv",
         "measure,unit,S\n" + ("a,mm,1" + ",1".repeat(500) + "\n").repeat(1_900));
-    gives(SourceCode.CSV_SYNTAX, "sizes.csv", "measure,unit,S\n\"" + "\"\"\n".repeat(600_000));
+    gives(SizesCode.CSV_SYNTAX, "sizes.csv", "measure,unit,S\n\"" + "\"\"\n".repeat(600_000));
     StringBuilder rows = new StringBuilder("measure,unit,S\n");
     for (int i = 0; i < 100_000; i++) {
       rows.append('a').append(i).append(",mm,1\n");
     }
-    gives(SourceCode.TOO_MANY_ENTRIES, "sizes.csv", rows.toString());
+    gives(KeyCode.TOO_MANY_ENTRIES, "sizes.csv", rows.toString());
   }
 
   @Test
   void drawings() throws Exception {
     String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>\n";
     String file = "panels/front.svg";
-    gives(SourceCode.XML_TOO_DEEP, file, svg + "<g>".repeat(30_000));
-    gives(SourceCode.XML_TOO_LARGE, file, svg + "<g/>\n".repeat(300_000) + "</svg>");
-    gives(SourceCode.XML_SYNTAX, file, svg + "&amp;".repeat(19_000) + "&" + "x".repeat(1000));
+    gives(DrawingCode.XML_TOO_DEEP, file, svg + "<g>".repeat(30_000));
+    gives(DrawingCode.XML_TOO_LARGE, file, svg + "<g/>\n".repeat(300_000) + "</svg>");
+    gives(DrawingCode.XML_SYNTAX, file, svg + "&amp;".repeat(19_000) + "&" + "x".repeat(1000));
     StringBuilder prefixes = new StringBuilder("<svg xmlns='http://www.w3.org/2000/svg'");
     for (int i = 0; i < 20_000; i++) {
       prefixes.append("\nxmlns:p").append(i).append("='u' p").append(i).append(":onx='1'");
     }
     prefixes.append(">").append("<g xmlns:q='v'/>".repeat(5_000)).append("</svg>");
-    gives(SourceCode.XML_SYNTAX, file, prefixes.toString());
+    gives(DrawingCode.XML_SYNTAX, file, prefixes.toString());
     gives(
-        SourceCode.PATH_TOO_LONG,
+        DrawingCode.PATH_TOO_LONG,
         file,
         svg + "<path id='outline' d='M0 0" + "h1v1\n".repeat(200_000) + "'/></svg>");
     gives(
-        SourceCode.SVG_ACTIVE, file, svg + "<g on='' onx='' href='a:b'/>".repeat(3_500) + "</svg>");
+        DrawingCode.SVG_ACTIVE,
+        file,
+        svg + "<g on='' onx='' href='a:b'/>".repeat(3_500) + "</svg>");
     StringBuilder corners =
         new StringBuilder(svg).append("<rect id='outline' width='9' height='9'/>");
     corners.append("<g transform='").append("scale(1)".repeat(124)).append("'>\n");
     for (int i = 0; i < 15_000; i++) {
       corners.append("<circle id='corner.c").append(i).append("'/>\n");
     }
-    gives(SourceCode.PATH_TOO_LONG, file, corners.append("</g></svg>").toString());
+    gives(DrawingCode.PATH_TOO_LONG, file, corners.append("</g></svg>").toString());
     gives(
-        SourceCode.NUMBER_TOO_LARGE,
+        KeyCode.NUMBER_TOO_LARGE,
         file,
         svg + "<path id='outline' d='M0 0 L" + "9".repeat(90_000) + "x'/></svg>");
   }
@@ -128,10 +136,10 @@ class HostileTest {
       bomb.append(("<use href='#c" + (i - 1) + "'/>").repeat(10)).append("</g>\n");
     }
     bomb.append("</defs>");
-    gives(SourceCode.XML_TOO_DEEP, file, bomb + "<use id='outline' href='#c49'/></svg>");
-    gives(SourceCode.SVG_COPIES, file, bomb + "<use id='outline' href='#c9'/></svg>");
+    gives(DrawingCode.XML_TOO_DEEP, file, bomb + "<use id='outline' href='#c49'/></svg>");
+    gives(DrawingCode.SVG_COPIES, file, bomb + "<use id='outline' href='#c9'/></svg>");
     gives(
-        SourceCode.SVG_COPY_CYCLE,
+        DrawingCode.SVG_COPY_CYCLE,
         file,
         svg + "<g id='a'>" + "<use href='#a'/>\n".repeat(10_000) + "</g></svg>");
     StringBuilder lengthy = new StringBuilder(svg);
@@ -142,7 +150,7 @@ class HostileTest {
     for (int i = 0; i < 9_000; i++) {
       lengthy.append("<use id='drill.d").append(i).append("' href='#p'/>\n");
     }
-    gives(SourceCode.PATH_TOO_LONG, file, lengthy.append("</svg>").toString());
+    gives(DrawingCode.PATH_TOO_LONG, file, lengthy.append("</svg>").toString());
     StringBuilder computed = new StringBuilder(svg);
     computed
         .append("<defs><path id='p' d='M0 0")
@@ -151,6 +159,6 @@ class HostileTest {
     for (int i = 0; i < 9_000; i++) {
       computed.append("<use id='placement.d").append(i).append("' data-x='{1}' href='#p'/>\n");
     }
-    gives(SourceCode.PATH_TOO_LONG, file, computed.append("</svg>").toString());
+    gives(DrawingCode.PATH_TOO_LONG, file, computed.append("</svg>").toString());
   }
 }

@@ -4,52 +4,66 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
-import org.snakeyaml.engine.v2.api.Load;
-import org.snakeyaml.engine.v2.api.LoadSettings;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.finding.FindingText;
+import org.lapmark.finding.Findings;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.KeyWords;
+import org.lapmark.source.key.Table;
+import org.lapmark.source.read.PatternReader;
 
-/** JSON is YAML, so that the schemas can be read with the parser that is there. */
+/** The tables of keys, their words, and what is made of both. */
 class SchemaTest {
-  private static Map<?, ?> definitions(String resource) throws IOException {
-    try (InputStream stream = SchemaTest.class.getResourceAsStream(resource)) {
+  private static final String SCHEMAS = "src/main/resources/org/lapmark/source/key/";
+  private static final Path POUCH =
+      Path.of("src/test/resources/org/lapmark/source/reference/pouch");
+
+  private final KeyWords words = new KeyWords(KeyWords.class);
+  private final List<Table> roots = PatternReader.tables();
+  private final Map<String, Table> tables = Table.reachable(roots);
+
+  @TempDir Path folder;
+
+  @Test
+  void theSchemasAreThoseOfTheTables() throws IOException {
+    KeySchema schema = new KeySchema(words);
+    Kept.hold(
+        SCHEMAS + "pattern.schema.json",
+        schema.of("pattern:1", "A sewing pattern: pattern.yaml", roots.subList(0, 1)));
+    Kept.hold(
+        SCHEMAS + "step.schema.json",
+        schema.of("step:1", "The front matter of a step: steps/*.md", roots.subList(1, 2)));
+    Kept.hold(
+        SCHEMAS + "translation.schema.json",
+        schema.of(
+            "translation:1",
+            "A translation’s texts: translations/<language>/texts.yaml",
+            roots.subList(2, roots.size())));
+  }
+
+  @Test
+  void everyReferenceInASchemaLeadsSomewhere() throws IOException {
+    for (String name : List.of("pattern", "step", "translation")) {
       Map<?, ?> schema =
-          (Map<?, ?>) new Load(LoadSettings.builder().build()).loadFromInputStream(stream);
-      assertEquals("https://json-schema.org/draft/2020-12/schema", schema.get("$schema"));
-      return (Map<?, ?>) schema.get("$defs");
-    }
-  }
-
-  @Test
-  void theSchemasKnowTheKeysThatTheReaderKnows() throws IOException {
-    Map<Object, Object> definitions = new LinkedHashMap<>(definitions("pattern.schema.json"));
-    definitions.putAll(definitions("step.schema.json"));
-    definitions.putAll(definitions("translation.schema.json"));
-    for (Section section : Section.values()) {
-      String name = section.name().toLowerCase(Locale.ROOT);
-      Map<?, ?> definition = (Map<?, ?>) definitions.get(name);
-      assertTrue(definition != null, "the schema lacks " + name);
-      assertEquals(Boolean.FALSE, definition.get("additionalProperties"), name);
-      assertEquals(
-          new TreeSet<>(section.known()), keys((Map<?, ?>) definition.get("properties")), name);
-      Object required = definition.get("required");
-      assertEquals(section.required(), required == null ? List.of() : required, name);
-    }
-  }
-
-  @Test
-  void everyReferenceInTheSchemaLeadsSomewhere() throws IOException {
-    Map<?, ?> definitions = definitions("pattern.schema.json");
-    Set<String> references = new TreeSet<>();
-    collect(definitions, references);
-    for (String reference : references) {
-      assertTrue(definitions.containsKey(reference.replace("#/$defs/", "")), reference);
+          (Map<?, ?>) KeySchema.value(Files.readString(Path.of(SCHEMAS, name + ".schema.json")));
+      Set<String> references = new TreeSet<>();
+      collect(schema, references);
+      for (String reference : references) {
+        String id = reference.replace("#/$defs/", "");
+        assertTrue(((Map<?, ?>) schema.get("$defs")).containsKey(id), name + ": " + reference);
+      }
     }
   }
 
@@ -67,9 +81,89 @@ class SchemaTest {
     }
   }
 
-  private static Set<String> keys(Map<?, ?> map) {
-    Set<String> keys = new TreeSet<>();
-    map.keySet().forEach(key -> keys.add((String) key));
-    return keys;
+  @Test
+  void everyKeyHasItsWordsAndEveryWordItsKey() {
+    List<String> missing = new ArrayList<>();
+    Set<String> known = new TreeSet<>(Set.of("*.printed"));
+    for (Table table : tables.values()) {
+      known.addAll(forms(table.id()));
+      if (words.meaning(table).isEmpty()) {
+        missing.add(table.id());
+      }
+      for (Key<?> key : table.keys()) {
+        known.addAll(forms(table.id() + "." + key.name()));
+        known.addAll(forms("*." + key.name()));
+        if (words.meaning(table, key).isEmpty()) {
+          missing.add(table.id() + "." + key.name());
+        }
+        if (words.example(table, key).isEmpty() && key.form().tables().isEmpty()) {
+          missing.add(table.id() + "." + key.name() + ".example");
+        }
+      }
+    }
+    assertEquals(List.of(), missing);
+    Set<String> idle = words.all();
+    idle.removeAll(known);
+    assertEquals(Set.of(), idle);
+  }
+
+  private static List<String> forms(String name) {
+    return Stream.of("", ".example", ".printed", ".in", ".named").map(form -> name + form).toList();
+  }
+
+  /** Each example is read by the real reader, in a folder that has nothing to be said of it. */
+  @TestFactory
+  Stream<DynamicTest> everyExampleIsRead() throws IOException {
+    assertEquals("", read(Map.of()));
+    Table root = roots.get(0);
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Table table : Table.reachable(List.of(root)).values()) {
+      for (Key<?> key : table.keys()) {
+        tests.add(
+            DynamicTest.dynamicTest(
+                table.id() + "." + key.name(),
+                () -> {
+                  Map<String, Object> example = new KeyExamples(words).of(root, table, key);
+                  assertEquals("", read(example), JsonText.line(example));
+                }));
+      }
+    }
+    return tests.stream();
+  }
+
+  private String read(Map<String, Object> example) throws IOException {
+    Path pouch = Files.createTempDirectory(folder, "x").resolve("pouch");
+    try (Stream<Path> files = Files.walk(POUCH)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, pouch.resolve(POUCH.relativize(file).toString()));
+      }
+    }
+    Map<String, Object> pattern = new LinkedHashMap<>();
+    Map<?, ?> base = (Map<?, ?>) KeySchema.value(Files.readString(POUCH.resolve("pattern.yaml")));
+    base.forEach((key, value) -> pattern.put((String) key, value));
+    example.forEach((key, value) -> pattern.merge(key, value, SchemaTest::merged));
+    Files.writeString(pouch.resolve("pattern.yaml"), JsonText.of(pattern));
+    Findings findings = new Findings();
+    PatternReader.read(pouch, findings);
+    return String.join(
+        "\n",
+        findings.sorted().stream()
+            .map(finding -> FaultCase.written(finding) + " " + FindingText.message(finding))
+            .toList());
+  }
+
+  /** Names and entries of both; of anything else the second. */
+  private static Object merged(Object first, Object second) {
+    if (first instanceof Map<?, ?> one && second instanceof Map<?, ?> other) {
+      Map<Object, Object> both = new LinkedHashMap<>(one);
+      both.putAll(other);
+      return both;
+    }
+    if (first instanceof List<?> one && second instanceof List<?> other) {
+      List<Object> both = new ArrayList<>(one);
+      both.addAll(other);
+      return both;
+    }
+    return second;
   }
 }

@@ -23,7 +23,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.YamlNode;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A piece or a zip as it lies in a picture.

@@ -21,10 +21,10 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.Limits;
-import org.lapmark.source.SourceCode;
-import org.lapmark.source.YamlNode;
-import org.lapmark.source.YamlParser;
+import org.lapmark.source.folder.Limits;
+import org.lapmark.source.yaml.YamlCode;
+import org.lapmark.source.yaml.YamlNode;
+import org.lapmark.source.yaml.YamlParser;
 
 /**
  * The values of a map by key. What is amiss with one is reported, and it is taken as not stated, so
@@ -104,7 +104,7 @@ public final class Keys {
     for (Finding finding : read.sorted()) {
       // Of a block the file's reader could only say that the file itself is no map.
       findings.add(
-          finding.code() == SourceCode.ROOT_NOT_MAP
+          finding.code() == YamlCode.ROOT_NOT_MAP
               ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
               : finding);
     }

@@ -8,7 +8,7 @@ import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.source.YamlNode;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * Values of a figure's keys; what can't be read is thrown as a finding. {@code what} is always the

@@ -17,7 +17,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.panel.StatedShape;
-import org.lapmark.source.YamlNode;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A finished article made of rings, as a hat is, seen from the front and above.

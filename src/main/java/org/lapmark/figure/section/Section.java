@@ -20,7 +20,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.YamlNode;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A section through layers.

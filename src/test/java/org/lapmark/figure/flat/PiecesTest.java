@@ -20,8 +20,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 class PiecesTest {
   private static final PatternSource SOURCE = DemoFigures.source();

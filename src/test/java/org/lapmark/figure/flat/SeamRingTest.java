@@ -18,7 +18,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
-import org.lapmark.source.PatternReader;
+import org.lapmark.source.read.PatternReader;
 
 /** What a figure shows round a piece is what the seam's walk says. */
 class SeamRingTest {
