@@ -1,15 +1,15 @@
 package org.lapmark.figure;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lapmark.figure.article.Article;
 import org.lapmark.figure.flat.Layers;
 import org.lapmark.figure.flat.Pieces;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.read.Values;
 import org.lapmark.figure.rings.Rings;
@@ -23,6 +23,9 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /**
@@ -44,21 +47,26 @@ public record FigureSource(
   static final List<PictureKind> KINDS =
       List.of(Pieces.KIND, Layers.KIND, Section.KIND, Article.KIND, Rings.KIND);
 
-  private static final KeyTable FRAME =
-      new KeyTable(
-          "figure",
-          Stream.of(
-                  Stream.of("title"),
-                  KINDS.stream().flatMap(kind -> kind.beside().stream()),
-                  KINDS.stream().map(PictureKind::key))
-              .flatMap(keys -> keys)
-              .toList());
+  private static final Key<TemplateText> TITLE = Key.of("title", FigureForms.LABEL);
+  private static final List<Key<?>> STATED = KINDS.stream().<Key<?>>map(PictureKind::key).toList();
+  private static final Table FRAME =
+      Table.of("picture", TITLE)
+          .with(KINDS.stream().<Key<?>>flatMap(kind -> kind.beside().stream()).toList())
+          .with(STATED)
+          .oneOf(Choice.among(STATED));
 
-  private static final KeyTable KEYS =
-      new KeyTable(
-          "figure",
-          Stream.concat(Stream.of("width", "caption", "alt", "frames"), FRAME.keys().stream())
-              .toList());
+  private static final Key<String> WIDTH =
+      Key.of("width", FigureForms.words("full", "half")).unless("full");
+  private static final Key<TemplateText> CAPTION = Key.of("caption", FigureForms.TEMPLATE);
+  private static final Key<TemplateText> ALT = Key.of("alt", FigureForms.TEMPLATE);
+  private static final Key<Entries<Frame>> FRAMES =
+      Key.of("frames", FigureForms.list(FRAME, FigureSource::frame).with("maxItems", 3));
+
+  /** The keys of a figure. */
+  static final Table TABLE =
+      Table.of("figure", WIDTH, CAPTION, ALT, FRAMES)
+          .with(FRAME.keys())
+          .oneOf(Choice.among(Stream.concat(Stream.of(FRAMES), STATED.stream()).toList()));
 
   private static final int MAX_FRAMES = 3;
 
@@ -84,7 +92,7 @@ public record FigureSource(
    */
   public static Optional<FigureSource> parse(SourceText block, Findings findings) {
     try {
-      return Keys.of(block, KEYS, findings).flatMap(keys -> read(keys, block.position(0, 1)));
+      return Keys.of(block, TABLE, findings).flatMap(keys -> read(keys, block.position(0, 1)));
     } catch (FindingException e) {
       findings.add(e.finding());
       return Optional.empty();
@@ -93,18 +101,16 @@ public record FigureSource(
 
   /** A figure of the pictures that could be read. */
   private static Optional<FigureSource> read(Keys keys, Position position) {
-    boolean half = keys.word("width", List.of("full", "half"), "full").equals("half");
-    TemplateText caption = keys.template("caption");
-    TemplateText alternative = keys.template("alt");
-    List<Frame> frames = new ArrayList<>();
-    if (keys.has("frames")) {
-      List<YamlNode> stated = Values.entries(keys.get("frames"), "figure/frames");
-      for (YamlNode frame : stated) {
-        keys.attempt(() -> frame(keys.inner(frame, "frames", FRAME))).ifPresent(frames::add);
-      }
+    boolean half = keys.or(WIDTH, "full").equals("half");
+    TemplateText caption = keys.get(CAPTION);
+    TemplateText alternative = keys.get(ALT);
+    List<Frame> frames;
+    if (keys.has(FRAMES)) {
+      List<YamlNode> stated = Values.entries(keys.node(FRAMES), "figure/frames");
+      frames = keys.each(stated, node -> frame(keys.inner(node, FRAMES, FRAME)));
       if (stated.size() > MAX_FRAMES) {
         throw Faults.of(
-            keys.get("frames").position(),
+            keys.node(FRAMES).position(),
             FigureCode.FIGURE_TOO_MANY,
             "limit",
             MAX_FRAMES,
@@ -112,7 +118,7 @@ public record FigureSource(
             "frames");
       }
     } else {
-      keys.attempt(() -> frame(keys)).ifPresent(frames::add);
+      frames = keys.each(List.of(keys), FigureSource::frame);
     }
     return frames.isEmpty()
         ? Optional.empty()
@@ -123,14 +129,14 @@ public record FigureSource(
   private static Frame frame(Keys keys) {
     List<PictureKind> stated = KINDS.stream().filter(kind -> keys.has(kind.key())).toList();
     if (stated.size() != 1) {
-      String known = Known.listed(KINDS.stream().map(PictureKind::key).toList());
+      String known = Known.listed(STATED.stream().<String>map(Key::name).toList());
       throw Faults.of(keys.position(), FigureCode.FIGURE_KIND, "known", known);
     }
     PictureKind kind = stated.get(0);
-    TemplateText title = keys.label("title");
+    TemplateText title = keys.get(TITLE);
     for (PictureKind other : KINDS) {
       if (other != kind) {
-        keys.idle(kind.key(), other.beside(), List.of("title"));
+        keys.idle(kind.key(), other.beside(), List.of(TITLE));
       }
     }
     return kind.read(keys).map(picture -> new Frame(title, picture)).orElse(null);

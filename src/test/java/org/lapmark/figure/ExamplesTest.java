@@ -1,52 +1,40 @@
 package org.lapmark.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
-import org.lapmark.figure.read.KeyWords;
+import org.lapmark.figure.read.FigureExamples;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.KeyWords;
+import org.lapmark.source.key.Table;
 
 /** What hints show as an example can be written so. */
 class ExamplesTest {
   /** Where the keys of each map stand, and those that it can’t do without. */
   private record Spot(String frame, String... needed) {}
 
-  private static final KeyWords WORDS = new KeyWords();
+  private static final FigureExamples WORDS = new FigureExamples();
   private static final Map<String, Spot> SPOTS = spots();
 
-  /** Keys of which one excludes the others. */
-  private static final List<Set<String>> ONE_OF =
-      List.of(
-          Set.of(
-              "figure/frames",
-              "figure/pieces",
-              "figure/layers",
-              "figure/section",
-              "figure/article",
-              "figure/rings"),
-          Set.of("view/piece", "view/zip"),
-          Set.of("line/sew", "line/baste", "line/topstitch", "line/edge"),
-          Set.of("label/text", "label/number"),
-          Set.of("dimension/width", "dimension/height", "dimension/along", "dimension/allowance"),
-          Set.of("thing/piece", "thing/band", "thing/length"),
-          Set.of("layer/cloth", "layer/zip"));
+  private static final Map<String, Table> TABLES = Table.reachable(List.of(FigureSource.TABLE));
 
   private static Map<String, Spot> spots() {
     Map<String, Spot> spots = new TreeMap<>();
     spots.put("figure", new Spot("{%s}", "pieces"));
+    spots.put("picture", new Spot("{frames: [{%s}]}", "pieces"));
     spots.put("view", new Spot("layers: [{%s}]", "piece"));
     String view = "pieces: [{piece: 1, ";
     spots.put("line", new Spot(view + "lines: [{%s}]}]", "sew", "distance"));
@@ -88,15 +76,17 @@ class ExamplesTest {
     if (where.equals("view") && key.equals("cropped")) {
       entry.put("edge", example("view/edge"));
     }
-    ONE_OF.stream()
-        .filter(keys -> keys.contains(where + "/" + key))
-        .forEach(keys -> entry.keySet().removeIf(one -> keys.contains(where + "/" + one)));
+    for (Choice choice : TABLES.get(where).choices()) {
+      if (choice.keys().contains(key)) {
+        choice.keys().forEach(entry::remove);
+      }
+    }
     entry.put(key, value);
     return String.format(SPOTS.get(where).frame, String.join(", ", entry.values())) + "\n";
   }
 
   private static String example(String what) {
-    return WORDS.example(what).orElseThrow(() -> new AssertionError("no example of " + what));
+    return WORDS.of(what).orElseThrow(() -> new AssertionError("no example of " + what));
   }
 
   private static List<Finding> found(String block) {
@@ -105,41 +95,57 @@ class ExamplesTest {
     return findings.sorted();
   }
 
-  @Test
-  void everyExampleCanBeReadWhereItBelongs() {
-    for (String what : WORDS.keys()) {
-      String[] parts = what.split("/");
-      String block = block(parts[0], parts[1], example(what));
-      assertTrue(example(what).startsWith(parts[1] + ": "), what);
-      List<String> errors = new ArrayList<>();
-      for (Finding finding : found(block)) {
-        if (finding.severity() == Severity.ERROR) {
-          errors.add(FindingText.message(finding));
-        }
-      }
-      assertEquals(List.of(), errors, block);
-    }
+  private static void eachKey(BiConsumer<Table, Key<?>> look) {
+    assertEquals(SPOTS.keySet(), TABLES.keySet());
+    TABLES.values().forEach(table -> table.keys().forEach(key -> look.accept(table, key)));
   }
 
   @Test
-  void everyKeyHasAnExampleWhichTheHintShows() {
-    SPOTS.forEach(
-        (where, spot) -> {
-          Finding unknown = found(block(where, "qqqqqqqq", "qqqqqqqq: 1")).get(0);
-          Set<String> known =
-              new TreeSet<>(Arrays.asList(unknown.arguments().get("known").toString().split(", ")));
-          assertFalse(known.isEmpty());
-          for (String key : known) {
-            assertTrue(WORDS.meaning(where + "/" + key).orElse("").endsWith("."), where + key);
-            String example = example(where + "/" + key);
-            List<Finding> findings = found(block(where, key, key + ": [[{x: [y]}]]"));
-            assertTrue(
-                findings.stream().anyMatch(one -> FindingText.hint(one).contains(example))
-                    || key.equals("section")
-                    || key.equals("article")
-                    || key.equals("rings"),
-                where + "/" + key + findings);
+  void everyExampleCanBeReadWhereItBelongs() {
+    eachKey(
+        (table, key) -> {
+          String example = example(table.id() + "/" + key.name());
+          String block = block(table.id(), key.name(), example);
+          List<String> errors = new ArrayList<>();
+          for (Finding finding : found(block)) {
+            if (finding.severity() == Severity.ERROR) {
+              errors.add(FindingText.message(finding));
+            }
+          }
+          assertEquals(List.of(), errors, block);
+        });
+  }
+
+  @Test
+  void everyExampleIsShownByAHint() {
+    eachKey(
+        (table, key) -> {
+          String name = key.name();
+          List<Finding> findings = found(block(table.id(), name, name + ": [[{x: [y]}]]"));
+          assertTrue(
+              findings.stream()
+                      .anyMatch(
+                          one -> FindingText.hint(one).contains(example(table.id() + "/" + name)))
+                  || List.of("section", "article", "rings").contains(name),
+              table.id() + "/" + name + findings);
+        });
+  }
+
+  @Test
+  void everyKeyHasItsWordsAndEveryWordItsKey() {
+    KeyWords words = new KeyWords(FigureExamples.class);
+    Set<String> idle = words.all();
+    idle.remove("*.printed");
+    eachKey(
+        (table, key) -> {
+          assertTrue(words.meaning(table).orElse("").endsWith("."), table.id());
+          assertTrue(words.meaning(table, key).orElse("").endsWith("."), table.id() + key.name());
+          for (String owner : List.of(table.id(), "*")) {
+            idle.remove(table.id());
+            idle.remove(owner + "." + key.name());
+            idle.remove(owner + "." + key.name() + ".example");
           }
         });
+    assertEquals(Set.of(), idle);
   }
 }

@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.lapmark.figure.ink.Texture;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
@@ -19,6 +20,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.panel.Panel;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * The finished article, or the ring before its ends are in, seen from above one corner.
@@ -54,47 +57,64 @@ public record Article(
     Set<ArticleLengths.Kind> measured,
     List<Label> labels)
     implements Picture {
-  private static final KeyTable KEYS =
-      KeyTable.of(
+  private static final Key<SourceText> PANEL = Key.required("panel", FigureForms.NAME);
+  private static final Key<Formula> LENGTH = Key.required("length", FigureForms.LENGTH);
+  private static final Key<SourceText> START = Key.of("start", FigureForms.EDGE);
+  private static final Key<String> ENDS =
+      Key.of("ends", FigureForms.words("closed", "open")).unless("closed");
+  private static final Key<SourceText> CLOTH = Key.required("cloth", FigureForms.NAME);
+  private static final Key<SourceText> LINING = Key.of("lining", FigureForms.NAME);
+  private static final Key<Boolean> PIPING = Key.of("piping", FigureForms.YES).unless("no");
+  private static final Key<Entries<Formula>> SEAMS =
+      Key.of("seams", FigureForms.each(FigureForms.PLACE));
+  private static final Key<ArticleZip> ZIP = Key.of("zip", ArticleZip.FORM);
+  private static final Key<ArticleStraps> STRAPS = Key.of("straps", ArticleStraps.FORM);
+  private static final Key<Formula> BAR = Key.of("bar", FigureForms.LENGTH);
+  private static final Key<Formula> BASTE = Key.of("baste", FigureForms.LENGTH);
+  private static final Key<Entries<ArticleLengths.Kind>> DIMENSIONS =
+      Key.of("dimensions", FigureForms.each(FigureForms.constant(ArticleLengths.Kind.class)));
+  private static final Key<Entries<Label>> LABELS =
+      Key.of("labels", FigureForms.list(Label.TABLE, Label::read));
+  private static final Table TABLE =
+      Table.of(
           "article",
-          "panel",
-          "length",
-          "start",
-          "ends",
-          "cloth",
-          "lining",
-          "piping",
-          "seams",
-          "zip",
-          "straps",
-          "bar",
-          "baste",
-          "dimensions",
-          "labels");
+          PANEL,
+          LENGTH,
+          START,
+          ENDS,
+          CLOTH,
+          LINING,
+          PIPING,
+          SEAMS,
+          ZIP,
+          STRAPS,
+          BAR,
+          BASTE,
+          DIMENSIONS,
+          LABELS);
 
   /** Articles under the key {@code article}. */
   public static final PictureKind KIND =
-      new PictureKind("article", List.of(), keys -> keys.child("article", KEYS, Article::read));
+      PictureKind.of(Key.of("article", FigureForms.map(TABLE, Article::read)));
 
-  private static Article read(Keys keys) {
-    keys.need("panel", "length", "cloth");
+  private static Picture read(Keys keys) {
     Article article =
         new Article(
-            keys.text("panel"),
-            keys.formula("length"),
-            keys.text("start"),
-            keys.word("ends", List.of("closed", "open"), "closed").equals("open"),
-            keys.text("cloth"),
-            keys.text("lining"),
-            keys.yes("piping", false),
-            keys.formulas("seams"),
-            keys.child("zip", ArticleZip.KEYS, ArticleZip::read),
-            keys.child("straps", ArticleStraps.KEYS, ArticleStraps::read),
-            keys.formula("bar"),
-            keys.formula("baste"),
-            keys.constants("dimensions", ArticleLengths.Kind.class),
-            keys.all("labels", Label.KEYS, Label::read));
-    return keys.amiss("panel", "length", "start", "cloth") ? null : article;
+            keys.get(PANEL),
+            keys.get(LENGTH),
+            keys.get(START),
+            keys.or(ENDS, "closed").equals("open"),
+            keys.get(CLOTH),
+            keys.get(LINING),
+            keys.or(PIPING, false),
+            keys.all(SEAMS),
+            keys.get(ZIP),
+            keys.get(STRAPS),
+            keys.get(BAR),
+            keys.get(BASTE),
+            FigureForms.ordered(keys.all(DIMENSIONS), ArticleLengths.Kind.class),
+            keys.all(LABELS));
+    return keys.amiss(PANEL, LENGTH, START, CLOTH) ? null : article;
   }
 
   @Override
@@ -195,11 +215,13 @@ public record Article(
    * @param across how far from the left side, or null for the middle
    */
   record Label(TemplateText text, Formula rim, Formula across) {
-    private static final KeyTable KEYS = KeyTable.of("sign", "text", "rim", "across");
+    private static final Key<TemplateText> TEXT = Key.required("text", FigureForms.LABEL);
+    private static final Key<Formula> RIM = Key.required("rim", FigureForms.PLACE);
+    private static final Key<Formula> ACROSS = Key.of("across", FigureForms.LENGTH);
+    private static final Table TABLE = Table.of("sign", TEXT, RIM, ACROSS);
 
     private static Label read(Keys keys) {
-      keys.need("text", "rim");
-      return keys.whole(new Label(keys.label("text"), keys.formula("rim"), keys.formula("across")));
+      return keys.whole(new Label(keys.get(TEXT), keys.get(RIM), keys.get(ACROSS)));
     }
 
     private ArticleScene.Label stage(Staging staging, Path line, double length) {

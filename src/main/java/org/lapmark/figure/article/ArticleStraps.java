@@ -5,7 +5,8 @@ import java.util.List;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.SourceText;
@@ -13,6 +14,9 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * Straps of the finished article.
@@ -23,16 +27,19 @@ import org.lapmark.measure.Formula;
  * @param cloth their material
  */
 record ArticleStraps(Formula at, List<Formula> places, Formula width, SourceText cloth) {
-  static final KeyTable KEYS = KeyTable.of("straps", "at", "places", "width", "cloth");
+  private static final Key<Formula> AT = Key.required("at", FigureForms.PLACE);
+  private static final Key<Entries<Formula>> PLACES =
+      Key.required("places", FigureForms.each(FigureForms.LENGTH));
+  private static final Key<Formula> WIDTH = Key.required("width", FigureForms.LENGTH);
+  private static final Key<SourceText> CLOTH = Key.required("cloth", FigureForms.NAME);
+  private static final Table TABLE = Table.of("straps", AT, PLACES, WIDTH, CLOTH);
 
-  static ArticleStraps read(Keys keys) {
-    keys.need("at", "places", "width", "cloth");
+  /** Stated as a map. */
+  static final Form<ArticleStraps> FORM = FigureForms.map(TABLE, ArticleStraps::read);
+
+  private static ArticleStraps read(Keys keys) {
     return keys.whole(
-        new ArticleStraps(
-            keys.formula("at"),
-            keys.formulas("places"),
-            keys.formula("width"),
-            keys.text("cloth")));
+        new ArticleStraps(keys.get(AT), keys.all(PLACES), keys.get(WIDTH), keys.get(CLOTH)));
   }
 
   /**

@@ -2,12 +2,15 @@ package org.lapmark.figure.article;
 
 import java.util.List;
 import org.lapmark.figure.ink.Canvas;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * A zip of the finished article.
@@ -18,13 +21,18 @@ import org.lapmark.measure.Formula;
  * @param open how far it is open, 0 to 1
  */
 record ArticleZip(Formula from, Formula to, Formula length, double open) {
-  static final KeyTable KEYS = KeyTable.of("opening", "from", "to", "length", "open");
+  private static final Key<Formula> FROM = Key.required("from", FigureForms.PLACE);
+  private static final Key<Formula> TO = Key.required("to", FigureForms.PLACE);
+  private static final Key<Formula> LENGTH = Key.required("length", FigureForms.LENGTH);
+  private static final Key<Double> OPEN = Key.of("open", FigureForms.SIMPLE_SHARE).unless("0");
+  private static final Table TABLE = Table.of("opening", FROM, TO, LENGTH, OPEN);
 
-  static ArticleZip read(Keys keys) {
-    keys.need("from", "to", "length");
+  /** Stated as a map. */
+  static final Form<ArticleZip> FORM = FigureForms.map(TABLE, ArticleZip::read);
+
+  private static ArticleZip read(Keys keys) {
     return keys.whole(
-        new ArticleZip(
-            keys.formula("from"), keys.formula("to"), keys.formula("length"), keys.share("open")));
+        new ArticleZip(keys.get(FROM), keys.get(TO), keys.get(LENGTH), keys.or(OPEN, 0.0)));
   }
 
   Across stage(Staging staging, Path rim, double across) {

@@ -3,7 +3,7 @@ package org.lapmark.figure.flat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
@@ -13,6 +13,9 @@ import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * The other side of a seam, shown as bands round a piece.
@@ -21,11 +24,15 @@ import org.lapmark.geometry.Point;
  * @param start the edge at whose beginning the other side begins, or null
  */
 record Around(SourceText seam, SourceText start) {
-  static final KeyTable KEYS = KeyTable.of("around", "seam", "start");
+  private static final Key<SourceText> SEAM = Key.required("seam", FigureForms.NAME);
+  private static final Key<SourceText> START = Key.of("start", FigureForms.EDGE);
+  private static final Table TABLE = Table.of("around", SEAM, START);
 
-  static Around read(Keys keys) {
-    keys.need("seam");
-    return keys.whole(new Around(keys.text("seam"), keys.text("start")));
+  /** Stated as a map. */
+  static final Form<Around> FORM = FigureForms.map(TABLE, Around::read);
+
+  private static Around read(Keys keys) {
+    return keys.whole(new Around(keys.get(SEAM), keys.get(START)));
   }
 
   Detail stage(Staging staging, Subject on) {

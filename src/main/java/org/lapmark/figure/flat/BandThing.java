@@ -28,24 +28,19 @@ import org.lapmark.measure.TemplateText;
  */
 record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, TemplateText name)
     implements Thing {
-  static final String KEY = "band";
-
   static BandThing read(Keys keys) {
-    keys.need("width", "cloth");
+    keys.need(WIDTH, CLOTH);
     keys.idle(
-        KEY,
-        List.of("edge", "along", "inside", "turn", "cropped"),
-        List.of("width", "cloth", "side", "name"));
-    // What isn’t looked at is read all the same, so that what is wrong with it is told.
-    keys.formula("cropped");
-    keys.turn();
+        BAND,
+        List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN, CROPPED),
+        List.of(WIDTH, CLOTH, SIDE, NAME));
     return keys.whole(
         new BandThing(
-            keys.text(KEY),
-            keys.formula("width"),
-            keys.text("cloth"),
-            keys.constant("side", Side.class, Side.RIGHT),
-            keys.label("name")));
+            keys.get(BAND),
+            keys.get(WIDTH),
+            keys.get(CLOTH),
+            keys.or(SIDE, Side.RIGHT),
+            keys.get(NAME)));
   }
 
   @Override

@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Polygons;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
@@ -17,6 +18,9 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * Cuts into the allowance.
@@ -30,8 +34,16 @@ import org.lapmark.measure.Formula;
  */
 record Clips(
     SourceText edge, Formula every, Formula depth, Formula from, Formula to, boolean curves) {
-  static final KeyTable KEYS =
-      KeyTable.of("clips", "edge", "every", "depth", "from", "to", "curves");
+  private static final Key<SourceText> EDGE = Key.required("edge", FigureForms.EDGE);
+  private static final Key<Formula> EVERY = Key.required("every", FigureForms.LENGTH);
+  private static final Key<Formula> DEPTH = Key.required("depth", FigureForms.LENGTH);
+  private static final Key<Formula> FROM = Key.of("from", FigureForms.PLACE);
+  private static final Key<Formula> TO = Key.of("to", FigureForms.PLACE);
+  private static final Key<Boolean> CURVES = Key.of("curves", FigureForms.YES).unless("no");
+  private static final Table TABLE = Table.of("clips", EDGE, EVERY, DEPTH, FROM, TO, CURVES);
+
+  /** Stated in a list. */
+  static final Form<Entries<Clips>> LIST = FigureForms.list(TABLE, Clips::read);
 
   /** No clip comes nearer to the stitching line than this, in millimetres. */
   private static final double UNCLIPPED = 0.5;
@@ -41,16 +53,15 @@ record Clips(
 
   private static final int MOST = 500;
 
-  static Clips read(Keys keys) {
-    keys.need("edge", "every", "depth");
+  private static Clips read(Keys keys) {
     return keys.whole(
         new Clips(
-            keys.text("edge"),
-            keys.formula("every"),
-            keys.formula("depth"),
-            keys.formula("from"),
-            keys.formula("to"),
-            keys.yes("curves", false)));
+            keys.get(EDGE),
+            keys.get(EVERY),
+            keys.get(DEPTH),
+            keys.get(FROM),
+            keys.get(TO),
+            keys.or(CURVES, false)));
   }
 
   /** Nothing where no curve is clipped, which is told. */

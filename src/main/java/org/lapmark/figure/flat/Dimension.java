@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.figure.ink.Beside;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.PrintedLength;
 import org.lapmark.figure.stage.Staging;
@@ -19,6 +20,10 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * A dimension of a piece or a zip.
@@ -41,21 +46,36 @@ record Dimension(
     Formula depth,
     Beside beside,
     Position place) {
-  static final KeyTable KEYS =
-      KeyTable.of(
-          "dimension", "width", "height", "along", "allowance", "from", "to", "depth", "beside");
+  private static final Form<String> CUT = FigureForms.words("cut", "stitched");
+  private static final Key<String> WIDTH = Key.of("width", CUT);
+  private static final Key<String> HEIGHT = Key.of("height", CUT);
+  private static final Key<SourceText> ALONG = Key.of("along", FigureForms.EDGE);
+  private static final Key<SourceText> ALLOWANCE = Key.of("allowance", FigureForms.EDGE);
+  private static final Key<Formula> FROM = Key.of("from", FigureForms.PLACE);
+  private static final Key<Formula> TO = Key.of("to", FigureForms.PLACE);
+  private static final Key<Formula> DEPTH = Key.of("depth", FigureForms.LENGTH);
+  private static final Key<Beside> BESIDE =
+      Key.of("beside", FigureForms.constant(Beside.class)).unless("below");
+  private static final Table TABLE =
+      Table.of("dimension", WIDTH, HEIGHT, ALONG, ALLOWANCE, FROM, TO, DEPTH, BESIDE)
+          .oneOf(Choice.among(List.of(WIDTH, HEIGHT, ALONG, ALLOWANCE)));
+
+  /** Stated in a list. */
+  static final Form<Entries<Dimension>> LIST = FigureForms.list(TABLE, Dimension::read);
 
   /** What is measured. */
   enum Measured {
-    WIDTH(List.of("from", "to", "depth"), List.of("beside")),
-    HEIGHT(List.of("from", "to", "depth"), List.of("beside")),
-    ALONG(List.of("depth"), List.of("from", "to", "beside")),
-    ALLOWANCE(List.of("from", "to"), List.of("depth", "beside"));
+    WIDTH(Dimension.WIDTH, List.of(FROM, TO, DEPTH), List.of(BESIDE)),
+    HEIGHT(Dimension.HEIGHT, List.of(FROM, TO, DEPTH), List.of(BESIDE)),
+    ALONG(Dimension.ALONG, List.of(DEPTH), List.of(FROM, TO, BESIDE)),
+    ALLOWANCE(Dimension.ALLOWANCE, List.of(FROM, TO), List.of(DEPTH, BESIDE));
 
-    private final List<String> idle;
-    private final List<String> known;
+    private final Key<?> key;
+    private final List<Key<?>> idle;
+    private final List<Key<?>> known;
 
-    Measured(List<String> idle, List<String> known) {
+    Measured(Key<?> key, List<Key<?>> idle, List<Key<?>> known) {
+      this.key = key;
       this.idle = idle;
       this.known = known;
     }
@@ -65,21 +85,21 @@ record Dimension(
     }
   }
 
-  static Dimension read(Keys keys) {
-    String key = keys.one("width", "height", "along", "allowance");
-    Measured measured = Measured.valueOf(key.toUpperCase(Locale.ROOT));
-    keys.idle(key, measured.idle, measured.known);
-    boolean overall = measured.isOverall();
+  private static Dimension read(Keys keys) {
+    Measured measured = Measured.valueOf(keys.one().toUpperCase(Locale.ROOT));
+    keys.idle(measured.key, measured.idle, measured.known);
+    Beside usual = measured == Measured.HEIGHT ? Beside.LEFT : Beside.BELOW;
+    String cut = keys.or(WIDTH, keys.or(HEIGHT, "cut"));
+    SourceText edge = measured == Measured.ALONG ? keys.get(ALONG) : keys.get(ALLOWANCE);
     return keys.whole(
         new Dimension(
             measured,
-            overall && keys.word(key, List.of("cut", "stitched"), "cut").equals("cut"),
-            overall ? null : keys.text(key),
-            keys.formula("from"),
-            keys.formula("to"),
-            keys.formula("depth"),
-            keys.constant(
-                "beside", Beside.class, measured == Measured.HEIGHT ? Beside.LEFT : Beside.BELOW),
+            cut.equals("cut"),
+            edge,
+            keys.get(FROM),
+            keys.get(TO),
+            keys.get(DEPTH),
+            keys.or(BESIDE, usual),
             keys.position()));
   }
 

@@ -2,7 +2,8 @@ package org.lapmark.figure.flat;
 
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
@@ -11,6 +12,10 @@ import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * A label of a place on a piece.
@@ -20,13 +25,18 @@ import org.lapmark.measure.TemplateText;
  * @param place what it names
  */
 record Label(TemplateText text, int number, Place place) {
-  static final KeyTable KEYS = KeyTable.of("label", "text", "number", "edge", "along", "inside");
+  private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
+  private static final Key<Integer> NUMBER = Key.of("number", FigureForms.count(99));
+  private static final Table TABLE =
+      Table.of("label", TEXT, NUMBER, Place.EDGE, Place.ALONG, Place.INSIDE)
+          .oneOf(Choice.among(List.of(TEXT, NUMBER)));
 
-  private static final int MOST = 99;
+  /** Stated in a list. */
+  static final Form<Entries<Label>> LIST = FigureForms.list(TABLE, Label::read);
 
-  static Label read(Keys keys) {
-    int number = keys.one("text", "number").equals("number") ? keys.count("number", MOST) : 0;
-    return keys.whole(new Label(keys.label("text"), number, Place.read(keys)));
+  private static Label read(Keys keys) {
+    keys.one();
+    return keys.whole(new Label(keys.get(TEXT), keys.or(NUMBER, 0), Place.read(keys)));
   }
 
   Detail stage(Staging staging, Subject on, Laid laid) {

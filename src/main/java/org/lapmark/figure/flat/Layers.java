@@ -2,8 +2,10 @@ package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
@@ -18,6 +20,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Key;
 
 /**
  * Layers lying on each other along a seam, the lowest first.
@@ -25,15 +28,18 @@ import org.lapmark.measure.Formula;
  * @param views the layers
  */
 public record Layers(List<View> views) implements Picture {
+  private static final Key<Entries<View>> KEY =
+      Key.of("layers", FigureForms.list(View.TABLE, View::read));
+
   /** Under the key {@code layers}. */
-  public static final PictureKind KIND = new PictureKind("layers", List.of(), Layers::read);
+  public static final PictureKind KIND = new PictureKind(KEY, List.of(), Layers::read);
 
   /** A zip longer than its edge by no more than this, in millimetres, fits it. */
   private static final double LONGER = 0.5;
 
   private static Picture read(Keys keys) {
-    List<View> views = keys.all("layers", View.KEYS, View::read);
-    return keys.amiss("layers") ? null : new Layers(views);
+    List<View> views = keys.all(KEY);
+    return keys.amiss(KEY) ? null : new Layers(views);
   }
 
   @Override

@@ -3,7 +3,6 @@ package org.lapmark.figure.flat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Keys;
@@ -20,6 +19,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Key;
 
 /**
  * A piece that lies on another one, of which as much is drawn as of that one.
@@ -34,25 +34,20 @@ import org.lapmark.measure.TemplateText;
 record PieceThing(
     SourceText number, SourceText cloth, Side side, Place place, int turn, TemplateText name)
     implements Thing {
-  static final String KEY = "piece";
-
   static PieceThing read(Keys keys) {
+    List<Key<?>> places = List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN);
     keys.idle(
-        KEY,
-        List.of("width", "cropped"),
-        List.of("cloth", "side", "edge", "along", "inside", "turn", "name"));
-    // What isn’t looked at is read all the same, so that what is wrong with it is told.
-    keys.formula("width");
-    keys.formula("cropped");
-    boolean placed = Stream.of("edge", "along", "inside", "turn").anyMatch(keys::has);
+        PIECE,
+        List.of(WIDTH, CROPPED),
+        List.of(CLOTH, SIDE, Place.EDGE, Place.ALONG, Place.INSIDE, TURN, NAME));
     return keys.whole(
         new PieceThing(
-            keys.text(KEY),
-            keys.text("cloth"),
-            keys.constant("side", Side.class, Side.RIGHT),
-            placed ? Place.read(keys) : null,
-            keys.turn(),
-            keys.label("name")));
+            keys.get(PIECE),
+            keys.get(CLOTH),
+            keys.or(SIDE, Side.RIGHT),
+            places.stream().anyMatch(keys::has) ? Place.read(keys) : null,
+            keys.or(TURN, 0),
+            keys.get(NAME)));
   }
 
   @Override

@@ -3,6 +3,8 @@ package org.lapmark.figure.flat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
@@ -14,6 +16,7 @@ import org.lapmark.figure.workpiece.Lying;
 import org.lapmark.figure.workpiece.Spread;
 import org.lapmark.figure.workpiece.Workpiece;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Key;
 
 /**
  * Pieces laid flat.
@@ -22,20 +25,27 @@ import org.lapmark.measure.Formula;
  * @param views the pieces
  */
 public record Pieces(Arrangement arrangement, List<View> views) implements Picture {
+  private static final Key<Entries<View>> KEY =
+      Key.of("pieces", FigureForms.list(View.TABLE, Pieces::view));
+  private static final Key<Arrangement> ARRANGE =
+      Key.of("arrange", FigureForms.constant(Arrangement.class)).unless("row");
+
   /** Under the key {@code pieces}. */
-  public static final PictureKind KIND =
-      new PictureKind("pieces", List.of("arrange"), Pieces::read);
+  public static final PictureKind KIND = new PictureKind(KEY, List.of(ARRANGE), Pieces::read);
 
   private static Picture read(Keys keys) {
-    Arrangement arrangement = keys.constant("arrange", Arrangement.class, Arrangement.ROW);
-    List<View> views = keys.all("pieces", View.KEYS, Pieces::view);
+    Arrangement arrangement = keys.or(ARRANGE, Arrangement.ROW);
+    List<View> views = keys.all(KEY);
     return views.isEmpty() ? null : new Pieces(arrangement, views);
   }
 
   private static View view(Keys keys) {
     View view = View.read(keys);
-    List<String> idle = keys.has("cropped") ? List.of("cut_away") : List.of("cut_away", "edge");
-    keys.idle("pieces", idle, List.of("edge with cropped"));
+    String known = "edge with cropped";
+    keys.idle(KEY, View.CUT_AWAY, known);
+    if (!keys.has(View.CROPPED)) {
+      keys.idle(KEY, View.EDGE, known);
+    }
     return view;
   }
 

@@ -1,5 +1,6 @@
 package org.lapmark.figure.flat;
 
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.SourceText;
@@ -7,6 +8,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Key;
 
 /**
  * A place on a piece.
@@ -16,9 +18,13 @@ import org.lapmark.measure.Formula;
  * @param inside how far inside the raw edge; null for none
  */
 record Place(SourceText edge, Formula along, Formula inside) {
+  static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
+  static final Key<Formula> ALONG = Key.of("along", FigureForms.PLACE).unless("1/2");
+  static final Key<Formula> INSIDE = Key.of("inside", FigureForms.LENGTH).unless("0 mm");
+
   static Place read(Keys keys) {
-    keys.need("edge");
-    return new Place(keys.text("edge"), keys.formula("along"), keys.formula("inside"));
+    keys.need(EDGE);
+    return new Place(keys.get(EDGE), keys.get(ALONG), keys.get(INSIDE));
   }
 
   /**

@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.figure.ink.Polygons;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
@@ -20,6 +21,10 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 
 /**
  * A line on a piece.
@@ -33,18 +38,35 @@ import org.lapmark.measure.TemplateText;
  */
 record SewnLine(
     Kind kind, List<SourceText> edges, Formula distance, boolean now, TemplateText text) {
-  static final KeyTable KEYS =
-      KeyTable.of("line", "sew", "baste", "topstitch", "edge", "distance", "now", "text");
+  private static final Key<Entries<SourceText>> SEW = Key.of("sew", FigureForms.EDGES);
+  private static final Key<Entries<SourceText>> BASTE = Key.of("baste", FigureForms.EDGES);
+  private static final Key<Entries<SourceText>> TOPSTITCH = Key.of("topstitch", FigureForms.EDGES);
+  private static final Key<Entries<SourceText>> EDGE = Key.of("edge", FigureForms.EDGES);
+  private static final Key<Formula> DISTANCE = Key.of("distance", FigureForms.LENGTH);
+  private static final Key<Boolean> NOW = Key.of("now", FigureForms.YES).unless("yes");
+  private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
+  private static final Table TABLE =
+      Table.of("line", SEW, BASTE, TOPSTITCH, EDGE, DISTANCE, NOW, TEXT)
+          .oneOf(Choice.among(List.of(SEW, BASTE, TOPSTITCH, EDGE)));
+
+  /** Stated in a list. */
+  static final Form<Entries<SewnLine>> LIST = FigureForms.list(TABLE, SewnLine::read);
 
   /** What a line is. */
   enum Kind {
-    SEW,
-    BASTE,
-    TOPSTITCH,
-    EDGE;
+    SEW(SewnLine.SEW),
+    BASTE(SewnLine.BASTE),
+    TOPSTITCH(SewnLine.TOPSTITCH),
+    EDGE(SewnLine.EDGE);
+
+    private final Key<Entries<SourceText>> key;
+
+    Kind(Key<Entries<SourceText>> key) {
+      this.key = key;
+    }
 
     private String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return key.name();
     }
 
     /** How far outside the stitching line it runs. */
@@ -57,21 +79,16 @@ record SewnLine(
     }
   }
 
-  static SewnLine read(Keys keys) {
-    String key = keys.one("sew", "baste", "topstitch", "edge");
-    Kind kind = Kind.valueOf(key.toUpperCase(Locale.ROOT));
+  private static SewnLine read(Keys keys) {
+    Kind kind = Kind.valueOf(keys.one().toUpperCase(Locale.ROOT));
     if (kind == Kind.BASTE || kind == Kind.TOPSTITCH) {
-      keys.need("distance");
+      keys.need(DISTANCE);
     } else if (kind == Kind.EDGE) {
-      keys.idle(key, List.of("distance"), List.of("now", "text"));
+      keys.idle(EDGE, List.of(DISTANCE), List.of(NOW, TEXT));
     }
     return keys.whole(
         new SewnLine(
-            kind,
-            keys.texts(key),
-            keys.formula("distance"),
-            keys.yes("now", true),
-            keys.label("text")));
+            kind, keys.all(kind.key), keys.get(DISTANCE), keys.or(NOW, true), keys.get(TEXT)));
   }
 
   Detail stage(Staging staging, Subject on, Laid laid) {

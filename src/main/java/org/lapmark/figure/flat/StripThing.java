@@ -35,25 +35,21 @@ record StripThing(
     Side side,
     TemplateText name)
     implements Thing {
-  static final String KEY = "length";
-
   static StripThing read(Keys keys) {
-    keys.need("width");
+    keys.need(WIDTH);
     keys.idle(
-        KEY,
-        List.of("turn"),
-        List.of("width", "edge", "along", "inside", "cropped", "cloth", "side", "name"));
-    // What isn’t looked at is read all the same, so that what is wrong with it is told.
-    keys.turn();
+        LENGTH,
+        List.of(TURN),
+        List.of(WIDTH, Place.EDGE, Place.ALONG, Place.INSIDE, CROPPED, CLOTH, SIDE, NAME));
     return keys.whole(
         new StripThing(
-            keys.formula("width"),
-            keys.formula(KEY),
+            keys.get(WIDTH),
+            keys.get(LENGTH),
             Place.read(keys),
-            keys.formula("cropped"),
-            keys.text("cloth"),
-            keys.constant("side", Side.class, Side.RIGHT),
-            keys.label("name")));
+            keys.get(CROPPED),
+            keys.get(CLOTH),
+            keys.or(SIDE, Side.RIGHT),
+            keys.get(NAME)));
   }
 
   @Override

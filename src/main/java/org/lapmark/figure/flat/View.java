@@ -5,9 +5,10 @@ import java.util.List;
 import java.util.Set;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
@@ -23,6 +24,9 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /**
@@ -70,90 +74,108 @@ record View(
     List<Thing> things,
     List<Clips> clips,
     Around around) {
-  static final KeyTable KEYS =
-      KeyTable.of(
-          "view",
-          "piece",
-          "zip",
-          "length",
-          "cloth",
-          "side",
-          "reversed",
-          "turn",
-          "edge",
-          "cropped",
-          "cut_away",
-          "turned",
-          "show",
-          "name",
-          "lines",
-          "labels",
-          "dimensions",
-          "things",
-          "clips",
-          "around");
+  private static final Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
+  private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.NAME);
+  private static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
+  private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
+  private static final Key<Side> SIDE =
+      Key.of("side", FigureForms.constant(Side.class)).unless("right");
+  private static final Key<Boolean> REVERSED = Key.of("reversed", FigureForms.YES).unless("no");
+  private static final Key<Integer> TURN = Key.of("turn", FigureForms.TURN).unless("0");
+  static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
+  static final Key<Formula> CROPPED = Key.of("cropped", FigureForms.LENGTH);
+  static final Key<Beside> CUT_AWAY = Key.of("cut_away", FigureForms.constant(Beside.class));
+  private static final Key<Entries<SourceText>> TURNED = Key.of("turned", FigureForms.EDGES);
+  private static final Key<Entries<Shown>> SHOW =
+      Key.of("show", FigureForms.each(FigureForms.constant(Shown.class)));
+  private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL).unless("yes");
+  private static final Key<Entries<SewnLine>> LINES = Key.of("lines", SewnLine.LIST);
+  private static final Key<Entries<Label>> LABELS = Key.of("labels", Label.LIST);
+  private static final Key<Entries<Dimension>> DIMENSIONS = Key.of("dimensions", Dimension.LIST);
+  private static final Key<Entries<Thing>> THINGS = Key.of("things", Thing.LIST);
+  private static final Key<Entries<Clips>> CLIPS = Key.of("clips", Clips.LIST);
+  private static final Key<Around> AROUND = Key.of("around", Around.FORM);
+  static final Table TABLE =
+      Table.of(
+              "view",
+              PIECE,
+              ZIP,
+              LENGTH,
+              CLOTH,
+              SIDE,
+              REVERSED,
+              TURN,
+              EDGE,
+              CROPPED,
+              CUT_AWAY,
+              TURNED,
+              SHOW,
+              NAME,
+              LINES,
+              LABELS,
+              DIMENSIONS,
+              THINGS,
+              CLIPS,
+              AROUND)
+          .oneOf(Choice.among(List.of(PIECE, ZIP)));
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
-  private static final List<String> NEEDS_PIECE =
-      List.of("cropped", "turned", "show", "lines", "labels", "things", "clips", "around");
+  private static final List<Key<?>> NEEDS_PIECE =
+      List.of(CROPPED, TURNED, SHOW, LINES, LABELS, THINGS, CLIPS, AROUND);
 
   /** What is looked at of a zip. */
-  private static final List<String> BESIDE_ZIP =
-      List.of("length", "side", "reversed", "turn", "edge", "cut_away", "name", "dimensions");
+  private static final List<Key<?>> BESIDE_ZIP =
+      List.of(LENGTH, SIDE, REVERSED, TURN, EDGE, CUT_AWAY, NAME, DIMENSIONS);
 
   /** What is looked at of a piece. */
-  private static final List<String> BESIDE_PIECE =
-      KEYS.keys().stream().filter(key -> !List.of("piece", "zip", "length").contains(key)).toList();
+  private static final List<Key<?>> BESIDE_PIECE =
+      TABLE.keys().stream()
+          .<Key<?>>filter(key -> !List.of(PIECE, ZIP, LENGTH).contains(key))
+          .toList();
 
   /** A view; null if where everything on it lies depends on something that can't be read. */
   static View read(Keys keys) {
-    if (keys.one("piece", "zip").equals("zip")) {
-      keys.need("length");
-      for (String key : NEEDS_PIECE) {
+    if (keys.one().equals(ZIP.name())) {
+      keys.need(LENGTH);
+      for (Key<?> key : NEEDS_PIECE) {
         if (keys.has(key)) {
           keys.report(
-              Faults.of(keys.get(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key),
-              "zip");
+              Faults.of(
+                  keys.node(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key.name()),
+              ZIP);
         }
       }
-      keys.idle("zip", List.of("cloth"), BESIDE_ZIP);
+      keys.idle(ZIP, List.of(CLOTH), BESIDE_ZIP);
     } else {
-      keys.idle("piece", List.of("length"), BESIDE_PIECE);
-      if (keys.has("cropped")) {
-        keys.need("edge");
+      keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
+      if (keys.has(CROPPED)) {
+        keys.need(EDGE);
       }
     }
-    String named = keys.get("name") instanceof YamlNode.Text text ? text.text().text() : "yes";
-    boolean computed =
-        named.equals("no")
-            || named.equals("yes")
-                && !(keys.get("name") instanceof YamlNode.Items)
-                && !(keys.get("name") instanceof YamlNode.Entries);
+    String named = keys.node(NAME) instanceof YamlNode.Text text ? text.text().text() : "";
     View view =
         new View(
-            keys.text("piece"),
-            keys.text("zip"),
-            keys.formula("length"),
-            keys.text("cloth"),
-            keys.constant("side", Side.class, Side.RIGHT),
-            keys.yes("reversed", false),
-            keys.turn(),
-            keys.text("edge"),
-            keys.formula("cropped"),
-            keys.has("cut_away") ? keys.constant("cut_away", Beside.class, Beside.LEFT) : null,
-            keys.texts("turned"),
-            keys.constants("show", Shown.class),
-            computed ? null : keys.label("name"),
+            keys.get(PIECE),
+            keys.get(ZIP),
+            keys.get(LENGTH),
+            keys.get(CLOTH),
+            keys.or(SIDE, Side.RIGHT),
+            keys.or(REVERSED, false),
+            keys.or(TURN, 0),
+            keys.get(EDGE),
+            keys.get(CROPPED),
+            keys.get(CUT_AWAY),
+            keys.all(TURNED),
+            FigureForms.ordered(keys.all(SHOW), Shown.class),
+            List.of("yes", "no").contains(named) ? null : keys.get(NAME),
             !named.equals("no"),
-            keys.all("lines", SewnLine.KEYS, SewnLine::read),
-            keys.all("labels", Label.KEYS, Label::read),
-            keys.all("dimensions", Dimension.KEYS, Dimension::read),
-            keys.all("things", Thing.KEYS, Thing::read),
-            keys.all("clips", Clips.KEYS, Clips::read),
-            keys.child("around", Around.KEYS, Around::read));
-    return keys.amiss("piece", "zip", "length", "turn", "edge", "cropped", "cut_away", "turned")
-        ? null
-        : view;
+            keys.all(LINES),
+            keys.all(LABELS),
+            keys.all(DIMENSIONS),
+            keys.all(THINGS),
+            keys.all(CLIPS),
+            keys.get(AROUND));
+    return keys.amiss(PIECE, ZIP, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED) ? null : view;
   }
 
   boolean isZip() {

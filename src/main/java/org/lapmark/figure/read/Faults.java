@@ -37,6 +37,6 @@ public final class Faults {
         "needed",
         needed,
         "example",
-        new KeyWords().example(what).orElseThrow());
+        new FigureExamples().of(what).orElseThrow());
   }
 }

@@ -1,9 +1,6 @@
 package org.lapmark.figure.read;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collections;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Supplier;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -19,53 +15,54 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlCode;
 import org.lapmark.source.yaml.YamlNode;
 import org.lapmark.source.yaml.YamlParser;
 
 /**
- * The values of a map by key. What is amiss with one is reported, and it is taken as not stated, so
- * that the others are read as well.
+ * What is written in one map of a figure, held against its table of keys. What is amiss with a key
+ * is reported, and it is taken as not stated, so that the others are read as well.
  */
 public final class Keys {
-  /** The most entries of a list. */
-  public static final int MAX_THINGS = 40;
-
-  private static final int MAX_LABEL = 90;
   private static final int MAX_CHARACTERS = 10_000;
 
-  private final Findings findings;
+  private final Reading reading;
+  private final Table table;
   private final Position position;
-  private final String where;
   private final Map<String, YamlNode> values = new LinkedHashMap<>();
   private final Map<String, Position> places = new LinkedHashMap<>();
+  private final Map<String, Object> read = new LinkedHashMap<>();
   private final Set<String> amiss = new LinkedHashSet<>();
 
   /** Unknown and repeated keys are reported and passed over. */
-  private Keys(YamlNode.Entries block, KeyTable table, Findings findings) {
-    this.findings = findings;
+  private Keys(YamlNode.Entries block, Table table, Reading reading) {
+    this.reading = reading;
+    this.table = table;
     this.position = block.position();
-    this.where = table.name();
+    List<String> known = table.known();
     Map<String, YamlNode> meant = new LinkedHashMap<>();
     for (YamlNode.Entry entry : block.entries()) {
       String key = entry.key().text().text();
-      if (!table.keys().contains(key)) {
-        Optional<String> near = Nearest.of(key, table.keys());
+      if (!known.contains(key)) {
+        Optional<String> near = Nearest.of(key, known);
         near.ifPresent(one -> meant.putIfAbsent(one, entry.value()));
-        findings.add(
-            FigureCode.FIGURE_KEY_UNKNOWN,
-            entry.key().position(),
-            "name",
-            key,
-            "near",
-            near.orElse("none"),
-            "known",
-            Known.listed(table.keys()));
+        findings()
+            .add(
+                FigureCode.FIGURE_KEY_UNKNOWN,
+                entry.key().position(),
+                "name",
+                key,
+                "near",
+                near.orElse("none"),
+                "known",
+                Known.listed(known));
       } else if (values.putIfAbsent(key, entry.value()) != null) {
-        findings.add(FigureCode.FIGURE_KEY_TWICE, entry.key().position(), "name", key);
+        findings().add(FigureCode.FIGURE_KEY_TWICE, entry.key().position(), "name", key);
       } else {
         places.put(key, entry.key().position());
       }
@@ -83,7 +80,7 @@ public final class Keys {
    * @return nothing if it is no map
    * @throws FindingException if it is too long to be read
    */
-  public static Optional<Keys> of(SourceText block, KeyTable table, Findings findings) {
+  public static Optional<Keys> of(SourceText block, Table table, Findings findings) {
     if (block.text().length() > MAX_CHARACTERS) {
       throw Faults.of(
           block.position(0, 1),
@@ -99,24 +96,33 @@ public final class Keys {
       from--;
     }
     int to = block.offset(block.text().length());
-    Findings read = new Findings();
-    YamlNode.Entries entries = YamlParser.read(block.file(), from, to, Limits.STANDARD, read);
-    for (Finding finding : read.sorted()) {
+    Findings faults = new Findings();
+    YamlNode.Entries entries = YamlParser.read(block.file(), from, to, Limits.STANDARD, faults);
+    for (Finding finding : faults.sorted()) {
       // Of a block the file's reader could only say that the file itself is no map.
       findings.add(
           finding.code() == YamlCode.ROOT_NOT_MAP
               ? Finding.of(FigureCode.FIGURE_NOT_KEYS, finding.position())
               : finding);
     }
-    return Optional.ofNullable(entries).map(one -> new Keys(one, table, findings));
+    Reading reading = new Reading(Limits.STANDARD, findings);
+    return Optional.ofNullable(entries).map(one -> new Keys(one, table, reading));
   }
 
-  /** The keys of a map that stands under a key. */
-  public Keys inner(YamlNode block, String key, KeyTable table) {
-    if (block instanceof YamlNode.Entries entries) {
-      return new Keys(entries, table, findings);
+  /**
+   * The keys of a map within a block.
+   *
+   * @param what the key under which it stands, with that key's table before a slash
+   */
+  static Keys of(YamlNode node, String what, Table table, Reading reading) {
+    if (node instanceof YamlNode.Entries entries) {
+      return new Keys(entries, table, reading);
     }
-    throw Faults.kind(block.position(), what(key), "keys with values");
+    throw Faults.kind(node.position(), what, "keys with values");
+  }
+
+  private Findings findings() {
+    return reading.findings();
   }
 
   /** Where the map stands. */
@@ -124,69 +130,125 @@ public final class Keys {
     return position;
   }
 
-  /** Whether a key is there. */
-  public boolean has(String key) {
-    return values.containsKey(key);
+  /** Whether a key is written. */
+  public boolean has(Key<?> key) {
+    return values.containsKey(key.name());
   }
 
-  /** The value of a key that is there, or null. */
-  public YamlNode get(String key) {
-    return values.get(key);
+  /** What is written under a key, or null. */
+  public YamlNode node(Key<?> key) {
+    return values.get(key.name());
   }
 
-  /** Reports each key that isn't there. */
-  public void need(String... keys) {
-    for (String key : keys) {
-      if (!has(key)) {
-        report(Faults.of(position, FigureCode.FIGURE_KEY_MISSING, "name", key), key);
+  /** What a key says; null if it isn't written or can't be read, which is then reported. */
+  public <T> T get(Key<T> key) {
+    return get(key, key.form());
+  }
+
+  /** What a key says that has to be written in a narrower form here. */
+  @SuppressWarnings("unchecked") // What is kept under a key was read by a form of its type.
+  public <T> T get(Key<T> key, Form<T> form) {
+    if (!table.keys().contains(key)) {
+      throw new IllegalArgumentException(table.id() + " has no key " + key.name());
+    }
+    if (has(key) && !read.containsKey(key.name())) {
+      T value = null;
+      try {
+        value = form.reader().read(reading, node(key), table.id() + "/" + key.name());
+      } catch (FindingException e) {
+        findings().add(e.finding());
+      }
+      if (value == null || value instanceof Entries<?> entries && !entries.isWhole()) {
+        amiss.add(key.name());
+      }
+      read.put(key.name(), value);
+    }
+    return (T) read.get(key.name());
+  }
+
+  /** What a key says, or something else where it isn't written or can't be read. */
+  public <T> T or(Key<T> key, T otherwise) {
+    T value = get(key);
+    return value == null ? otherwise : value;
+  }
+
+  /** Those entries of a list that can be read. */
+  public <T> List<T> all(Key<Entries<T>> key) {
+    Entries<T> entries = get(key);
+    return entries == null ? List.of() : entries.entries();
+  }
+
+  /** Reports each of some keys that isn't written. */
+  public void need(Key<?>... keys) {
+    for (Key<?> key : keys) {
+      if (!has(key) && !amiss.contains(key.name())) {
+        report(Faults.of(position, FigureCode.FIGURE_KEY_MISSING, "name", key.name()), key);
       }
     }
   }
 
-  /** Whether something was reported of one of these. */
-  public boolean amiss(String... keys) {
-    return Arrays.stream(keys).anyMatch(amiss::contains);
+  /** Whether something was reported of one of these keys, or one that has to be there isn't. */
+  public boolean amiss(Key<?>... keys) {
+    table.keys().stream().filter(Key::required).forEach(key -> need(key));
+    return Arrays.stream(keys).anyMatch(key -> amiss.contains(key.name()));
   }
 
   /** Reports what is wrong with a key. */
-  public void report(FindingException fault, String key) {
-    findings.add(fault.finding());
-    amiss.add(key);
+  public void report(FindingException fault, Key<?> key) {
+    findings().add(fault.finding());
+    amiss.add(key.name());
   }
 
-  /** Says something without taking the key as amiss. */
+  /** Says something without taking a key as amiss. */
   public void warn(FigureCode code, Position place) {
-    findings.add(code, place);
+    findings().add(code, place);
   }
 
   /** An entry of which everything could be read, or else null. */
   public <T> T whole(T entry) {
+    amiss();
     return amiss.isEmpty() ? entry : null;
   }
 
-  /** Warns of keys that are there and aren’t looked at, as another one is there. */
-  public void idle(String with, List<String> keys, List<String> known) {
-    for (String key : keys) {
-      if (places.containsKey(key)) {
-        findings.add(
-            FigureCode.FIGURE_KEY_IDLE,
-            places.get(key),
-            "name",
-            key,
-            "with",
-            with,
-            "known",
-            Known.listed(known));
-      }
+  /** The keys of a map that stands under one of these. */
+  public Keys inner(YamlNode node, Key<?> key, Table inner) {
+    return of(node, table.id() + "/" + key.name(), inner, reading);
+  }
+
+  /** What a reader makes of some values; what can't be read is reported and left out. */
+  public <A, T> List<T> each(List<A> nodes, Function<A, T> reader) {
+    return FigureForms.entries(nodes, reader, findings()).entries();
+  }
+
+  /** Warns of keys that are written and aren’t looked at, as another one is there. */
+  public void idle(Key<?> with, List<Key<?>> keys, List<Key<?>> known) {
+    for (Key<?> key : keys) {
+      idle(with, key, Known.listed(known.stream().<String>map(Key::name).toList()));
     }
   }
 
-  /** The one of several keys that is there. */
-  public String one(String... keys) {
-    List<String> there = Arrays.stream(keys).filter(this::has).toList();
+  /** Warns of a key that is written and isn’t looked at, as another one is there. */
+  public void idle(Key<?> with, Key<?> key, String known) {
+    if (places.containsKey(key.name())) {
+      findings()
+          .add(
+              FigureCode.FIGURE_KEY_IDLE,
+              places.get(key.name()),
+              "name",
+              key.name(),
+              "with",
+              with.name(),
+              "known",
+              known);
+    }
+  }
+
+  /** The one of the table's choice of keys that is written. */
+  public String one() {
+    List<String> choice = List.copyOf(table.choices().get(0).keys());
+    List<String> there = choice.stream().filter(values::containsKey).toList();
     if (there.isEmpty()) {
-      throw Faults.of(
-          position, FigureCode.FIGURE_KEY_MISSING, "name", listed(Arrays.asList(keys), " or "));
+      throw Faults.of(position, FigureCode.FIGURE_KEY_MISSING, "name", listed(choice, " or "));
     }
     if (there.size() > 1) {
       throw Faults.of(
@@ -204,183 +266,5 @@ public final class Keys {
     return most == 0
         ? keys.get(0)
         : String.join("’, ‘", keys.subList(0, most)) + "’" + last + "‘" + keys.get(most);
-  }
-
-  private String what(String key) {
-    return where + "/" + key;
-  }
-
-  /**
-   * What a reader makes of a key's value.
-   *
-   * @param key the key
-   * @param otherwise what it comes to if it isn't stated or can't be read
-   * @param reader takes the value and the key with what it belongs to
-   */
-  public <T> T read(String key, T otherwise, Reader<T> reader) {
-    if (!has(key)) {
-      return otherwise;
-    }
-    try {
-      return reader.read(get(key), what(key));
-    } catch (FindingException e) {
-      report(e, key);
-      return otherwise;
-    }
-  }
-
-  /** Reads a value; what can't be read is thrown as a finding. */
-  public interface Reader<T> {
-    /** Reads the value of a key, which is named with what it belongs to. */
-    T read(YamlNode value, String what);
-  }
-
-  /** A text, or null. */
-  public SourceText text(String key) {
-    return read(key, null, Values::text);
-  }
-
-  /** A formula, or null. */
-  public Formula formula(String key) {
-    return read(key, null, Values::formula);
-  }
-
-  /** A text with placeholders, or null. */
-  public TemplateText template(String key) {
-    return read(key, null, (node, what) -> TemplateText.parse(Values.text(node, what), findings));
-  }
-
-  /** A short text with placeholders, or null. */
-  public TemplateText label(String key) {
-    TemplateText text = template(key);
-    if (text != null && text.source().text().length() > MAX_LABEL) {
-      findings.add(
-          FigureCode.FIGURE_LABEL_TOO_LONG,
-          get(key).position(),
-          "count",
-          text.source().text().length(),
-          "limit",
-          MAX_LABEL);
-    }
-    return text;
-  }
-
-  /** Yes or no. */
-  public boolean yes(String key, boolean otherwise) {
-    return word(key, List.of("yes", "no"), otherwise ? "yes" : "no").equals("yes");
-  }
-
-  /** A multiple of a quarter turn in degrees; none unless stated. */
-  public int turn() {
-    return Integer.parseInt(word("turn", List.of("0", "90", "180", "270"), "0"));
-  }
-
-  /** One of some words. */
-  public String word(String key, List<String> known, String otherwise) {
-    return read(key, otherwise, (node, what) -> Values.word(node, what, known));
-  }
-
-  /** One of the words that are constants. */
-  public <E extends Enum<E>> E constant(String key, Class<E> type, E otherwise) {
-    return read(key, otherwise, (node, what) -> Values.constant(node, what, type));
-  }
-
-  /** One or several of the words that are constants, in their order. */
-  public <E extends Enum<E>> Set<E> constants(String key, Class<E> type) {
-    Set<E> all = EnumSet.noneOf(type);
-    all.addAll(each(key, (item, what) -> Values.constant(item, what, type)));
-    return Collections.unmodifiableSet(all);
-  }
-
-  /** A whole number from 1 on. */
-  public int count(String key, int most) {
-    return read(
-        key,
-        1,
-        (node, what) -> {
-          String text = Values.text(node, what).text();
-          if (!text.matches("[1-9]\\d?") || Integer.parseInt(text) > most) {
-            throw Faults.kind(node.position(), what, "a number from 1 to " + most);
-          }
-          return Integer.parseInt(text);
-        });
-  }
-
-  /** A number from 0 to 1; 0 unless stated. */
-  public double share(String key) {
-    return read(
-        key,
-        0.0,
-        (node, what) -> {
-          String text = Values.text(node, what).text();
-          if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
-            throw Faults.kind(node.position(), what, "a number from 0 to 1");
-          }
-          return Double.parseDouble(text);
-        });
-  }
-
-  /** What stands in a map of its own, or null. */
-  public <T> T child(String key, KeyTable table, Function<Keys, T> reader) {
-    return read(key, null, (node, what) -> reader.apply(inner(node, key, table)));
-  }
-
-  /** Those of a list, or of a single value as a list of one, that can be read. */
-  public <T> List<T> each(String key, Reader<T> reader) {
-    if (!has(key)) {
-      return List.of();
-    }
-    return each(
-        key,
-        get(key) instanceof YamlNode.Items items ? items.items() : List.of(get(key)),
-        item -> reader.read(item, what(key)));
-  }
-
-  /** Those of some values that can be read; the key is amiss if one can’t. */
-  public <T> List<T> each(String key, List<YamlNode> items, Function<YamlNode, T> reader) {
-    List<T> read = new ArrayList<>();
-    for (YamlNode item : items) {
-      Optional<T> one = attempt(() -> reader.apply(item));
-      if (one.isEmpty()) {
-        amiss.add(key);
-      }
-      one.ifPresent(read::add);
-    }
-    return read;
-  }
-
-  /** What a reader makes of something; nothing if that can’t be used, which is then reported. */
-  public <T> Optional<T> attempt(Supplier<T> reader) {
-    try {
-      return Optional.ofNullable(reader.get());
-    } catch (FindingException e) {
-      findings.add(e.finding());
-      return Optional.empty();
-    }
-  }
-
-  /** Texts, of which a single one needs no list. */
-  public List<SourceText> texts(String key) {
-    return each(key, Values::text);
-  }
-
-  /** Formulas, of which a single one needs no list. */
-  public List<Formula> formulas(String key) {
-    return each(key, Values::formula);
-  }
-
-  /** Those maps of a list that can be read; the key is amiss if one can’t. */
-  public <T> List<T> all(String key, KeyTable table, Function<Keys, T> reader) {
-    return read(
-        key,
-        List.of(),
-        (node, what) -> {
-          List<YamlNode> items = Values.entries(node, what);
-          if (items.size() > MAX_THINGS) {
-            throw Faults.of(
-                node.position(), FigureCode.FIGURE_TOO_MANY, "limit", MAX_THINGS, "what", key);
-          }
-          return each(key, items, item -> reader.apply(inner(item, key, table)));
-        });
   }
 }

@@ -1,8 +1,6 @@
 package org.lapmark.figure.read;
 
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
@@ -47,12 +45,20 @@ public final class Values {
     return Formula.parse(text(block, what));
   }
 
-  static <E extends Enum<E>> E constant(YamlNode block, String what, Class<E> type) {
-    List<String> known =
-        Arrays.stream(type.getEnumConstants())
-            .map(constant -> constant.name().toLowerCase(Locale.ROOT))
-            .toList();
-    return Enum.valueOf(type, word(block, what, known).toUpperCase(Locale.ROOT));
+  static int count(YamlNode node, String what, int most) {
+    String text = text(node, what).text();
+    if (!text.matches("[1-9]\\d?") || Integer.parseInt(text) > most) {
+      throw Faults.kind(node.position(), what, "a number from 1 to " + most);
+    }
+    return Integer.parseInt(text);
+  }
+
+  static double share(YamlNode node, String what) {
+    String text = text(node, what).text();
+    if (!text.matches("0(\\.\\d+)?|1(\\.0+)?")) {
+      throw Faults.kind(node.position(), what, "a number from 0 to 1");
+    }
+    return Double.parseDouble(text);
   }
 
   static String word(YamlNode block, String what, List<String> known) {

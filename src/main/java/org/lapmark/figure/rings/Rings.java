@@ -4,9 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
@@ -17,6 +18,9 @@ import org.lapmark.geometry.Box;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.panel.StatedShape;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /**
@@ -29,34 +33,35 @@ import org.lapmark.source.yaml.YamlNode;
  */
 public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Label> labels)
     implements Picture {
-  private static final KeyTable KEYS = KeyTable.of("rings", "cloth", "hoops", "cord", "labels");
+  private static final Key<SourceText> CLOTH = Key.required("cloth", FigureForms.NAME);
+  private static final Key<Entries<Hoop>> HOOPS =
+      Key.required("hoops", FigureForms.list(Hoop.TABLE, Hoop::read));
+  private static final Key<HungCord> CORD = Key.of("cord", HungCord.among(Rings.ANY));
+  private static final Key<Entries<Label>> LABELS = Key.of("labels", Label.among(Rings.ANY));
+  private static final Table TABLE = Table.of("rings", CLOTH, HOOPS, CORD, LABELS);
 
   /** Articles made of rings under the key {@code rings}. */
   public static final PictureKind KIND =
-      new PictureKind("rings", List.of(), keys -> keys.child("rings", KEYS, Rings::read));
+      PictureKind.of(Key.of("rings", FigureForms.map(TABLE, Rings::read)));
 
   /** What a hoop's number may come to where it isn't known how many there are. */
   private static final int ANY = 99;
 
-  private static Rings read(Keys keys) {
-    keys.need("cloth", "hoops");
-    List<Hoop> hoops = keys.all("hoops", Hoop.KEYS, Hoop::read);
-    int count = keys.get("hoops") instanceof YamlNode.Items items ? items.items().size() : ANY;
+  private static Picture read(Keys keys) {
+    List<Hoop> hoops = keys.all(HOOPS);
+    int count = keys.node(HOOPS) instanceof YamlNode.Items items ? items.items().size() : ANY;
     if (count < 2) {
       keys.report(
-          Faults.kind(keys.get("hoops").position(), "rings/hoops", "at least two of them"),
-          "hoops");
-    } else if (!hoops.isEmpty() && !keys.amiss("hoops") && !hoops.get(0).rows().isEmpty()) {
+          Faults.kind(keys.node(HOOPS).position(), "rings/hoops", "at least two of them"), HOOPS);
+    } else if (!hoops.isEmpty() && !keys.amiss(HOOPS) && !hoops.get(0).rows().isEmpty()) {
       Formula row = hoops.get(0).rows().get(0);
       keys.warn(FigureCode.FIGURE_ROWS_ABOVE, row.text().position());
     }
+    HungCord hung = keys.get(CORD, HungCord.among(count));
+    Entries<Label> named = keys.get(LABELS, Label.among(count));
     Rings rings =
-        new Rings(
-            keys.text("cloth"),
-            hoops,
-            keys.child("cord", HungCord.KEYS, cord -> HungCord.read(cord, count)),
-            keys.all("labels", Label.KEYS, label -> Label.read(label, count)));
-    return keys.amiss("cloth", "hoops") ? null : rings;
+        new Rings(keys.get(CLOTH), hoops, hung, named == null ? List.of() : named.entries());
+    return keys.amiss(CLOTH, HOOPS) ? null : rings;
   }
 
   @Override
@@ -132,24 +137,27 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
    * @param rows distances above it, along the cloth, of rows of stitches
    */
   record Hoop(Formula round, Formula ratio, Formula level, List<Formula> rows) {
-    private static final KeyTable KEYS = KeyTable.of("hoop", "round", "ratio", "level", "rows");
+    private static final Key<Formula> ROUND = Key.required("round", FigureForms.LENGTH);
+    private static final Key<Formula> RATIO = Key.of("ratio", FigureForms.PLAIN).unless("1");
+    private static final Key<Formula> LEVEL = Key.required("level", FigureForms.LENGTH);
+    private static final Key<Entries<Formula>> ROWS =
+        Key.of("rows", FigureForms.each(FigureForms.LENGTH));
+    private static final Table TABLE = Table.of("hoop", ROUND, RATIO, LEVEL, ROWS);
 
     private static final double MOST = 10;
 
     private static Hoop read(Keys keys) {
-      keys.need("round", "level");
-      List<Formula> rows = keys.formulas("rows");
-      if (rows.size() > Keys.MAX_THINGS) {
+      List<Formula> rows = keys.all(ROWS);
+      if (rows.size() > FigureForms.MOST) {
         throw Faults.of(
-            keys.get("rows").position(),
+            keys.node(ROWS).position(),
             FigureCode.FIGURE_TOO_MANY,
             "limit",
-            Keys.MAX_THINGS,
+            FigureForms.MOST,
             "what",
             "rows");
       }
-      return keys.whole(
-          new Hoop(keys.formula("round"), keys.formula("ratio"), keys.formula("level"), rows));
+      return keys.whole(new Hoop(keys.get(ROUND), keys.get(RATIO), keys.get(LEVEL), rows));
     }
 
     private Oval stage(Staging staging) {
@@ -175,12 +183,18 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
    * @param text a label, or null
    */
   record HungCord(int hoop, Formula drop, TemplateText text) {
-    private static final KeyTable KEYS = KeyTable.of("hung", "hoop", "drop", "text");
+    private static final Key<Integer> HOOP = Key.required("hoop", FigureForms.count(ANY));
+    private static final Key<Formula> DROP = Key.required("drop", FigureForms.LENGTH);
+    private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
+    private static final Table TABLE = Table.of("hung", HOOP, DROP, TEXT);
+
+    private static Form<HungCord> among(int hoops) {
+      return FigureForms.map(TABLE, keys -> read(keys, hoops));
+    }
 
     private static HungCord read(Keys keys, int hoops) {
-      keys.need("hoop", "drop");
-      return keys.whole(
-          new HungCord(keys.count("hoop", hoops), keys.formula("drop"), keys.label("text")));
+      Integer hoop = keys.get(HOOP, FigureForms.count(hoops));
+      return keys.whole(new HungCord(hoop == null ? 1 : hoop, keys.get(DROP), keys.get(TEXT)));
     }
 
     private RingsScene.Cord stage(Staging staging) {
@@ -199,16 +213,20 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
    * @param down the share of the way down to the next oval, 0 to 1
    */
   record Label(TemplateText text, int hoop, Formula at, double down) {
-    private static final KeyTable KEYS = KeyTable.of("mark", "text", "hoop", "at", "down");
+    private static final Key<TemplateText> TEXT = Key.required("text", FigureForms.LABEL);
+    private static final Key<Integer> HOOP = Key.required("hoop", FigureForms.count(ANY));
+    private static final Key<Formula> AT = Key.required("at", FigureForms.SHARE);
+    private static final Key<Double> DOWN = Key.of("down", FigureForms.SIMPLE_SHARE).unless("0");
+    private static final Table TABLE = Table.of("mark", TEXT, HOOP, AT, DOWN);
+
+    private static Form<Entries<Label>> among(int hoops) {
+      return FigureForms.list(TABLE, keys -> read(keys, hoops));
+    }
 
     private static Label read(Keys keys, int hoops) {
-      keys.need("text", "hoop", "at");
+      Integer hoop = keys.get(HOOP, FigureForms.count(hoops));
       return keys.whole(
-          new Label(
-              keys.label("text"),
-              keys.count("hoop", hoops),
-              keys.formula("at"),
-              keys.share("down")));
+          new Label(keys.get(TEXT), hoop == null ? 1 : hoop, keys.get(AT), keys.or(DOWN, 0.0)));
     }
 
     private RingsScene.Label stage(Staging staging) {

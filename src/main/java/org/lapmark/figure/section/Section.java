@@ -6,9 +6,10 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
-import org.lapmark.figure.read.KeyTable;
+import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.read.Values;
 import org.lapmark.figure.scene.Scene;
@@ -20,6 +21,12 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Forms;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
 
 /**
@@ -38,12 +45,22 @@ public record Section(
     List<Label> labels,
     List<Distance> dimensions)
     implements Picture {
-  private static final KeyTable KEYS =
-      KeyTable.of("section", "layers", "cords", "stitches", "labels", "dimensions");
+  private static final Key<Entries<Layer>> LAYERS =
+      Key.required("layers", FigureForms.list(Layer.TABLE, Layer::read));
+  private static final Key<Entries<Cord>> CORDS =
+      Key.of("cords", FigureForms.list(Cord.TABLE, Cord::read));
+  private static final Key<Entries<Stitch>> STITCHES =
+      Key.of("stitches", FigureForms.list(Stitch.TABLE, Stitch::read));
+  private static final Key<Entries<Label>> LABELS =
+      Key.of("labels", FigureForms.list(Label.TABLE, Label::read));
+  private static final Key<Entries<Distance>> DIMENSIONS =
+      Key.of("dimensions", FigureForms.list(Distance.TABLE, Distance::read));
+  private static final Table TABLE =
+      Table.of("section", LAYERS, CORDS, STITCHES, LABELS, DIMENSIONS);
 
   /** Sections under the key {@code section}. */
   public static final PictureKind KIND =
-      new PictureKind("section", List.of(), keys -> keys.child("section", KEYS, Section::read));
+      PictureKind.of(Key.of("section", FigureForms.map(TABLE, Section::read)));
 
   /** Thickness is drawn large, so that distances may be, too. */
   private static final double LARGEST_SECTION = 3;
@@ -53,17 +70,16 @@ public record Section(
   /** In millimetres of cloth. */
   private static final double NOTHING = 1e-3;
 
-  private static Section read(Keys keys) {
-    keys.need("layers");
+  private static Picture read(Keys keys) {
     Section section =
         new Section(
-            keys.all("layers", Layer.KEYS, Layer::read),
-            keys.all("cords", Cord.KEYS, Cord::read),
-            keys.all("stitches", Stitch.KEYS, Stitch::read),
-            keys.all("labels", Label.KEYS, Label::read),
-            keys.all("dimensions", Distance.KEYS, Distance::read));
+            keys.all(LAYERS),
+            keys.all(CORDS),
+            keys.all(STITCHES),
+            keys.all(LABELS),
+            keys.all(DIMENSIONS));
     // Whether a stitch meets cloth depends on all of them.
-    return keys.amiss("layers") ? null : section;
+    return keys.amiss(LAYERS) ? null : section;
   }
 
   @Override
@@ -159,6 +175,16 @@ public record Section(
    * @param level the level, 0 at the top
    */
   record Point(Formula along, double level) {
+    private static final Form<Point> FORM =
+        Forms.special(
+            "distance and level in brackets",
+            Forms.schema(
+                "type",
+                "array",
+                "prefixItems",
+                List.of(FigureForms.LENGTH.schema(), Forms.schema("type", "number"))),
+            (reading, node, what) -> read(node, what));
+
     static Point read(YamlNode block, String what) {
       if (block instanceof YamlNode.Items items && items.items().size() == 2) {
         return new Point(
@@ -189,27 +215,35 @@ public record Section(
    * @param name its name, or null for the computed one
    */
   record Layer(SourceText cloth, Side up, List<Point> line, TemplateText name) {
-    private static final KeyTable KEYS = KeyTable.of("layer", "cloth", "zip", "up", "line", "name");
+    private static final Form<Entries<Point>> POINTS =
+        new Form<>(
+            "list of points",
+            Forms.schema("type", "array", "minItems", 2, "items", Point.FORM.schema()),
+            List.of(),
+            (reading, node, what) -> points(reading, node, what));
+    private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
+    private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.ANY.shown("yes"));
+    private static final Key<Side> UP =
+        Key.of("up", FigureForms.constant(Side.class)).unless("right");
+    private static final Key<Entries<Point>> LINE = Key.required("line", POINTS);
+    private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL);
+    private static final Table TABLE =
+        Table.of("layer", CLOTH, ZIP, UP, LINE, NAME).oneOf(Choice.among(List.of(CLOTH, ZIP)));
 
     private static Layer read(Keys keys) {
-      boolean zip = keys.one("cloth", "zip").equals("zip");
-      keys.text("zip");
-      keys.need("line");
+      keys.one();
+      keys.get(ZIP);
       return keys.whole(
-          new Layer(
-              zip ? null : keys.text("cloth"),
-              keys.constant("up", Side.class, Side.RIGHT),
-              keys.read("line", List.of(), (node, what) -> points(node, what, keys)),
-              keys.label("name")));
+          new Layer(keys.get(CLOTH), keys.or(UP, Side.RIGHT), keys.all(LINE), keys.get(NAME)));
     }
 
-    private static List<Point> points(YamlNode node, String what, Keys keys) {
+    private static Entries<Point> points(Reading reading, YamlNode node, String what) {
       List<YamlNode> stated = Values.list(node, what);
       if (stated.size() < 2) {
         throw Faults.kind(
             node.position(), what, "at least two points, each a distance and a level in brackets");
       }
-      return keys.each("line", stated, point -> Point.read(point, what));
+      return FigureForms.entries(stated, one -> Point.read(one, what), reading.findings());
     }
 
     private SectionScene.Layer stage(Staging staging, double scale) {
@@ -241,11 +275,12 @@ public record Section(
    * @param name its name, or null
    */
   record Cord(Point bend, TemplateText name) {
-    private static final KeyTable KEYS = KeyTable.of("cord", "at", "name");
+    private static final Key<Point> AT = Key.required("at", Point.FORM);
+    private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL);
+    private static final Table TABLE = Table.of("cord", AT, NAME);
 
     private static Cord read(Keys keys) {
-      keys.need("at");
-      return keys.whole(new Cord(keys.read("at", null, Point::read), keys.label("name")));
+      return keys.whole(new Cord(keys.get(AT), keys.get(NAME)));
     }
 
     private SectionScene.Label stage(Staging staging) {
@@ -265,18 +300,31 @@ public record Section(
    * @param text a label, or null
    */
   record Stitch(Formula at, double from, double to, boolean now, TemplateText text) {
-    private static final KeyTable KEYS = KeyTable.of("stitch", "at", "levels", "now", "text");
+    private static final Key<Formula> AT = Key.required("at", FigureForms.LENGTH);
+    private static final Key<List<Double>> LEVELS =
+        Key.required(
+            "levels",
+            Forms.special(
+                "two levels in brackets",
+                Forms.schema(
+                    "type",
+                    "array",
+                    "minItems",
+                    2,
+                    "maxItems",
+                    2,
+                    "items",
+                    Forms.schema("type", "number")),
+                (reading, node, what) -> levels(node, what)));
+    private static final Key<Boolean> NOW = Key.of("now", FigureForms.YES).unless("yes");
+    private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
+    private static final Table TABLE = Table.of("stitch", AT, LEVELS, NOW, TEXT);
 
     private static Stitch read(Keys keys) {
-      keys.need("at", "levels");
-      List<Double> levels = keys.read("levels", List.of(0.0, 0.0), Stitch::levels);
+      List<Double> levels = keys.or(LEVELS, List.of(0.0, 0.0));
       return keys.whole(
           new Stitch(
-              keys.formula("at"),
-              levels.get(0),
-              levels.get(1),
-              keys.yes("now", true),
-              keys.label("text")));
+              keys.get(AT), levels.get(0), levels.get(1), keys.or(NOW, true), keys.get(TEXT)));
     }
 
     private static List<Double> levels(YamlNode node, String what) {
@@ -305,11 +353,12 @@ public record Section(
    * @param at what it names
    */
   record Label(TemplateText text, Point at) {
-    private static final KeyTable KEYS = KeyTable.of("note", "at", "text");
+    private static final Key<Point> AT = Key.required("at", Point.FORM);
+    private static final Key<TemplateText> TEXT = Key.required("text", FigureForms.LABEL);
+    private static final Table TABLE = Table.of("note", AT, TEXT);
 
     private static Label read(Keys keys) {
-      keys.need("at", "text");
-      return keys.whole(new Label(keys.label("text"), keys.read("at", null, Point::read)));
+      return keys.whole(new Label(keys.get(TEXT), keys.get(AT)));
     }
 
     private SectionScene.Label stage(Staging staging, Reach reach) {
@@ -327,15 +376,15 @@ public record Section(
    * @param above whether it stands above
    */
   record Distance(Formula from, Formula to, boolean above) {
-    private static final KeyTable KEYS = KeyTable.of("distance", "from", "to", "beside");
+    private static final Key<Formula> FROM = Key.required("from", FigureForms.LENGTH);
+    private static final Key<Formula> TO = Key.required("to", FigureForms.LENGTH);
+    private static final Key<String> BESIDE =
+        Key.of("beside", FigureForms.words("above", "below")).unless("above");
+    private static final Table TABLE = Table.of("distance", FROM, TO, BESIDE);
 
     private static Distance read(Keys keys) {
-      keys.need("from", "to");
-      return keys.whole(
-          new Distance(
-              keys.formula("from"),
-              keys.formula("to"),
-              keys.word("beside", List.of("above", "below"), "above").equals("above")));
+      boolean above = keys.or(BESIDE, "above").equals("above");
+      return keys.whole(new Distance(keys.get(FROM), keys.get(TO), above));
     }
 
     private SectionScene.Distance stage(Staging staging, Reach reach) {

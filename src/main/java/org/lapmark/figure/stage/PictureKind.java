@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.lapmark.figure.read.Keys;
+import org.lapmark.source.key.Key;
 
 /**
  * A kind of picture.
@@ -12,10 +13,20 @@ import org.lapmark.figure.read.Keys;
  * @param beside what other keys stand beside that key
  * @param reader reads it from the keys among which it stands; null if it can’t be shown
  */
-public record PictureKind(String key, List<String> beside, Function<Keys, Picture> reader) {
+public record PictureKind(Key<?> key, List<Key<?>> beside, Function<Keys, Picture> reader) {
   /** Copies the list. */
   public PictureKind {
     beside = List.copyOf(beside);
+  }
+
+  /**
+   * A kind that is a map of its own.
+   *
+   * @param key its key
+   * @return the kind
+   */
+  public static PictureKind of(Key<Picture> key) {
+    return new PictureKind(key, List.of(), keys -> keys.get(key));
   }
 
   /**
