@@ -12,6 +12,7 @@ import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.panel.Allowance;
+import org.lapmark.print.EdgeWords;
 import org.lapmark.source.MakingSource;
 import org.lapmark.wording.Wording;
 
@@ -119,7 +120,7 @@ final class BeginPage {
             (edge, allowance) -> {
               String text = allowance(allowance);
               if (!text.equals(usual) && !allowance.fold()) {
-                others.computeIfAbsent(text, key -> new ArrayList<>()).add(edge.replace('_', ' '));
+                others.computeIfAbsent(text, key -> new ArrayList<>()).add(edge);
               }
             });
     List<ManualPages.Exception> exceptions = new ArrayList<>();
@@ -133,7 +134,9 @@ final class BeginPage {
                       "before.allowance.edges",
                       Map.of(
                           "piece", name(piece),
-                          "edges", String.join(wording.text("list.between"), names)));
+                          "edges",
+                              String.join(
+                                  wording.text("list.between"), EdgeWords.of(names, wording))));
           exceptions.add(
               new ManualPages.Exception(
                   where,

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Value;
+import org.lapmark.print.EdgeWords;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;
@@ -203,21 +206,28 @@ record WalkPages(String size, List<Seam> seams) {
 
     String of(String part) {
       int dot = part.indexOf('.');
-      String owner = dot > 0 ? part.substring(0, dot) : part;
-      for (Piece piece : pattern.pieces()) {
-        if (dot > 0 && piece.shape().panel().name().equals(owner)) {
-          return wording.text(
-              "walk.part",
-              Map.of(
-                  "number",
-                  Integer.toString(piece.number()),
-                  "name",
-                  piece.name(),
-                  "edge",
-                  part.substring(dot + 1).replace('_', ' ')));
-        }
+      Optional<Piece> piece = dot > 0 ? pattern.pieceOf(part.substring(0, dot)) : Optional.empty();
+      if (piece.isPresent()) {
+        return wording.text(
+            "walk.part",
+            Map.of(
+                "number",
+                Integer.toString(piece.get().number()),
+                "name",
+                piece.get().name(),
+                "edge",
+                EdgeWords.of(List.of(part.substring(dot + 1)), wording).get(0)));
       }
-      return part.replace('.', ' ').replace('_', ' ');
+      String owner = dot > 0 ? part.substring(0, dot) : part;
+      return pattern.source().hardware().stream()
+          .filter(thing -> thing.id().text().equals(owner))
+          .map(
+              thing ->
+                  thing.name().print(pattern.scope(), pattern.variant(), form).stream()
+                      .map(said -> said instanceof PrintedValue value ? value.text() : "" + said)
+                      .collect(Collectors.joining()))
+          .findFirst()
+          .orElseGet(() -> part.replace('.', ' ').replace('_', ' '));
     }
   }
 }

@@ -2,9 +2,12 @@ package org.lapmark.grade;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Formula;
@@ -14,6 +17,8 @@ import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.WalkedSeam;
+import org.lapmark.source.DerivedSource;
+import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.ThingSource;
 
@@ -86,6 +91,38 @@ public record GradedPattern(
       // Reported where it went wrong.
     }
     return Optional.empty();
+  }
+
+  /**
+   * The piece that a maker knows a panel by: the one cut from it; else the one cut from what it is
+   * derived from, or from what is derived from it.
+   *
+   * @param panel the panel's name
+   * @return the first such piece, or nothing
+   */
+  public Optional<Piece> pieceOf(String panel) {
+    Set<String> before = new LinkedHashSet<>(List.of(panel));
+    Set<String> after = new LinkedHashSet<>(List.of(panel));
+    // Derivations are no circles, so that there are fewer steps than panels.
+    for (PanelSource unused : source.panels()) {
+      for (PanelSource each : source.panels()) {
+        if (each.shape() instanceof PanelSource.Derived derived) {
+          String from = derived.how().panel().text();
+          if (before.contains(each.name().text())) {
+            before.add(from);
+            if (derived.how() instanceof DerivedSource.Merged merged) {
+              before.add(merged.with().text());
+            }
+          }
+          if (after.contains(from)) {
+            after.add(each.name().text());
+          }
+        }
+      }
+    }
+    return Stream.concat(before.stream(), after.stream())
+        .flatMap(name -> pieces.stream().filter(piece -> piece.shape().panel().name().equals(name)))
+        .findFirst();
   }
 
   /**

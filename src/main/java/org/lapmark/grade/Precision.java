@@ -2,6 +2,7 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.FinestSteps;
@@ -50,6 +51,11 @@ final class Precision {
                 ruler(size.height());
                 size.places().forEach(this::ruler);
               });
+      piece.shape().stated().edges().values().stream()
+          .filter(allowance -> !allowance.fold())
+          .flatMap(allowance -> Stream.of(allowance.start(), allowance.end()))
+          .filter(width -> width > 0)
+          .forEach(steps::printed);
     }
     List<TemplateText> texts = new ArrayList<>(AuthorTexts.of(pattern.source()));
     // Markdown is read further up; its placeholders can be found in it as it is written.
@@ -66,6 +72,7 @@ final class Precision {
         }
       }
     }
+    steps.tellApart(form);
     PrintForm soFar = form.with(steps.all());
     pattern.pieces().forEach(piece -> piece.statedSize().ifPresent(size -> apart(size, soFar)));
     return steps.all();

@@ -1,6 +1,8 @@
 package org.lapmark.measure;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
@@ -26,6 +28,12 @@ public record FinestSteps(
       new FinestSteps(new TreeMap<>(), new TreeMap<>(), new TreeMap<>(), new TreeSet<>());
 
   private static final double THOUSANDTHS = 1000;
+
+  /** In millimetres: lengths that differ by this are two to anybody with a ruler. */
+  private static final double APART = 1;
+
+  /** In millimetres: the noise of sums. */
+  private static final double TOLERANCE = 1e-6;
 
   /** Copies the maps. */
   public FinestSteps {
@@ -74,6 +82,16 @@ public record FinestSteps(
     private final SortedMap<Long, Double> metric = new TreeMap<>();
     private final SortedMap<String, Rounding> rounding = new TreeMap<>();
     private final SortedSet<Long> metricAlone = new TreeSet<>();
+    private final List<Printed> printed = new ArrayList<>();
+
+    /**
+     * A length that stands in the document's own parts of an inch.
+     *
+     * @param millimetres the length
+     * @param expression what it is printed from; empty for what the program computes
+     * @param stated the side to which its place rounds it
+     */
+    private record Printed(double millimetres, String expression, Rounding stated) {}
 
     /**
      * Takes a use of a length that needs parts of an inch.
@@ -105,6 +123,15 @@ public record FinestSteps(
     }
 
     /**
+     * Takes a length that the program prints by itself, in the document's own parts of an inch.
+     *
+     * @param millimetres the length
+     */
+    public void printed(double millimetres) {
+      printed.add(new Printed(millimetres, "", Rounding.NEAREST));
+    }
+
+    /**
      * Takes a placeholder.
      *
      * @param placeholder the placeholder
@@ -123,10 +150,49 @@ public record FinestSteps(
         if (inch && form.style() != Form.Style.METRIC) {
           int asked = form.denominator() != 0 ? form.denominator() : document.inchDenominator();
           inches.merge(key(quantity.amount()), asked, Math::max);
+          if (form.denominator() == 0) {
+            printed.add(
+                new Printed(quantity.amount(), key(placeholder.formula()), form.rounding()));
+          }
         }
         if (millimetre && form.style() != Form.Style.INCHES) {
           double asked = form.step() != 0 ? form.step() : document.metricStep();
           metric.merge(key(quantity.amount()), asked, Math::min);
+        }
+      }
+    }
+
+    /**
+     * Asks for the finest parts that rulers have wherever lengths that a ruler tells apart would
+     * come out as the same inches.
+     *
+     * @param document how values are printed where a placeholder doesn't say
+     */
+    public void tellApart(PrintForm document) {
+      PrintForm form = document.with(PrintForm.Units.METRIC_FIRST).with(all());
+      // What comes out alike lies together, least first.
+      SortedMap<Long, SortedSet<Double>> alike = new TreeMap<>();
+      for (Printed one : printed) {
+        Rounding side =
+            one.stated() == Rounding.NEAREST
+                ? rounding.getOrDefault(one.expression(), Rounding.NEAREST)
+                : one.stated();
+        Printer.ofComputed(form, side)
+            .inches(one.millimetres())
+            .ifPresent(
+                inch ->
+                    alike
+                        .computeIfAbsent(key(inch), unused -> new TreeSet<>())
+                        .add(Math.abs(one.millimetres())));
+      }
+      for (SortedSet<Double> lengths : alike.values()) {
+        for (double length : lengths) {
+          boolean apart =
+              length - lengths.first() >= APART - TOLERANCE
+                  || lengths.last() - length >= APART - TOLERANCE;
+          if (apart) {
+            inches(length, PrintForm.RULER);
+          }
         }
       }
     }

@@ -18,7 +18,7 @@ import org.lapmark.geometry.Point;
  * @param sideways whether it runs to the right
  */
 record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
-  private static final double STEP = 5;
+  private static final double STEP = 2.5;
 
   /** How far a check line keeps from the ends and sides of its run, in millimetres. */
   private static final double MARGIN = 9;
@@ -27,6 +27,15 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   private static final double NEAR = 5;
 
   private static final double BESIDE = 3;
+
+  /** What is drawn keeps this far from a piece, in millimetres. */
+  private static final double OFF = 1.5;
+
+  /** What is drawn of either end in any case, in millimetres. */
+  private static final double STUB = 6;
+
+  /** Shorter stretches, in millimetres, aren't drawn. */
+  private static final double LEAST = 1;
 
   /** How closely lines are followed to tell whether one is near, in millimetres. */
   private static final double CHORD = 0.5;
@@ -37,6 +46,47 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
 
   Path line() {
     return new Path(List.of(new Line(from, to)));
+  }
+
+  /**
+   * What is drawn of the line: nothing of it runs through a piece, where it could be taken for a
+   * line to cut, but for the ends between which it is measured.
+   *
+   * @param layout the sheet
+   * @return straight pieces of it, from its beginning on
+   */
+  List<Path> offPieces(SheetLayout layout) {
+    List<double[]> hidden = new ArrayList<>();
+    for (PieceArt art : layout.art()) {
+      if (art.bounds().overlaps(line().bounds().expanded(0.1))) {
+        double[] crossings = crossings(art.outline());
+        for (int i = 0; i + 1 < crossings.length; i += 2) {
+          hidden.add(new double[] {crossings[i] - OFF, crossings[i + 1] + OFF});
+        }
+      }
+    }
+    hidden.sort((a, b) -> Double.compare(a[0], b[0]));
+    double begin = along(from);
+    double end = along(to);
+    List<double[]> shown = new ArrayList<>();
+    shown.add(new double[] {begin, begin + STUB});
+    double at = begin + STUB;
+    for (double[] stretch : hidden) {
+      if (stretch[0] > at) {
+        shown.add(new double[] {at, Math.min(stretch[0], end - STUB)});
+      }
+      at = Math.max(at, stretch[1]);
+    }
+    shown.add(new double[] {at, end - STUB});
+    shown.add(new double[] {end - STUB, end});
+    return shown.stream()
+        .filter(stretch -> stretch[1] - stretch[0] > LEAST)
+        .map(stretch -> new Path(List.of(new Line(at(stretch[0]), at(stretch[1])))))
+        .toList();
+  }
+
+  private Point at(double along) {
+    return sideways ? new Point(along, from.y()) : new Point(from.x(), along);
   }
 
   /** The lines across, then those down. */
@@ -146,6 +196,17 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
 
   /** How much of the line an outline encloses. */
   private double within(List<Point> outline) {
+    double[] crossings = crossings(outline);
+    double sum = 0;
+    for (int i = 0; i + 1 < crossings.length; i += 2) {
+      sum +=
+          Math.max(0, Math.min(crossings[i + 1], along(to)) - Math.max(crossings[i], along(from)));
+    }
+    return sum;
+  }
+
+  /** Where an outline crosses the line or what lies straight beyond its ends, ascending. */
+  private double[] crossings(List<Point> outline) {
     double[] crossings = new double[outline.size()];
     int count = 0;
     for (int i = 1; i < outline.size(); i++) {
@@ -156,12 +217,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
       }
     }
     Arrays.sort(crossings, 0, count);
-    double sum = 0;
-    for (int i = 0; i + 1 < count; i += 2) {
-      sum +=
-          Math.max(0, Math.min(crossings[i + 1], along(to)) - Math.max(crossings[i], along(from)));
-    }
-    return sum;
+    return Arrays.copyOf(crossings, count);
   }
 
   /** How much of the line lies near another: near one of its sides, each a stretch. */

@@ -126,15 +126,17 @@ final class JoinPainter {
 
   /** Lines across and down through each island of joined tiles. */
   private void checkLine(CheckLine check) {
+    List<Path> drawn = check.offPieces(layout);
     for (Cell cell : check.cells()) {
-      items
-          .get(cell)
-          .add(
-              new Item.Shape(
-                  Dashes.inside(check.line(), styles.style("check-line"), cell.shown()),
-                  "check-line"));
-      CurveClip.inside(check.line(), cell.shown())
-          .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), TilePainter.CLEAR));
+      List<Path> dots = new ArrayList<>();
+      for (Path line : drawn) {
+        dots.addAll(Dashes.inside(line, styles.style("check-line"), cell.shown()));
+        CurveClip.inside(line, cell.shown())
+            .forEach(part -> spaces.get(cell).takeLine(part.flattened(1), TilePainter.CLEAR));
+      }
+      if (!dots.isEmpty()) {
+        items.get(cell).add(new Item.Shape(dots, "check-line"));
+      }
     }
     for (boolean last : new boolean[] {false, true}) {
       Cell cell = check.cells().get(last ? check.cells().size() - 1 : 0);
@@ -249,45 +251,62 @@ final class JoinPainter {
   }
 
   /**
-   * Says on a tile which other one belongs to a join: with the number of lines that cross, without,
-   * in a word or two; on the strip that joining hides, then on the other side of the line. There is
-   * always a place: where ink leaves no room, the few words stand where they meet least of it.
+   * Says on a tile which other one belongs to a join: with the number of cutting lines that cross,
+   * or in a word or two; on the strip that joining hides, then on the other side of the line. There
+   * is always a place: where ink leaves no room, the few words stand where they meet least of it.
+   * The number stands by itself where it has no room beside the words; it is never left out.
    */
   private void note(Join join, Cell cell, String key, String other, int side) {
     String text = wording.text(key + way(tiling.joins()), Map.of("code", other));
     String few = wording.text("tile.join.few", Map.of("code", other));
     int lines = JoinMarks.crossings(layout, join, "cutting-line").size();
-    List<String> texts = new ArrayList<>();
-    if (lines > 0) {
-      texts.add(wording.text("tile.join.lines", Map.of("note", text, "count", lines)));
+    String count = lines == 0 ? "" : wording.text("tile.join.count", Map.of("count", lines));
+    if (!count.isEmpty()
+        && beside(
+            join,
+            cell,
+            wording.text("tile.join.lines", Map.of("note", text, "lines", count)),
+            side)) {
+      return;
     }
-    texts.add(text);
-    texts.add(few);
-    for (String each : texts) {
-      Box strip = strip(join, cell, side);
-      TextBlock block = block(each);
-      Optional<Box> found = place(join, cell, block, strip, side);
-      if (found.isEmpty() && each.equals(few)) {
-        strip = strip(join, cell, -side);
-        found = place(join, cell, block, strip, -side);
-      }
-      if (found.isEmpty() && each.equals(few)) {
-        boolean turned = join.sideways();
-        found =
-            Optional.of(
-                spaces
-                    .get(cell)
-                    .leastTaken(
-                        turned ? block.height() : block.width(),
-                        turned ? block.width() : block.height(),
-                        strip(join, cell, side)));
-      }
-      if (found.isPresent()) {
-        items.get(cell).addAll(block.in(found.get(), join.sideways()));
-        spaces.get(cell).takeBox(found.get().expanded(TilePainter.CLEAR));
-        return;
-      }
+    if (!beside(join, cell, text, side)) {
+      anywhere(join, cell, few, side);
     }
+    if (!count.isEmpty()) {
+      anywhere(join, cell, count, side);
+    }
+  }
+
+  /** Puts a text on one side of a join; false where it has no room there. */
+  private boolean beside(Join join, Cell cell, String text, int side) {
+    TextBlock block = block(text);
+    Optional<Box> found = place(join, cell, block, strip(join, cell, side), side);
+    found.ifPresent(box -> put(join, cell, block, box));
+    return found.isPresent();
+  }
+
+  /** Puts a text on either side of a join, or where it covers least. */
+  private void anywhere(Join join, Cell cell, String text, int side) {
+    if (beside(join, cell, text, side) || beside(join, cell, text, -side)) {
+      return;
+    }
+    boolean turned = join.sideways();
+    TextBlock block = block(text);
+    put(
+        join,
+        cell,
+        block,
+        spaces
+            .get(cell)
+            .leastTaken(
+                turned ? block.height() : block.width(),
+                turned ? block.width() : block.height(),
+                strip(join, cell, side)));
+  }
+
+  private void put(Join join, Cell cell, TextBlock block, Box box) {
+    items.get(cell).addAll(block.in(box, join.sideways()));
+    spaces.get(cell).takeBox(box.expanded(TilePainter.CLEAR));
   }
 
   private TextBlock block(String text) {

@@ -179,7 +179,8 @@ final class MarkLabels {
             labels.add(
                 new Label(
                     wording.text(
-                        "mark.allowance", Map.of("edge", edge.replace('_', ' '), "value", text)),
+                        "mark.allowance",
+                        Map.of("edge", EdgeWords.of(List.of(edge), wording).get(0), "value", text)),
                     middle(piece.shape().panel().line(edge))));
           }
         });

@@ -17,7 +17,7 @@ import org.locationtech.jts.geom.Coordinate;
 /** Draws a sheet in small. */
 final class PageMap {
   /** The largest scale: a sheet of one page isn't drawn larger than this. */
-  private static final double MOST = 0.3;
+  static final double MOST = 0.3;
 
   private static final double CLEAR = 0.5;
 

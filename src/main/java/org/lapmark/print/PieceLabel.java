@@ -1,9 +1,9 @@
 package org.lapmark.print;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -27,6 +27,9 @@ class PieceLabel {
 
   /** Lettering roles from the intended size down to the smallest allowed. */
   private static final List<String> SIZES = List.of("", "-9", "-8", "-7");
+
+  /** Allowances below are none, in millimetres. */
+  private static final double SAME = 0.005;
 
   private final Wording wording;
   private final StyleSheet styles;
@@ -186,25 +189,59 @@ class PieceLabel {
 
   private String allowance(Piece piece) {
     // A fold has no allowance to speak of, unless there is nothing else.
-    TreeSet<Double> values = new TreeSet<>();
-    for (Allowance allowance : piece.shape().stated().edges().values()) {
-      if (!allowance.fold()) {
-        values.add(allowance.start());
-        values.add(allowance.end());
+    Map<String, List<String>> edges = new LinkedHashMap<>();
+    piece
+        .shape()
+        .stated()
+        .edges()
+        .forEach(
+            (edge, allowance) -> {
+              if (!allowance.fold()) {
+                edges.computeIfAbsent(width(allowance), text -> new ArrayList<>()).add(edge);
+              }
+            });
+    String none = wording.text("mark.allowance.none");
+    String usual = none;
+    for (Map.Entry<String, List<String>> each : edges.entrySet()) {
+      if (!edges.containsKey(usual) || each.getValue().size() > edges.get(usual).size()) {
+        usual = each.getKey();
       }
     }
-    if (values.isEmpty() || values.last() == 0) {
-      return wording.text("piece.allowance.none");
+    String between = NumberWords.of(wording).between();
+    List<String> others = new ArrayList<>();
+    edges.remove(usual);
+    edges.forEach(
+        (text, names) ->
+            others.add(
+                wording.text(
+                    "mark.allowance",
+                    Map.of(
+                        "edge",
+                        String.join(between, EdgeWords.of(names, wording)),
+                        "value",
+                        text))));
+    String all =
+        usual.equals(none)
+            ? wording.text("piece.allowance.none")
+            : wording.text("piece.allowance", Map.of("value", usual));
+    for (int i = 0; i < others.size(); i++) {
+      all =
+          wording.text(
+              "piece.allowance.except",
+              Map.of("allowance", all, "first", i == 0 ? "yes" : "no", "other", others.get(i)));
     }
-    if (values.size() == 1) {
-      return wording.text("piece.allowance", Map.of("value", length(values.first())));
+    return all;
+  }
+
+  private String width(Allowance allowance) {
+    if (allowance.widest() <= SAME) {
+      return wording.text("mark.allowance.none");
     }
-    boolean everywhere = values.first() > 0;
-    List<String> texts =
-        values.stream().filter(value -> value > 0).map(this::length).distinct().toList();
-    return wording.text(
-        everywhere ? "piece.allowance.mixed" : "piece.allowance.some",
-        Map.of("values", String.join(NumberWords.of(wording).between(), texts)));
+    String from = length(allowance.start());
+    String to = length(allowance.end());
+    return from.equals(to)
+        ? from
+        : wording.text("mark.allowance.changing", Map.of("from", from, "to", to));
   }
 
   private String length(double millimetres) {

@@ -235,7 +235,10 @@ public record SheetPlanner(
    * @return the drawing, at most as large as stated
    */
   public Drawing pageMap(SheetPlan plan, Map<String, Integer> pages, double width, double height) {
-    return new PageMap(this, plan, pages).draw(width, height);
+    if (plan.tiles().isEmpty()) {
+      return new PageMap(this, plan, pages).draw(width, height);
+    }
+    return new PageMap(this, MapRows.of(plan, width, height), pages).draw(width, height);
   }
 
   /**

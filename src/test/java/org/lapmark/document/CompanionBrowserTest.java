@@ -195,16 +195,16 @@ class CompanionBrowserTest {
   void showsWhatIsChosen() throws Exception {
     String reader =
         """
-        note('list', /each S 60 mm \\(2 3\\/8 in\\), M 70 mm .*, L 80 mm .* from the raw side/
+        note('list', /is S 60 mm \\(2 3\\/8 in\\), M 70 mm .*, L 80 mm .* from the raw edge/
             .test(text('step-straps')));
         note('notice', seen(document.getElementById('notice')));
         choose('choose-size', '2');
-        note('one', /each 80 mm \\(3 1\\/8 in\\) from the raw side/.test(text('step-straps')));
+        note('one', /is 80 mm \\(3 1\\/8 in\\) from the raw edge/.test(text('step-straps')));
         note('notice-after', seen(document.getElementById('notice')));
         choose('choose-units', 'inches');
-        note('inches', /each 3 1\\/8 in from the raw side/.test(text('step-straps')));
+        note('inches', /is 3 1\\/8 in from the raw edge/.test(text('step-straps')));
         choose('choose-units', 'metric');
-        note('metric', /each 80 mm from the raw side/.test(text('step-straps')));
+        note('metric', /is 80 mm from the raw edge/.test(text('step-straps')));
         note('columns', document.querySelectorAll('#finished thead th').length + ' '
             + Array.prototype.filter.call(
                 document.querySelectorAll('#finished thead th'), seen).length);
@@ -280,7 +280,7 @@ class CompanionBrowserTest {
     String reader =
         """
         choose('choose-size', '1');
-        note('shown', /each 70 mm/.test(text('step-straps')));
+        note('shown', /is 70 mm/.test(text('step-straps')));
         tell();
         """;
     // The page's own script finds no storage: what stands before it takes it away.

@@ -148,11 +148,11 @@ class CompanionTest {
     Element step = Companions.byId(document, "step-straps");
     assertTrue(
         Companions.shown(step, -1, CompanionUnits.METRIC)
-            .contains("the middle of each S 60 mm, M 70 mm, L 80 mm from the raw side edge"),
+            .contains("which is S 60 mm, M 70 mm, L 80 mm from the raw edge"),
         Companions.shown(step, -1, CompanionUnits.METRIC));
     assertTrue(
         Companions.shown(step, 2, CompanionUnits.INCHES)
-            .contains("the middle of each 3 1/8 in from the raw side edge"));
+            .contains("which is 3 1/8 in from the raw edge"));
   }
 
   @Test

@@ -1,6 +1,7 @@
 package org.lapmark.document;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -65,12 +66,23 @@ class WalkPagesTest {
     String text = String.join(" ", Documents.texts(page("content/towpath-handlebar-bag", "M")));
     assertTrue(text.contains("Every seam of size M"), text);
     assertTrue(text.contains("end seam (a ring): its sides agree"), text);
-    assertTrue(text.contains("3 Rear strip, left; zip visible width; 4 Front strip, left"), text);
+    assertTrue(
+        text.contains("3 Rear strip, left edge; coil zip, size 5; 4 Front strip, left edge"), text);
     assertTrue(text.contains("449.89 mm 0.00 mm 0.00 mm within 0.5 mm"), text);
     assertTrue(text.contains("112.00 mm double notch of 1 End, rim 2 112.00 mm"), text);
     assertTrue(text.contains("make 180 degrees together: the edge goes straight on"), text);
     assertTrue(text.contains("All edges have an allowance of 10 mm (3/8 in)."), text);
     assertTrue(text.contains("make 6 clips 8 mm (5/16 in) deep, 7 mm apart"), text);
+  }
+
+  /** The panel of the whole front is cut by no piece; the half that it is unfolded from is. */
+  @Test
+  void derivedPanelsHaveTheNamesOfTheirPieces() throws Exception {
+    String text =
+        String.join(
+            " ", Documents.texts(page("src/test/resources/org/lapmark/shelf/darted-bodice", "12")));
+    assertTrue(text.contains("2 Back, waist; 1 Front, waist; 2 Back, waist"), text);
+    assertFalse(text.contains("front whole"), text);
   }
 
   @Test
@@ -80,11 +92,11 @@ class WalkPagesTest {
             " ", Documents.texts(page("src/test/resources/org/lapmark/document/walk", "S")));
     assertTrue(text.contains("round: its sides differ"), text);
     assertTrue(text.contains("102.00 mm 0.00 mm −2.00 mm beyond 0.5 mm"), text);
-    assertTrue(text.contains("notch of 2 Lid, bottom miss by 3.00 mm"), text);
+    assertTrue(text.contains("notch of 2 Lid, bottom edge miss by 3.00 mm"), text);
     assertTrue(text.contains("no partner"), text);
     assertTrue(text.contains("1 basted"), text);
     assertTrue(
-        text.contains("Caught on side 2: zip width, 12.00 mm wide, its middle at 50.00 mm."), text);
+        text.contains("Caught on side 2: zip, 12.00 mm wide, its middle at 50.00 mm."), text);
     assertTrue(text.contains("The allowances differ, from 6 mm (1/4 in) to 10 mm (3/8 in)."), text);
   }
 

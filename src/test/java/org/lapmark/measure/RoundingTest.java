@@ -140,6 +140,30 @@ class RoundingTest {
   }
 
   @Test
+  void lengthsThatDifferByAMillimetreAreToldApart() {
+    FinestSteps.Gathering gathering = new FinestSteps.Gathering();
+    for (double length : new double[] {30, 28, 103, 102.2}) {
+      TemplateText text = TemplateText.parse(ExampleScope.text("{x}"), new Findings());
+      gathering.placeholder(
+          (TemplateText.Placeholder) text.parts().get(0),
+          Quantity.length(length),
+          PrintForm.DEFAULT);
+    }
+    gathering.printed(60);
+    gathering.printed(61);
+    PrintForm before = PrintForm.DEFAULT.with(gathering.all());
+    assertEquals("30\u00a0mm (1\u00a01/8\u00a0in)", before.print(Quantity.length(30)));
+    gathering.tellApart(PrintForm.DEFAULT);
+    PrintForm form = PrintForm.DEFAULT.with(gathering.all());
+    assertEquals("30\u00a0mm (1\u00a03/16\u00a0in)", form.print(Quantity.length(30)));
+    assertEquals("28\u00a0mm (1\u00a01/8\u00a0in)", form.print(Quantity.length(28)));
+    assertEquals("60\u00a0mm (2\u00a03/8\u00a0in)", form.print(Quantity.length(60)));
+    assertEquals("61\u00a0mm (2\u00a03/8\u00a0in)", form.print(Quantity.length(61)));
+    // Nearer to each other than a millimetre: eighths will do.
+    assertEquals("103\u00a0mm (4\u00a0in)", form.print(Quantity.length(103)));
+  }
+
+  @Test
   void anExpressionIsRoundedToTheSideThatOneOfItsUsesStates() {
     ExampleScope scope = new ExampleScope().with("x", Quantity.length(9));
     FinestSteps.Gathering gathering = new FinestSteps.Gathering();

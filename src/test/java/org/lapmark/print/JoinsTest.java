@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.drawing.Item;
+import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
@@ -22,6 +23,8 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.packing.Search;
 import org.lapmark.source.JoinStyle;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.GeometryFactory;
 
 class JoinsTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
@@ -292,22 +295,35 @@ class JoinsTest {
     List<CheckLine> lines = new ArrayList<>(CheckLine.of(layout(joins), true));
     lines.addAll(CheckLine.of(layout(joins), false));
     assertTrue(lines.size() > 1);
+    SheetLayout layout = layout(joins);
+    // A gap at the very end is closed by the stroke across it.
+    List<Path> drawn = new ArrayList<>();
+    for (Tile tile : plan.tiles()) {
+      drawn.addAll(paths(tile, "check-line"));
+      drawn.addAll(paths(tile, "check-end"));
+    }
+    int inside = 0;
     for (CheckLine check : lines) {
       assertEquals(Math.rint(check.length()), check.length(), 1e-9);
       double length = check.length();
       for (double at = 0.01; at < length; at += 3.1) {
         Point point = check.line().atLength(at);
-        double nearest = Double.POSITIVE_INFINITY;
-        for (Tile tile : plan.tiles()) {
-          // A gap at the very end is closed by the stroke across it.
-          for (String role : List.of("check-line", "check-end")) {
-            for (Path path : paths(tile, role)) {
-              nearest = Math.min(nearest, path.distance(point));
-            }
-          }
+        double off = offPieces(layout, point);
+        boolean end = at < 6 || at > length - 6;
+        Box around = new Box(point.x(), point.y(), point.x(), point.y()).expanded(2);
+        double nearest =
+            drawn.stream()
+                .filter(path -> path.bounds().overlaps(around))
+                .mapToDouble(path -> path.distance(point))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        // In the middle of the longest gap between dots, half of it.
+        if (end || off > 3) {
+          assertTrue(nearest <= 1.3 + 1e-6, nearest + " mm");
+        } else if (off < 0 && at > 10 && at < length - 10) {
+          inside++;
+          assertTrue(nearest > 1, "in a piece at " + point);
         }
-        // In the middle of the longest gap between dashes, half of it.
-        assertTrue(nearest <= 0.75 + 1e-6, nearest + " mm");
       }
       String text = "Check line: " + Math.round(length) + " mm from end to end";
       assertTrue(
@@ -316,6 +332,26 @@ class JoinsTest {
               .anyMatch(item -> item instanceof Item.Lettering words && words.text().equals(text)),
           text);
     }
+    assertTrue(inside > 0, "a line that would run through a piece");
+  }
+
+  /** How far a point lies from the nearest piece, in millimetres; below 0 inside one. */
+  private static double offPieces(SheetLayout layout, Point point) {
+    var place = new GeometryFactory().createPoint(new Coordinate(point.x(), point.y()));
+    return layout.art().stream()
+        .mapToDouble(art -> art.polygon().contains(place) ? -1 : art.polygon().distance(place))
+        .min()
+        .orElseThrow();
+  }
+
+  @Test
+  void checkLinesLookLikeNoOtherLine() {
+    StyleSheet styles = PLANNER.styles();
+    List<Double> dash = styles.style("check-line").dash();
+    // Dots: whatever else is dashed has strokes many times as long as it is wide.
+    assertTrue(dash.get(0) <= 0.5 && dash.get(1) > 4 * dash.get(0), dash.toString());
+    assertTrue(
+        styles.style("check-line").strokeWidth() < styles.style("cutting-line").strokeWidth());
   }
 
   @ParameterizedTest

@@ -337,6 +337,38 @@ class SheetPlannerTest {
     }
   }
 
+  /**
+   * Three sheets that aren't joined lie below each other as arranged: a map as narrow as a page.
+   */
+  @Test
+  void sheetsThatAreNotJoinedStandBesideEachOtherOnTheMap() {
+    SheetPlan plan = PLANNER.plan(RealPatterns.all().get("slipway-rain-hat 54"), Paper.A4);
+    Box sheet = plan.tiles().stream().map(Tile::window).reduce(Box::union).orElseThrow();
+    Drawing map = PLANNER.pageMap(plan, Map.of(), 170, 125);
+    double tile =
+        paths(map, "map-tile").stream()
+            .filter(path -> path.start().x() == path.end().x())
+            .mapToDouble(Path::length)
+            .max()
+            .orElseThrow();
+    double stacked = plan.tiles().get(0).window().height() * 125 / sheet.height();
+    assertTrue(tile > 1.8 * stacked, tile + " mm");
+    assertTrue(map.width() <= 170 + 1e-9 && map.height() <= 125 + 1e-9);
+    // Pieces lie on their tiles still.
+    SheetPlan rows = MapRows.of(plan, 170, 125);
+    for (int i = 0; i < plan.pieces().size(); i++) {
+      Box before = PieceArt.of(plan.pieces().get(i)).bounds();
+      Box after = PieceArt.of(rows.pieces().get(i)).bounds();
+      for (int k = 0; k < plan.tiles().size(); k++) {
+        if (plan.tiles().get(k).core().overlaps(before)) {
+          Point shown = before.centre().minus(plan.tiles().get(k).core().centre());
+          Point moved = after.centre().minus(rows.tiles().get(k).core().centre());
+          assertEquals(0, shown.distance(moved), 1e-6);
+        }
+      }
+    }
+  }
+
   @Test
   void testSquareOnTheFirstTileIsTenCentimetres() {
     SheetPlan plan = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
@@ -354,7 +386,8 @@ class SheetPlannerTest {
         plan.tiles().get(1).alternative());
     SheetPlan bag = PLANNER.plan(SamplePatterns.all().get("bag M"), Paper.A4);
     assertEquals(
-        "Tile A1 of size M: piece 5 (End interfacing), with a drill point and a test square of 10 cm. Stands alone.",
+        "Tile A1 of size M: piece 5 (End interfacing), with a drill point and a test square of 10"
+            + " cm. Stands alone.",
         bag.tiles().get(0).alternative());
   }
 

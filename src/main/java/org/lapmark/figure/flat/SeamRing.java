@@ -41,12 +41,14 @@ final class SeamRing {
   private final Panel panel;
   private final WalkedSeam seam;
   private final SeamSide own;
+  private final Position place;
 
-  private SeamRing(Staging staging, Panel panel, WalkedSeam seam, SeamSide own) {
+  private SeamRing(Staging staging, Panel panel, WalkedSeam seam, SeamSide own, Position place) {
     this.staging = staging;
     this.panel = panel;
     this.seam = seam;
     this.own = own;
+    this.place = place;
   }
 
   /**
@@ -87,7 +89,7 @@ final class SeamRing {
       if (seam.name().equals(around.seam().text())) {
         for (SeamSide side : seam.sides()) {
           if (side.parts().stream().anyMatch(part -> part.panel().equals(panel.name()))) {
-            SeamRing ring = new SeamRing(staging, panel, seam, side);
+            SeamRing ring = new SeamRing(staging, panel, seam, side, around.seam().position());
             ring.checkStart(around.start());
             return ring.bands();
           }
@@ -145,7 +147,7 @@ final class SeamRing {
       SeamPart part = parts.get(i);
       double from = i == 0 && cut ? -parts.get(parts.size() - 1).length() : at;
       at += part.length();
-      band(part, level, feet(side, from, at), bands);
+      band(side, part, level, feet(side, from, at), bands);
     }
   }
 
@@ -193,7 +195,7 @@ final class SeamRing {
         : Optional.empty();
   }
 
-  private void band(SeamPart part, int level, List<Foot> feet, List<Band> bands) {
+  private void band(SeamSide side, SeamPart part, int level, List<Foot> feet, List<Band> bands) {
     List<Foot> run = new ArrayList<>();
     boolean named = false;
     for (int i = 0; i <= feet.size(); i++) {
@@ -202,7 +204,7 @@ final class SeamRing {
         run.add(foot);
       } else {
         if (run.size() > 1) {
-          bands.add(new Band(level, named ? "" : name(part), run));
+          bands.add(new Band(level, named ? "" : name(side, part), run));
           named = true;
         }
         run = new ArrayList<>();
@@ -240,13 +242,12 @@ final class SeamRing {
     return new Foot(drawn.atLength(open), drawn.tangentAtLength(open).quarterTurn());
   }
 
-  private String name(SeamPart part) {
-    for (Piece piece : staging.pattern().pieces()) {
-      if (piece.shape().panel().name().equals(part.panel())) {
-        return staging
-            .words()
-            .word("piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
-      }
+  /** What readers call a part; no name of the source's own is ever theirs. */
+  private String name(SeamSide side, SeamPart part) {
+    Optional<Piece> piece =
+        part.panel().isEmpty() ? Optional.empty() : staging.pattern().pieceOf(part.panel());
+    if (piece.isPresent()) {
+      return PieceNames.plain(piece.get(), staging);
     }
     int dot = part.name().indexOf('.');
     String owner = dot > 0 ? part.name().substring(0, dot) : part.name();
@@ -257,6 +258,13 @@ final class SeamRing {
             : staging.text(thing.name());
       }
     }
-    return part.panel().isEmpty() ? staging.printed(part.length()) : part.name();
+    if (part.panel().isEmpty()) {
+      return staging.printed(part.length());
+    }
+    if (side.name().isEmpty()) {
+      throw Faults.of(
+          place, FigureCode.FIGURE_AROUND_NAMELESS, "name", seam.name(), "panel", part.panel());
+    }
+    return side.name();
   }
 }

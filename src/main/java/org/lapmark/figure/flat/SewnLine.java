@@ -93,7 +93,7 @@ record SewnLine(
 
   Detail stage(Staging staging, Subject on, Laid laid) {
     List<String> names = new ArrayList<>();
-    edges.forEach(edge -> names.addAll(on.edges(edge)));
+    edges.forEach(one -> names.addAll(on.edges(one)));
     boolean emphasis = kind == Kind.EDGE;
     double apart = distance == null || emphasis ? 0 : staging.length(distance, 0, 500);
     double outside = kind.outside(apart, on.allowance(names.get(0)));
@@ -119,7 +119,8 @@ record SewnLine(
       told = staging.printed(distance == null ? allowance : apart);
     }
     boolean haloed = on.banded();
-    Sewing bare = new Sewing(kind, paths, now, haloed, first.text(), told, Optional.empty());
+    String edge = first.text().replace('_', ' ');
+    Sewing bare = new Sewing(kind, paths, now, haloed, edge, told, Optional.empty());
     // Where layers are cut away, what is sewn through them is drawn all the same.
     List<Point> points = new ArrayList<>();
     bare.on(laid).forEach(path -> points.addAll(path.flattened(FlatInk.FLATNESS)));
@@ -131,7 +132,7 @@ record SewnLine(
       throw on.leftOut(text.source().position(), laid.cuts().get(0));
     }
     Optional<String> words = Optional.of(staging.text(text));
-    return new Sewing(kind, paths, now, haloed, first.text(), told, words);
+    return new Sewing(kind, paths, now, haloed, edge, told, words);
   }
 
   /**

@@ -49,6 +49,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_SEAM_ELSEWHERE,
   /** A seam is said to start where it doesn't. */
   FIGURE_AROUND_START,
+  /** What is shown round a piece belongs to no piece and has no name for readers. */
+  FIGURE_AROUND_NAMELESS,
   /** A zip is longer than the edge that it is laid on. */
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */

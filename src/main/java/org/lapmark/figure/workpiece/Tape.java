@@ -17,8 +17,11 @@ import org.lapmark.geometry.Point;
  * @param side the side that faces the reader
  */
 public record Tape(double length, double tape, double visible, Side side) implements Body {
-  /** How far the tape reaches beyond a stop. */
-  private static final double END = 12;
+  /**
+   * How far the tape reaches beyond a stop, in millimetres, as zips are sold: far enough that a
+   * seam beside the stop catches it.
+   */
+  private static final double END = 20;
 
   @Override
   public Path outline() {

@@ -38,7 +38,7 @@ class PiecesTest {
       materials:
         shell: {name: "cotton twill, 240 g/m²", usable_width: 140 cm, thickness: 0.3 mm}
         wadding: {name: "cotton wadding, 5 mm", usable_width: 90 cm, thickness: 5 mm}
-        board: {name: stiff board as sold for the brims of hats and bases of bags, usable_width: 50 cm, thickness: 1 mm}
+        board: {name: a stiff board as sold for brims of hats and bases of bags, usable_width: 50 cm, thickness: 1 mm}
       panels:
         side:
           rectangle: {width: w, height: 120 mm}
@@ -200,7 +200,7 @@ class PiecesTest {
         List.of("main (cotton twill), right side", "main (cotton twill), wrong side"),
         words.subList(0, 2));
     assertEquals(
-        "cotton wadding, stiff board as sold for the brims of hats and bases of bags",
+        "cotton wadding, a stiff board as sold for brims of hats and bases of bags",
         String.join(" ", words.subList(2, words.size())));
     assertTrue(words.size() > 3, words.toString());
   }

@@ -1,15 +1,21 @@
 package org.lapmark.figure.flat;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.figure.DemoFigures;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -92,5 +98,67 @@ class SeamRingTest {
     assertEquals(0, first(bands.get(0)).distance(new Point(0, 0)), 1e-6);
     assertEquals(0, first(bands.get(1)).distance(new Point(0, 180)), 1e-6);
     assertEquals(0, last(bands.get(2)).distance(new Point(0, 600)), 1e-6);
+  }
+
+  private static GradedPattern graded(Path folder, String size) throws IOException {
+    Findings findings = new Findings();
+    GradedPattern pattern =
+        Grader.grade(PatternReader.read(folder, findings), Variant.ofSize(size), findings);
+    assertTrue(!findings.hasErrors());
+    return pattern;
+  }
+
+  /** The panel of the whole front is cut by no piece; the half that it is unfolded from is. */
+  @Test
+  void aDerivedPanelHasTheNameOfThePieceThatItComesFrom() throws IOException {
+    GradedPattern bodice =
+        graded(
+            Path.of("src", "test", "resources", "org", "lapmark", "shelf", "darted-bodice"), "12");
+    assertEquals(
+        List.of("2 Back", "1 Front", "2 Back"),
+        bands(bodice, "band", "waist_seam").stream().map(SeamRing.Band::name).toList());
+  }
+
+  /** A crate whose gusset is sewn to a panel that no piece is cut from. */
+  static Path strangeCrate(Path folder, String side) throws IOException {
+    Path crate = Path.of("src", "test", "resources", "org", "lapmark", "publish", "crate");
+    try (Stream<Path> files = Files.walk(crate)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        Path copy = folder.resolve(crate.relativize(file));
+        Files.createDirectories(copy.getParent());
+        Files.copy(file, copy);
+      }
+    }
+    Path pattern = folder.resolve("pattern.yaml");
+    String text = Files.readString(pattern);
+    text =
+        text.replace(
+            "panels:\n",
+            "panels:\n  liner_2:\n    rectangle: {width: 40 mm, height: side + 360 mm}\n");
+    text =
+        text.replace(
+            "\ntools:\n",
+            "\n  strange:\n    sides:\n      - [gusset.right]\n      - " + side + "\ntools:\n");
+    Files.writeString(pattern, text);
+    return folder;
+  }
+
+  @Test
+  void wherePiecesHaveNoNameTheSidesIsShown(@TempDir Path folder) throws IOException {
+    GradedPattern crate =
+        graded(strangeCrate(folder, "{name: a liner, edges: [liner_2.left]}"), "L");
+    assertEquals(
+        List.of("a liner"),
+        bands(crate, "gusset", "strange").stream().map(SeamRing.Band::name).toList());
+  }
+
+  @Test
+  void aSideWithoutAnyNameForReadersIsReported(@TempDir Path folder) throws IOException {
+    GradedPattern crate = graded(strangeCrate(folder, "[liner_2.left]"), "L");
+    FindingException found =
+        assertThrows(FindingException.class, () -> bands(crate, "gusset", "strange"));
+    assertEquals("figure-around-nameless", found.finding().code().id());
+    assertTrue(FindingText.message(found.finding()).contains("‘liner_2’"));
+    assertTrue(FindingText.hint(found.finding()).contains("‘name’"));
   }
 }
