@@ -1,23 +1,24 @@
 package org.lapmark.grade;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Position;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.key.Ref;
 
 /**
  * Looks in which variants the conditions of a pattern hold, and tells those that decide nothing.
  */
 public final class Conditions {
   private final PatternSource source;
-  private final Map<Position, Asked> asked = new LinkedHashMap<>();
+  private final Map<Ref, Asked> asked = new LinkedHashMap<>();
   private final Set<Integer> cut = new TreeSet<>();
   private boolean seen;
 
@@ -28,7 +29,7 @@ public final class Conditions {
    */
   public Conditions(PatternSource source) {
     this.source = source;
-    source.options().conditions().forEach((place, when) -> asked.put(place, new Asked(when)));
+    source.options().conditions().forEach((what, when) -> asked.put(what, new Asked(when)));
   }
 
   /** A condition, and what it came to so far. */
@@ -79,16 +80,16 @@ public final class Conditions {
     if (!seen) {
       return;
     }
-    Set<Position> idle = new TreeSet<>();
+    Set<Ref> idle = new LinkedHashSet<>();
     asked.forEach(
-        (place, one) -> {
+        (what, one) -> {
           boolean excused = one.when.names().stream().anyMatch(never::contains);
           if (one.unknown || !complete || excused) {
             if (one.unknown || excused) {
-              idle.add(place);
+              idle.add(what);
             }
           } else if (!one.held) {
-            idle.add(place);
+            idle.add(what);
             findings.add(GradeCode.WHEN_NEVER, one.when.text().position(), "kind", "condition");
           } else if (!one.failed) {
             findings.add(GradeCode.WHEN_ALWAYS, one.when.text().position());
@@ -108,9 +109,8 @@ public final class Conditions {
   }
 
   /** Whether a piece isn't cut because of a condition that has been told, its own or its cuts'. */
-  private static boolean isExcused(PieceSource piece, Set<Position> idle) {
-    List<Position> cuts = piece.cuts().stream().map(one -> one.material().position()).toList();
-    return idle.contains(piece.position())
-        || !cuts.isEmpty() && cuts.stream().allMatch(idle::contains);
+  private static boolean isExcused(PieceSource piece, Set<Ref> idle) {
+    List<Ref> cuts = piece.cuts().stream().map(PieceSource.CutSource::ref).toList();
+    return idle.contains(piece.ref()) || !cuts.isEmpty() && cuts.stream().allMatch(idle::contains);
   }
 }

@@ -72,7 +72,7 @@ final class HardwareCheck {
       compare(hardware, passing, "width", size(passing.formula()), inner.get());
       return;
     }
-    if (!scope.presence().holds(thing.id().position())) {
+    if (!scope.presence().holds(thing.ref())) {
       return;
     }
     Optional<Size> width =

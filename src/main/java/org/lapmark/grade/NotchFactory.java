@@ -172,7 +172,7 @@ final class NotchFactory {
       // The reader has said that there is no such seam, or what is wrong with it.
       throw new DemandGraph.Unavailable();
     }
-    if (!scope.presence().holds(seam.name().position())) {
+    if (!scope.presence().holds(seam.ref())) {
       return List.of();
     }
     List<String> edges =

@@ -38,6 +38,7 @@ import org.lapmark.source.SeamSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.folder.Limits;
+import org.lapmark.source.key.Ref;
 
 /** The names of a pattern in one variant; values and panels are computed on demand in one graph. */
 final class PatternScope implements Scope {
@@ -162,7 +163,7 @@ final class PatternScope implements Scope {
       known.addAll(options.keySet());
       throw fault(GradeCode.NAME_UNKNOWN, name.position(), text, known, "name", text);
     }
-    requirePresence(measure.name().position(), name);
+    requirePresence(measure.ref(), name);
     if (measure.solving() != null) {
       return (Value)
           graph.demand(text, name.position(), () -> new Solving(this, findings, measure).solve());
@@ -206,8 +207,8 @@ final class PatternScope implements Scope {
   }
 
   /** Whatever a variant doesn't have can't be asked for there. */
-  private void requirePresence(Position place, SourceText name) {
-    if (!presence.holds(place)) {
+  private void requirePresence(Ref what, SourceText name) {
+    if (!presence.holds(what)) {
       throw new FindingException(
           Finding.of(
               GradeCode.NAME_ABSENT, name.position(), "name", name.text(), "size", variant.size()));
@@ -222,7 +223,7 @@ final class PatternScope implements Scope {
       Position at = name.position(0, dot);
       throw fault(GradeCode.NAME_UNKNOWN, at, thing, things.keySet(), "name", thing);
     }
-    requirePresence(source.id().position(), name.part(0, dot));
+    requirePresence(source.ref(), name.part(0, dot));
     if (!source.properties().containsKey(property)) {
       throw fault(
           GradeCode.PROPERTY_UNKNOWN,
@@ -375,7 +376,7 @@ final class PatternScope implements Scope {
       throw fault(
           GradeCode.REFERENCE_PANEL_UNKNOWN, name.position(), text, panels.keySet(), "panel", text);
     }
-    requirePresence(source.name().position(), name);
+    requirePresence(source.ref(), name);
     return (Panel)
         graph.demand("panel " + text, name.position(), () -> factory.build(presence.of(source)));
   }

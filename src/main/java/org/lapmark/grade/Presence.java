@@ -1,31 +1,33 @@
 package org.lapmark.grade;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.MakingSource;
+import org.lapmark.source.MeasureSource;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.SeamSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.ThingSource;
 import org.lapmark.source.key.Passages;
+import org.lapmark.source.key.Ref;
 
 /** What of a source belongs to one variant. */
 final class Presence {
   private final PatternScope scope;
-  private final Map<Position, Formula> conditions;
+  private final Map<Ref, Formula> conditions;
   private final DemandGraph graph;
 
-  Presence(PatternScope scope, Map<Position, Formula> conditions, DemandGraph graph) {
+  Presence(PatternScope scope, Map<Ref, Formula> conditions, DemandGraph graph) {
     this.scope = scope;
     this.conditions = conditions;
     this.graph = graph;
@@ -37,14 +39,14 @@ final class Presence {
   }
 
   /**
-   * Whether what has its name at a place belongs to the variant.
+   * Whether something belongs to the variant.
    *
-   * @param place the place
+   * @param what its identity
    * @return whether its condition holds; true if it has none
    * @throws DemandGraph.Unavailable when the condition can't be computed, which is reported
    */
-  boolean holds(Position place) {
-    Formula when = conditions.get(place);
+  boolean holds(Ref what) {
+    Formula when = conditions.get(what);
     return when == null || holds(when);
   }
 
@@ -54,16 +56,16 @@ final class Presence {
   }
 
   /** Whether a condition says no; one that can't be computed says nothing. */
-  private boolean isAbsent(Position place) {
+  private boolean isAbsent(Ref what) {
     try {
-      return !holds(place);
+      return !holds(what);
     } catch (DemandGraph.Unavailable e) {
       return false;
     }
   }
 
-  private boolean stands(Position place) {
-    Formula when = conditions.get(place);
+  private boolean stands(Ref what) {
+    Formula when = conditions.get(what);
     return when == null || stands(when);
   }
 
@@ -75,19 +77,17 @@ final class Presence {
     }
   }
 
-  private <T> List<T> kept(List<T> all, Function<T, Position> place) {
-    return conditions.isEmpty()
-        ? all
-        : all.stream().filter(one -> stands(place.apply(one))).toList();
+  private <T> List<T> kept(List<T> all, Function<T, Ref> ref) {
+    return conditions.isEmpty() ? all : all.stream().filter(one -> stands(ref.apply(one))).toList();
   }
 
   /** A panel with the notches of the variant. */
   PanelSource of(PanelSource panel) {
     return panel.with(
-        kept(panel.edges(), edge -> edge.name().position()),
-        kept(panel.notches(), notch -> notch.edge().position()),
-        kept(panel.slashes(), slash -> slash.name().position()),
-        kept(panel.marks(), mark -> mark.name().position()));
+        kept(panel.edges(), edge -> edge.ref(panel.ref())),
+        kept(panel.notches(), PanelSource.NotchSource::ref),
+        kept(panel.slashes(), slash -> slash.ref(panel.ref())),
+        kept(panel.marks(), mark -> mark.ref(panel.ref())));
   }
 
   /**
@@ -103,17 +103,17 @@ final class Presence {
         source.folder(),
         source.masthead(),
         source.sizes(),
-        kept(source.materials(), thing -> thing.id().position()),
-        kept(source.hardware(), thing -> thing.id().position()),
-        kept(source.measures(), measure -> measure.name().position()),
+        kept(source.materials(), ThingSource::ref),
+        kept(source.hardware(), ThingSource::ref),
+        kept(source.measures(), MeasureSource::ref),
         source.finished().stream().filter(row -> row.when() == null || stands(row.when())).toList(),
-        kept(source.panels(), panel -> panel.name().position()).stream().map(this::of).toList(),
+        kept(source.panels(), PanelSource::ref).stream().map(this::of).toList(),
         pieces(source, findings),
-        kept(source.seams(), seam -> seam.name().position()),
+        kept(source.seams(), SeamSource::ref),
         new MakingSource(
             making.texts(),
             making.stitches(),
-            kept(making.tools(), tool -> tool.id().position()),
+            kept(making.tools(), MakingSource.ToolSource::ref),
             making.use()),
         steps(source),
         source.notes().stream()
@@ -125,17 +125,14 @@ final class Presence {
 
   /** Pieces without what isn't cut; a piece whose every cut is of other variants isn't there. */
   private List<PieceSource> pieces(PatternSource source, Findings findings) {
-    Map<String, Position> materials = new LinkedHashMap<>();
-    source.materials().forEach(thing -> materials.put(thing.id().text(), thing.id().position()));
     List<PieceSource> pieces = new ArrayList<>();
-    for (PieceSource piece : kept(source.pieces(), PieceSource::position)) {
-      List<PieceSource.CutSource> cuts = kept(piece.cuts(), cut -> cut.material().position());
+    for (PieceSource piece : kept(source.pieces(), PieceSource::ref)) {
+      List<PieceSource.CutSource> cuts = kept(piece.cuts(), PieceSource.CutSource::ref);
       if (cuts.isEmpty() && !piece.cuts().isEmpty()) {
         continue;
       }
       for (PieceSource.CutSource cut : cuts) {
-        Position material = materials.get(cut.material().text());
-        if (material != null && isAbsent(material)) {
+        if (isAbsent(Ref.of(Ref.Kind.THING, cut.material().text()))) {
           findings.add(
               Finding.of(
                   GradeCode.NAME_ABSENT,
@@ -153,7 +150,7 @@ final class Presence {
               piece.name(),
               piece.panel(),
               piece.allowance(),
-              kept(piece.edgeAllowances(), edge -> edge.edge().position()),
+              kept(piece.edgeAllowances(), edge -> edge.ref(piece.ref())),
               piece.corners(),
               cuts,
               piece.fold(),
@@ -163,11 +160,7 @@ final class Presence {
   }
 
   private List<StepSource> steps(PatternSource source) {
-    Map<String, Position> things = new LinkedHashMap<>();
-    source.making().tools().forEach(tool -> things.put(tool.id().text(), tool.id().position()));
-    source.materials().forEach(thing -> things.put(thing.id().text(), thing.id().position()));
-    source.hardware().forEach(thing -> things.put(thing.id().text(), thing.id().position()));
-    return kept(source.steps(), step -> step.id().position()).stream()
+    return kept(source.steps(), StepSource::ref).stream()
         .map(
             step ->
                 new StepSource(
@@ -175,7 +168,7 @@ final class Presence {
                     step.title(),
                     step.stage(),
                     step.uses().stream()
-                        .filter(use -> stands(things.getOrDefault(use.text(), use.position())))
+                        .filter(use -> stands(Ref.of(Ref.Kind.THING, use.text())))
                         .toList(),
                     text(step.body())))
         .toList();

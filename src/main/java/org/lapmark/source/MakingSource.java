@@ -7,6 +7,7 @@ import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Ref;
 
 /**
  * What a maker should know before she begins and when she is done.
@@ -39,5 +40,10 @@ public record MakingSource(
    * @param name what readers see
    * @param care the care that it needs
    */
-  public record ToolSource(SourceText id, TemplateText name, CareSource care) {}
+  public record ToolSource(SourceText id, TemplateText name, CareSource care) {
+    /** Its identity. */
+    public Ref ref() {
+      return Ref.of(Ref.Kind.THING, id.text());
+    }
+  }
 }

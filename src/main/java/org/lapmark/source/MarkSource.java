@@ -9,6 +9,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.panel.Mark;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 
 /**
@@ -28,6 +29,15 @@ public record MarkSource(
     Map<String, SourceText> names,
     Mark.PleatKind pleat,
     boolean across) {
+  /** Its identity on a panel. */
+  public Ref ref(Ref panel) {
+    return ref(kind, name, panel);
+  }
+
+  private static Ref ref(MarkKind kind, SourceText name, Ref panel) {
+    return panel.inside(Ref.Kind.MARK, kind.word() + "." + name.text());
+  }
+
   private static final List<Key<SourceText>> PLACING =
       List.of(MarkKeys.EDGE, MarkKeys.LINE, MarkKeys.CORNER, MarkKeys.FROM_EDGE);
 
@@ -42,8 +52,9 @@ public record MarkSource(
    *
    * @return the mark, or null if it is misstated, which is then reported
    */
-  public static MarkSource read(MarkKind kind, SourceText name, Stated in, Reading reading) {
-    in.condition(name.position());
+  public static MarkSource read(
+      MarkKind kind, SourceText name, Ref panel, Stated in, Reading reading) {
+    in.condition(ref(kind, name, panel));
     boolean whole = in.isComplete();
     if (!kind.places().isMet(in)) {
       reading

@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Ref;
 
 /**
  * A named formula, or a value that a condition decides.
@@ -12,6 +13,11 @@ import org.lapmark.measure.Formula;
  * @param solving where it is looked for, or null where the formula says what it is
  */
 public record MeasureSource(SourceText name, Formula formula, Solving solving) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.MEASURE, name.text());
+  }
+
   /**
    * A named formula.
    *

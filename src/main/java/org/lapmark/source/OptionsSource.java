@@ -5,26 +5,20 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Ref;
 
 /**
  * What a maker can choose, and what depends on it.
  *
  * @param options the options, in the order stated
  * @param forbidden what can't be combined
- * @param conditions when something belongs to a variant, by the place of its name: of a measure, a
- *     material, hardware, a tool, a panel, a seam or a step its name or id, of a piece its number,
- *     of a cut its material, of a notch its edge, of an allowance its edge, of a finished
- *     measurement or a passage of a text the condition itself. What isn't here belongs to every
- *     variant
+ * @param conditions when something belongs to a variant; what isn't here belongs to every one
  */
 public record OptionsSource(
-    List<OptionSource> options,
-    List<ForbiddenSource> forbidden,
-    Map<Position, Formula> conditions) {
+    List<OptionSource> options, List<ForbiddenSource> forbidden, Map<Ref, Formula> conditions) {
   /** A choice of yes. */
   public static final String YES = "yes";
 

@@ -12,6 +12,7 @@ import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Slash;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
+import org.lapmark.source.key.Ref;
 
 /**
  * A panel as stated.
@@ -38,6 +39,11 @@ public record PanelSource(
     SourceText stackOn,
     List<StyleLineSource> styleLines,
     List<MarkSource> marks) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.PANEL, name.text());
+  }
+
   /** Copies the lists. */
   public PanelSource {
     marks = List.copyOf(marks);
@@ -244,6 +250,11 @@ public record PanelSource(
    */
   public record SlashSource(
       SourceText name, SlashEnd from, SlashEnd to, Formula open, Slash.Hinge hinge) {
+    /** Its identity on a panel. */
+    public Ref ref(Ref panel) {
+      return panel.inside(Ref.Kind.SLASH, name.text());
+    }
+
     /**
      * Its stated ends.
      *
@@ -279,7 +290,12 @@ public record PanelSource(
    * @param from the corner where it begins
    * @param to the corner where it ends
    */
-  public record EdgeSource(SourceText name, SourceText from, SourceText to) {}
+  public record EdgeSource(SourceText name, SourceText from, SourceText to) {
+    /** Its identity on a panel. */
+    public Ref ref(Ref panel) {
+      return panel.inside(Ref.Kind.EDGE, name.text());
+    }
+  }
 
   /**
    * Edges in a row under one name.
@@ -297,6 +313,7 @@ public record PanelSource(
   /**
    * A notch, or several stated together.
    *
+   * @param ref its identity
    * @param edge the edge's name; of a drawn notch, its own
    * @param place where on it
    * @param count how many beside each other: 1, 2 or 3
@@ -304,7 +321,7 @@ public record PanelSource(
    * @param cut how they are cut
    */
   public record NotchSource(
-      SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
+      Ref ref, SourceText edge, NotchPlace place, int count, List<Formula> gaps, NotchSet.Cut cut) {
     /** Copies the list. */
     public NotchSource {
       gaps = List.copyOf(gaps);

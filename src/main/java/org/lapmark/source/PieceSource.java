@@ -6,6 +6,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Ref;
 
 /**
  * A piece as stated.
@@ -32,6 +33,11 @@ public record PieceSource(
     List<CutSource> cuts,
     Optional<FoldSource> fold,
     Printed printed) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.PIECE, Integer.toString(number));
+  }
+
   /** Copies the lists. */
   public PieceSource {
     edgeAllowances = List.copyOf(edgeAllowances);
@@ -103,14 +109,20 @@ public record PieceSource(
    * @param end its allowance where the edge ends, the same formula if it doesn't change; null where
    *     it lies on a fold
    */
-  public record EdgeAllowance(SourceText edge, Formula start, Formula end) {}
+  public record EdgeAllowance(SourceText edge, Formula start, Formula end) {
+    /** Its identity on a piece. */
+    public Ref ref(Ref piece) {
+      return piece.inside(Ref.Kind.ALLOWANCE, edge.text());
+    }
+  }
 
   /**
    * How many are cut from a material.
    *
+   * @param ref its identity
    * @param material the material's id
    * @param count how many in all
    * @param reversed how many of them face down, or null for none
    */
-  public record CutSource(SourceText material, Formula count, Formula reversed) {}
+  public record CutSource(Ref ref, SourceText material, Formula count, Formula reversed) {}
 }

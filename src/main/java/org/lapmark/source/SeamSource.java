@@ -3,6 +3,7 @@ package org.lapmark.source;
 import java.util.List;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.key.Ref;
 
 /**
  * A seam as stated.
@@ -21,6 +22,11 @@ public record SeamSource(
     Formula tolerance,
     boolean closed,
     boolean matchNotches) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.SEAM, name.text());
+  }
+
   /** Copies the list. */
   public SeamSource {
     sides = List.copyOf(sides);

@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import java.util.List;
 import org.lapmark.finding.SourceText;
+import org.lapmark.source.key.Ref;
 
 /**
  * A step's file.
@@ -14,6 +15,11 @@ import org.lapmark.finding.SourceText;
  */
 public record StepSource(
     SourceText id, SourceText title, SourceText stage, List<SourceText> uses, SourceText body) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.STEP, id.text());
+  }
+
   /** Copies the list. */
   public StepSource {
     uses = List.copyOf(uses);

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.source.key.Ref;
 
 /**
  * A material or a piece of hardware.
@@ -30,6 +31,11 @@ public record ThingSource(
     SourceText texture,
     CareSource care,
     List<Passing> passes) {
+  /** Its identity. */
+  public Ref ref() {
+    return Ref.of(Ref.Kind.THING, id.text());
+  }
+
   /** Copies the collections, keeping their order. */
   public ThingSource {
     properties = Collections.unmodifiableMap(new LinkedHashMap<>(properties));

@@ -14,8 +14,8 @@ import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.PatternReader;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.read.PatternReader;
 
 /** Places on ruled pieces that differ can be told apart with a ruler. */
 class RuledPlacesTest {

@@ -37,6 +37,9 @@ final class KeyExamples {
         List.of(beside.split(", *")).forEach(name -> extras.putIfAbsent(name, null));
       }
     }
+    if (table == root && !table.id().equals("pattern")) {
+      return map(table, key, value(table, key), extras);
+    }
     if (table == root) {
       return Map.of(key.name(), value(table, key));
     }

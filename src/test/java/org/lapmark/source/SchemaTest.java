@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -29,6 +31,9 @@ class SchemaTest {
   private static final String SCHEMAS = "src/main/resources/org/lapmark/source/key/";
   private static final Path POUCH =
       Path.of("src/test/resources/org/lapmark/source/reference/pouch");
+
+  private static final Path PAGES =
+      Path.of("src/test/resources/org/lapmark/source/reference/pages");
 
   private final KeyWords words = new KeyWords(KeyWords.class);
   private final List<Table> roots = PatternReader.tables();
@@ -51,6 +56,40 @@ class SchemaTest {
             "translation:1",
             "A translation’s texts: translations/<language>/texts.yaml",
             roots.subList(2, roots.size())));
+  }
+
+  @Test
+  void theReferenceIsThatOfTheTables() throws IOException {
+    Map<String, List<Table>> pages = new LinkedHashMap<>();
+    pages.put("pattern", roots.subList(0, 1));
+    pages.put("sizes", List.of());
+    pages.put("drawings", List.of());
+    pages.put("steps", roots.subList(1, 2));
+    pages.put("notes", List.of());
+    pages.put("translations", roots.subList(2, roots.size()));
+    for (Map.Entry<String, List<Table>> page : pages.entrySet()) {
+      String file = page.getKey() + ".md";
+      Kept.hold(
+          "src/readme/reference/" + file,
+          Files.readString(PAGES.resolve(file)) + new KeyReference(words).of(page.getValue()));
+    }
+  }
+
+  /** Files that a page shows stand below their names; each is read by the real reader. */
+  @Test
+  void everyFileInThePagesIsRead() throws IOException {
+    Pattern shown = Pattern.compile("\n`([^`]+)`\n\n(`{3,})[a-z]+\n(.*?)\n\\2\n", Pattern.DOTALL);
+    List<String> files = new ArrayList<>();
+    try (Stream<Path> pages = Files.list(PAGES)) {
+      for (Path page : pages.sorted().toList()) {
+        Matcher file = shown.matcher(Files.readString(page));
+        while (file.find()) {
+          files.add(file.group(1));
+          assertEquals("", read(Map.of(), file.group(1), file.group(3) + "\n"), file.group(1));
+        }
+      }
+    }
+    assertEquals(5, files.size(), files.toString());
   }
 
   @Test
@@ -114,28 +153,46 @@ class SchemaTest {
   /** Each example is read by the real reader, in a folder that has nothing to be said of it. */
   @TestFactory
   Stream<DynamicTest> everyExampleIsRead() throws IOException {
-    assertEquals("", read(Map.of()));
-    Table root = roots.get(0);
+    assertEquals("", read(Map.of(), "", ""));
+    List<String> files =
+        List.of(
+            "pattern.yaml",
+            "steps/020-close.md",
+            "translations/de/texts.yaml",
+            "translations/de/steps/010-sew.md",
+            "translations/de/notes/introduction.md");
     List<DynamicTest> tests = new ArrayList<>();
-    for (Table table : Table.reachable(List.of(root)).values()) {
-      for (Key<?> key : table.keys()) {
-        tests.add(
-            DynamicTest.dynamicTest(
-                table.id() + "." + key.name(),
-                () -> {
-                  Map<String, Object> example = new KeyExamples(words).of(root, table, key);
-                  assertEquals("", read(example), JsonText.line(example));
-                }));
+    for (Table root : roots) {
+      String file = files.get(roots.indexOf(root));
+      for (Table table : Table.reachable(List.of(root)).values()) {
+        for (Key<?> key : table.keys()) {
+          tests.add(
+              DynamicTest.dynamicTest(
+                  table.id() + "." + key.name(),
+                  () -> {
+                    Map<String, Object> example = new KeyExamples(words).of(root, table, key);
+                    assertEquals("", read(root, file, example), JsonText.line(example));
+                  }));
+        }
       }
     }
     return tests.stream();
   }
 
-  private String read(Map<String, Object> example) throws IOException {
+  private String read(Table root, String file, Map<String, Object> example) throws IOException {
+    if (root == roots.get(0)) {
+      return read(example, "", "");
+    }
+    String text = JsonText.line(example);
+    return read(Map.of(), file, file.endsWith(".md") ? "---\n" + text + "\n---\nText.\n" : text);
+  }
+
+  /** What is found in the pouch with an example in its pattern, and with one more file. */
+  private String read(Map<String, Object> example, String file, String text) throws IOException {
     Path pouch = Files.createTempDirectory(folder, "x").resolve("pouch");
     try (Stream<Path> files = Files.walk(POUCH)) {
-      for (Path file : files.toList()) {
-        Files.copy(file, pouch.resolve(POUCH.relativize(file).toString()));
+      for (Path one : files.toList()) {
+        Files.copy(one, pouch.resolve(POUCH.relativize(one).toString()));
       }
     }
     Map<String, Object> pattern = new LinkedHashMap<>();
@@ -143,6 +200,10 @@ class SchemaTest {
     base.forEach((key, value) -> pattern.put((String) key, value));
     example.forEach((key, value) -> pattern.merge(key, value, SchemaTest::merged));
     Files.writeString(pouch.resolve("pattern.yaml"), JsonText.of(pattern));
+    if (!file.isEmpty()) {
+      Files.createDirectories(pouch.resolve(file).getParent());
+      Files.writeString(pouch.resolve(file), text);
+    }
     Findings findings = new Findings();
     PatternReader.read(pouch, findings);
     return String.join(

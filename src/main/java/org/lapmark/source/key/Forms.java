@@ -206,7 +206,7 @@ public final class Forms {
     }
     schema.put("items", item.schema());
     return new Form<>(
-        "list of " + item.shown(),
+        "list of " + item.shown() + (item.shown().matches("[a-z]+") ? "s" : ""),
         Collections.unmodifiableMap(schema),
         item.tables(),
         (reading, node, key) -> {
@@ -230,7 +230,7 @@ public final class Forms {
   public static <T> Form<List<Named<T>>> named(Form<T> item, boolean free) {
     return named(
         item,
-        "map from names to " + item.shown(),
+        "map from names to " + item.shown() + (item.shown().matches("[a-z]+") ? "s" : ""),
         free,
         (reading, name, node) -> item.reader().read(reading, node, name.text()));
   }

@@ -215,10 +215,13 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
 
   /** Reads the conditions of a text's passages. */
   public void passages(SourceText body) {
+    Ref text = Ref.of(Ref.Kind.PASSAGE, body.file().name());
+    int nth = 0;
     for (SourceText condition : Passages.conditions(body)) {
       Formula when = formula(condition);
+      nth++;
       if (when != null) {
-        switches.condition(condition.position(), when);
+        switches.condition(text.inside(Ref.Kind.PASSAGE, nth), when);
       }
     }
     Passages.unclosed(body)

@@ -146,10 +146,10 @@ public final class Stated {
   }
 
   /** Has what is stated here belong to the variants that {@link #WHEN} says. */
-  public void condition(Position place) {
+  public void condition(Ref what) {
     Formula when = get(WHEN);
     if (when != null) {
-      reading.switches().condition(place, when);
+      reading.switches().condition(what, when);
     }
   }
 

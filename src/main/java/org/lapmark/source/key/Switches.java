@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lapmark.finding.Position;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
 
@@ -15,16 +14,16 @@ import org.lapmark.measure.TemplateText;
 public final class Switches {
   private static final Pattern WORD = Pattern.compile("(?<![a-z0-9_])[a-z][a-z0-9_]*+");
 
-  private final Map<Position, Formula> conditions = new LinkedHashMap<>();
+  private final Map<Ref, Formula> conditions = new LinkedHashMap<>();
   private final Set<String> asked = new TreeSet<>();
   private final Set<String> words = new TreeSet<>();
 
-  /** What stands at a place belongs to the variants in which a condition holds. */
-  public void condition(Position place, Formula when) {
-    conditions.put(place, when);
+  /** Something belongs to the variants in which a condition holds. */
+  public void condition(Ref what, Formula when) {
+    conditions.put(what, when);
   }
 
-  public Map<Position, Formula> conditions() {
+  public Map<Ref, Formula> conditions() {
     return Collections.unmodifiableMap(conditions);
   }
 

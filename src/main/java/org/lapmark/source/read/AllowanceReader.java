@@ -19,6 +19,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -66,10 +67,10 @@ final class AllowanceReader {
   }
 
   /** By edge a length, a start and an end, or a fold. */
-  List<PieceSource.EdgeAllowance> edges(Stated piece) {
+  List<PieceSource.EdgeAllowance> edges(Ref piece, Stated stated) {
     List<PieceSource.EdgeAllowance> edges = new ArrayList<>();
-    for (Named<YamlNode> edge : piece.all(EDGES)) {
-      PieceSource.EdgeAllowance allowance = edge(edge.name(), edge.value());
+    for (Named<YamlNode> edge : stated.all(EDGES)) {
+      PieceSource.EdgeAllowance allowance = edge(piece, edge.name(), edge.value());
       if (allowance != null) {
         edges.add(allowance);
       }
@@ -77,13 +78,13 @@ final class AllowanceReader {
     return edges;
   }
 
-  private PieceSource.EdgeAllowance edge(SourceText edge, YamlNode value) {
+  private PieceSource.EdgeAllowance edge(Ref piece, SourceText edge, YamlNode value) {
     // Braces around one word are a placeholder without quotes, which is reported as such.
     if (!(value instanceof YamlNode.Entries map) || Reading.looksLikePlaceholder(map)) {
       return even(edge, reading.text(value, edge.text()));
     }
     Stated in = reading.stated(value, EDGE, edge.position(), edge.text());
-    in.condition(edge.position());
+    in.condition(piece.inside(Ref.Kind.ALLOWANCE, edge.text()));
     if (!EDGE.choices().get(0).isMet(in)) {
       reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
       return null;

@@ -14,6 +14,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 
@@ -63,7 +64,7 @@ final class MakingReader {
   }
 
   private void tool(SourceText id, Stated in, List<MakingSource.ToolSource> tools) {
-    in.condition(id.position());
+    in.condition(Ref.of(Ref.Kind.THING, id.text()));
     TemplateText name = in.get(NAME);
     if (name != null) {
       tools.add(new MakingSource.ToolSource(id, name, new CareReader(reading).read(in)));

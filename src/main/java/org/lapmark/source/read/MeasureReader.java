@@ -15,6 +15,7 @@ import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -60,7 +61,7 @@ final class MeasureReader {
   }
 
   private MeasureSource stated(SourceText name, Stated in) {
-    in.condition(name.position());
+    in.condition(Ref.of(Ref.Kind.MEASURE, name.text()));
     boolean solved = in.has(SOLVE);
     if (solved == in.has(VALUE)) {
       reading

@@ -17,6 +17,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -74,25 +75,27 @@ final class NotchReader {
     this.reading = reading;
   }
 
-  List<NotchSource> read(Stated panel) {
+  List<NotchSource> read(Ref panel, Stated stated) {
     List<NotchSource> notches = new ArrayList<>();
-    if (!panel.has(NOTCHES)) {
+    if (!stated.has(NOTCHES)) {
       return notches;
     }
-    NotchSet.Cut general = panel.or(NOTCH_CUT, NotchSet.Cut.SLIT);
-    for (Stated in : panel.all(NOTCHES)) {
+    int nth = 0;
+    NotchSet.Cut general = stated.or(NOTCH_CUT, NotchSet.Cut.SLIT);
+    for (Stated in : stated.all(NOTCHES)) {
       Key<SourceText> owned = in.has(DRAWN) ? DRAWN : EDGE;
       if (!in.has(owned)) {
         reading.findings().add(KeyCode.KEY_MISSING, in.owner(), "key", owned.name());
       }
+      Ref ref = panel.inside(Ref.Kind.NOTCH, ++nth);
       SourceText edge = in.get(owned);
       NotchPlace place = place(in);
       Integer count = in.get(COUNT, 1);
       List<Formula> gaps = gaps(in);
       NotchSet.Cut cut = in.get(CUT, general);
       if (edge != null && place != null && count != null && gaps != null && cut != null) {
-        in.condition(edge.position());
-        notches.add(new NotchSource(edge, place, count, gaps, cut));
+        in.condition(ref);
+        notches.add(new NotchSource(ref, edge, place, count, gaps, cut));
       }
     }
     return notches;

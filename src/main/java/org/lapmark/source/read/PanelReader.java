@@ -27,6 +27,7 @@ import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -151,26 +152,29 @@ final class PanelReader {
   }
 
   private PanelSource panel(SourceText name, Stated in) {
-    in.condition(name.position());
+    Ref panel = Ref.of(Ref.Kind.PANEL, name.text());
+    in.condition(panel);
     return new PanelSource(
         name,
         shape(name, in),
-        edges(in),
+        edges(panel, in),
         chains(in),
-        new NotchReader(reading).read(in),
+        new NotchReader(reading).read(panel, in),
         in.isTrue(ANY_ORDER),
-        new SlashReader(reading).read(in),
+        new SlashReader(reading).read(panel, in),
         in.get(STACK_ON),
         styleLines(in),
-        marks(in));
+        marks(panel, in));
   }
 
-  private List<MarkSource> marks(Stated panel) {
+  private List<MarkSource> marks(Ref panel, Stated in) {
     List<MarkSource> marks = new ArrayList<>();
     for (MarkKind kind : MarkKind.values()) {
-      for (Named<Stated> one : panel.all(kind.key())) {
+      for (Named<Stated> one : in.all(kind.key())) {
         MarkSource mark =
-            one.value() == null ? null : MarkSource.read(kind, one.name(), one.value(), reading);
+            one.value() == null
+                ? null
+                : MarkSource.read(kind, one.name(), panel, one.value(), reading);
         if (mark != null) {
           marks.add(mark);
         }
@@ -344,9 +348,9 @@ final class PanelReader {
         : null;
   }
 
-  private List<PanelSource.EdgeSource> edges(Stated panel) {
+  private List<PanelSource.EdgeSource> edges(Ref panel, Stated stated) {
     List<PanelSource.EdgeSource> edges = new ArrayList<>();
-    for (Named<YamlNode> edge : panel.all(EDGES)) {
+    for (Named<YamlNode> edge : stated.all(EDGES)) {
       SourceText name = edge.name();
       YamlNode ends = edge.value();
       if (ends instanceof YamlNode.Entries) {
@@ -354,7 +358,7 @@ final class PanelReader {
         if (!in.isComplete()) {
           continue;
         }
-        in.condition(name.position());
+        in.condition(panel.inside(Ref.Kind.EDGE, name.text()));
         ends = in.node(CORNERS);
       }
       List<SourceText> corners = CORNER_PAIR.reader().read(reading, ends, name.text());

@@ -27,6 +27,7 @@ import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.sizes.SizeTableReader;
@@ -261,11 +262,14 @@ public final class PatternReader {
 
   private static List<FinishedSource> finished(Stated pattern, Reading reading) {
     List<FinishedSource> rows = new ArrayList<>();
+    int nth = 0;
     for (Stated in : pattern.all(FINISHED)) {
+      nth++;
       if (in.isSound(LABEL, VALUE)) {
         Formula when = in.get(Stated.WHEN);
         if (when != null) {
-          reading.switches().condition(when.text().position(), when);
+          Ref row = Ref.of(Ref.Kind.FINISHED, Integer.toString(nth));
+          reading.switches().condition(row, when);
         }
         rows.add(new FinishedSource(in.get(LABEL), in.get(VALUE), when));
       }

@@ -15,6 +15,7 @@ import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -65,7 +66,8 @@ final class PieceReader {
   private PieceSource piece(Stated in, Map<Integer, Position> numbers) {
     Integer number = in.get(NUMBER);
     Position position = in.has(NUMBER) ? in.position(NUMBER) : in.owner();
-    in.condition(position);
+    Ref ref = Ref.of(Ref.Kind.PIECE, number == null ? "" : Integer.toString(number));
+    in.condition(ref);
     if (number != null) {
       Position first = numbers.putIfAbsent(number, position);
       if (first != null) {
@@ -88,9 +90,9 @@ final class PieceReader {
             in.get(NAME),
             in.get(PANEL),
             in.get(ALLOWANCE),
-            allowances.edges(in),
+            allowances.edges(ref, in),
             allowances.corners(in),
-            cuts(in),
+            cuts(ref, in),
             fold(in),
             in.get(PRINTED) == null
                 ? null
@@ -108,13 +110,15 @@ final class PieceReader {
         : Optional.empty();
   }
 
-  private static List<PieceSource.CutSource> cuts(Stated piece) {
+  private static List<PieceSource.CutSource> cuts(Ref piece, Stated stated) {
     List<PieceSource.CutSource> cuts = new ArrayList<>();
-    for (Stated in : piece.all(CUT)) {
+    int nth = 0;
+    for (Stated in : stated.all(CUT)) {
+      Ref ref = piece.inside(Ref.Kind.CUT, ++nth);
       Formula reversed = in.get(REVERSED);
       if (in.isSound(MATERIAL, COUNT)) {
-        in.condition(in.get(MATERIAL).position());
-        cuts.add(new PieceSource.CutSource(in.get(MATERIAL), in.get(COUNT), reversed));
+        in.condition(ref);
+        cuts.add(new PieceSource.CutSource(ref, in.get(MATERIAL), in.get(COUNT), reversed));
       }
     }
     return cuts;

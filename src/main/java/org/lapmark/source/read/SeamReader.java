@@ -11,6 +11,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -89,7 +90,7 @@ final class SeamReader {
   }
 
   private void seam(SourceText name, Stated in, List<SeamSource> seams) {
-    in.condition(name.position());
+    in.condition(Ref.of(Ref.Kind.SEAM, name.text()));
     Formula ease = in.get(EASE);
     Formula tolerance = in.get(TOLERANCE);
     boolean closed = in.isTrue(CLOSED);

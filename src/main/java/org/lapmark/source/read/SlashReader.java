@@ -17,6 +17,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 
@@ -58,9 +59,9 @@ final class SlashReader {
     return hinges;
   }
 
-  List<PanelSource.SlashSource> read(Stated panel) {
+  List<PanelSource.SlashSource> read(Ref panel, Stated stated) {
     List<PanelSource.SlashSource> slashes = new ArrayList<>();
-    for (Stated in : panel.all(SLASHES)) {
+    for (Stated in : stated.all(SLASHES)) {
       SourceText name = in.get(NAME);
       PanelSource.SlashEnd from = end(in, FROM);
       PanelSource.SlashEnd to = end(in, TO);
@@ -73,7 +74,7 @@ final class SlashReader {
       }
       if (name != null) {
         whole &= isFirst(name, slashes);
-        in.condition(name.position());
+        in.condition(panel.inside(Ref.Kind.SLASH, name.text()));
       }
       if (whole) {
         Slash.Hinge hinge = in.get(HINGE, Slash.Hinge.NONE);

@@ -16,6 +16,7 @@ import org.lapmark.source.key.FrontMatter;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 
@@ -100,7 +101,7 @@ final class StepReader {
     }
     boolean original = in.table() == STEP;
     if (original) {
-      in.condition(id.position());
+      in.condition(Ref.of(Ref.Kind.STEP, id.text()));
     }
     reading.passages(front.body());
     reading.switches().askWords(title.text());

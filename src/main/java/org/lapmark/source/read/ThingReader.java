@@ -17,6 +17,7 @@ import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
 import org.lapmark.source.yaml.YamlNode;
@@ -117,7 +118,7 @@ final class ThingReader {
     if (in == null) {
       return new ThingSource(id, called, Collections.emptyMap());
     }
-    in.condition(id.position());
+    in.condition(Ref.of(Ref.Kind.THING, id.text()));
     Map<String, TemplateText> texts = in.each(TEXTS);
     texts.values().removeIf(Objects::isNull);
     return new ThingSource(
