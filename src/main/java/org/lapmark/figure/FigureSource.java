@@ -62,8 +62,8 @@ public record FigureSource(
   private static final Key<Entries<Frame>> FRAMES =
       Key.of("frames", FigureForms.list(FRAME, FigureSource::frame).with("maxItems", 3));
 
-  /** The keys of a figure. */
-  static final Table TABLE =
+  /** The keys of a figure, through which those of all that stands in it are reached. */
+  public static final Table TABLE =
       Table.of("figure", WIDTH, CAPTION, ALT, FRAMES)
           .with(FRAME.keys())
           .oneOf(Choice.among(Stream.concat(Stream.of(FRAMES), STATED.stream()).toList()));
