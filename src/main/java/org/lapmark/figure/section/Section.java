@@ -65,8 +65,6 @@ public record Section(
   /** Thickness is drawn large, so that distances may be, too. */
   private static final double LARGEST_SECTION = 3;
 
-  private static final double LONGEST = 2_000;
-
   /** In millimetres of cloth. */
   private static final double NOTHING = 1e-3;
 
@@ -164,48 +162,6 @@ public record Section(
     }
   }
 
-  private static double distance(Formula along, Staging staging) {
-    return staging.length(along, -LONGEST, LONGEST);
-  }
-
-  /**
-   * A point of a section.
-   *
-   * @param along the distance
-   * @param level the level, 0 at the top
-   */
-  record Point(Formula along, double level) {
-    private static final Form<Point> FORM =
-        Forms.special(
-            "distance and level in brackets",
-            Forms.schema(
-                "type",
-                "array",
-                "prefixItems",
-                List.of(FigureForms.LENGTH.schema(), Forms.schema("type", "number"))),
-            (reading, node, what) -> read(node, what));
-
-    static Point read(YamlNode block, String what) {
-      if (block instanceof YamlNode.Items items && items.items().size() == 2) {
-        return new Point(
-            Values.formula(items.items().get(0), what), Section.level(items.items().get(1), what));
-      }
-      throw Faults.kind(block.position(), what, "a distance and a level in brackets");
-    }
-
-    SectionScene.Spot stage(Staging staging) {
-      return new SectionScene.Spot(distance(along, staging), level);
-    }
-  }
-
-  private static double level(YamlNode block, String what) {
-    String text = Values.text(block, what).text();
-    if (!text.matches("\\d{1,2}(\\.\\d{1,3})?") || Double.parseDouble(text) > 20) {
-      throw Faults.kind(block.position(), what, "a level: a number from 0 to 20");
-    }
-    return Double.parseDouble(text);
-  }
-
   /**
    * A layer of a section, drawn along a line with rounded bends.
    *
@@ -214,18 +170,18 @@ public record Section(
    * @param line points: a distance along the section and a level counted from the top
    * @param name its name, or null for the computed one
    */
-  record Layer(SourceText cloth, Side up, List<Point> line, TemplateText name) {
-    private static final Form<Entries<Point>> POINTS =
+  record Layer(SourceText cloth, Side up, List<SectionPoint> line, TemplateText name) {
+    private static final Form<Entries<SectionPoint>> POINTS =
         new Form<>(
             "list of points",
-            Forms.schema("type", "array", "minItems", 2, "items", Point.FORM.schema()),
+            Forms.schema("type", "array", "minItems", 2, "items", SectionPoint.FORM.schema()),
             List.of(),
             (reading, node, what) -> points(reading, node, what));
     private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
     private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.ANY.shown("yes"));
     private static final Key<Side> UP =
         Key.of("up", FigureForms.constant(Side.class)).unless("right");
-    private static final Key<Entries<Point>> LINE = Key.required("line", POINTS);
+    private static final Key<Entries<SectionPoint>> LINE = Key.required("line", POINTS);
     private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL);
     private static final Table TABLE =
         Table.of("layer", CLOTH, ZIP, UP, LINE, NAME).oneOf(Choice.among(List.of(CLOTH, ZIP)));
@@ -237,13 +193,13 @@ public record Section(
           new Layer(keys.get(CLOTH), keys.or(UP, Side.RIGHT), keys.all(LINE), keys.get(NAME)));
     }
 
-    private static Entries<Point> points(Reading reading, YamlNode node, String what) {
+    private static Entries<SectionPoint> points(Reading reading, YamlNode node, String what) {
       List<YamlNode> stated = Values.list(node, what);
       if (stated.size() < 2) {
         throw Faults.kind(
             node.position(), what, "at least two points, each a distance and a level in brackets");
       }
-      return FigureForms.entries(stated, one -> Point.read(one, what), reading.findings());
+      return FigureForms.entries(stated, one -> SectionPoint.read(one, what), reading.findings());
     }
 
     private SectionScene.Layer stage(Staging staging, double scale) {
@@ -274,8 +230,8 @@ public record Section(
    * @param bend the middle of the fold, two levels high and turning back, that it lies in
    * @param name its name, or null
    */
-  record Cord(Point bend, TemplateText name) {
-    private static final Key<Point> AT = Key.required("at", Point.FORM);
+  record Cord(SectionPoint bend, TemplateText name) {
+    private static final Key<SectionPoint> AT = Key.required("at", SectionPoint.FORM);
     private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL);
     private static final Table TABLE = Table.of("cord", AT, NAME);
 
@@ -332,11 +288,11 @@ public record Section(
       if (stated.size() != 2) {
         throw Faults.kind(node.position(), what, "two levels in brackets");
       }
-      return stated.stream().map(one -> level(one, what)).toList();
+      return stated.stream().map(one -> SectionPoint.level(one, what)).toList();
     }
 
     private SectionScene.Stitch stage(Staging staging, Reach reach) {
-      double along = distance(at, staging);
+      double along = SectionPoint.distance(at, staging);
       SectionScene.Stitch bare = new SectionScene.Stitch(along, from, to, now, Optional.empty());
       if (!reach.lines.isEmpty() && !bare.meets(reach.lines, reach.scale)) {
         throw reach.off(at, along);
@@ -352,8 +308,8 @@ public record Section(
    * @param text the text
    * @param at what it names
    */
-  record Label(TemplateText text, Point at) {
-    private static final Key<Point> AT = Key.required("at", Point.FORM);
+  record Label(TemplateText text, SectionPoint at) {
+    private static final Key<SectionPoint> AT = Key.required("at", SectionPoint.FORM);
     private static final Key<TemplateText> TEXT = Key.required("text", FigureForms.LABEL);
     private static final Table TABLE = Table.of("note", AT, TEXT);
 
@@ -388,8 +344,8 @@ public record Section(
     }
 
     private SectionScene.Distance stage(Staging staging, Reach reach) {
-      double first = distance(from, staging);
-      double last = distance(to, staging);
+      double first = SectionPoint.distance(from, staging);
+      double last = SectionPoint.distance(to, staging);
       if (Math.abs(last - first) < NOTHING) {
         throw staging.empty(to, "dimensions");
       }
