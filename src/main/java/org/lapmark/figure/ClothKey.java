@@ -8,9 +8,10 @@ import java.util.Map;
 import java.util.Set;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
-import org.lapmark.drawing.LetteringMeasure;
-import org.lapmark.drawing.StyleSheet;
-import org.lapmark.figure.FigureSource.Side;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.stage.Cloths;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
@@ -31,9 +32,8 @@ final class ClothKey {
   /** A swatch's material, side and name. */
   private record Swatch(Texture texture, Side side, String name) {}
 
-  static Drawing draw(Evaluation evaluation, StyleSheet styles, LetteringMeasure lettering) {
-    Canvas canvas = new Canvas(styles, lettering);
-    List<Swatch> swatches = swatches(evaluation);
+  static Drawing draw(Cloths cloths, Canvas canvas) {
+    List<Swatch> swatches = swatches(cloths);
     double widest = swatches.stream().mapToDouble(one -> canvas.width(one.name)).max().orElse(0);
     int fitting = (int) (FigureDrawer.FULL / (WIDE + BESIDE + widest + APART));
     // Names too long for two columns are broken into lines.
@@ -62,13 +62,13 @@ final class ClothKey {
   }
 
   /** One for each side of each texture, with the names of all materials that are shown by it. */
-  private static List<Swatch> swatches(Evaluation evaluation) {
+  private static List<Swatch> swatches(Cloths cloths) {
     Map<Texture, Set<String>> names = new LinkedHashMap<>();
-    for (ThingSource material : evaluation.pattern().source().materials()) {
+    for (ThingSource material : cloths.staging().pattern().source().materials()) {
       String id = material.id().text();
       names
-          .computeIfAbsent(evaluation.texture(id), unused -> new LinkedHashSet<>())
-          .add(name(evaluation, id));
+          .computeIfAbsent(cloths.texture(id), unused -> new LinkedHashSet<>())
+          .add(name(cloths, id));
     }
     List<Swatch> swatches = new ArrayList<>();
     names.forEach(
@@ -76,7 +76,7 @@ final class ClothKey {
           String name = String.join(", ", materials);
           if (texture.sided()) {
             for (Side side : Side.values()) {
-              swatches.add(new Swatch(texture, side, evaluation.sided(name, side)));
+              swatches.add(new Swatch(texture, side, cloths.sided(name, side)));
             }
           } else {
             swatches.add(new Swatch(texture, Side.RIGHT, name));
@@ -86,10 +86,12 @@ final class ClothKey {
   }
 
   /** A material's own name, behind the word by which labels call it unless that is part of it. */
-  private static String name(Evaluation evaluation, String material) {
-    String word = evaluation.clothName(material);
-    String name = evaluation.statedName(material);
-    return name.contains(word) ? name : evaluation.word("cloth.named", "word", word, "name", name);
+  private static String name(Cloths cloths, String material) {
+    String word = cloths.name(material);
+    String name = cloths.statedName(material);
+    return name.contains(word)
+        ? name
+        : cloths.staging().words().word("cloth.named", "word", word, "name", name);
   }
 
   private static List<String> lines(String name, double room, Canvas canvas) {

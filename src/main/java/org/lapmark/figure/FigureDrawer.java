@@ -7,11 +7,18 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.LabelPlacer;
+import org.lapmark.figure.ink.PlacedLabel;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.figure.scene.Words;
+import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
-import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.PrintForm;
@@ -34,14 +41,12 @@ public final class FigureDrawer {
 
   private static final double EDGE = 1.5;
   private static final double TITLE = 7;
-  private static final double LARGEST_FLAT = 1.2;
-  private static final double LARGEST_SECTION = 3;
   private static final double GOOD_ENOUGH = 17;
   private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
   private static final double[] MARGIN = {3, 8, 13, 18, 25, 32};
 
-  private final Wording wording;
+  private final Words words;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final double highest;
@@ -68,7 +73,7 @@ public final class FigureDrawer {
   public FigureDrawer(
       Wording wording, StyleSheet styles, LetteringMeasure lettering, double highest) {
     this.highest = highest;
-    this.wording = wording;
+    this.words = new Words(wording);
     this.styles = styles;
     this.lettering = lettering;
   }
@@ -84,25 +89,25 @@ public final class FigureDrawer {
    */
   public Optional<Figure> draw(
       FigureSource figure, GradedPattern pattern, PrintForm form, Findings findings) {
-    Evaluation evaluation = new Evaluation(pattern, pattern.printing(form), wording);
-    String caption = text(figure.caption(), evaluation);
-    String stated = text(figure.alternative(), evaluation);
+    Staging staging = new Staging(pattern, pattern.printing(form), words);
+    String caption = text(figure.caption(), staging);
+    String stated = text(figure.alternative(), staging);
     Optional<Figure> drawn =
-        evaluation.attempt(
+        staging.attempt(
             () -> {
-              Drawing drawing = drawing(figure, evaluation);
-              evaluation.lengths().compare(evaluation);
-              String alternative =
-                  figure.alternative() == null ? new Alternative(evaluation).of(figure) : stated;
+              List<Staged> pictures = stage(figure, staging);
+              Drawing drawing = drawing(figure, pictures, staging);
+              staging.compareLengths();
+              String alternative = figure.alternative() == null ? inWords(pictures) : stated;
               return new Figure(drawing, alternative, caption);
             });
-    evaluation.notices().forEach(findings::add);
-    evaluation.faults().forEach(findings::add);
-    return evaluation.faults().isEmpty() ? drawn : Optional.empty();
+    staging.notices().forEach(findings::add);
+    staging.faults().forEach(findings::add);
+    return staging.faults().isEmpty() ? drawn : Optional.empty();
   }
 
-  private static String text(TemplateText text, Evaluation evaluation) {
-    return text == null ? "" : evaluation.attempt(() -> evaluation.text(text)).orElse("");
+  private static String text(TemplateText text, Staging staging) {
+    return text == null ? "" : staging.attempt(() -> staging.text(text)).orElse("");
   }
 
   /**
@@ -112,56 +117,85 @@ public final class FigureDrawer {
    * @return a drawing as wide as a wide figure
    */
   public Drawing key(GradedPattern pattern) {
-    return ClothKey.draw(
-        new Evaluation(pattern, pattern.source().masthead().form(), wording), styles, lettering);
+    Staging staging = new Staging(pattern, pattern.source().masthead().form(), words);
+    return ClothKey.draw(staging.cloths(), new Canvas(styles, lettering));
+  }
+
+  /** A picture in one variant, with what stands under it. */
+  private record Staged(Optional<String> title, Scene scene) {}
+
+  /** What of the pictures can be shown; the scale is what each is tried at first. */
+  private static List<Staged> stage(FigureSource figure, Staging staging) {
+    double scale = largest(figure);
+    List<Staged> pictures = new ArrayList<>();
+    for (FigureSource.Frame frame : figure.frames()) {
+      Optional<Scene> scene = staging.attempt(() -> frame.picture().stage(staging, scale));
+      Optional<String> title =
+          Optional.ofNullable(frame.title())
+              .flatMap(text -> staging.attempt(() -> staging.text(text)));
+      scene.ifPresent(one -> pictures.add(new Staged(title, one)));
+    }
+    return pictures;
+  }
+
+  private static double largest(FigureSource figure) {
+    return figure.frames().stream()
+        .mapToDouble(frame -> frame.picture().largest())
+        .min()
+        .orElseThrow();
+  }
+
+  private String inWords(List<Staged> pictures) {
+    List<String> sentences = new ArrayList<>();
+    for (Staged picture : pictures) {
+      picture.title.ifPresent(title -> sentences.add(words.word("alt.titled", "title", title)));
+      sentences.addAll(picture.scene.inWords(words));
+    }
+    return String.join(" ", sentences);
   }
 
   /** A figure whose labels have their places. */
-  private record Attempt(Canvas canvas, List<LabelPlacer.Placed> labels, Box frame, double cost) {}
+  private record Attempt(Canvas canvas, List<PlacedLabel> labels, Box frame, double cost) {}
 
-  private Drawing drawing(FigureSource figure, Evaluation evaluation) {
+  private Drawing drawing(FigureSource figure, List<Staged> pictures, Staging staging) {
     double width = figure.half() ? HALF : FULL;
-    double scale = fitting(figure, evaluation, width);
+    double scale = fitting(pictures, largest(figure), width, staging);
     Attempt best = null;
     for (double shrink : SHRINK) {
       if (best != null && SMALLER * (1 - shrink) > best.cost) {
         break;
       }
-      Optional<Attempt> attempt = attempt(figure, evaluation, width, scale * shrink);
+      Optional<Attempt> attempt = attempt(canvas(pictures, width, scale * shrink, staging), width);
       if (attempt.isPresent()) {
+        Attempt one = attempt.get();
         // A smaller scale must be worth it.
-        double price = attempt.get().cost + SMALLER * (1 - shrink);
+        double price = one.cost + SMALLER * (1 - shrink);
         if (best == null || price < best.cost) {
-          best =
-              new Attempt(attempt.get().canvas, attempt.get().labels, attempt.get().frame, price);
+          best = new Attempt(one.canvas, one.labels, one.frame, price);
         }
-        if (attempt.get().cost <= GOOD_ENOUGH) {
+        if (one.cost <= GOOD_ENOUGH) {
           break;
         }
       }
     }
     if (best == null) {
-      throw Evaluation.fault(
+      throw Faults.of(
           figure.position(),
           FigureCode.FIGURE_CROWDED,
           "count",
-          canvas(figure, evaluation, width, scale).wishes().size(),
+          canvas(pictures, width, scale, staging).wishes().size(),
           "size",
-          evaluation.size());
+          staging.size());
     }
     return finished(best, width);
   }
 
   /** The largest scale at which the pictures fit beside each other, labels left out. */
-  private double fitting(FigureSource figure, Evaluation evaluation, double width) {
-    double most =
-        figure.frames().stream().allMatch(frame -> frame instanceof FigureSource.Section)
-            ? LARGEST_SECTION
-            : LARGEST_FLAT;
-    double scale = most;
+  private double fitting(List<Staged> pictures, double largest, double width, Staging staging) {
+    double scale = largest;
     // What keeps its size on paper makes each step fall a little short of the next.
     for (int i = 0; i < 20; i++) {
-      Box box = canvas(figure, evaluation, width, scale).bounds();
+      Box box = canvas(pictures, width, scale, staging).bounds();
       double room = Math.min((width - 2 * EDGE) / box.width(), (highest - 2 * EDGE) / box.height());
       if (room >= 1) {
         return scale;
@@ -172,65 +206,40 @@ public final class FigureDrawer {
   }
 
   /** All pictures side by side; the first one's top left corner is anywhere. */
-  private Canvas canvas(FigureSource figure, Evaluation evaluation, double width, double scale) {
+  private Canvas canvas(List<Staged> pictures, double width, double scale, Staging staging) {
     List<Canvas> frames = new ArrayList<>();
-    double wide = 0;
-    for (FigureSource.Frame frame : figure.frames()) {
-      Canvas canvas =
-          evaluation
-              .attempt(() -> frame(frame, evaluation, scale))
-              .orElseGet(() -> new Canvas(styles, lettering));
+    for (Staged picture : pictures) {
+      Canvas canvas = new Canvas(styles, lettering);
+      picture.scene.draw(canvas, scale);
+      canvas.leftOut().forEach(staging::flat);
       frames.add(canvas);
-      wide += canvas.bounds().width();
-      if (frame.title() != null) {
-        evaluation.run(() -> evaluation.text(frame.title()));
-      }
     }
-    // What wasn’t drawn may change how the rest lies: nothing more is said of that.
-    if (!evaluation.faults().isEmpty()) {
-      throw new FindingException(evaluation.faults().iterator().next());
+    // What isn’t drawn may change how the rest lies: nothing more is said of that.
+    if (!staging.faults().isEmpty()) {
+      throw new FindingException(staging.faults().iterator().next());
     }
-    if (frames.size() == 1 && figure.frames().get(0).title() == null) {
+    if (frames.size() == 1 && pictures.get(0).title.isEmpty()) {
       return frames.get(0);
     }
+    double wide = 0;
+    for (Canvas frame : frames) {
+      wide += frame.bounds().width();
+    }
     double gap = Math.max(6, (width - wide) / frames.size());
-    double highest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
+    double tallest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
     Canvas all = new Canvas(styles, lettering);
     double x = 0;
     for (int i = 0; i < frames.size(); i++) {
       Box box = frames.get(i).bounds();
-      Point by = new Point(x - box.minX(), (highest - box.height()) / 2 - box.minY());
-      all.add(frames.get(i), by);
-      if (figure.frames().get(i).title() != null) {
-        all.fixed(
-            evaluation.text(figure.frames().get(i).title()),
-            new Point(x + box.width() / 2, highest + TITLE));
-      }
+      all.add(frames.get(i), new Point(x - box.minX(), (tallest - box.height()) / 2 - box.minY()));
+      Point under = new Point(x + box.width() / 2, tallest + TITLE);
+      pictures.get(i).title.ifPresent(title -> all.fixed(title, under));
       x += box.width() + gap;
     }
     return all;
   }
 
-  private Canvas frame(FigureSource.Frame frame, Evaluation evaluation, double scale) {
-    if (frame instanceof FigureSource.Pieces pieces) {
-      return new PieceArtist(evaluation, styles, lettering, scale).draw(pieces);
-    }
-    if (frame instanceof FigureSource.Layers layers) {
-      return new PieceArtist(evaluation, styles, lettering, scale).draw(layers);
-    }
-    if (frame instanceof FigureSource.Section section) {
-      return new SectionArtist(evaluation, styles, lettering, scale).draw(section);
-    }
-    if (frame instanceof FigureSource.Rings rings) {
-      return new RingsArtist(evaluation, styles, lettering, scale).draw(rings);
-    }
-    return new ArticleArtist(evaluation, styles, lettering, scale)
-        .draw((FigureSource.Article) frame);
-  }
-
-  private Optional<Attempt> attempt(
-      FigureSource figure, Evaluation evaluation, double width, double scale) {
-    Canvas canvas = canvas(figure, evaluation, width, scale);
+  private Optional<Attempt> attempt(Canvas canvas, double width) {
     Box box = canvas.bounds();
     List<List<Point>> anchors = canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
     Attempt best = null;
@@ -241,10 +250,10 @@ public final class FigureDrawer {
       Box frame =
           Box.at(
               box.centre().x() - width / 2, box.minY() - margin, width, box.height() + 2 * margin);
-      Optional<List<LabelPlacer.Placed>> labels = new LabelPlacer(canvas, frame).place(anchors);
+      Optional<List<PlacedLabel>> labels = new LabelPlacer(canvas, frame).place(anchors);
       if (labels.isPresent()) {
         double cost =
-            labels.get().stream().mapToDouble(LabelPlacer.Placed::cost).average().orElse(0)
+            labels.get().stream().mapToDouble(PlacedLabel::cost).average().orElse(0)
                 + 0.15 * margin;
         if (best == null || cost < best.cost) {
           best = new Attempt(canvas, labels.get(), frame, cost);
@@ -257,57 +266,16 @@ public final class FigureDrawer {
     return Optional.ofNullable(best);
   }
 
-  private Drawing finished(Attempt attempt, double width) {
+  private static Drawing finished(Attempt attempt, double width) {
     List<Item> items = new ArrayList<>(attempt.canvas.items());
     Box used = attempt.canvas.bounds();
-    for (LabelPlacer.Placed label : attempt.labels) {
+    for (PlacedLabel label : attempt.labels) {
       used = used.union(label.box());
-      items.addAll(lettered(attempt.canvas, label));
+      items.addAll(label.items(attempt.canvas));
     }
     double top = used.minY() - EDGE;
     double height = used.height() + 2 * EDGE;
     Affine move = Affine.translation(-attempt.frame.minX(), -top);
     return new Drawing(width, height, List.of(new Item.Group(null, move, null, items)));
-  }
-
-  private static List<Item> lettered(Canvas canvas, LabelPlacer.Placed label) {
-    List<Item> items = new ArrayList<>();
-    if (label.start() != null) {
-      items.add(
-          new Item.Shape(
-              List.of(Path.polyline(List.of(label.start(), label.anchor()))), "figure-leader"));
-      items.add(new Item.Shape(List.of(Path.circle(label.anchor(), 0.5)), "figure-leader-dot"));
-    }
-    Box box = label.box();
-    if (label.wish().ring()) {
-      items.add(
-          new Item.Shape(List.of(Path.circle(box.centre(), LabelPlacer.RING / 2)), "figure-ring"));
-      double top = box.centre().y() - canvas.lineHeight() / 2;
-      items.add(
-          new Item.Lettering(
-              label.wish().text(),
-              new Point(box.centre().x(), canvas.baseline(top)),
-              Item.Alignment.MIDDLE,
-              0,
-              Canvas.TEXT));
-      return items;
-    }
-    // Lines are set against the leader, centred without one.
-    Item.Alignment alignment = Item.Alignment.MIDDLE;
-    double x = box.centre().x();
-    if (label.start() != null && label.start().x() < box.minX()) {
-      alignment = Item.Alignment.START;
-      x = box.minX();
-    } else if (label.start() != null && label.start().x() > box.maxX()) {
-      alignment = Item.Alignment.END;
-      x = box.maxX();
-    }
-    for (int i = 0; i < label.lines().size(); i++) {
-      double top = box.minY() + i * canvas.leading();
-      items.add(
-          new Item.Lettering(
-              label.lines().get(i), new Point(x, canvas.baseline(top)), alignment, 0, Canvas.TEXT));
-    }
-    return items;
   }
 }

@@ -1,5 +1,6 @@
 package org.lapmark.figure;
 
+import org.lapmark.figure.ink.Texture;
 import org.lapmark.source.ThingSource;
 
 /** What a material is for, as its texture or the trade word in its id says. */

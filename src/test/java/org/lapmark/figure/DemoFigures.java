@@ -17,6 +17,11 @@ import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.figure.scene.Words;
+import org.lapmark.figure.stage.Picture;
+import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
@@ -30,12 +35,12 @@ import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 
 /** The demo pattern, its figures, and what is needed to draw them. */
-final class DemoFigures {
+public final class DemoFigures {
   private static final Pattern FENCE = Pattern.compile("(?ms)^```figure\\n(.*?)^```$");
 
   private DemoFigures() {}
 
-  static PatternSource source() {
+  public static PatternSource source() {
     Findings findings = new Findings();
     try {
       PatternSource source =
@@ -49,7 +54,7 @@ final class DemoFigures {
     }
   }
 
-  static GradedPattern pattern(PatternSource source, String size) {
+  public static GradedPattern pattern(PatternSource source, String size) {
     Findings findings = new Findings();
     GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
     if (findings.hasErrors()) {
@@ -59,7 +64,7 @@ final class DemoFigures {
   }
 
   /** Every figure's block by step and number. */
-  static Map<String, SourceText> blocks(PatternSource source) {
+  public static Map<String, SourceText> blocks(PatternSource source) {
     Map<String, SourceText> blocks = new LinkedHashMap<>();
     for (StepSource step : source.steps()) {
       Matcher matcher = FENCE.matcher(step.body().text());
@@ -71,11 +76,11 @@ final class DemoFigures {
     return blocks;
   }
 
-  static FigureDrawer drawer() {
+  public static FigureDrawer drawer() {
     return new FigureDrawer(wording(), styles(), new FontMeasure());
   }
 
-  static StyleSheet styles() {
+  public static StyleSheet styles() {
     try {
       return StyleSheet.parse(
           Files.readString(Path.of("templates", "figure", "styles.properties")));
@@ -99,13 +104,48 @@ final class DemoFigures {
     return new Wording(Locale.UK, messages);
   }
 
+  public static Staging staging(GradedPattern pattern) {
+    return new Staging(pattern, pattern.source().masthead().form(), new Words(wording()));
+  }
+
+  /** The only picture of a block. */
+  public static Picture picture(String yaml) {
+    Findings findings = new Findings();
+    FigureSource figure = FigureSource.parse(block(yaml), findings).orElseThrow();
+    if (!findings.sorted().isEmpty()) {
+      throw new IllegalStateException(said(findings));
+    }
+    return figure.frames().get(0).picture();
+  }
+
+  /** What a picture shows, which is nothing wrong. */
+  public static Scene scene(Picture picture, GradedPattern pattern) {
+    Staging staging = staging(pattern);
+    Scene scene = picture.stage(staging, 1);
+    if (!staging.faults().isEmpty()) {
+      throw new IllegalStateException(staging.faults().toString());
+    }
+    return scene;
+  }
+
+  /** A picture in its true size. */
+  public static Canvas drawn(Picture picture, GradedPattern pattern) {
+    Canvas canvas = canvas();
+    scene(picture, pattern).draw(canvas, 1);
+    return canvas;
+  }
+
+  public static Canvas canvas() {
+    return new Canvas(styles(), new FontMeasure());
+  }
+
   /** A block that stands alone in a file. */
-  static SourceText block(String yaml) {
+  public static SourceText block(String yaml) {
     SourceFile file = new SourceFile("steps/figure.md", yaml);
     return SourceText.verbatim(file, 0, yaml.length());
   }
 
-  static String said(Findings findings) {
+  public static String said(Findings findings) {
     List<String> lines = new ArrayList<>();
     findings
         .sorted()

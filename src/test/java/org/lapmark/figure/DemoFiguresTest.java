@@ -14,6 +14,7 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.ink.Canvas;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;

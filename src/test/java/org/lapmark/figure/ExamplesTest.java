@@ -1,50 +1,40 @@
 package org.lapmark.figure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
+import org.lapmark.figure.read.FigureExamples;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Severity;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.KeyWords;
+import org.lapmark.source.key.Table;
 
 /** What hints show as an example can be written so. */
 class ExamplesTest {
   /** Where the keys of each map stand, and those that it can’t do without. */
   private record Spot(String frame, String... needed) {}
 
+  private static final FigureExamples WORDS = new FigureExamples();
   private static final Map<String, Spot> SPOTS = spots();
 
-  /** Keys of which one excludes the others. */
-  private static final List<Set<String>> ONE_OF =
-      List.of(
-          Set.of(
-              "figure/frames",
-              "figure/pieces",
-              "figure/layers",
-              "figure/section",
-              "figure/article",
-              "figure/rings"),
-          Set.of("view/piece", "view/zip"),
-          Set.of("line/sew", "line/baste", "line/topstitch", "line/edge"),
-          Set.of("label/text", "label/number"),
-          Set.of("dimension/width", "dimension/height", "dimension/along", "dimension/allowance"),
-          Set.of("thing/piece", "thing/band", "thing/length"),
-          Set.of("layer/cloth", "layer/zip"));
+  private static final Map<String, Table> TABLES = Table.reachable(List.of(FigureSource.TABLE));
 
   private static Map<String, Spot> spots() {
     Map<String, Spot> spots = new TreeMap<>();
     spots.put("figure", new Spot("{%s}", "pieces"));
+    spots.put("picture", new Spot("{frames: [{%s}]}", "pieces"));
     spots.put("view", new Spot("layers: [{%s}]", "piece"));
     String view = "pieces: [{piece: 1, ";
     spots.put("line", new Spot(view + "lines: [{%s}]}]", "sew", "distance"));
@@ -78,19 +68,25 @@ class ExamplesTest {
   private static String block(String where, String key, String value) {
     Map<String, String> entry = new LinkedHashMap<>();
     for (String needed : SPOTS.get(where).needed) {
-      entry.put(needed, Examples.of(where + "/" + needed));
+      entry.put(needed, example(where + "/" + needed));
     }
     if (where.equals("view") && key.equals("zip")) {
-      entry.put("length", Examples.of("view/length"));
+      entry.put("length", example("view/length"));
     }
     if (where.equals("view") && key.equals("cropped")) {
-      entry.put("edge", Examples.of("view/edge"));
+      entry.put("edge", example("view/edge"));
     }
-    ONE_OF.stream()
-        .filter(keys -> keys.contains(where + "/" + key))
-        .forEach(keys -> entry.keySet().removeIf(one -> keys.contains(where + "/" + one)));
+    for (Choice choice : TABLES.get(where).choices()) {
+      if (choice.keys().contains(key)) {
+        choice.keys().forEach(entry::remove);
+      }
+    }
     entry.put(key, value);
     return String.format(SPOTS.get(where).frame, String.join(", ", entry.values())) + "\n";
+  }
+
+  private static String example(String what) {
+    return WORDS.of(what).orElseThrow(() -> new AssertionError("no example of " + what));
   }
 
   private static List<Finding> found(String block) {
@@ -99,40 +95,57 @@ class ExamplesTest {
     return findings.sorted();
   }
 
-  @Test
-  void everyExampleCanBeReadWhereItBelongs() {
-    for (String what : Examples.all().stringPropertyNames()) {
-      String[] parts = what.split("/");
-      String block = block(parts[0], parts[1], Examples.of(what));
-      assertTrue(Examples.of(what).startsWith(parts[1] + ": "), what);
-      List<String> errors = new ArrayList<>();
-      for (Finding finding : found(block)) {
-        if (finding.severity() == Severity.ERROR) {
-          errors.add(FindingText.message(finding));
-        }
-      }
-      assertEquals(List.of(), errors, block);
-    }
+  private static void eachKey(BiConsumer<Table, Key<?>> look) {
+    assertEquals(SPOTS.keySet(), TABLES.keySet());
+    TABLES.values().forEach(table -> table.keys().forEach(key -> look.accept(table, key)));
   }
 
   @Test
-  void everyKeyHasAnExampleWhichTheHintShows() {
-    SPOTS.forEach(
-        (where, spot) -> {
-          Finding unknown = found(block(where, "qqqqqqqq", "qqqqqqqq: 1")).get(0);
-          Set<String> known =
-              new TreeSet<>(Arrays.asList(unknown.arguments().get("known").toString().split(", ")));
-          assertFalse(known.isEmpty());
-          for (String key : known) {
-            String example = Examples.of(where + "/" + key);
-            List<Finding> findings = found(block(where, key, key + ": [[{x: [y]}]]"));
-            assertTrue(
-                findings.stream().anyMatch(one -> FindingText.hint(one).contains(example))
-                    || key.equals("section")
-                    || key.equals("article")
-                    || key.equals("rings"),
-                where + "/" + key + findings);
+  void everyExampleCanBeReadWhereItBelongs() {
+    eachKey(
+        (table, key) -> {
+          String example = example(table.id() + "/" + key.name());
+          String block = block(table.id(), key.name(), example);
+          List<String> errors = new ArrayList<>();
+          for (Finding finding : found(block)) {
+            if (finding.severity() == Severity.ERROR) {
+              errors.add(FindingText.message(finding));
+            }
+          }
+          assertEquals(List.of(), errors, block);
+        });
+  }
+
+  @Test
+  void everyExampleIsShownByAHint() {
+    eachKey(
+        (table, key) -> {
+          String name = key.name();
+          List<Finding> findings = found(block(table.id(), name, name + ": [[{x: [y]}]]"));
+          assertTrue(
+              findings.stream()
+                      .anyMatch(
+                          one -> FindingText.hint(one).contains(example(table.id() + "/" + name)))
+                  || List.of("section", "article", "rings").contains(name),
+              table.id() + "/" + name + findings);
+        });
+  }
+
+  @Test
+  void everyKeyHasItsWordsAndEveryWordItsKey() {
+    KeyWords words = new KeyWords(FigureExamples.class);
+    Set<String> idle = words.all();
+    idle.remove("*.printed");
+    eachKey(
+        (table, key) -> {
+          assertTrue(words.meaning(table).orElse("").endsWith("."), table.id());
+          assertTrue(words.meaning(table, key).orElse("").endsWith("."), table.id() + key.name());
+          for (String owner : List.of(table.id(), "*")) {
+            idle.remove(table.id());
+            idle.remove(owner + "." + key.name());
+            idle.remove(owner + "." + key.name() + ".example");
           }
         });
+    assertEquals(Set.of(), idle);
   }
 }

@@ -1,0 +1,123 @@
+package org.lapmark.figure.flat;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.TemplateText;
+
+/**
+ * A band along the raw edge, all round.
+ *
+ * @param edges the edges along which it lies
+ * @param width its width
+ * @param cloth its material
+ * @param side its side
+ * @param name its name, or null
+ */
+record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, TemplateText name)
+    implements Thing {
+  static BandThing read(Keys keys) {
+    keys.need(WIDTH, CLOTH);
+    keys.idle(
+        BAND,
+        List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN, CROPPED),
+        List.of(WIDTH, CLOTH, SIDE, NAME));
+    return keys.whole(
+        new BandThing(
+            keys.get(BAND),
+            keys.get(WIDTH),
+            keys.get(CLOTH),
+            keys.or(SIDE, Side.RIGHT),
+            keys.get(NAME)));
+  }
+
+  @Override
+  public boolean isBand() {
+    return true;
+  }
+
+  @Override
+  public Overlay stage(Staging staging, Subject on, Laid laid) {
+    List<String> names = on.edges(edges);
+    double wide = staging.length(width, 0.1, 500);
+    List<Path> inner = on.beside(names, on.allowance(names.get(0)) - wide);
+    if (inner.size() != 1 || !inner.get(0).isClosed()) {
+      throw Faults.of(
+          edges.position(),
+          FigureCode.FIGURE_LINE_IMPOSSIBLE,
+          "value",
+          Staging.hundredth(wide),
+          "edge",
+          edges.text(),
+          "size",
+          staging.size());
+    }
+    Texture texture = staging.cloths().texture(staging.names().material(cloth));
+    String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
+    return new Round(
+        inner.get(0),
+        texture,
+        side,
+        staging.cloths().texture(on.material()),
+        on.side(),
+        on.turn(),
+        words);
+  }
+
+  /**
+   * A band round a piece: what lies between the outline and its parallel.
+   *
+   * @param inner its inner edge
+   * @param texture how its material is shown
+   * @param side the side that faces the reader
+   * @param within how the piece's material is shown
+   * @param face the side of the piece that faces the reader
+   * @param grain how far the grain is turned on paper, in degrees clockwise
+   */
+  private record Round(
+      Path inner, Texture texture, Side side, Texture within, Side face, double grain, String name)
+      implements Overlay {
+    @Override
+    public String said() {
+      return name;
+    }
+
+    @Override
+    public Optional<Path> cover() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Path draw(Laid laid, FlatInk ink) {
+      Path hole = inner.transformed(laid.map());
+      Path outline = laid.outline();
+      ink.canvas().cloth(outline, texture, side, grain);
+      ink.canvas().cloth(hole, within, face, grain);
+      ink.canvas().line(outline, "figure-outline");
+      ink.canvas().line(hole, "figure-outline");
+      Point start = outline.start();
+      double at = hole.nearestLength(start);
+      Path turned =
+          at < 1e-6
+              ? hole
+              : hole.part(at, hole.length())
+                  .then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
+      return outline
+          .then(Path.polyline(List.of(start, turned.start())))
+          .then(turned.reversed())
+          .then(Path.polyline(List.of(turned.start(), start)));
+    }
+  }
+}

@@ -1,0 +1,49 @@
+package org.lapmark.figure.flat;
+
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.grade.Piece;
+
+/** How pieces are called in figures. */
+final class PieceNames {
+  private PieceNames() {}
+
+  /** A piece by its number and name. */
+  static String plain(Piece piece, Staging staging) {
+    return staging
+        .words()
+        .word("piece.short", "number", Integer.toString(piece.number()), "name", piece.name());
+  }
+
+  /** A piece with its material and side, unless those go without saying. */
+  static String of(Piece piece, String material, Side side, Staging staging) {
+    if (piece.cuts().size() == 1 && !staging.cloths().texture(material).sided()) {
+      return plain(piece, staging);
+    }
+    return withCloth("piece", piece, material, side, staging);
+  }
+
+  /** A piece with its material and side, in a sentence. */
+  static String said(Piece piece, String material, Side side, Staging staging) {
+    return withCloth("alt.piece", piece, material, side, staging);
+  }
+
+  private static String withCloth(
+      String key, Piece piece, String material, Side side, Staging staging) {
+    return staging
+        .words()
+        .word(
+            key,
+            "number",
+            Integer.toString(piece.number()),
+            "name",
+            piece.name(),
+            "cloth",
+            staging.cloths().nameAndSide(material, side));
+  }
+
+  /** A zip, by the side that faces the reader. */
+  static String zip(Side side, Staging staging) {
+    return staging.words().word(side == Side.RIGHT ? "zip.face.up" : "zip.face.down");
+  }
+}

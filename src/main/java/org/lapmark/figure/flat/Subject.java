@@ -1,0 +1,123 @@
+package org.lapmark.figure.flat;
+
+import java.util.List;
+import java.util.Map;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.stage.PatternNames;
+import org.lapmark.figure.workpiece.Body;
+import org.lapmark.figure.workpiece.Cut;
+import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.Piece;
+import org.lapmark.panel.Panel;
+
+/**
+ * A piece or zip in one variant, while it is found out what is shown on it.
+ *
+ * @param names what names stand for
+ * @param piece the piece, or null for a zip
+ * @param material the material's or the zip's id
+ * @param allowances allowances by edge; of turned edges 0
+ * @param turned the names of edges turned in
+ * @param side the side that faces the reader
+ * @param turn by how many degrees clockwise it is turned
+ * @param banded whether something lies round its rim, on which lines are drawn
+ * @param body what is drawn
+ */
+record Subject(
+    PatternNames names,
+    Piece piece,
+    String material,
+    Map<String, Double> allowances,
+    List<String> turned,
+    Side side,
+    int turn,
+    boolean banded,
+    Body body) {
+  Panel panel() {
+    return piece.shape().panel();
+  }
+
+  boolean isZip() {
+    return piece == null;
+  }
+
+  /** The names of the edges that a reference stands for. */
+  List<String> edges(SourceText reference) {
+    return names.edges(panel(), reference);
+  }
+
+  /** The line of edges that follow one another. */
+  Path line(SourceText reference) {
+    return line(names, panel(), reference);
+  }
+
+  static Path line(PatternNames names, Panel panel, SourceText reference) {
+    Path path = null;
+    for (String name : names.line(panel, reference)) {
+      Path next = panel.line(name);
+      path = path == null ? next : path.then(next);
+    }
+    return path;
+  }
+
+  /** The direction from an edge's chord into the panel, which lies on its right hand. */
+  static Point inward(Path edge) {
+    Point chord = edge.end().minus(edge.start());
+    return (chord.norm() < 1e-6 ? edge.tangentAtLength(0) : chord.unit()).quarterTurn();
+  }
+
+  double allowance(String edge) {
+    return allowances.getOrDefault(edge, 0.0);
+  }
+
+  /** The greatest allowance. */
+  double deepest() {
+    return allowances.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
+  }
+
+  /** Which of the edges that a reference stands for is at a place along them. */
+  String edgeAt(SourceText reference, double at) {
+    double left = at;
+    List<String> names = edges(reference);
+    for (String name : names) {
+      double length = panel().line(name).length();
+      if (left <= length + 1e-9) {
+        return name;
+      }
+      left -= length;
+    }
+    return names.get(names.size() - 1);
+  }
+
+  /** Lines beside some edges. */
+  List<Path> beside(List<String> edges, double outside) {
+    return Lines.beside(panel(), allowances, edges, outside, turned);
+  }
+
+  /** Something of which nothing is seen isn't what its author meant. */
+  void checkSeen(Laid laid, Position stated, List<Point> places) {
+    for (Cut cut : laid.cuts()) {
+      if (places.stream().allMatch(cut::hides)) {
+        throw leftOut(stated, cut);
+      }
+    }
+  }
+
+  FindingException leftOut(Position stated, Cut cut) {
+    return Faults.of(
+        stated,
+        FigureCode.FIGURE_LEFT_OUT,
+        "number",
+        isZip() ? material : Integer.toString(piece.number()),
+        "key",
+        cut.key());
+  }
+}

@@ -1,0 +1,95 @@
+package org.lapmark.figure.flat;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.stage.PatternNames;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Cloth;
+import org.lapmark.figure.workpiece.Cut;
+import org.lapmark.figure.workpiece.Flap;
+import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.figure.workpiece.Tape;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.Piece;
+import org.lapmark.panel.Panel;
+
+/** Finds out what is drawn of views in one variant. */
+final class Subjects {
+  private Subjects() {}
+
+  /** The piece or zip of a view. */
+  static Subject of(View view, Staging staging) {
+    return view.isZip() ? zip(view, staging) : piece(view, staging);
+  }
+
+  private static Subject zip(View view, Staging staging) {
+    PatternNames names = staging.names();
+    String id = names.hardware(view.zip());
+    Tape tape =
+        new Tape(
+            staging.length(view.length(), 1, 5_000),
+            names.property(view.zip(), "tape_width"),
+            names.property(view.zip(), "visible_width"),
+            view.side());
+    return new Subject(names, null, id, Map.of(), List.of(), view.side(), view.turn(), false, tape);
+  }
+
+  private static Subject piece(View view, Staging staging) {
+    PatternNames names = staging.names();
+    Piece piece = names.piece(view.piece());
+    Panel panel = piece.shape().panel();
+    List<String> turned = new ArrayList<>();
+    for (SourceText edge : view.turned()) {
+      staging.run(() -> turned.addAll(names.edges(panel, edge)));
+    }
+    String material = staging.attempt(() -> names.cloth(piece, view.cloth())).orElse("");
+    Map<String, Double> stated = piece.shape().allowances();
+    Map<String, Double> left = new LinkedHashMap<>(stated);
+    turned.forEach(edge -> left.put(edge, 0.0));
+    Path whole =
+        turned.isEmpty()
+            ? piece.shape().cuttingLine().path()
+            : Lines.outline(panel, stated, turned);
+    Path outline = whole;
+    Optional<Cut> cut = Optional.empty();
+    if (view.cropped() != null && view.edge() != null) {
+      Path edge = Subject.line(names, panel, view.edge());
+      Point inward = Subject.inward(edge);
+      double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
+      double kept = staging.length(view.cropped(), 1, Math.max(most, 1));
+      Lines.Cropped cropped =
+          Lines.crop(whole, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
+      outline = cropped.path();
+      if (cropped.from() != null) {
+        cut = Optional.of(new Cut("cropped", cropped.from(), cropped.to(), inward));
+      }
+    }
+    Cloth cloth =
+        new Cloth(
+            whole,
+            outline,
+            cut,
+            staging.cloths().texture(material),
+            view.side(),
+            view.turn(),
+            view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
+    return new Subject(
+        names, piece, material, left, turned, view.side(), view.turn(), view.hasBand(), cloth);
+  }
+
+  private static Point farthest(Path outline, Point direction) {
+    Point best = outline.start();
+    for (Point point : outline.flattened(1)) {
+      if (point.dot(direction) > best.dot(direction)) {
+        best = point;
+      }
+    }
+    return best;
+  }
+}

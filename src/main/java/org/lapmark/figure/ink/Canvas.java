@@ -1,0 +1,371 @@
+package org.lapmark.figure.ink;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.Style;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * What is drawn of one picture, in millimetres on paper, and what its labels must keep clear of.
+ * Labels are wished for here and placed when the whole figure is known.
+ */
+public final class Canvas {
+  /**
+   * A straight stretch of a drawn line.
+   *
+   * @param from one end
+   * @param to the other
+   */
+  public record Stretch(Point from, Point to) {}
+
+  /**
+   * A label that is to be placed.
+   *
+   * @param text its text
+   * @param ring whether it stands in a ring
+   * @param anchors finds the points it may name, the best first
+   * @param home where it may stand without a leader, or null
+   */
+  public record Wish(
+      String text, boolean ring, Supplier<List<Point>> anchors, Predicate<Point> home) {}
+
+  private static final String TEXT = "figure-text";
+  private static final double FLATNESS = 0.05;
+
+  /** Room between a shape and the first dimension beside it, and between dimensions. */
+  private static final double FIRST = 4.5;
+
+  private static final double NEXT = 5.5;
+  private static final double TICK = 0.9;
+
+  private final LetteringMeasure lettering;
+  private final Style text;
+  private final List<Item> items = new ArrayList<>();
+  private final List<Stretch> lines = new ArrayList<>();
+  private final List<Box> texts = new ArrayList<>();
+  private final List<List<Point>> covered = new ArrayList<>();
+  private final List<Wish> wishes = new ArrayList<>();
+  private final Set<Integer> leftOut = new TreeSet<>();
+  private Box bounds;
+
+  /**
+   * An empty canvas.
+   *
+   * @param styles the roles of {@code figure-…}
+   * @param lettering the font in which it is lettered
+   */
+  public Canvas(StyleSheet styles, LetteringMeasure lettering) {
+    this.lettering = lettering;
+    this.text = styles.style(TEXT);
+  }
+
+  /** What is drawn, in order. */
+  public List<Item> items() {
+    return items;
+  }
+
+  /** What labels keep clear of. */
+  public List<Stretch> lines() {
+    return lines;
+  }
+
+  /** Lettering that stands at its place. */
+  public List<Box> texts() {
+    return texts;
+  }
+
+  /** Shapes that are filled with a texture. */
+  public List<List<Point>> covered() {
+    return covered;
+  }
+
+  /** Labels that are to be placed. */
+  public List<Wish> wishes() {
+    return wishes;
+  }
+
+  /** What the drawing takes up, without labels that are to be placed. */
+  public Box bounds() {
+    return bounds == null ? Box.at(0, 0, 1, 1) : bounds;
+  }
+
+  private void grow(Box box) {
+    bounds = bounds == null ? box : bounds.union(box);
+  }
+
+  /** Adds what another picture drew, moved. */
+  public void add(Canvas other, Point by) {
+    items.add(
+        new Item.Group(null, Affine.translation(by.x(), by.y()), null, List.copyOf(other.items)));
+    other.lines.forEach(s -> lines.add(new Stretch(s.from.plus(by), s.to.plus(by))));
+    other.texts.forEach(box -> texts.add(box.moved(by)));
+    other.covered.forEach(
+        polygon -> covered.add(polygon.stream().map(point -> point.plus(by)).toList()));
+    other.wishes.forEach(
+        wish ->
+            wishes.add(
+                new Wish(
+                    wish.text,
+                    wish.ring,
+                    () -> wish.anchors.get().stream().map(anchor -> anchor.plus(by)).toList(),
+                    wish.home == null ? null : point -> wish.home.test(point.minus(by)))));
+    leftOut.addAll(other.leftOut);
+    grow(other.bounds().moved(by));
+  }
+
+  /** Fills a shape with a material. */
+  public void cloth(Path outline, Texture texture, Side side, double angle) {
+    items.addAll(texture.fill(outline, side, angle));
+    covered.add(outline.flattened(FLATNESS));
+    grow(outline.bounds());
+  }
+
+  /** Fills what of a shape lies within another one that is filled already. */
+  public void clothWithin(Path clip, Path outline, Texture texture, Side side, double angle) {
+    items.add(new Item.Group(clip, Affine.IDENTITY, null, texture.fill(outline, side, angle)));
+  }
+
+  /** Draws a line that labels keep clear of. */
+  public void line(Path path, String role) {
+    lines(List.of(path), role);
+  }
+
+  /** Draws lines that labels keep clear of. */
+  public void lines(List<Path> paths, String role) {
+    if (paths.isEmpty()) {
+      return;
+    }
+    items.add(new Item.Shape(paths, role));
+    for (Path path : paths) {
+      obstacle(path);
+      grow(path.bounds());
+    }
+  }
+
+  /** Draws a line seen only within a shape. */
+  public void within(Path clip, List<Path> paths, String role) {
+    if (!paths.isEmpty()) {
+      items.add(new Item.Group(clip, Affine.IDENTITY, null, List.of(new Item.Shape(paths, role))));
+    }
+  }
+
+  /** Fills or draws something that labels may stand on. */
+  public void shape(Path path, String role) {
+    items.add(new Item.Shape(List.of(path), role));
+    grow(path.bounds());
+  }
+
+  /** Keeps labels clear of a line without drawing it. */
+  public void obstacle(Path path) {
+    List<Point> points = path.flattened(FLATNESS);
+    for (int i = 1; i < points.size(); i++) {
+      lines.add(new Stretch(points.get(i - 1), points.get(i)));
+    }
+  }
+
+  /**
+   * Wishes for a label of the first of some points that can be named, or at home without a leader.
+   */
+  public void wish(String words, List<Point> anchors, Predicate<Point> home) {
+    List<Point> found = List.copyOf(anchors);
+    wish(words, () -> found, home);
+  }
+
+  /** Wishes for a label whose points are found when it is placed. */
+  public void wish(String words, Supplier<List<Point>> anchors, Predicate<Point> home) {
+    wishes.add(new Wish(words, false, anchors, home));
+  }
+
+  /**
+   * Names a shape where it is open to view: on it if there is room.
+   *
+   * @param words the name
+   * @param shape a closed run of points
+   * @param covers shapes that lie over it
+   */
+  public void name(String words, List<Point> shape, List<List<Point>> covers) {
+    wish(
+        words,
+        () -> {
+          List<Point> anchors = Polygons.spread(shape, covers);
+          return anchors.isEmpty() ? List.of(shape.get(0)) : anchors;
+        },
+        point ->
+            Polygons.inside(shape, point)
+                && covers.stream().noneMatch(cover -> Polygons.inside(cover, point)));
+  }
+
+  /** Wishes for a number in a ring. */
+  public void ring(int number, Point anchor) {
+    wishes.add(new Wish(Integer.toString(number), true, () -> List.of(anchor), null));
+  }
+
+  /** Lettering at a fixed place. */
+  public void fixed(String words, Point middle) {
+    double width = lettering.width(words, text);
+    Box box = Box.at(middle.x() - width / 2, middle.y() - lineHeight() / 2, width, lineHeight());
+    items.add(lettering(words, new Point(middle.x(), box.minY()), Item.Alignment.MIDDLE));
+    texts.add(box);
+    grow(box);
+  }
+
+  /** The height of a line of lettering, from above the capitals to below the descenders. */
+  public double lineHeight() {
+    return 0.92 * text.fontSize() * 25.4 / 72;
+  }
+
+  /** From one baseline to the next. */
+  public double leading() {
+    return 1.16 * text.fontSize() * 25.4 / 72;
+  }
+
+  /** A line of lettering whose box begins at a height, at a place along it. */
+  Item lettering(String words, Point top, Item.Alignment alignment) {
+    double baseline = top.y() + 0.70 * text.fontSize() * 25.4 / 72;
+    return new Item.Lettering(words, new Point(top.x(), baseline), alignment, 0, TEXT);
+  }
+
+  /** How wide a line of lettering is. */
+  public double width(String words) {
+    return lettering.width(words, text);
+  }
+
+  /**
+   * A dimension between two points, with witness lines.
+   *
+   * @param a one point
+   * @param b the other
+   * @param beside where it stands
+   * @param words its lettering
+   * @param shape the box that it stands beside
+   */
+  public void dimension(Point a, Point b, Beside beside, String words, Box shape) {
+    boolean level = beside.isLevel();
+    Point out = beside.outward();
+    double width = width(words);
+    for (int row = 0; ; row++) {
+      double offset = FIRST + row * NEXT;
+      double at =
+          switch (beside) {
+            case ABOVE -> shape.minY() - offset;
+            case BELOW -> shape.maxY() + offset;
+            case LEFT -> shape.minX() - offset;
+            case RIGHT -> shape.maxX() + offset;
+          };
+      Point from = level ? new Point(a.x(), at) : new Point(at, a.y());
+      Point to = level ? new Point(b.x(), at) : new Point(at, b.y());
+      Box box;
+      if (level) {
+        // The words stand on the line, or hang below it on the lower side.
+        double middle = (from.x() + to.x()) / 2;
+        double top = beside.isBack() ? at - 0.7 - lineHeight() : at + 0.7;
+        box = Box.at(middle - width / 2, top, width, lineHeight());
+      } else {
+        double middle = (from.y() + to.y()) / 2;
+        double left = beside.isBack() ? at - 1.2 - width : at + 1.2;
+        box = Box.at(left, middle - lineHeight() / 2, width, lineHeight());
+      }
+      Box line =
+          new Box(
+                  Math.min(from.x(), to.x()),
+                  Math.min(from.y(), to.y()),
+                  Math.max(from.x(), to.x()),
+                  Math.max(from.y(), to.y()))
+              .expanded(0.6);
+      Box span = box.union(line);
+      if (row < 4 && (hit(span) || covers(box.expanded(0.5)))) {
+        continue;
+      }
+      witness(a, from, out);
+      witness(b, to, out);
+      lines(List.of(Path.polyline(List.of(from, to))), "figure-dimension");
+      tick(from);
+      tick(to);
+      items.add(lettering(words, new Point(box.minX(), box.minY()), Item.Alignment.START));
+      texts.add(box);
+      grow(box);
+      return;
+    }
+  }
+
+  /**
+   * Says that a dimension isn't drawn, because its ends lie on each other as seen from where it
+   * would stand.
+   *
+   * @param number which of the figure's dimensions it is
+   */
+  public void leaveOut(int number) {
+    leftOut.add(number);
+  }
+
+  /** The dimensions that aren't drawn. */
+  public Set<Integer> leftOut() {
+    return leftOut;
+  }
+
+  private boolean hit(Box box) {
+    return texts.stream().anyMatch(other -> other.expanded(0.8).overlaps(box));
+  }
+
+  private boolean covers(Box box) {
+    return lines.stream().anyMatch(s -> crosses(box, s.from, s.to));
+  }
+
+  private void witness(Point point, Point end, Point out) {
+    if (point.distance(end) > 1.5) {
+      Point start = point.plus(out.times(0.8));
+      lines(List.of(Path.polyline(List.of(start, end.plus(out.times(1))))), "figure-dimension");
+    }
+  }
+
+  private void tick(Point at) {
+    items.add(
+        new Item.Shape(
+            List.of(
+                Path.polyline(
+                    List.of(
+                        new Point(at.x() - TICK, at.y() + TICK),
+                        new Point(at.x() + TICK, at.y() - TICK)))),
+            "figure-tick"));
+  }
+
+  /**
+   * Whether a stretch has a point in a box.
+   *
+   * @param box the box
+   * @param a one end
+   * @param b the other
+   * @return whether they meet
+   */
+  public static boolean crosses(Box box, Point a, Point b) {
+    double from = 0;
+    double to = 1;
+    double[][] sides = {
+      {b.x() - a.x(), box.minX() - a.x(), box.maxX() - a.x()},
+      {b.y() - a.y(), box.minY() - a.y(), box.maxY() - a.y()}
+    };
+    for (double[] side : sides) {
+      if (side[0] == 0) {
+        if (side[1] > 0 || side[2] < 0) {
+          return false;
+        }
+      } else {
+        double near = side[1] / side[0];
+        double far = side[2] / side[0];
+        from = Math.max(from, Math.min(near, far));
+        to = Math.min(to, Math.max(near, far));
+      }
+    }
+    return from <= to;
+  }
+}

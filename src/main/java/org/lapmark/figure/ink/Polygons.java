@@ -1,0 +1,101 @@
+package org.lapmark.figure.ink;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/** Where there is room in shapes, which are closed runs of points. */
+public final class Polygons {
+  private Polygons() {}
+
+  /**
+   * Whether a shape encloses a point, judged on chords.
+   *
+   * @param polygon a closed run of points
+   * @param point the point
+   * @return whether it lies inside
+   */
+  public static boolean inside(List<Point> polygon, Point point) {
+    boolean inside = false;
+    for (int i = 1; i < polygon.size(); i++) {
+      Point a = polygon.get(i - 1);
+      Point b = polygon.get(i);
+      if (a.y() <= point.y() != b.y() <= point.y()
+          && point.x() < a.x() + (point.y() - a.y()) / (b.y() - a.y()) * (b.x() - a.x())) {
+        inside = !inside;
+      }
+    }
+    return inside;
+  }
+
+  /** Points well inside a shape and outside others that cover it, those in the open first. */
+  static List<Point> spread(List<Point> shape, List<List<Point>> covers) {
+    Box box = bounds(shape);
+    List<Point> found = new ArrayList<>();
+    for (double margin : new double[] {2.5, 1.1, 0.5}) {
+      int columns = (int) Math.max(3, Math.min(44, box.width() / 1.4));
+      int rows = (int) Math.max(3, Math.min(30, box.height() / 1.4));
+      for (int i = 0; i < columns; i++) {
+        for (int j = 0; j < rows; j++) {
+          Point point =
+              new Point(
+                  box.minX() + box.width() * (i + 0.5) / columns,
+                  box.minY() + box.height() * (j + 0.5) / rows);
+          if (inside(shape, point)
+              && clear(shape, point, margin)
+              && covers.stream()
+                  .noneMatch(cover -> inside(cover, point) || !clear(cover, point, margin))) {
+            found.add(point);
+          }
+        }
+      }
+      if (!found.isEmpty()) {
+        break;
+      }
+    }
+    if (found.size() < 2) {
+      return found;
+    }
+    Point centre = box.centre();
+    Point middle = found.stream().min(Comparator.comparingDouble(centre::distance)).orElseThrow();
+    List<Point> some = new ArrayList<>();
+    some.add(middle);
+    int count = Math.min(16, found.size());
+    for (int i = 0; i < count; i++) {
+      some.add(found.get((2 * i + 1) * found.size() / (2 * count)));
+    }
+    return some;
+  }
+
+  private static Box bounds(List<Point> points) {
+    Box box = new Box(points.get(0).x(), points.get(0).y(), points.get(0).x(), points.get(0).y());
+    for (Point point : points) {
+      box = box.union(new Box(point.x(), point.y(), point.x(), point.y()));
+    }
+    return box;
+  }
+
+  private static boolean clear(List<Point> polygon, Point point, double margin) {
+    for (int i = 1; i < polygon.size(); i++) {
+      if (distance(point, polygon.get(i - 1), polygon.get(i)) < margin) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** From a point to the stretch between two others. */
+  static double distance(Point p, Point a, Point b) {
+    Point along = b.minus(a);
+    double square = along.dot(along);
+    double t = square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(along) / square));
+    return p.distance(a.towards(b, t));
+  }
+
+  /** On which side of the line from one point to another a third lies. */
+  static double side(Point a, Point b, Point p) {
+    return b.minus(a).cross(p.minus(a));
+  }
+}

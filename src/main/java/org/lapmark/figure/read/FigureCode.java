@@ -1,0 +1,114 @@
+package org.lapmark.figure.read;
+
+import java.util.List;
+import java.util.Locale;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Severity;
+
+/** What can be wrong with a figure. */
+public enum FigureCode implements FindingCode {
+  /** The block has more characters than are read. */
+  FIGURE_TOO_LARGE,
+  /** A key that isn't known there. */
+  FIGURE_KEY_UNKNOWN,
+  /** Something that isn't a map stands where the figure should be. */
+  FIGURE_NOT_KEYS,
+  /** A key stands twice in one map. */
+  FIGURE_KEY_TWICE,
+  /** A key that has to be there isn't. */
+  FIGURE_KEY_MISSING,
+  /** Several keys stand together of which one excludes the others. */
+  FIGURE_KEYS_TOGETHER,
+  /** A key isn't looked at as another one is there. */
+  FIGURE_KEY_IDLE,
+  /** Something of another kind stands where text, a list or a map is needed. */
+  FIGURE_VALUE_KIND,
+  /** A word that isn't one of those that can stand there. */
+  FIGURE_WORD_UNKNOWN,
+  /** Not exactly one kind of picture is stated. */
+  FIGURE_KIND,
+  /** More frames than fit beside each other, or more things than a figure can show. */
+  FIGURE_TOO_MANY,
+  /** No piece has the number. */
+  FIGURE_PIECE_UNKNOWN,
+  /** No panel has the name. */
+  FIGURE_PANEL_UNKNOWN,
+  /** The panel has no such edge. */
+  FIGURE_EDGE_UNKNOWN,
+  /** No material has the id. */
+  FIGURE_MATERIAL_UNKNOWN,
+  /** The piece isn't cut from that material. */
+  FIGURE_NOT_CUT_FROM,
+  /** No hardware has the id. */
+  FIGURE_HARDWARE_UNKNOWN,
+  /** What is drawn needs a property that its material or hardware doesn't state. */
+  FIGURE_PROPERTY_MISSING,
+  /** No seam has the name. */
+  FIGURE_SEAM_UNKNOWN,
+  /** No side of the seam has an edge of the panel. */
+  FIGURE_SEAM_ELSEWHERE,
+  /** A seam is said to start where it doesn't. */
+  FIGURE_AROUND_START,
+  /** What is shown round a piece belongs to no piece and has no name for readers. */
+  FIGURE_AROUND_NAMELESS,
+  /** A zip is longer than the edge that it is laid on. */
+  FIGURE_ZIP_TOO_LONG,
+  /** A distance leads off the thing it is measured on. */
+  FIGURE_DISTANCE_BEYOND,
+  /** A share is more than the whole. */
+  FIGURE_SHARE_BEYOND,
+  /** What has to stretch from one place to another is stated from its end to its beginning. */
+  FIGURE_STRETCH_BACKWARDS,
+  /** What has to stretch from one place to another doesn't. */
+  FIGURE_STRETCH_EMPTY,
+  /** Something that only a piece can show is stated of a zip. */
+  FIGURE_NEEDS_PIECE,
+  /** Curves alone are clipped of an edge that has none. */
+  FIGURE_CLIPS_STRAIGHT,
+  /** Rows of stitches are stated of the first hoop, above which nothing lies. */
+  FIGURE_ROWS_ABOVE,
+  /** Something is stated of a part that isn't drawn. */
+  FIGURE_LEFT_OUT,
+  /** Something of a section stands where no layer lies. */
+  FIGURE_OFF_LAYERS,
+  /** A line can't be drawn at its distance. */
+  FIGURE_LINE_IMPOSSIBLE,
+  /** A dimension stands where its two ends lie on each other. */
+  FIGURE_DIMENSION_FLAT,
+  /** Dimensions that differ are printed alike. */
+  FIGURE_DIMENSIONS_ALIKE,
+  /** A label has more letters than a figure can show. */
+  FIGURE_LABEL_TOO_LONG,
+  /** No arrangement of the labels keeps them apart. */
+  FIGURE_CROWDED;
+
+  @Override
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Severity severity() {
+    return switch (this) {
+      case FIGURE_ZIP_TOO_LONG,
+          FIGURE_KEY_IDLE,
+          FIGURE_CLIPS_STRAIGHT,
+          FIGURE_ROWS_ABOVE,
+          FIGURE_DIMENSIONS_ALIKE ->
+          Severity.WARNING;
+      default -> Severity.ERROR;
+    };
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case FIGURE_PIECE_UNKNOWN -> List.of("piece", "number");
+      case FIGURE_PANEL_UNKNOWN, FIGURE_MATERIAL_UNKNOWN, FIGURE_HARDWARE_UNKNOWN ->
+          List.of("name", "name");
+      case FIGURE_SEAM_UNKNOWN -> List.of("seam", "name");
+      case FIGURE_EDGE_UNKNOWN -> List.of("edge", "panel", "name");
+      default -> List.of();
+    };
+  }
+}

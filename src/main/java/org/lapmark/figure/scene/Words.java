@@ -1,0 +1,27 @@
+package org.lapmark.figure.scene;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.lapmark.wording.Wording;
+
+/**
+ * The words of figures in one language.
+ *
+ * @param wording the words of {@code figure.…}
+ */
+public record Words(Wording wording) {
+  /**
+   * A word or a sentence.
+   *
+   * @param key its key behind {@code figure.}
+   * @param namesAndValues its arguments
+   * @return the words
+   */
+  public String word(String key, Object... namesAndValues) {
+    Map<String, Object> arguments = new LinkedHashMap<>();
+    for (int i = 0; i < namesAndValues.length; i += 2) {
+      arguments.put((String) namesAndValues[i], namesAndValues[i + 1]);
+    }
+    return wording.text("figure." + key, arguments);
+  }
+}

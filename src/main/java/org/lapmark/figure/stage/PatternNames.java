@@ -1,0 +1,176 @@
+package org.lapmark.figure.stage;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
+import org.lapmark.finding.Nearest;
+import org.lapmark.finding.SourceText;
+import org.lapmark.grade.Cut;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Piece;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
+import org.lapmark.source.ThingSource;
+
+/**
+ * What the names in a figure stand for in one variant; one that stands for nothing is thrown as a
+ * finding.
+ *
+ * @param pattern the pattern in that variant
+ */
+public record PatternNames(GradedPattern pattern) {
+  /** The piece of a number. */
+  public Piece piece(SourceText number) {
+    for (Piece piece : pattern.pieces()) {
+      if (Integer.toString(piece.number()).equals(number.text())) {
+        return piece;
+      }
+    }
+    throw Faults.of(
+        number.position(),
+        FigureCode.FIGURE_PIECE_UNKNOWN,
+        "number",
+        number.text(),
+        "known",
+        Known.listed(
+            pattern.pieces().stream().map(piece -> Integer.toString(piece.number())).toList()));
+  }
+
+  /** The material a piece is shown in: the stated one, which it must be cut from, or the first. */
+  public String cloth(Piece piece, SourceText stated) {
+    List<String> cut = piece.cuts().stream().map(Cut::material).toList();
+    if (stated == null) {
+      return cut.isEmpty() ? "" : cut.get(0);
+    }
+    String material = material(stated);
+    if (!cut.contains(material)) {
+      throw Faults.of(
+          stated.position(),
+          FigureCode.FIGURE_NOT_CUT_FROM,
+          "number",
+          Integer.toString(piece.number()),
+          "name",
+          material,
+          "known",
+          Known.listed(cut));
+    }
+    return material;
+  }
+
+  /** The id of a material. */
+  public String material(SourceText id) {
+    return thing(id, pattern.source().materials(), FigureCode.FIGURE_MATERIAL_UNKNOWN);
+  }
+
+  /** The id of hardware. */
+  public String hardware(SourceText id) {
+    return thing(id, pattern.source().hardware(), FigureCode.FIGURE_HARDWARE_UNKNOWN);
+  }
+
+  private String thing(SourceText id, List<ThingSource> things, FigureCode code) {
+    List<String> known = things.stream().map(thing -> thing.id().text()).toList();
+    if (known.contains(id.text())) {
+      return id.text();
+    }
+    throw unknown(code, id, known);
+  }
+
+  /** A property of a material or of hardware, in millimetres. */
+  public double property(SourceText id, String property) {
+    List<ThingSource> things = new ArrayList<>(pattern.source().hardware());
+    things.addAll(pattern.source().materials());
+    for (ThingSource thing : things) {
+      if (thing.id().text().equals(id.text()) && thing.properties().containsKey(property)) {
+        Formula stated = thing.properties().get(property);
+        return stated.amount(pattern.scope(), Dimension.LENGTH);
+      }
+    }
+    if (things.stream().anyMatch(thing -> thing.id().text().equals(id.text()))) {
+      throw Faults.of(
+          id.position(),
+          FigureCode.FIGURE_PROPERTY_MISSING,
+          "name",
+          id.text(),
+          "property",
+          property);
+    }
+    throw unknown(
+        FigureCode.FIGURE_HARDWARE_UNKNOWN,
+        id,
+        things.stream().map(thing -> thing.id().text()).toList());
+  }
+
+  /** The panel of a name. */
+  public Panel panel(SourceText name) {
+    Panel panel = pattern.panels().get(name.text());
+    if (panel == null) {
+      throw unknown(FigureCode.FIGURE_PANEL_UNKNOWN, name, pattern.panels().keySet());
+    }
+    return panel;
+  }
+
+  /** The edges that a reference names, which follow one another. */
+  public List<String> line(Panel panel, SourceText reference) {
+    List<String> edges = edges(panel, reference);
+    String name = reference.text().substring(reference.text().indexOf('.') + 1);
+    if (!panel.isOneLine(name)) {
+      throw new FindingException(
+          new Finding(
+              PanelCode.EDGE_IN_PARTS, reference.position(), panel.inParts(name).arguments()));
+    }
+    return edges;
+  }
+
+  /** The edges that a reference names: one, those of a chain, or all. */
+  public List<String> edges(Panel panel, SourceText reference) {
+    String name = reference.text();
+    if (name.startsWith(panel.name() + ".")) {
+      name = name.substring(panel.name().length() + 1);
+    }
+    List<String> all = panel.edges().stream().map(edge -> edge.name()).toList();
+    if (name.equals("all")) {
+      return all;
+    }
+    if (panel.chains().containsKey(name)) {
+      return panel.chains().get(name);
+    }
+    if (all.contains(name)) {
+      return List.of(name);
+    }
+    Set<String> known = new LinkedHashSet<>(all);
+    known.addAll(panel.chains().keySet());
+    throw Faults.of(
+        reference.position(),
+        FigureCode.FIGURE_EDGE_UNKNOWN,
+        "panel",
+        panel.name(),
+        "name",
+        name,
+        "near",
+        Nearest.of(name, known).orElse("none"),
+        "known",
+        Known.listed(known));
+  }
+
+  /** A name that stands for nothing. */
+  public FindingException unknown(FigureCode code, SourceText word, Collection<String> known) {
+    return Faults.of(
+        word.position(),
+        code,
+        "name",
+        word.text(),
+        "near",
+        Nearest.of(word.text(), known).orElse("none"),
+        "known",
+        Known.listed(known));
+  }
+}

@@ -1,0 +1,90 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.List;
+import org.lapmark.figure.ink.Beside;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Polygons;
+import org.lapmark.figure.scene.PrintedLength;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * How flat things are drawn at a scale.
+ *
+ * @param canvas what is drawn on
+ * @param scale millimetres on paper for one of cloth
+ */
+public record FlatInk(Canvas canvas, double scale) {
+  /** The least distance between the ends of a dimension, in millimetres of the figure. */
+  private static final double SHORTEST_DIMENSION = 0.1;
+
+  /** How far chords may lie off a curve, in millimetres of the figure. */
+  public static final double FLATNESS = 0.05;
+
+  /** Draws lines where a shape is; labels keep clear of them there. */
+  public void within(Path whole, List<Path> paths, String role) {
+    if (paths.isEmpty()) {
+      return;
+    }
+    canvas.within(whole, paths, role);
+    List<Point> outline = whole.flattened(FLATNESS);
+    for (Path path : paths) {
+      List<Point> points = path.flattened(FLATNESS);
+      for (int i = 1; i < points.size(); i++) {
+        Point a = points.get(i - 1);
+        Point b = points.get(i);
+        int steps = (int) Math.max(1, Math.ceil(a.distance(b) / 2));
+        for (int k = 0; k < steps; k++) {
+          Point from = a.towards(b, (double) k / steps);
+          Point to = a.towards(b, (k + 1.0) / steps);
+          if (!from.equals(to) && Polygons.inside(outline, from.towards(to, 0.5))) {
+            canvas.obstacle(Path.polyline(List.of(from, to)));
+          }
+        }
+      }
+    }
+  }
+
+  /** The outline but for the places where the rest is left out, which get break lines. */
+  public void outline(Path outline, List<Cut> cuts) {
+    if (cuts.isEmpty()) {
+      canvas.line(outline, "figure-outline");
+      return;
+    }
+    List<Point> points = outline.flattened(FLATNESS);
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      if (!a.equals(b) && cuts.stream().noneMatch(cut -> cut.holds(a, b))) {
+        canvas.line(Path.polyline(List.of(a, b)), "figure-outline");
+      }
+    }
+    cuts.forEach(cut -> breakLine(cut.from(), cut.to()));
+  }
+
+  public void breakLine(Point from, Point to) {
+    Point along = to.minus(from).unit();
+    Point across = along.quarterTurn();
+    Point middle = from.towards(to, 0.5);
+    Path line =
+        Path.polyline(
+            List.of(
+                from,
+                middle.minus(along.times(1.6)),
+                middle.minus(along.times(0.6)).plus(across.times(1.8)),
+                middle.plus(along.times(0.6)).minus(across.times(1.8)),
+                middle.plus(along.times(1.6)),
+                to));
+    canvas.line(line, "figure-break");
+  }
+
+  /** Draws a dimension, unless its ends lie on each other as seen from where it stands. */
+  public void dimension(PrintedLength length, Beside beside, Point a, Point b, Box shape) {
+    if (Math.abs(beside.isLevel() ? b.x() - a.x() : b.y() - a.y()) < SHORTEST_DIMENSION) {
+      canvas.leaveOut(length.number());
+    } else {
+      canvas.dimension(a, b, beside, length.text(), shape);
+    }
+  }
+}

@@ -1,0 +1,71 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * Something lying at its place on paper.
+ *
+ * @param lying what it is and its pose
+ * @param map from its own coordinates to paper
+ * @param outline what is seen of it
+ * @param cuts lines where the rest is left out
+ */
+public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
+  /** How much of the top layer is cut away. */
+  private static final double CUT_AWAY = 0.4;
+
+  Laid(Lying lying, Affine map) {
+    this(
+        lying,
+        map,
+        lying.body().outline().transformed(map),
+        lying.body().cut().map(cut -> cut.transformed(map)).stream().toList());
+  }
+
+  /** Whether a place on paper is left out. */
+  public boolean hides(Point place) {
+    return cuts.stream().anyMatch(cut -> cut.hides(place));
+  }
+
+  /** All of it, also what is left out to show what lies beneath. */
+  public Laid uncut() {
+    return new Laid(lying, map);
+  }
+
+  /** Its outline with that. */
+  public Path whole() {
+    return lying.body().outline().transformed(map);
+  }
+
+  public List<Point> polygon() {
+    return outline.flattened(FlatInk.FLATNESS);
+  }
+
+  /**
+   * Leaves out the part on one side of the picture, so that what lies under it is seen: of the top
+   * layer the most.
+   *
+   * @param above how many layers lie on it
+   */
+  Laid cutAway(int above) {
+    Point side = lying.cutAway().outward();
+    double start = Double.POSITIVE_INFINITY;
+    double end = Double.NEGATIVE_INFINITY;
+    for (Point point : polygon()) {
+      start = Math.min(start, point.dot(side));
+      end = Math.max(end, point.dot(side));
+    }
+    double cut = end - (end - start) * CUT_AWAY * StrictMath.pow(0.5, above);
+    Lines.Cropped rest = Lines.crop(outline, side.times(cut), side);
+    List<Cut> all = new ArrayList<>();
+    cuts.forEach(one -> all.add(one.before(side.times(cut), side)));
+    if (rest.from() != null) {
+      all.add(new Cut("cut_away", rest.from(), rest.to(), side));
+    }
+    return new Laid(lying, map, rest.path(), all);
+  }
+}

@@ -1,0 +1,164 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.geometry.Curve;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.geometry.offset.IntricateOutlineException;
+import org.lapmark.geometry.offset.JointException;
+import org.lapmark.geometry.offset.Offset;
+import org.lapmark.geometry.offset.Part;
+import org.lapmark.geometry.offset.Side;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Panel;
+
+/** Lines beside a panel's edges, and parts of outlines, in the panel's own coordinates. */
+public final class Lines {
+  private static final double FLATNESS = 0.01;
+
+  private Lines() {}
+
+  /**
+   * The outline of a piece some of whose edges are turned in along their stitching line.
+   *
+   * @param turned the names of those edges
+   * @return a closed path, clockwise on paper; the stitching line where none can be drawn beside it
+   */
+  public static Path outline(
+      Panel panel, Map<String, Double> allowances, Collection<String> turned) {
+    List<Side> sides = new ArrayList<>();
+    for (Edge edge : panel.edges()) {
+      double distance =
+          turned.contains(edge.name()) ? 0 : allowances.getOrDefault(edge.name(), 0.0);
+      sides.add(side(edge.path(), distance));
+    }
+    List<List<Part>> loops = loops(sides);
+    return loops.isEmpty() ? panel.outline() : path(loops.get(0));
+  }
+
+  /**
+   * Lines beside some edges, as far as the raw edges at either end.
+   *
+   * @param edges the edges' names
+   * @param outside how far outside the stitching line they run; negative is inside, and then they
+   *     end at the neighbours' stitching lines
+   * @param turned edges whose allowance is turned in
+   * @return the lines, each as long as edges follow each other; none if they can't be drawn
+   */
+  public static List<Path> beside(
+      Panel panel,
+      Map<String, Double> allowances,
+      Collection<String> edges,
+      double outside,
+      Collection<String> turned) {
+    List<Side> sides = new ArrayList<>();
+    for (Edge edge : panel.edges()) {
+      double free =
+          outside < 0 || turned.contains(edge.name())
+              ? 0
+              : allowances.getOrDefault(edge.name(), 0.0);
+      sides.add(side(edge.path(), edges.contains(edge.name()) ? outside : free));
+    }
+    List<List<Part>> loops = loops(sides);
+    if (loops.isEmpty()) {
+      return List.of();
+    }
+    List<List<Curve>> runs = new ArrayList<>();
+    boolean open = false;
+    for (Part part : loops.get(0)) {
+      boolean wanted = edges.contains(panel.edges().get(part.side()).name());
+      if (wanted && !open) {
+        runs.add(new ArrayList<>());
+      }
+      if (wanted) {
+        runs.get(runs.size() - 1).add(part.curve());
+      }
+      open = wanted;
+    }
+    // A run over the place where the loop begins is one.
+    if (runs.size() > 1) {
+      List<Curve> first = runs.get(0);
+      List<Curve> last = runs.get(runs.size() - 1);
+      if (last.get(last.size() - 1).end().distance(first.get(0).start()) < 1e-6) {
+        last.addAll(first);
+        runs.remove(0);
+      }
+    }
+    return runs.stream().map(Path::new).toList();
+  }
+
+  /** None where an outline is too intricate for lines beside it. */
+  private static List<List<Part>> loops(List<Side> sides) {
+    try {
+      return Offset.loops(sides);
+    } catch (IntricateOutlineException | JointException e) {
+      return List.of();
+    }
+  }
+
+  /** What is turned in ends like a fold. */
+  private static Side side(Path path, double distance) {
+    return distance == 0 ? Side.onFold(path) : new Side(path, distance);
+  }
+
+  private static Path path(List<Part> parts) {
+    return new Path(parts.stream().map(Part::curve).toList());
+  }
+
+  /**
+   * The part of an outline on one side of a straight line.
+   *
+   * @param outline a closed path
+   * @param on a point of the line
+   * @param away the direction in which everything is left out
+   * @return the part as a polygon, and where it is cut
+   */
+  public static Cropped crop(Path outline, Point on, Point away) {
+    List<Point> points = outline.flattened(FLATNESS);
+    List<Point> kept = new ArrayList<>();
+    List<Point> cut = new ArrayList<>();
+    for (int i = 1; i < points.size(); i++) {
+      Point a = points.get(i - 1);
+      Point b = points.get(i);
+      double da = a.minus(on).dot(away);
+      double db = b.minus(on).dot(away);
+      if (da <= 0) {
+        kept.add(a);
+      }
+      if (da < 0 && db > 0 || da > 0 && db < 0) {
+        Point crossing = a.towards(b, da / (da - db));
+        kept.add(crossing);
+        cut.add(crossing);
+      }
+    }
+    if (cut.size() < 2) {
+      return new Cropped(outline, null, null);
+    }
+    kept.add(kept.get(0));
+    return new Cropped(Path.polyline(kept), cut.get(0), cut.get(1));
+  }
+
+  /**
+   * An outline of which a part was left out.
+   *
+   * @param path what is left
+   * @param from one end of the cut, or null if nothing was cut
+   * @param to its other end
+   */
+  public record Cropped(Path path, Point from, Point to) {}
+
+  /** A line drawn out straight at both ends. */
+  public static Path extended(Path path, double by) {
+    if (by <= 0) {
+      return path;
+    }
+    Point start = path.start().minus(path.tangentAtLength(0).times(by));
+    Point end = path.end().plus(path.tangentAtLength(path.length()).times(by));
+    return Path.polyline(List.of(start, path.start()))
+        .then(path)
+        .then(Path.polyline(List.of(path.end(), end)));
+  }
+}

@@ -1,0 +1,14 @@
+package org.lapmark.figure.workpiece;
+
+import org.lapmark.geometry.Box;
+
+/** A dimension of a piece, in its coordinates. */
+public interface Measure {
+  /**
+   * Draws it.
+   *
+   * @param laid the piece
+   * @param shape the box that it stands beside
+   */
+  void draw(Laid laid, Box shape, FlatInk ink);
+}

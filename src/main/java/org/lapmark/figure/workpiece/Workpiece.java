@@ -1,0 +1,59 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.lapmark.figure.scene.Words;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/**
+ * Something flat with all that is shown on it.
+ *
+ * @param lying what it is and its pose
+ * @param said what it is called where the picture is said in words
+ * @param things what lies on it
+ * @param marks what is marked on it
+ * @param details what else is drawn on it, in order
+ * @param dimensions its dimensions
+ */
+public record Workpiece(
+    Lying lying,
+    String said,
+    List<Overlay> things,
+    Marks marks,
+    List<Detail> details,
+    List<Measure> dimensions) {
+  /** The thing itself, and what lies on it. */
+  public void base(Laid laid, FlatInk ink) {
+    lying.body().draw(laid, ink);
+    List<List<Point>> shapes = new ArrayList<>();
+    things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(FlatInk.FLATNESS)));
+    for (int i = 0; i < shapes.size(); i++) {
+      if (!things.get(i).name().isEmpty()) {
+        List<List<Point>> covers = shapes.subList(i + 1, shapes.size());
+        ink.canvas().name(things.get(i).name(), shapes.get(i), covers);
+      }
+    }
+  }
+
+  public void details(Laid laid, List<Laid> above, FlatInk ink) {
+    marks.draw(laid, ink);
+    details.forEach(detail -> detail.draw(laid, above, ink));
+  }
+
+  public void dimensions(Laid laid, Box shape, FlatInk ink) {
+    dimensions.forEach(dimension -> dimension.draw(laid, shape, ink));
+  }
+
+  /** What lies on it and is done to it, in sentences. */
+  public List<String> inWords(Words words) {
+    List<String> sentences = new ArrayList<>();
+    for (Overlay thing : things) {
+      if (!thing.said().isEmpty()) {
+        sentences.add(words.word("alt.thing", "what", thing.said()));
+      }
+    }
+    details.forEach(detail -> detail.inWords(words).ifPresent(sentences::add));
+    return sentences;
+  }
+}
