@@ -30,7 +30,8 @@ final class MarkKeys {
   static final Key<Formula> SPACING = Key.of("spacing", Forms.LENGTH);
 
   static final Key<Intake.PleatKind> KIND =
-      Key.of("kind", Forms.words(KeyCode.MARK_WORD_UNKNOWN, Intake.PleatKind.class)).unless("knife");
+      Key.of("kind", Forms.words(KeyCode.MARK_WORD_UNKNOWN, Intake.PleatKind.class))
+          .unless("knife");
   static final Key<Boolean> ACROSS = Key.of("across", Forms.TRUTH).unless("no");
 
   /** Where single marks or rows stand, in the order in which hints list the keys. */

@@ -4,7 +4,6 @@ import static org.lapmark.source.key.Choice.way;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.stated.StatedKind;
 import org.lapmark.source.key.Choice;

@@ -3,7 +3,6 @@ package org.lapmark.document;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
@@ -60,7 +59,12 @@ class YesterdayTest {
               writer.styles(),
               writer.lettering());
       for (Piece piece : pattern.pieces()) {
-        String lines = WORDS.matcher(new String(writer.write(new CutFile(pattern, piece, planner), new Findings()), UTF_8)).replaceAll("");
+        String lines =
+            WORDS
+                .matcher(
+                    new String(
+                        writer.write(new CutFile(pattern, piece, planner), new Findings()), UTF_8))
+                .replaceAll("");
         byte[] hash = MessageDigest.getInstance("SHA-256").digest(lines.getBytes(UTF_8));
         hashes
             .append(pattern.variant().size())

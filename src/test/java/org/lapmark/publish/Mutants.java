@@ -92,6 +92,7 @@ final class Mutants {
 
   /** Whether what was checked last is published without a wish: else its faults may be its own. */
   private boolean usual;
+
   private String longestOf = "none";
 
   /** A pattern to be damaged. */
