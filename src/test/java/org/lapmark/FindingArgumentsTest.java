@@ -52,8 +52,10 @@ class FindingArgumentsTest {
       called.add(call.code);
       Set<String> known = new TreeSet<>(call.names);
       known.addAll(added(call.file, call.method));
-      for (String next : onward.getOrDefault(call.file + "." + call.method, Set.of())) {
-        known.addAll(added(call.file, next));
+      for (String way : List.of(call.file + "." + call.method, call.method)) {
+        for (String next : onward.getOrDefault(way, Set.of())) {
+          known.addAll(added(call.file, next));
+        }
       }
       if (call.code.startsWith("PanelCode.")) {
         known.addAll(OF_PANELS);
