@@ -24,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.lapmark.finding.FindingCode;
 
 /** Every kind of finding has its words, and every word its kind. */
-class FindingWordsTest {
+public class FindingWordsTest {
   @Test
   void idsAreUniqueAndSpelledAlike() throws Exception {
     Map<String, FindingCode> seen = new LinkedHashMap<>();
@@ -67,7 +67,7 @@ class FindingWordsTest {
     assertEquals(expected, found);
   }
 
-  static List<FindingCode> codes() throws ClassNotFoundException {
+  public static List<FindingCode> codes() throws ClassNotFoundException {
     List<FindingCode> codes = new ArrayList<>();
     for (JavaClass type :
         new ClassFileImporter()
@@ -82,7 +82,7 @@ class FindingWordsTest {
     return codes;
   }
 
-  static Properties words(Class<?> code) throws IOException {
+  public static Properties words(Class<?> code) throws IOException {
     Properties words = new Properties();
     try (InputStream stream = code.getResourceAsStream("findings.properties")) {
       assertNotNull(stream, code.getName());

@@ -18,6 +18,8 @@ import org.lapmark.source.PatternSource;
  * as a finished measurement anything that can be computed.
  */
 final class BracesCheck {
+  static final Rule<Written> RULE = new Rule<>(BracesCheck::run, CheckCode.VALUE_UNBRACED);
+
   private static final Pattern NAME =
       Pattern.compile(
           "(?<![\\p{L}\\p{N}_.\\\\/-])([a-z][a-z0-9]*(?:_[a-z0-9]+)+|[a-z][a-z0-9_]*\\.[a-z][a-z0-9_]*)"
@@ -47,7 +49,8 @@ final class BracesCheck {
                     .forEach(property -> names.add(thing.id().text() + '.' + property)));
   }
 
-  static void run(PatternSource source, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
     BracesCheck check = new BracesCheck(source, findings);
     Set<SourceText> told = new LinkedHashSet<>();
     for (FinishedSource row : source.finished()) {

@@ -15,7 +15,10 @@ public final class CareWords {
   private static final String SOUGHT = ".sought";
   private static final String KIND = "kind.";
   private static final String USE = "use.";
-  private static final Phrases NONE = Phrases.of(null);
+  private static final Phrases NOTHING = Phrases.of(null);
+
+  /** Those of a language that has none. */
+  public static final CareWords NONE = new CareWords(Map.of());
 
   private final Map<String, Phrases> byKey;
 
@@ -44,7 +47,7 @@ public final class CareWords {
 
   /** The words of a list; nothing where the language has none. */
   Phrases list(String key) {
-    return byKey.getOrDefault(key, NONE);
+    return byKey.getOrDefault(key, NOTHING);
   }
 
   /** Whether a name sounds like a kind. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
-import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.CareSource;
 import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
@@ -13,6 +12,9 @@ import org.lapmark.source.ThingSource;
 
 /** Nothing that is tied or drawn goes round a child's neck. */
 final class ChildCheck {
+  static final Rule<Evaluated> RULE =
+      new Rule<>(ChildCheck::run, CareCode.CHILD_NECK_CORD, CareCode.CHILD_CORD_PLACE);
+
   private static final List<String> AT_NECK = List.of("neck", "hood", "head");
   private static final String CORDS = "cords";
 
@@ -21,14 +23,18 @@ final class ChildCheck {
   private final CareWords words;
   private final Findings findings;
 
-  ChildCheck(GradedPattern pattern, CareWords words, Findings findings) {
-    this.source = pattern.source();
-    this.size = pattern.variant().size();
-    this.words = words;
+  private ChildCheck(Evaluated evaluated, Findings findings) {
+    this.source = evaluated.source();
+    this.size = evaluated.pattern().variant().size();
+    this.words = evaluated.sought();
     this.findings = findings;
   }
 
-  void run() {
+  static void run(Evaluated evaluated, Findings findings) {
+    new ChildCheck(evaluated, findings).run();
+  }
+
+  private void run() {
     if (!source.making().use().agesOf(size).isChild()) {
       return;
     }

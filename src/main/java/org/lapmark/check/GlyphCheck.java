@@ -10,6 +10,8 @@ import org.lapmark.text.PlainText;
 
 /** Every character of the author's texts can be printed. */
 final class GlyphCheck {
+  static final Rule<Evaluated> RULE = new Rule<>(GlyphCheck::run, CheckCode.TEXT_GLYPH_MISSING);
+
   /**
    * Characters written in another way: by a name or number in Markdown, or a number in a figure.
    */
@@ -20,7 +22,9 @@ final class GlyphCheck {
 
   private GlyphCheck() {}
 
-  static void run(PatternSource source, Reach reach, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    PatternSource source = evaluated.source();
+    Reach reach = evaluated.reach();
     for (SourceText text : PrintedTexts.all(source)) {
       List<String> missing = reach.missing().apply(text.text());
       if (!missing.isEmpty()) {

@@ -10,9 +10,13 @@ import org.lapmark.source.PatternSource;
 
 /** Every hazard has a caution. */
 final class HazardCheck {
+  static final Rule<Evaluated> RULE = new Rule<>(HazardCheck::run, CheckCode.HAZARD_UNKNOWN);
+
   private HazardCheck() {}
 
-  static void run(PatternSource source, Reach reach, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    PatternSource source = evaluated.source();
+    Reach reach = evaluated.reach();
     source
         .making()
         .tools()

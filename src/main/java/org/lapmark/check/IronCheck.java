@@ -23,6 +23,14 @@ import org.lapmark.source.ThingSource;
  * ironed, it is taken to be for that.
  */
 final class IronCheck {
+  static final Rule<Evaluated> RULE =
+      new Rule<>(
+          IronCheck::run,
+          CheckCode.FUSIBLE_ON_NO_IRON,
+          CheckCode.FUSIBLE_WITHOUT_IRON,
+          CheckCode.FUSIBLE_UNSTATED,
+          CheckCode.STEP_IRONS);
+
   private static final String NO_IRON = "no_iron";
   private static final String FUSIBLE = "fusible";
 
@@ -41,8 +49,9 @@ final class IronCheck {
     pattern.source().materials().forEach(thing -> materials.put(thing.id().text(), thing));
   }
 
-  static void run(GradedPattern pattern, Reach reach, Findings findings) {
-    IronCheck check = new IronCheck(pattern, reach, findings);
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
+    IronCheck check = new IronCheck(pattern, evaluated.reach(), findings);
     check.materials.values().forEach(check::name);
     check.materials.values().forEach(check::contradiction);
     pattern.source().pieces().forEach(check::piece);

@@ -7,9 +7,13 @@ import org.lapmark.source.PatternSource;
 
 /** What sounds like a hazardous kind says what it is. */
 final class KindCheck {
+  static final Rule<Written> RULE = new Rule<>(KindCheck::run, CareCode.KIND_MISSING);
+
   private KindCheck() {}
 
-  static void run(PatternSource source, CareWords words, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
+    CareWords words = written.sought();
     source.making().tools().forEach(tool -> check(tool.name(), tool.care(), true, words, findings));
     PrintedTexts.things(source)
         .forEach(thing -> check(thing.name(), thing.care(), false, words, findings));

@@ -24,6 +24,8 @@ import org.lapmark.source.ThingSource;
  * as a lining with a pleat for ease, is a panel of its own and isn't compared.
  */
 final class LayerCheck {
+  static final Rule<Evaluated> RULE = new Rule<>(LayerCheck::run, CheckCode.LAYER_LARGER);
+
   /** Less can't be cut. */
   private static final double NOTHING = 0.1;
 
@@ -37,7 +39,8 @@ final class LayerCheck {
     pattern.source().materials().forEach(thing -> materials.put(thing.id().text(), thing));
   }
 
-  static void run(GradedPattern pattern, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
     LayerCheck check = new LayerCheck(pattern, findings);
     pattern.pieces().forEach(check::check);
   }

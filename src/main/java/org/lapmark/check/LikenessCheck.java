@@ -34,6 +34,12 @@ import org.lapmark.text.Targets;
  * never printed as more than it is.
  */
 final class LikenessCheck {
+  static final Rule<Evaluated> RULE =
+      new Rule<>(LikenessCheck::run, CheckCode.PRINTED_ALIKE, CheckCode.DEPTH_ROUNDED_UP);
+
+  static final Rule<List<GradedPattern>> ACROSS_SIZES =
+      new Rule<>(LikenessCheck::acrossSizes, CheckCode.SIZES_PRINTED_ALIKE);
+
   private final GradedPattern pattern;
   private final PrintForm form;
   private final Findings findings;
@@ -44,13 +50,14 @@ final class LikenessCheck {
     this.findings = findings;
   }
 
-  static void run(GradedPattern pattern, Steps steps, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
     LikenessCheck check = new LikenessCheck(pattern, findings);
     for (StepSource step : pattern.source().steps()) {
       List<ShownLength> shown = new ArrayList<>(ShownLength.in(step.title(), pattern));
       shown.addAll(ShownLength.in(step.body(), pattern));
       check.compare(shown, "step");
-      steps.all().stream()
+      evaluated.steps(findings).all().stream()
           .filter(read -> read.id().equals(step.id().text()))
           .forEach(read -> check.depths(read, shown));
     }

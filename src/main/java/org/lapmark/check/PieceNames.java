@@ -10,9 +10,12 @@ import org.lapmark.source.PieceSource;
 
 /** Makers can tell pieces apart by their names, as printed in one variant. */
 final class PieceNames {
+  static final Rule<Evaluated> RULE = new Rule<>(PieceNames::run, CheckCode.PIECE_NAME_AGAIN);
+
   private PieceNames() {}
 
-  static void run(GradedPattern pattern, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
     Map<Integer, Position> places = new LinkedHashMap<>();
     for (PieceSource source : pattern.source().pieces()) {
       places.put(source.number(), source.name().source().position());

@@ -14,6 +14,8 @@ import org.lapmark.source.ThingSource;
 
 /** Every property of materials and hardware can be computed, and is as much as it can be. */
 record PropertyCheck(GradedPattern pattern, Findings findings) {
+  static final Rule<Evaluated> RULE = new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE);
+
   private static final List<String> TRUTHS =
       List.of("nap", "no_grain", "no_fray", "no_iron", "both_sides_alike", "fusible");
 
@@ -24,7 +26,8 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
   private static final List<String> FROM_ZERO =
       List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
 
-  static void run(GradedPattern pattern, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
     PropertyCheck check = new PropertyCheck(pattern, findings);
     PrintedTexts.things(pattern.source()).forEach(check::thing);
     pattern

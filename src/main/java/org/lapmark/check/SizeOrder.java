@@ -22,6 +22,9 @@ import org.lapmark.source.SizeTable;
  * Changes of up to 0.05 mm count for nothing.
  */
 final class SizeOrder {
+  static final Rule<List<GradedPattern>> RULE =
+      new Rule<>(SizeOrder::run, CheckCode.SIZE_ORDER_BROKEN);
+
   private static final double NOTHING = 0.05;
 
   private final List<GradedPattern> patterns;

@@ -20,6 +20,8 @@ import org.lapmark.source.StepSource;
 
 /** A step names the heat, the blade or the machine that its words call for. */
 final class TaskCheck {
+  static final Rule<Evaluated> RULE = new Rule<>(TaskCheck::run, CareCode.STEP_TOOL_MISSING);
+
   /** Where a sentence, or a part of one, ends. */
   private static final Pattern END = Pattern.compile("[.!?;:](?=\\s)|\\n[ \\t]*\\n");
 
@@ -91,6 +93,10 @@ final class TaskCheck {
       }
     }
     byThing.put(id.text(), tasks);
+  }
+
+  static void run(Evaluated evaluated, Findings findings) {
+    new TaskCheck(evaluated.source(), evaluated.sought(), findings).run();
   }
 
   void run() {

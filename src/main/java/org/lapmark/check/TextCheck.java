@@ -20,21 +20,25 @@ import org.lapmark.text.Targets;
  * placeholder can be printed.
  */
 final class TextCheck {
+  static final Rule<Evaluated> RULE =
+      new Rule<>(
+          TextCheck::run,
+          CheckCode.FINISHED_NEGATIVE,
+          CheckCode.PRINTED_NEGATIVE,
+          CheckCode.TABLE_TOO_WIDE,
+          CheckCode.ART_NOT_SHOWN);
+
   private TextCheck() {}
 
-  static Steps run(GradedPattern pattern, Reach reach, Findings findings) {
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
     PatternSource source = pattern.source();
     Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {
       Printed.of(text, pattern, findings).ifPresent(negatives::text);
     }
-    Targets targets =
-        new Targets(
-            List.of(),
-            source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
-            reach.pages());
-    Steps steps = Steps.read(source.steps(), targets, findings);
-    Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
+    Steps steps = evaluated.steps(findings);
+    Targets all = evaluated.targets().withSteps(steps.all().stream().map(Steps.Step::id).toList());
     List<Inline.Value> values = new ArrayList<>(steps.values());
     List<Manuscript> manuscripts = new ArrayList<>();
     steps.all().forEach(step -> manuscripts.add(step.body()));
@@ -45,12 +49,12 @@ final class TextCheck {
     }
     Printing printing = Printing.of(values, List.of(pattern), source.masthead().form(), findings);
     printing.all().forEach(negatives::value);
-    TableCheck tables = new TableCheck(pattern.variant().size(), printing, reach, findings);
+    TableCheck tables =
+        new TableCheck(pattern.variant().size(), printing, evaluated.reach(), findings);
     for (Manuscript manuscript : manuscripts) {
       art(manuscript, findings);
       manuscript.tables().forEach(tables::check);
     }
-    return steps;
   }
 
   private static void art(Manuscript manuscript, Findings findings) {

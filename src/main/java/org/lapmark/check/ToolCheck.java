@@ -10,9 +10,12 @@ import org.lapmark.source.PatternSource;
 
 /** Every tool is used by a step; what no step names isn't printed. */
 final class ToolCheck {
+  static final Rule<Written> RULE = new Rule<>(ToolCheck::run, CheckCode.TOOL_UNUSED);
+
   private ToolCheck() {}
 
-  static void run(PatternSource source, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
     Set<String> used = new LinkedHashSet<>();
     source.steps().forEach(step -> step.uses().stream().map(SourceText::text).forEach(used::add));
     List<String> tools = source.making().tools().stream().map(tool -> tool.id().text()).toList();

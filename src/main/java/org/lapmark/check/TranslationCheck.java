@@ -21,6 +21,14 @@ import org.lapmark.text.Targets;
 
 /** A translation says what its original says now, and prints the same values. */
 final class TranslationCheck {
+  static final Rule<Written> RULE =
+      new Rule<>(
+          TranslationCheck::run,
+          CheckCode.TRANSLATION_MISSING,
+          CheckCode.TRANSLATION_OUTDATED,
+          CheckCode.TRANSLATION_TWICE,
+          CheckCode.TRANSLATION_PLACEHOLDERS);
+
   private final PatternSource source;
   private final Translation translation;
   private final Findings findings;
@@ -33,7 +41,8 @@ final class TranslationCheck {
     this.language = translation.locale().toLanguageTag();
   }
 
-  static void run(PatternSource source, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
     for (Translation translation : source.translations()) {
       TranslationCheck check = new TranslationCheck(source, translation, findings);
       check.texts();

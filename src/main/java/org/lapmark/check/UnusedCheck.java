@@ -20,13 +20,17 @@ import org.lapmark.source.ShapeSource;
  * wrong already, what uses it may not have been read, and nothing is said.
  */
 final class UnusedCheck {
+  static final Rule<Written> RULE =
+      new Rule<>(UnusedCheck::run, CheckCode.MATERIAL_UNUSED, CheckCode.PANEL_UNUSED);
+
   /** How formulas, seams and figures name what belongs to a panel. */
   private static final Pattern OWNED =
       Pattern.compile("(?<![\\p{L}\\p{N}_.])([a-z][a-z0-9_]*)\\.(?!svg\\b)[a-z]");
 
   private UnusedCheck() {}
 
-  static void run(PatternSource source, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
     if (findings.hasErrors()) {
       return;
     }

@@ -13,6 +13,14 @@ import org.lapmark.source.UseSource;
 
 /** What the article is for, and for whom, is said where it calls for care. */
 final class UseCheck {
+  static final Rule<Written> RULE =
+      new Rule<>(
+          UseCheck::run,
+          CareCode.USE_HAZARD_MISSING,
+          CareCode.LOAD_CAUTION_MISSING,
+          CareCode.LOAD_LIMIT_MISSING,
+          CareCode.AGES_MISSING);
+
   private static final String LOAD = "load";
 
   /** Two whole years or months, the second not far from the first. */
@@ -27,7 +35,9 @@ final class UseCheck {
 
   private UseCheck() {}
 
-  static void run(PatternSource source, CareWords words, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
+    CareWords words = written.sought();
     UseSource use = source.making().use();
     load(use, findings);
     List<SourceText> described = described(source.masthead());

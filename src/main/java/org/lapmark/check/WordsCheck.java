@@ -10,9 +10,13 @@ import org.lapmark.source.Translation;
 
 /** The words around the author's texts are in the language of the texts. */
 final class WordsCheck {
+  static final Rule<Written> RULE = new Rule<>(WordsCheck::run, CheckCode.WORDS_MISSING);
+
   private WordsCheck() {}
 
-  static void run(PatternSource source, Function<Locale, List<String>> lacking, Findings findings) {
+  static void run(Written written, Findings findings) {
+    PatternSource source = written.source();
+    Function<Locale, List<String>> lacking = written.added().lacking();
     check(
         source.masthead().language(),
         Position.ofFile(source.masthead().title().position().file()),

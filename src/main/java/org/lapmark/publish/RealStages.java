@@ -8,10 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import org.lapmark.check.CareChecks;
+import org.lapmark.check.AddedWords;
 import org.lapmark.check.CareWords;
-import org.lapmark.check.PatternChecks;
+import org.lapmark.check.Evaluated;
 import org.lapmark.check.Reach;
+import org.lapmark.check.Rules;
+import org.lapmark.check.Written;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.DateWords;
@@ -77,14 +79,13 @@ final class RealStages implements Stages {
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
-      PatternChecks.run(source, words::lackingWords, findings);
-      PatternChecks.labels(
-          source,
-          language -> words.wording(language).messages(),
-          DateWords::inWords,
-          words::missingGlyphs,
-          findings);
-      CareChecks.run(source, careWords(source), findings);
+      AddedWords added =
+          new AddedWords(
+              words::lackingWords,
+              language -> words.wording(language).messages(),
+              DateWords::inWords,
+              words::missingGlyphs);
+      Rules.asWritten(new Written(source, added, careWords(source)), findings);
     }
     return source;
   }
@@ -100,8 +101,7 @@ final class RealStages implements Stages {
             words.fusibleWords(source.masthead().language()),
             words.unfusibleWords(source.masthead().language()),
             this::width);
-    PatternChecks.run(pattern, reach, findings);
-    CareChecks.run(pattern, careWords(source), findings);
+    Rules.inVariant(new Evaluated(pattern, reach, careWords(source)), findings);
     return pattern;
   }
 
@@ -120,7 +120,7 @@ final class RealStages implements Stages {
 
   @Override
   public void across(List<GradedPattern> patterns, Findings findings) {
-    PatternChecks.acrossSizes(patterns, findings);
+    Rules.acrossSizes(patterns, findings);
   }
 
   @Override

@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.TreeMap;
 import org.lapmark.finding.Findings;
@@ -18,6 +20,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.wording.Wording;
 
 class CareFaultsTest extends LabelledFaults {
+  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+
   CareFaultsTest() {
     super(
         Path.of("src", "test", "resources", "org", "lapmark", "check", "care"),
@@ -29,11 +33,17 @@ class CareFaultsTest extends LabelledFaults {
     Findings findings = new Findings();
     PatternSource source = fault.read(parent, findings);
     CareWords words = words(source.masthead().language());
-    CareChecks.run(source, words, findings);
+    Rules.asWritten(new Written(source, AddedWords.NONE, words), findings);
     for (String size : source.sizes().sizes()) {
-      CareChecks.run(Grader.grade(source, Variant.ofSize(size), findings), words, findings);
+      Rules.inVariant(
+          new Evaluated(Grader.grade(source, Variant.ofSize(size), findings), REACH, words),
+          findings);
     }
-    return findings.joined("size", source.sizes().sizes());
+    Findings ofCare = new Findings();
+    ofCare.addAll(
+        findings,
+        finding -> Optional.of(finding).filter(one -> !(one.code() instanceof CheckCode)));
+    return ofCare.joined("size", source.sizes().sizes());
   }
 
   /** Hints show how something is written, braces and all. */
@@ -43,7 +53,7 @@ class CareFaultsTest extends LabelledFaults {
   }
 
   /** The words of the templates; only English has some. */
-  private static CareWords words(Locale language) throws IOException {
+  static CareWords words(Locale language) throws IOException {
     Map<String, String> messages = new TreeMap<>();
     if (language.getLanguage().equals("en")) {
       Properties properties = new Properties();

@@ -33,7 +33,7 @@ class SizeOrderTest {
       patterns.add(Grader.grade(source, Variant.ofSize(size), findings));
     }
     Collections.reverse(patterns);
-    PatternChecks.acrossSizes(patterns, findings);
+    Rules.acrossSizes(patterns, findings);
     return findings.sorted();
   }
 

@@ -26,9 +26,12 @@ class TranslationFaultsTest extends LabelledFaults {
   protected Findings found(FaultCase fault, Path parent) throws IOException {
     Findings findings = new Findings();
     PatternSource source = fault.read(parent, findings);
-    PatternChecks.run(source, locale -> List.of(), findings);
+    Rules.asWritten(new Written(source), findings);
     for (String size : source.sizes().sizes()) {
-      PatternChecks.run(Grader.grade(source, Variant.ofSize(size), findings), REACH, findings);
+      Rules.inVariant(
+          new Evaluated(
+              Grader.grade(source, Variant.ofSize(size), findings), REACH, CareWords.NONE),
+          findings);
     }
     return findings;
   }

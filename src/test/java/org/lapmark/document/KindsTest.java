@@ -23,9 +23,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lapmark.check.CareChecks;
+import org.lapmark.check.AddedWords;
 import org.lapmark.check.CareCode;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.Rules;
+import org.lapmark.check.Written;
 import org.lapmark.document.companion.Companion;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.Finding;
@@ -226,7 +228,9 @@ class KindsTest {
 
   private List<Finding> missing(String section, String name) throws IOException {
     Findings findings = new Findings();
-    CareChecks.run(read(section, "{name: \"" + name + "\"}", "adults"), SOUGHT, findings);
+    Rules.asWritten(
+        new Written(read(section, "{name: \"" + name + "\"}", "adults"), AddedWords.NONE, SOUGHT),
+        findings);
     return findings.sorted().stream()
         .filter(finding -> finding.code() == CareCode.KIND_MISSING)
         .toList();

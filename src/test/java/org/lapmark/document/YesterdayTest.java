@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.lapmark.check.PatternChecks;
+import org.lapmark.check.Rules;
+import org.lapmark.check.Written;
 import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
@@ -39,12 +40,12 @@ class YesterdayTest {
   void aFolderOfYesterdayIsCutAlike(String name) throws Exception {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(Path.of(HOME, name), findings);
-    PatternChecks.run(source, locale -> List.of(), findings);
+    Rules.asWritten(new Written(source), findings);
     List<GradedPattern> sizes = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
     }
-    PatternChecks.acrossSizes(sizes, findings);
+    Rules.acrossSizes(sizes, findings);
     assertEquals(List.of(), findings.sorted());
     Kept.hold(HOME + name + ".cut-files.txt", hashes(sizes));
   }

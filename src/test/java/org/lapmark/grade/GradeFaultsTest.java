@@ -5,8 +5,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.lapmark.check.PatternChecks;
+import org.lapmark.check.CareWords;
+import org.lapmark.check.Evaluated;
 import org.lapmark.check.Reach;
+import org.lapmark.check.Rules;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
@@ -34,7 +36,7 @@ class GradeFaultsTest extends LabelledFaults {
     for (Variant variant : all) {
       Findings own = new Findings();
       GradedPattern pattern = Grader.grade(source, variant, own);
-      PatternChecks.run(pattern, REACH, own);
+      Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), own);
       conditions.see(pattern);
       found.add(own);
     }

@@ -15,8 +15,10 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.lapmark.check.PatternChecks;
+import org.lapmark.check.CareWords;
+import org.lapmark.check.Evaluated;
 import org.lapmark.check.Reach;
+import org.lapmark.check.Rules;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -49,7 +51,7 @@ class OptionsTest {
 
   private GradedPattern grade(String size, Map<String, String> choices) {
     GradedPattern pattern = Grader.grade(source, variants.of(size, choices), findings);
-    PatternChecks.run(pattern, REACH, findings);
+    Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;
   }

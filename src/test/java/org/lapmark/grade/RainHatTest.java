@@ -16,8 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.lapmark.check.PatternChecks;
+import org.lapmark.check.CareWords;
+import org.lapmark.check.Evaluated;
 import org.lapmark.check.Reach;
+import org.lapmark.check.Rules;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
@@ -58,7 +60,7 @@ class RainHatTest {
   private static GradedPattern graded(Variant variant) {
     Findings findings = new Findings();
     GradedPattern pattern = Grader.grade(source, variant, findings);
-    PatternChecks.run(pattern, REACH, findings);
+    Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), findings);
     assertEquals(List.of(), findings.sorted(), variant.toString());
     return pattern;
   }

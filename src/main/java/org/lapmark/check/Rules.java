@@ -1,0 +1,97 @@
+package org.lapmark.check;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+
+/** All rules, in order, by what they need. */
+public final class Rules {
+  /** Rules that need no variant. */
+  static final List<Rule<Written>> AS_WRITTEN =
+      List.of(
+          TranslationCheck.RULE,
+          WordsCheck.RULE,
+          ToolCheck.RULE,
+          UnusedCheck.RULE,
+          BracesCheck.RULE,
+          LabelCheck.RULE,
+          KindCheck.RULE,
+          UseCheck.RULE);
+
+  /** Rules that hold in each variant. */
+  static final List<Rule<Evaluated>> IN_A_VARIANT =
+      List.of(
+          TextCheck.RULE,
+          LikenessCheck.RULE,
+          HazardCheck.RULE,
+          GlyphCheck.RULE,
+          PropertyCheck.RULE,
+          PieceNames.RULE,
+          IronCheck.RULE,
+          LayerCheck.RULE,
+          ChildCheck.RULE,
+          TaskCheck.RULE);
+
+  /** Rules that hold from size to size, the sizes of one choice of options in their order. */
+  static final List<Rule<List<GradedPattern>>> ACROSS_SIZES =
+      List.of(SizeOrder.RULE, LikenessCheck.ACROSS_SIZES);
+
+  private Rules() {}
+
+  /**
+   * Holds a pattern as written against the rules that need no variant.
+   *
+   * @param written the pattern as written
+   * @param findings where breaches go
+   */
+  public static void asWritten(Written written, Findings findings) {
+    AS_WRITTEN.forEach(rule -> rule.holding().accept(written, findings));
+  }
+
+  /**
+   * Holds a pattern in one variant against the rules for that.
+   *
+   * @param evaluated the pattern in one variant
+   * @param findings where breaches go
+   */
+  public static void inVariant(Evaluated evaluated, Findings findings) {
+    IN_A_VARIANT.forEach(rule -> rule.holding().accept(evaluated, findings));
+  }
+
+  /**
+   * Holds a pattern's sizes against each other, separately for each choice of options.
+   *
+   * @param patterns the pattern in several variants, in any order
+   * @param findings where breaches go
+   */
+  public static void acrossSizes(List<GradedPattern> patterns, Findings findings) {
+    for (List<GradedPattern> row : rows(patterns)) {
+      ACROSS_SIZES.forEach(rule -> rule.holding().accept(row, findings));
+    }
+  }
+
+  /** The variants by choice of options, each in the order of its sizes. */
+  static List<List<GradedPattern>> rows(List<GradedPattern> patterns) {
+    if (patterns.isEmpty() || patterns.get(0).source().sizes() == null) {
+      return List.of();
+    }
+    List<String> sizes = patterns.get(0).source().sizes().sizes();
+    Map<Map<String, String>, List<GradedPattern>> byChoice = new LinkedHashMap<>();
+    for (GradedPattern pattern : patterns) {
+      byChoice
+          .computeIfAbsent(pattern.variant().choices(), unused -> new ArrayList<>())
+          .add(pattern);
+    }
+    byChoice
+        .values()
+        .forEach(
+            row ->
+                row.sort(
+                    Comparator.comparingInt(pattern -> sizes.indexOf(pattern.variant().size()))));
+    return List.copyOf(byChoice.values());
+  }
+}
