@@ -13,6 +13,18 @@ import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
+import org.lapmark.print.arrange.Arranged;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Savings;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Correction;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.CutGroup;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.wording.Wording;
 
 /**

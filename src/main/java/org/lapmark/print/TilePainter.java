@@ -21,6 +21,20 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.line.Dashes;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.MarkLabels;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.TextBlock;
 import org.lapmark.wording.Wording;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -297,14 +311,6 @@ final class TilePainter {
   private static Point middle(PieceArt art) {
     Coordinate centre = art.polygon().getCentroid().getCoordinate();
     return new Point(centre.x, centre.y);
-  }
-
-  static Box shared(Box a, Box b) {
-    return new Box(
-        Math.max(a.minX(), b.minX()),
-        Math.max(a.minY(), b.minY()),
-        Math.min(a.maxX(), b.maxX()),
-        Math.min(a.maxY(), b.maxY()));
   }
 
   static Box room(Cell cell) {

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.request.Request;

@@ -3,7 +3,7 @@ package org.lapmark.publish.request;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.source.PatternSource;
 
 /**

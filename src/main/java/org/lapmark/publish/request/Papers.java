@@ -1,7 +1,7 @@
 package org.lapmark.publish.request;
 
 import java.util.List;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /** The papers that can be asked for. */
 public final class Papers {
