@@ -156,10 +156,9 @@ public record SheetPlanner(
 
   private SheetPlan onPaper(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
     Tiling tiling = Tiling.of(subject.pattern().source().masthead().joins());
-    return switch (paper.kind()) {
-      case PAGE, SHEET, ROLL -> drawn(subject, paper, tiling, earlier);
-      case PROJECTOR -> projected(subject, paper, tiling, earlier);
-    };
+    return paper.filling().isProjected()
+        ? projected(subject, paper, tiling, earlier)
+        : drawn(subject, paper, tiling, earlier);
   }
 
   private SheetPlan drawn(
@@ -208,7 +207,7 @@ public record SheetPlanner(
         subject.pattern().pieces().stream()
             .filter(piece -> piece.statedSize().isPresent())
             .toList();
-    return left.isEmpty() || paper.kind() != Paper.Kind.PAGE
+    return left.isEmpty() || !paper.filling().isPaged()
         ? 0
         : Savings.pages(left, subject.pieces(), layout.arranged(), tiling.grid(paper));
   }

@@ -207,7 +207,7 @@ final class TilePainter {
     if (layout.art().stream().anyMatch(art -> art.polygon().intersects(geometry(box)))) {
       texts.add(new TextBlock.Text(wording.text(key + "inside"), "test-square-text"));
     }
-    if (paper.kind() != Paper.Kind.PAGE) {
+    if (!paper.filling().isPaged()) {
       texts.add(new TextBlock.Text(wording.text("tile.square.frame"), "test-square-text"));
     }
     if (!small) {
@@ -542,7 +542,7 @@ final class TilePainter {
   private List<Item> frame(Cell cell) {
     Box box = paper(cell).window();
     Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
-    if (paper.kind() != Paper.Kind.PAGE) {
+    if (!paper.filling().isPaged()) {
       return List.of(new Item.Shape(List.of(Path.rectangle(box)), "sheet-frame"));
     }
     List<Path> ticks = new ArrayList<>();
@@ -576,7 +576,7 @@ final class TilePainter {
   private List<Item> caption(Cell cell) {
     Box box = paper.window();
     Style bold = styles.style("tile-label-bold");
-    double inset = paper.kind() == Paper.Kind.PAGE ? 0 : 1;
+    double inset = paper.filling().isPaged() ? 0 : 1;
     double baseline = box.minY() + lettering.ascent(bold) + inset / 2;
     double left = box.minX() + inset + lettering.width(cell.code(), bold) + 3;
     String text = "";

@@ -14,6 +14,7 @@ import org.lapmark.packing.RollPacker;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.Shape;
 import org.lapmark.packing.TileGrid;
+import org.lapmark.print.paper.Filling;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -34,15 +35,17 @@ public record Arranging(
     List<Optional<Placement>> pins,
     List<Island> islands,
     SquareInside inside,
-    List<Double> sides) {
+    List<Double> sides)
+    implements Filling.Reader<Arranging.Result> {
   /** What was arranged, the square first, and how large the square is. */
-  record Result(Arrangement arrangement, double side) {}
+  public record Result(Arrangement arrangement, double side) {}
 
   /**
    * Pages: the square lies wherever it takes none of its own: between the pieces, else inside one,
    * else as a smaller square.
    */
-  Result pages() {
+  @Override
+  public Result pages() {
     if (pins.get(0).isEmpty() && shapes.size() > 1) {
       Optional<Hosted> hosted =
           Packer.host(
@@ -76,7 +79,8 @@ public record Arranging(
   }
 
   /** Large sheets: squares stand at both ends of the first one, if that takes no further sheet. */
-  Result sheets() {
+  @Override
+  public Result sheets() {
     List<Shape> all = new ArrayList<>(shapes);
     Polygon square = shapes.get(0).outline();
     all.add(new Shape(square, List.of(0.0), false));
@@ -102,7 +106,8 @@ public record Arranging(
   }
 
   /** A picture for a projector, which has a square in its corner. */
-  Result picture() {
+  @Override
+  public Result picture() {
     if (!islands.isEmpty()) {
       return whole(Packer.pack(shapes, grid, search, pins, islands));
     }
@@ -116,7 +121,8 @@ public record Arranging(
   }
 
   /** A roll: as short as the pieces allow, with a second square at its end if that is free. */
-  Result roll() {
+  @Override
+  public Result roll() {
     if (!islands.isEmpty()) {
       return whole(Packer.pack(shapes, grid, search, pins, islands));
     }

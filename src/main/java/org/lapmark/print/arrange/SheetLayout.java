@@ -102,7 +102,7 @@ public record SheetLayout(
     for (Piece piece : sorted) {
       Polygon shape = PieceArt.shape(piece);
       List<Double> turns =
-          paper.kind() == Paper.Kind.ROLL ? Turns.onRoll(shape, grid) : Turns.of(shape, grid);
+          paper.filling().isCutToLength() ? Turns.onRoll(shape, grid) : Turns.of(shape, grid);
       shapes.add(new Shape(shape, turns, false));
     }
     SquareInside inside = new SquareInside(sorted, grid, lines);
@@ -119,17 +119,11 @@ public record SheetLayout(
             earlier.map(Arranged::islands).orElse(List.of()),
             inside,
             sides);
-    Arranging.Result result =
-        switch (paper.kind()) {
-          case PAGE -> arranging.pages();
-          case SHEET -> arranging.sheets();
-          case ROLL -> arranging.roll();
-          case PROJECTOR -> arranging.picture();
-        };
+    Arranging.Result result = paper.filling().read(arranging);
     Arrangement arrangement = result.arrangement();
     if (earlier.isEmpty()) {
       arrangement = inOrder(arrangement, sorted);
-      if (paper.kind() == Paper.Kind.PAGE) {
+      if (paper.filling().isPaged()) {
         arrangement = squareFirst(arrangement, result.side(), grid);
       }
     }
@@ -350,7 +344,7 @@ public record SheetLayout(
       double top = (island.rows() - 1) * grid.stepY();
       double[] bottoms = new double[island.columns()];
       java.util.Arrays.fill(bottoms, top + grid.height());
-      for (int c = 0; paper.kind() == Paper.Kind.ROLL && c < bottoms.length; c++) {
+      for (int c = 0; paper.filling().isCutToLength() && c < bottoms.length; c++) {
         double lowest = top + SQUARE;
         Geometry window = box(Box.at(c * grid.stepX(), top, grid.width(), grid.height()));
         for (int i = 0; i < arrangement.placements().size(); i++) {

@@ -1,19 +1,31 @@
 package org.lapmark.print.paper;
 
+import java.util.List;
 import org.lapmark.geometry.Box;
 
 /**
- * A paper size with the part of it that printers reach.
+ * A paper size with the part of it that printers reach, and all that is particular about it.
  *
  * @param id the name in commands and file names
  * @param width millimetres
  * @param height millimetres
  * @param window what may carry ink, in millimetres from the top left corner
+ * @param filling how it is filled with pieces
+ * @param usual whether documents are made for it when no paper is asked for
+ * @param readable whether instructions are set on it; others have pieces alone
  * @param correction what the printer does to lengths, for which everything is corrected
  */
-public record Paper(String id, double width, double height, Box window, Correction correction) {
+public record Paper(
+    String id,
+    double width,
+    double height,
+    Box window,
+    Filling filling,
+    boolean usual,
+    boolean readable,
+    Correction correction) {
   /**
-   * A paper for printers that keep the scale.
+   * Pages that are read and joined, for printers that keep the scale.
    *
    * @param id the name in commands and file names
    * @param width millimetres
@@ -21,7 +33,13 @@ public record Paper(String id, double width, double height, Box window, Correcti
    * @param window what may carry ink, in millimetres from the top left corner
    */
   public Paper(String id, double width, double height, Box window) {
-    this(id, width, height, window, Correction.NONE);
+    this(id, width, height, window, Filling.PAGES, true, true, Correction.NONE);
+  }
+
+  /** A large one with pieces alone, made when asked for, with margins of 10 mm. */
+  private static Paper large(String id, double width, double height, Filling filling) {
+    Box window = Box.at(10, 10, width - 20, height - 20);
+    return new Paper(id, width, height, window, filling, false, false, Correction.NONE);
   }
 
   /** ISO 216 A4. */
@@ -35,49 +53,24 @@ public record Paper(String id, double width, double height, Box window, Correcti
   public static final Paper SHARED = new Paper("shared", 210, 279.4, Box.at(10, 12.7, 190, 254));
 
   /** ISO 216 A0, for a copy shop. */
-  public static final Paper A0 = new Paper("a0", 841, 1189, Box.at(10, 10, 821, 1169));
+  public static final Paper A0 = large("a0", 841, 1189, Filling.SHEETS);
 
   /**
    * A roll 36 in wide, for a copy shop: as long as the pieces need, and no longer than 200 in,
    * which is as large as a page can be.
    */
-  public static final Paper ROLL36 = new Paper("roll36", 914.4, 5080, Box.at(10, 10, 894.4, 5060));
+  public static final Paper ROLL36 = large("roll36", 914.4, 5080, Filling.ROLL);
 
-  /** For a projector above the table: no paper at all, and nothing to join. */
-  public static final Paper PROJECTOR =
-      new Paper("projector", 1220, 5080, Box.at(10, 10, 1200, 5060));
+  /** For a projector above the table. */
+  public static final Paper PROJECTOR = large("projector", 1220, 5080, Filling.PICTURE);
 
-  /** What a paper is. */
-  public enum Kind {
-    /** Pages for a printer at home, to be joined. */
-    PAGE,
-    /** A large sheet. */
-    SHEET,
-    /** A large sheet as long as needed. */
-    ROLL,
-    /** A picture for a projector. */
-    PROJECTOR
-  }
-
-  /**
-   * What the paper is, by its name.
-   *
-   * @return the kind; a page unless it is one of the large ones
-   */
-  public Kind kind() {
-    return switch (id) {
-      case "a0" -> Kind.SHEET;
-      case "roll36" -> Kind.ROLL;
-      case "projector" -> Kind.PROJECTOR;
-      default -> Kind.PAGE;
-    };
-  }
+  /** Every paper, in the order in which they are made. */
+  public static final List<Paper> ALL = List.of(A4, LETTER, SHARED, A0, ROLL36, PROJECTOR);
 
   /** The same paper with another height, its margins kept. */
   public Paper cut(double newHeight) {
     double margins = height - window.height();
-    return new Paper(
-        id,
+    return with(
         width,
         newHeight,
         Box.at(window.minX(), window.minY(), window.width(), newHeight - margins),
@@ -91,7 +84,7 @@ public record Paper(String id, double width, double height, Box window, Correcti
    * @return the paper
    */
   public Paper corrected(Correction measured) {
-    return new Paper(id, width, height, window, measured);
+    return with(width, height, window, measured);
   }
 
   /**
@@ -114,11 +107,14 @@ public record Paper(String id, double width, double height, Box window, Correcti
   }
 
   private Paper scaled(double x, double y) {
-    return new Paper(
-        id,
+    return with(
         width * x,
         height * y,
         new Box(window.minX() * x, window.minY() * y, window.maxX() * x, window.maxY() * y),
         correction);
+  }
+
+  private Paper with(double newWidth, double newHeight, Box newWindow, Correction measured) {
+    return new Paper(id, newWidth, newHeight, newWindow, filling, usual, readable, measured);
   }
 }

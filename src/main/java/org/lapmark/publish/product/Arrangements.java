@@ -30,7 +30,7 @@ public final class Arrangements {
   void add(Variant variant, SheetPlan plan) {
     if (plan.tiles().isEmpty()) {
       empty.put(key(variant, plan.paper()), true);
-    } else if (plan.paper().kind() == Paper.Kind.PAGE) {
+    } else if (plan.paper().filling().isPaged()) {
       qualities.put(key(variant, plan.paper()), plan.quality());
     }
   }

@@ -21,7 +21,7 @@ abstract class ReadProduct extends SheetProduct {
 
   @Override
   final boolean isOn(Paper paper) {
-    return paper.kind() == Paper.Kind.PAGE;
+    return paper.readable();
   }
 
   /** The one that it shows; nothing where that wasn't made. */

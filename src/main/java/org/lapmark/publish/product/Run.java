@@ -46,7 +46,7 @@ public record Run(
 
   /** Papers for what is read, or all those for what is cut. */
   List<Paper> pages() {
-    return papers.stream().filter(paper -> paper.kind() == Paper.Kind.PAGE).toList();
+    return papers.stream().filter(Paper::readable).toList();
   }
 
   Purpose purpose(GradedPattern pattern) {

@@ -67,11 +67,12 @@ public abstract class Extra {
       throw new RefusedException(
           "tiles of chosen pieces come without anything to read: leave out --piece or " + option);
     }
-    if (papers.stream().noneMatch(paper -> paper.kind() == Paper.Kind.PAGE)) {
+    if (papers.stream().noneMatch(Paper::readable)) {
       throw new RefusedException(
           option
-              + " is printed on pages, and large sheets have pieces alone: add a4, letter or"
-              + " shared to --paper, or leave out "
+              + " is printed on pages, and large sheets have pieces alone: add "
+              + Papers.readable()
+              + " to --paper, or leave out "
               + option);
     }
   }
