@@ -20,7 +20,7 @@ import org.apache.pdfbox.rendering.ImageType;
 import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.lapmark.finding.Finding;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.Result;
 import org.lapmark.publish.TemplateFolder;

@@ -12,6 +12,12 @@ import java.util.function.Function;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 
 /**
  * Tiles that show the inside of a piece and no line: nobody needs to print them. One that alone

@@ -7,6 +7,10 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.piece.PieceArt;
 
 /**
  * A line right through a run of joined tiles, as long as whole millimetres allow: measured when

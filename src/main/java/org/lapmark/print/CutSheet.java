@@ -15,6 +15,11 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.piece.CutGroup;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.PlacedPiece;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -114,7 +119,7 @@ final class CutSheet {
     PieceLabel label =
         new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern) {
           @Override
-          boolean isHalf(Piece shown) {
+          protected boolean isHalf(Piece shown) {
             return false;
           }
         };

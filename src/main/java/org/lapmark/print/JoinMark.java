@@ -5,6 +5,7 @@ import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Join;
 
 /**
  * A mark split across a join: one half on either tile.

@@ -10,6 +10,12 @@ import java.util.stream.DoubleStream;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.piece.PieceArt;
 
 /**
  * Where the marks of all joins stand and how they look. Both follow from the lines that cross a

@@ -14,6 +14,14 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.line.Dashes;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.TextBlock;
 import org.lapmark.source.JoinStyle;
 import org.lapmark.wording.Wording;
 
@@ -195,7 +203,7 @@ final class JoinPainter {
                 turned ? block.height() : block.width(),
                 turned ? block.width() : block.height(),
                 end,
-                TilePainter.shared(near, TilePainter.room(cell)));
+                Cell.shared(near, TilePainter.room(cell)));
     found.ifPresent(
         box -> {
           items.get(cell).addAll(block.in(box, turned));
@@ -324,7 +332,7 @@ final class JoinPainter {
             ? new Box(join.from().x() + low, join.from().y(), join.from().x() + high, join.to().y())
             : new Box(
                 join.from().x(), join.from().y() + low, join.to().x(), join.from().y() + high);
-    return TilePainter.shared(strip, cell.shown());
+    return Cell.shared(strip, cell.shown());
   }
 
   private Optional<Box> place(Join join, Cell cell, TextBlock block, Box strip, int side) {

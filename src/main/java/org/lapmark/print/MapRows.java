@@ -8,6 +8,8 @@ import java.util.Map;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 import org.locationtech.jts.geom.Coordinate;
 
 /**

@@ -17,6 +17,7 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.cutting.CuttingLine;
 import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;

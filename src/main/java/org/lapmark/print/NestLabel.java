@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.wording.Wording;
 
 /**
@@ -30,23 +31,23 @@ final class NestLabel extends PieceLabel {
   }
 
   @Override
-  String sizeKey() {
+  protected String sizeKey() {
     return "nest.piece.size";
   }
 
   @Override
-  String size(Piece piece) {
+  public String size(Piece piece) {
     return sizes(
         wording, nest, nested(piece).members().stream().map(NestedPiece.Member::size).toList());
   }
 
   @Override
-  List<String> cuts(Piece piece) {
+  public List<String> cuts(Piece piece) {
     return bySize(piece, super::cuts);
   }
 
   @Override
-  List<String> paper(Piece piece) {
+  public List<String> paper(Piece piece) {
     return bySize(piece, super::paper);
   }
 

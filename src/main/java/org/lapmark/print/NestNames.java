@@ -15,6 +15,12 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.LineObstacles;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.PieceArt;
 
 /**
  * Writes the sizes' names along their cutting lines, in gaps of the lines, never upside down, and

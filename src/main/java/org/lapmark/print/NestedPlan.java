@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.print.piece.PlacedPiece;
 
 /**
  * The pieces of all sizes stacked, and the tiles that show them.

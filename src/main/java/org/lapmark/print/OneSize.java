@@ -7,6 +7,11 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
 
 /** The pieces of one size, as they are. */
 record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubject {

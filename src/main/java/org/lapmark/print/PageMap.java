@@ -12,6 +12,11 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.paper.Correction;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.piece.TextBlock;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Draws a sheet in small. */

@@ -3,6 +3,8 @@ package org.lapmark.print;
 import java.util.List;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.piece.PieceArt;
 
 /**
  * Which part of a piece a tile shows, as the piece lies on the sheet.

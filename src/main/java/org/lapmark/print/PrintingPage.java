@@ -14,6 +14,10 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Correction;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.TextBlock;
 
 /**
  * The page by which a maker proves that the printer keeps the scale. Everything lies inside a
@@ -28,8 +32,6 @@ final class PrintingPage {
 
   private static final double METRIC_SQUARE = 100;
   private static final double INCH_SQUARE = 76.2;
-  static final double ACROSS = 180;
-  static final double DOWN = 240;
   private static final double CARD_WIDTH = 85.60;
   private static final double CARD_HEIGHT = 53.98;
   private static final double CARD_RADIUS = 3.18;
@@ -175,19 +177,23 @@ final class PrintingPage {
     items.add(
         new Item.Shape(
             List.of(
-                stroke(BAR_X, top, BAR_X, top + DOWN),
+                stroke(BAR_X, top, BAR_X, top + Correction.DOWN),
                 stroke(BAR_X - END_TICK, top, BAR_X + END_TICK, top),
-                stroke(BAR_X - END_TICK, top + DOWN, BAR_X + END_TICK, top + DOWN)),
+                stroke(
+                    BAR_X - END_TICK,
+                    top + Correction.DOWN,
+                    BAR_X + END_TICK,
+                    top + Correction.DOWN)),
             "scale-bar"));
     List<Path> ticks = new ArrayList<>();
-    for (double at = TICK_STEP; at < DOWN; at += TICK_STEP) {
+    for (double at = TICK_STEP; at < Correction.DOWN; at += TICK_STEP) {
       ticks.add(stroke(BAR_X - TICK, top + at, BAR_X + TICK, top + at));
     }
     items.add(new Item.Shape(ticks, "scale-bar-tick"));
     items.add(
         new Item.Lettering(
             text("paper.bar.down"),
-            new Point(BAR_X + 5.5, top + DOWN / 2),
+            new Point(BAR_X + 5.5, top + Correction.DOWN / 2),
             Alignment.MIDDLE,
             270,
             "scale-bar-text"));
@@ -195,29 +201,37 @@ final class PrintingPage {
 
   private void barAcross() {
     double y = HEIGHT - 3;
-    double left = WIDTH - 1 - ACROSS;
+    double left = WIDTH - 1 - Correction.ACROSS;
     items.add(
         new Item.Shape(
             List.of(
-                stroke(left, y, left + ACROSS, y),
+                stroke(left, y, left + Correction.ACROSS, y),
                 stroke(left, y - END_TICK, left, y + END_TICK),
-                stroke(left + ACROSS, y - END_TICK, left + ACROSS, y + END_TICK)),
+                stroke(
+                    left + Correction.ACROSS,
+                    y - END_TICK,
+                    left + Correction.ACROSS,
+                    y + END_TICK)),
             "scale-bar"));
     List<Path> ticks = new ArrayList<>();
-    for (double at = TICK_STEP; at < ACROSS; at += TICK_STEP) {
+    for (double at = TICK_STEP; at < Correction.ACROSS; at += TICK_STEP) {
       ticks.add(stroke(left + at, y - TICK, left + at, y + TICK));
     }
     items.add(new Item.Shape(ticks, "scale-bar-tick"));
     letter(
-        text("paper.bar.across"), left + ACROSS / 2, y - 3.6, Alignment.MIDDLE, "scale-bar-text");
+        text("paper.bar.across"),
+        left + Correction.ACROSS / 2,
+        y - 3.6,
+        Alignment.MIDDLE,
+        "scale-bar-text");
   }
 
   private void table(double x, double top) {
     double width = WIDTH - x;
     double half = (width - 6) / 2;
     double y = top + paragraph(x, top, width, text("paper.table.title"), "page-text-bold") + 2;
-    double end = column(x, y, half, "paper.table.across", ACROSS, MEASURED_ACROSS);
-    column(x + half + 6, y, half, "paper.table.down", DOWN, MEASURED_DOWN);
+    double end = column(x, y, half, "paper.table.across", Correction.ACROSS, MEASURED_ACROSS);
+    column(x + half + 6, y, half, "paper.table.down", Correction.DOWN, MEASURED_DOWN);
     paragraph(x, end + 2.5, width, text("paper.table.note"), "table-text");
   }
 

@@ -11,6 +11,14 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.Dashes;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Coordinate;
 
 /**

@@ -2,6 +2,10 @@ package org.lapmark.print;
 
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.print.arrange.Arranged;
+import org.lapmark.print.arrange.PlanQuality;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PlacedPiece;
 
 /**
  * The pieces of one variant arranged at full size, and the tiles that show them.

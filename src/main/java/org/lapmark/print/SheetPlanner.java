@@ -13,6 +13,18 @@ import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
+import org.lapmark.print.arrange.Arranged;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Savings;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Correction;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.CutGroup;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.wording.Wording;
 
 /**
@@ -144,10 +156,9 @@ public record SheetPlanner(
 
   private SheetPlan onPaper(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {
     Tiling tiling = Tiling.of(subject.pattern().source().masthead().joins());
-    return switch (paper.kind()) {
-      case PAGE, SHEET, ROLL -> drawn(subject, paper, tiling, earlier);
-      case PROJECTOR -> projected(subject, paper, tiling, earlier);
-    };
+    return paper.filling().isProjected()
+        ? projected(subject, paper, tiling, earlier)
+        : drawn(subject, paper, tiling, earlier);
   }
 
   private SheetPlan drawn(
@@ -196,7 +207,7 @@ public record SheetPlanner(
         subject.pattern().pieces().stream()
             .filter(piece -> piece.statedSize().isPresent())
             .toList();
-    return left.isEmpty() || paper.kind() != Paper.Kind.PAGE
+    return left.isEmpty() || !paper.filling().isPaged()
         ? 0
         : Savings.pages(left, subject.pieces(), layout.arranged(), tiling.grid(paper));
   }

@@ -6,6 +6,11 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
 
 /** What a sheet shows: the pieces of one size, or those of all sizes stacked. */
 interface SheetSubject {

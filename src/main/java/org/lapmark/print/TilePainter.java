@@ -21,6 +21,20 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.Join;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.line.Dashes;
+import org.lapmark.print.line.FreeSpace;
+import org.lapmark.print.line.Moved;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.MarkLabels;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.TextBlock;
 import org.lapmark.wording.Wording;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -193,7 +207,7 @@ final class TilePainter {
     if (layout.art().stream().anyMatch(art -> art.polygon().intersects(geometry(box)))) {
       texts.add(new TextBlock.Text(wording.text(key + "inside"), "test-square-text"));
     }
-    if (paper.kind() != Paper.Kind.PAGE) {
+    if (!paper.filling().isPaged()) {
       texts.add(new TextBlock.Text(wording.text("tile.square.frame"), "test-square-text"));
     }
     if (!small) {
@@ -297,14 +311,6 @@ final class TilePainter {
   private static Point middle(PieceArt art) {
     Coordinate centre = art.polygon().getCentroid().getCoordinate();
     return new Point(centre.x, centre.y);
-  }
-
-  static Box shared(Box a, Box b) {
-    return new Box(
-        Math.max(a.minX(), b.minX()),
-        Math.max(a.minY(), b.minY()),
-        Math.min(a.maxX(), b.maxX()),
-        Math.min(a.maxY(), b.maxY()));
   }
 
   static Box room(Cell cell) {
@@ -536,7 +542,7 @@ final class TilePainter {
   private List<Item> frame(Cell cell) {
     Box box = paper(cell).window();
     Point back = new Point(cell.window().minX() - box.minX(), cell.window().minY() - box.minY());
-    if (paper.kind() != Paper.Kind.PAGE) {
+    if (!paper.filling().isPaged()) {
       return List.of(new Item.Shape(List.of(Path.rectangle(box)), "sheet-frame"));
     }
     List<Path> ticks = new ArrayList<>();
@@ -570,7 +576,7 @@ final class TilePainter {
   private List<Item> caption(Cell cell) {
     Box box = paper.window();
     Style bold = styles.style("tile-label-bold");
-    double inset = paper.kind() == Paper.Kind.PAGE ? 0 : 1;
+    double inset = paper.filling().isPaged() ? 0 : 1;
     double baseline = box.minY() + lettering.ascent(bold) + inset / 2;
     double left = box.minX() + inset + lettering.width(cell.code(), bold) + 3;
     String text = "";

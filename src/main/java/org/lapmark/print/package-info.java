@@ -1,5 +1,5 @@
 /**
- * Pieces on paper at true scale: sheets, tiles, join marks, page map and the printing page, all as
- * drawings in millimetres.
+ * Sheets drawn as tiles, nested sizes, cut sheets, the page map and the printing page, all as
+ * drawings in millimetres at true scale.
  */
 package org.lapmark.print;

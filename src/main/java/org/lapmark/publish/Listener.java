@@ -1,7 +1,7 @@
 package org.lapmark.publish;
 
 import java.nio.file.Path;
-import org.lapmark.print.PlanQuality;
+import org.lapmark.print.arrange.PlanQuality;
 
 /** Is told how the work goes on, always by the thread that asked for it. */
 public interface Listener {

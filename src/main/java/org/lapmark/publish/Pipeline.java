@@ -11,7 +11,7 @@ import org.lapmark.grade.Conditions;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Checkpoint;
 import org.lapmark.publish.output.OutputFolder;
 import org.lapmark.publish.output.OutputLock;

@@ -6,7 +6,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.ChosenPieces;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.RefusedException;

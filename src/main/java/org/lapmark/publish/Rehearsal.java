@@ -13,7 +13,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.Receiver;

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.cli.console.Console;
 import org.lapmark.finding.Findings;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.Listener;
 import org.lapmark.publish.Outcome;
 import org.lapmark.publish.Result;

@@ -23,7 +23,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.wording.Wording;
 
 /** What makers read in the demo's instructions of all sizes. */

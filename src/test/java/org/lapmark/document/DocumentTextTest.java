@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.document.book.CompleteDocument;
 import org.lapmark.document.manual.Look;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /** What readers, and programs that read aloud, get out of a document. */
 class DocumentTextTest {

@@ -12,7 +12,7 @@ import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /** Documents of the specimen, and what can be read back from them. */
 public final class Documents {

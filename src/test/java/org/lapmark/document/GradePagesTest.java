@@ -21,7 +21,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;

@@ -27,7 +27,7 @@ import org.lapmark.figure.Figure;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.LayWords;
 import org.lapmark.measure.PrintedValue;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.text.Block;
 import org.lapmark.text.PlainText;
 import org.lapmark.text.Steps;

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.TimeZone;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.parallel.Isolated;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /** The same pattern gives the same file, wherever and whenever it is written. */
 @Isolated

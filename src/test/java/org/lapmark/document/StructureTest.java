@@ -21,7 +21,7 @@ import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferenc
 import org.junit.jupiter.api.Test;
 import org.lapmark.document.pdf.Structure;
 import org.lapmark.document.pdf.Typeface;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 class StructureTest {
   @Test

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.geometry.Point;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /** Prints true: by the numbers in the file, and by what an independent renderer makes of them. */
 class TrueScaleTest {

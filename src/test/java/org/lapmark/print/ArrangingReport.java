@@ -11,6 +11,12 @@ import org.lapmark.packing.PageBound;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.Shape;
 import org.lapmark.packing.TileGrid;
+import org.lapmark.print.arrange.PlanQuality;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.Turns;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Polygon;
 
 /**

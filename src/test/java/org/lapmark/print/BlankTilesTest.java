@@ -23,6 +23,10 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
 import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 
 class BlankTilesTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.TileGrid;
+import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;

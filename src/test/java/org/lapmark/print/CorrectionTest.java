@@ -15,6 +15,9 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.paper.Correction;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PlacedPiece;
 
 class CorrectionTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

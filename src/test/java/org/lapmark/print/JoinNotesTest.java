@@ -16,6 +16,9 @@ import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.source.JoinStyle;
 
 /**

@@ -15,6 +15,9 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 
 class LargeSheetsTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

@@ -31,6 +31,12 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.cutting.CuttingLine;
 import org.lapmark.panel.cutting.PieceShape;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.Layering;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 

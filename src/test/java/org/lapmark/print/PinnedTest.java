@@ -12,6 +12,9 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.lapmark.geometry.Affine;
 import org.lapmark.grade.Piece;
+import org.lapmark.print.arrange.Arranged;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PieceArt;
 
 class PinnedTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

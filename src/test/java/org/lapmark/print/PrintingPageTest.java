@@ -16,6 +16,7 @@ import org.lapmark.drawing.Style;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.paper.Paper;
 
 class PrintingPageTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

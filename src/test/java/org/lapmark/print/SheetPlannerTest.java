@@ -24,6 +24,11 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.PlacedPiece;
 
 class SheetPlannerTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

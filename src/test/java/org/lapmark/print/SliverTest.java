@@ -11,6 +11,11 @@ import org.lapmark.geometry.Box;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.TileGrid;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.paper.Paper;
+import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.GeometryFactory;
 

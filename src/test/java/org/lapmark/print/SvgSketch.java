@@ -15,6 +15,7 @@ import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.print.paper.Paper;
 
 /** Writes the sample patterns' drawings as SVG files, to be looked at. */
 final class SvgSketch {

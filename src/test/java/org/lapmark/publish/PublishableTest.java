@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.FaultCase;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;

@@ -32,7 +32,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.StepSource;
 import org.w3c.dom.Document;

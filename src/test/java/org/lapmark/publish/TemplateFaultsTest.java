@@ -26,7 +26,7 @@ import org.lapmark.document.template.TemplateCode;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Position;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Request;
 
 /** What is wrong in templates of a user's own is told with file and line, by a check already. */

@@ -16,7 +16,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.document.template.Templates;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.request.Request;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;

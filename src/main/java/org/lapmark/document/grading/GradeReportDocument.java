@@ -14,7 +14,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.source.Masthead;
 import org.lapmark.wording.Wording;
 

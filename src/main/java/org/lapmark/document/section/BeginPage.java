@@ -16,7 +16,7 @@ import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.panel.cutting.Allowance;
-import org.lapmark.print.EdgeWords;
+import org.lapmark.print.piece.EdgeWords;
 import org.lapmark.source.MakingSource;
 import org.lapmark.wording.Wording;
 

@@ -11,7 +11,7 @@ import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Value;
-import org.lapmark.print.EdgeWords;
+import org.lapmark.print.piece.EdgeWords;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;

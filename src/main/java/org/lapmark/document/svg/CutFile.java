@@ -14,8 +14,8 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.print.CutGroup;
 import org.lapmark.print.SheetPlanner;
+import org.lapmark.print.piece.CutGroup;
 import org.lapmark.source.Masthead;
 import org.lapmark.text.Markup;
 

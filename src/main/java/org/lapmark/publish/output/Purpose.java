@@ -2,7 +2,7 @@ package org.lapmark.publish.output;
 
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /**
  * For what a file is made.

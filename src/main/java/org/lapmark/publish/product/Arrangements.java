@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
-import org.lapmark.print.PlanQuality;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.print.arrange.PlanQuality;
+import org.lapmark.print.paper.Paper;
 
 /** How pieces lie on pages, told in a fixed order when all are laid out. */
 public final class Arrangements {
@@ -30,7 +30,7 @@ public final class Arrangements {
   void add(Variant variant, SheetPlan plan) {
     if (plan.tiles().isEmpty()) {
       empty.put(key(variant, plan.paper()), true);
-    } else if (plan.paper().kind() == Paper.Kind.PAGE) {
+    } else if (plan.paper().filling().isPaged()) {
       qualities.put(key(variant, plan.paper()), plan.quality());
     }
   }

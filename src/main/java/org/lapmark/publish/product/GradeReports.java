@@ -2,7 +2,7 @@ package org.lapmark.publish.product;
 
 import java.util.List;
 import org.lapmark.document.grading.GradeReportDocument;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.RefusedException;

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Manifest;
 
 /**

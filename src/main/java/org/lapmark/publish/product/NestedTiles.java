@@ -7,7 +7,7 @@ import org.lapmark.document.book.NestedTilesDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Look;
 import org.lapmark.print.NestedPlan;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.RefusedException;

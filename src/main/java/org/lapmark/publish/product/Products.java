@@ -3,7 +3,7 @@ package org.lapmark.publish.product;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.PatternSource;

@@ -5,8 +5,8 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlan;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Extra;
 
 /** What is read, of one variant, on pages that can be read. */
@@ -21,7 +21,7 @@ abstract class ReadProduct extends SheetProduct {
 
   @Override
   final boolean isOn(Paper paper) {
-    return paper.kind() == Paper.Kind.PAGE;
+    return paper.readable();
   }
 
   /** The one that it shows; nothing where that wasn't made. */

@@ -8,7 +8,7 @@ import java.util.Optional;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.request.Request;
@@ -46,7 +46,7 @@ public record Run(
 
   /** Papers for what is read, or all those for what is cut. */
   List<Paper> pages() {
-    return papers.stream().filter(paper -> paper.kind() == Paper.Kind.PAGE).toList();
+    return papers.stream().filter(Paper::readable).toList();
   }
 
   Purpose purpose(GradedPattern pattern) {

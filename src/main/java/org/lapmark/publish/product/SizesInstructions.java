@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.document.book.SizesDocument;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Purpose;
 
 /**

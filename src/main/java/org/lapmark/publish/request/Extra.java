@@ -3,7 +3,7 @@ package org.lapmark.publish.request;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -67,11 +67,12 @@ public abstract class Extra {
       throw new RefusedException(
           "tiles of chosen pieces come without anything to read: leave out --piece or " + option);
     }
-    if (papers.stream().noneMatch(paper -> paper.kind() == Paper.Kind.PAGE)) {
+    if (papers.stream().noneMatch(Paper::readable)) {
       throw new RefusedException(
           option
-              + " is printed on pages, and large sheets have pieces alone: add a4, letter or"
-              + " shared to --paper, or leave out "
+              + " is printed on pages, and large sheets have pieces alone: add "
+              + Papers.readable()
+              + " to --paper, or leave out "
               + option);
     }
   }

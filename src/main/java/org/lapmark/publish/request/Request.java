@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 
 /**
  * What to publish.

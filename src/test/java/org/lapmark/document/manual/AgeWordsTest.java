@@ -22,8 +22,8 @@ import org.lapmark.document.book.Plates;
 import org.lapmark.document.companion.Companion;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.Paper;
 import org.lapmark.print.SheetPlanner;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.source.PatternSource;
 
 /** Who makes a size sees how old those are whom it is for. */

@@ -13,7 +13,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.Size;
 import net.jqwik.api.constraints.UniqueElements;
 import org.junit.jupiter.api.Test;
-import org.lapmark.print.Paper;
+import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Papers;
 
 class FileNamesTest {
