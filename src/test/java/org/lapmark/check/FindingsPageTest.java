@@ -111,6 +111,7 @@ class FindingsPageTest {
         .replaceAll("\\s+", " ")
         .replace("&", "&amp;")
         .replace("<", "&lt;")
+        .replace("[", "\\[")
         .replace("|", "\\|")
         .replace("*", "\\*")
         .replace("`", "\\`");

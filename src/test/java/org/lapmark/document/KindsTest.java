@@ -46,6 +46,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 class KindsTest {
   private static final Path CARE =
       Path.of("src", "test", "resources", "org", "lapmark", "check", "care");
+  private static final Path GUIDE = Path.of("src", "readme", "guide", "care.md");
   private static final DocumentWriter WRITER = new DocumentWriter(Specimen.templates());
   private static final Wording WORDS = WRITER.wording(Locale.UK);
   private static final CareWords SOUGHT = CareWords.of(WORDS);
@@ -161,11 +162,11 @@ class KindsTest {
   }
 
   @Test
-  void readmeListsEveryKindWithWhatItBrings() throws IOException {
+  void theGuideListsEveryKindWithWhatItBrings() throws IOException {
     Map<String, Set<String>> listed = new LinkedHashMap<>();
     Matcher row =
         Pattern.compile("(?m)^\\| ((?:`[a-z_]+`(?:, )?)+) \\| ((?:`[a-z_]+`(?:, )?)+|nothing) \\|$")
-            .matcher(care(Files.readString(Path.of("README.md"))));
+            .matcher(Files.readString(GUIDE));
     while (row.find()) {
       Set<String> hazards = new TreeSet<>();
       if (!row.group(2).equals("nothing")) {
@@ -180,12 +181,6 @@ class KindsTest {
       known.put(kind.id(), new TreeSet<>(kind.hazards()));
     }
     assertEquals(known, listed);
-  }
-
-  /** The chapter about care. */
-  private static String care(String readme) {
-    int from = readme.indexOf("### Care");
-    return readme.substring(from, readme.indexOf("\n### ", from));
   }
 
   @Test
@@ -219,9 +214,10 @@ class KindsTest {
   }
 
   @Test
-  void readmeListsEveryHazard() throws IOException {
-    String readme = Files.readString(Path.of("README.md"));
-    Matcher list = Pattern.compile("(?s)All hazards: ((?:`[a-z_]+`(?:,\\s+)?)+)").matcher(readme);
+  void theGuideListsEveryHazard() throws IOException {
+    Matcher list =
+        Pattern.compile("(?s)All hazards: ((?:`[a-z_]+`(?:,\\s+)?)+)")
+            .matcher(Files.readString(GUIDE));
     assertTrue(list.find());
     assertEquals(WRITER.hazards(Locale.UK), List.of(list.group(1).replace("`", "").split(",\\s+")));
   }
