@@ -18,6 +18,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.lapmark.FindingWordsTest;
+import org.lapmark.check.rule.Rule;
 import org.lapmark.document.template.TemplateCode;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.finding.Finding;

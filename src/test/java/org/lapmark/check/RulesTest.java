@@ -22,6 +22,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.lapmark.check.rule.CareCode;
+import org.lapmark.check.rule.CareWords;
+import org.lapmark.check.rule.CheckCode;
+import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.Rule;
+import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
@@ -62,7 +68,7 @@ class RulesTest {
     listed.addAll(all());
     assertEquals(all().size(), listed.size());
     int stated = 0;
-    for (JavaClass type : new ClassFileImporter().importPackagesOf(Rule.class)) {
+    for (JavaClass type : new ClassFileImporter().importPackagesOf(Rules.class)) {
       for (JavaField field : type.getFields()) {
         if (field.getRawType().isEquivalentTo(Rule.class)) {
           assertTrue(listed.contains(field.reflect().get(null)), field.getFullName());

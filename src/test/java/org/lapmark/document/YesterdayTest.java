@@ -12,7 +12,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.check.Rules;
-import org.lapmark.check.Written;
+import org.lapmark.check.rule.Written;
 import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;

@@ -1,0 +1,2 @@
+/** Rules about what can hurt somebody: each missing caution is a finding. */
+package org.lapmark.check.care;

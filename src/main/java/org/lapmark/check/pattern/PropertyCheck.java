@@ -1,0 +1,149 @@
+package org.lapmark.check.pattern;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.lapmark.check.rule.Amount;
+import org.lapmark.check.rule.CheckCode;
+import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.PrintedTexts;
+import org.lapmark.check.rule.Rule;
+import org.lapmark.finding.Findings;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Traits;
+import org.lapmark.lay.LayCode;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+import org.lapmark.source.ThingSource;
+
+/** Every property of materials and hardware can be computed, and is as much as it can be. */
+public record PropertyCheck(GradedPattern pattern, Findings findings) {
+  public static final Rule<Evaluated> RULE =
+      new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE);
+
+  private static final List<String> TRUTHS =
+      List.of("nap", "no_grain", "no_fray", "no_iron", "both_sides_alike", "fusible");
+
+  /** Shares of a whole, such as ten per cent. */
+  private static final List<String> SHARES = List.of("margin", "shrinkage");
+
+  /** What may be nothing at all. */
+  private static final List<String> FROM_ZERO =
+      List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
+
+  static void run(Evaluated evaluated, Findings findings) {
+    GradedPattern pattern = evaluated.pattern();
+    PropertyCheck check = new PropertyCheck(pattern, findings);
+    PrintedTexts.things(pattern.source()).forEach(check::thing);
+    pattern
+        .source()
+        .making()
+        .stitches()
+        .forEach((name, length) -> check.amount("stitch", "", name, length));
+  }
+
+  private void thing(ThingSource thing) {
+    for (Map.Entry<String, Formula> property : thing.properties().entrySet()) {
+      if (property.getValue() == null) {
+        continue;
+      }
+      String id = thing.id().text();
+      if (TRUTHS.contains(property.getKey())) {
+        truth(id, property.getKey(), property.getValue());
+      } else {
+        amount("thing", id, property.getKey(), property.getValue());
+      }
+    }
+  }
+
+  /** Formulas have no words for yes and no; as a property they stand alone. */
+  private void truth(String thing, String property, Formula formula) {
+    if (Traits.isStated(formula)) {
+      return;
+    }
+    value(formula)
+        .filter(value -> !(value instanceof Value.Truth))
+        .ifPresent(value -> kind(thing, property, formula, "truth"));
+  }
+
+  private void kind(String thing, String property, Formula formula, String expected) {
+    findings.add(
+        LayCode.LAY_PROPERTY_KIND,
+        formula.text().position(),
+        "property",
+        property,
+        "material",
+        thing,
+        "expected",
+        expected);
+  }
+
+  /** What a property has to be: a share, a length, or as a quantity either a number or a length. */
+  private static String expected(String property) {
+    if (SHARES.contains(property)) {
+      return "plain";
+    }
+    return property.equals("quantity") ? "amount" : "length";
+  }
+
+  private static boolean isOfKind(Value value, String expected) {
+    if (!(value instanceof Value.Quantity quantity)) {
+      return value instanceof Value.StockSizes
+          || value instanceof Value.NominalPair && !expected.equals("plain");
+    }
+    return switch (quantity.dimension()) {
+      case LENGTH -> !expected.equals("plain");
+      case COUNT, PLAIN -> !expected.equals("length");
+      default -> false;
+    };
+  }
+
+  private void amount(String kind, String thing, String property, Formula formula) {
+    Value value = value(formula).orElse(null);
+    if (kind.equals("thing") && value != null && !isOfKind(value, expected(property))) {
+      kind(thing, property, formula, expected(property));
+      return;
+    }
+    Amount shown;
+    if (value instanceof Value.NominalPair pair) {
+      shown = new Amount(Math.min(pair.metric(), pair.inches()), Dimension.LENGTH);
+    } else if (value instanceof Value.Quantity quantity) {
+      shown = new Amount(quantity.amount(), quantity.dimension());
+    } else {
+      return;
+    }
+    double amount = shown.amount();
+    boolean fromZero = FROM_ZERO.contains(property);
+    // Widths of cloth and shares are held to their ranges where cloth is laid out.
+    boolean elsewhere =
+        property.equals("usable_width")
+            || property.equals("other_width")
+            || property.equals("margin")
+            || property.equals("shrinkage");
+    if (!elsewhere && (amount < 0 || amount == 0 && !fromZero)) {
+      findings.add(
+          CheckCode.PROPERTY_NEGATIVE,
+          formula.text().position(),
+          "kind",
+          kind,
+          "property",
+          property,
+          "thing",
+          thing,
+          "value",
+          shown.value(),
+          "unit",
+          shown.unit(),
+          "least",
+          fromZero ? "zero" : "more",
+          "size",
+          pattern.variant().size());
+    }
+  }
+
+  /** What a property comes to; what can't be computed is reported, unless it has been. */
+  private Optional<Value> value(Formula formula) {
+    return pattern.value(formula, findings);
+  }
+}

@@ -1,0 +1,82 @@
+package org.lapmark.check.text;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import org.lapmark.check.rule.Amount;
+import org.lapmark.check.rule.CheckCode;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.grade.GradeCode;
+import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.Printed;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.Value;
+
+/** Finds lengths, areas and numbers of things below zero in texts. */
+final class Negatives {
+  private static final double NOTHING = 1e-9;
+  private static final Pattern NOT_NAMES = Pattern.compile("[^a-z0-9_.]+");
+
+  private final GradedPattern pattern;
+  private final Findings findings;
+  private final Set<Position> finished = new TreeSet<>();
+
+  Negatives(GradedPattern pattern, Findings findings) {
+    this.pattern = pattern;
+    this.findings = findings;
+    pattern
+        .source()
+        .finished()
+        .forEach(
+            row -> {
+              for (TemplateText.Part part : row.value().parts()) {
+                if (part instanceof TemplateText.Placeholder placeholder) {
+                  finished.add(placeholder.formula().text().position());
+                }
+              }
+            });
+  }
+
+  void text(Printed text) {
+    for (Object part : text.parts()) {
+      if (part instanceof PrintedValue value) {
+        value(value);
+      }
+    }
+  }
+
+  /** Whether an allowance that the expression names has been found to be below zero. */
+  private boolean isReported(PrintedValue printed) {
+    Set<String> names = new TreeSet<>(List.of(NOT_NAMES.split(printed.expression())));
+    return findings.sorted().stream()
+        .filter(finding -> finding.code() == GradeCode.ALLOWANCE_NEGATIVE)
+        .anyMatch(finding -> names.contains(String.valueOf(finding.arguments().get("cause"))));
+  }
+
+  void value(PrintedValue printed) {
+    if (printed.exact() instanceof Value.Quantity quantity
+        && quantity.amount() < -NOTHING
+        && quantity.dimension() != Dimension.ANGLE
+        && quantity.dimension() != Dimension.PLAIN
+        && !isReported(printed)) {
+      Amount amount = new Amount(quantity.amount(), quantity.dimension());
+      findings.add(
+          finished.contains(printed.position())
+              ? CheckCode.FINISHED_NEGATIVE
+              : CheckCode.PRINTED_NEGATIVE,
+          printed.position(),
+          "expression",
+          printed.expression(),
+          "value",
+          amount.value(),
+          "unit",
+          amount.unit(),
+          "size",
+          pattern.variant().size());
+    }
+  }
+}
