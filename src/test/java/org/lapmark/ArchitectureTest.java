@@ -36,10 +36,10 @@ class ArchitectureTest {
    */
   private static final List<List<String>> FLOORS =
       List.of(
-          List.of("cli"),
+          List.of("cli", "server"),
           List.of("publish"),
           List.of("check", "document"),
-          List.of("edition"),
+          List.of("edition", "review"),
           List.of("figure"),
           List.of("print", "lay", "assembly"),
           List.of("text"),
