@@ -91,19 +91,14 @@ final class TranslationCheck {
   }
 
   private static boolean hasWords(TemplateText text) {
-    return text.parts().stream()
-        .anyMatch(
-            part ->
-                part instanceof TemplateText.Literal literal
-                    && literal.text().codePoints().anyMatch(Character::isLetter));
+    return text.made(words -> words, placeholder -> "").stream()
+        .anyMatch(words -> words.codePoints().anyMatch(Character::isLetter));
   }
 
   private static Set<String> expressions(TemplateText text) {
     Set<String> expressions = new TreeSet<>();
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        expressions.add(placeholder.formula().text().text().replaceAll("\\s+", " ").strip());
-      }
+    for (TemplateText.Placeholder placeholder : text.placeholders()) {
+      expressions.add(placeholder.formula().text().text().replaceAll("\\s+", " ").strip());
     }
     return expressions;
   }

@@ -1,6 +1,15 @@
 package org.lapmark.measure;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Value.NominalPair;
+import org.lapmark.measure.Value.Quantity;
+import org.lapmark.measure.Value.StockSizes;
+import org.lapmark.measure.Value.Truth;
 
 /** A part of a parsed formula, with the stretch of the formula that it was written as. */
 sealed interface Node {
@@ -10,14 +19,127 @@ sealed interface Node {
   /** Index behind its last unit. */
   int end();
 
+  /**
+   * What it comes to.
+   *
+   * @throws org.lapmark.finding.FindingException at the part that can't be computed
+   */
+  Value value(Evaluation in);
+
+  /**
+   * The {@link Value#kind()} that it comes to, as far as that shows without computing it; nothing
+   * where it depends on what a name stands for.
+   */
+  Optional<String> kind();
+
+  /** The parts that it is made of. */
+  List<Node> parts();
+
+  /** The same without the brackets around it. */
+  default Node bare() {
+    return this;
+  }
+
+  /** The same without a minus sign before it. */
+  default Node unsigned() {
+    return this;
+  }
+
+  /** Whether it is a number as written, without a unit. */
+  default boolean isPlainNumber() {
+    return false;
+  }
+
+  /** The name that it is. */
+  default Optional<SourceText> name(SourceText formula) {
+    return Optional.empty();
+  }
+
+  /** What says that two things are equal, if it does. */
+  default Optional<Binary> equation() {
+    return Optional.empty();
+  }
+
+  /** What a choice is compared with where it is written as this. */
+  default String choice(SourceText formula) {
+    return formula.text().substring(start(), end());
+  }
+
+  /** Every name in it, in their order, without those of geometry functions' references. */
+  default void names(SourceText formula, Consumer<SourceText> found) {
+    name(formula).ifPresent(found);
+    parts().forEach(part -> part.names(formula, found));
+  }
+
   /** A number, a quantity, a pair of stock sizes or pi. */
-  record Constant(Value value, int start, int end) implements Node {}
+  record Constant(Value value, int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      return value;
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.of(value.kind());
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of();
+    }
+
+    @Override
+    public boolean isPlainNumber() {
+      return value.kind().equals(Dimension.PLAIN.word());
+    }
+  }
 
   /** Something the scope knows. */
-  record Name(int start, int end) implements Node {}
+  record Name(int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      return Objects.requireNonNull(in.scope().value(in.formula().part(start, end)));
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of();
+    }
+
+    @Override
+    public Optional<SourceText> name(SourceText formula) {
+      return Optional.of(formula.part(start, end));
+    }
+  }
 
   /** A word after a comparison's sign that only a choice can be compared with. */
-  record Word(int start, int end) implements Node {}
+  record Word(int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      throw in.fault(MeasureCode.FORMULA_NAME, this, "name", in.written(this));
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of();
+    }
+
+    @Override
+    public String choice(SourceText formula) {
+      String word = formula.text().substring(start, end);
+      return word.startsWith("\"") ? word.substring(1, word.length() - 1) : word;
+    }
+  }
 
   /** A sign between two parts; start and end are the whole, the sign has its own place. */
   record Binary(Operator operator, Node left, Node right, int signStart, int signEnd)
@@ -31,6 +153,26 @@ sealed interface Node {
     public int end() {
       return right.end();
     }
+
+    @Override
+    public Value value(Evaluation in) {
+      return operator.operation().value(this, in);
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return operator.operation().kind(this);
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of(left, right);
+    }
+
+    @Override
+    public Optional<Binary> equation() {
+      return operator == Operator.EQUAL ? Optional.of(this) : Optional.empty();
+    }
   }
 
   /** A minus sign before something. */
@@ -38,6 +180,27 @@ sealed interface Node {
     @Override
     public int end() {
       return operand.end();
+    }
+
+    @Override
+    public Value value(Evaluation in) {
+      Quantity of = in.quantity(operand);
+      return new Quantity(-of.amount(), of.dimension());
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return operand.kind();
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of(operand);
+    }
+
+    @Override
+    public Node unsigned() {
+      return operand;
     }
   }
 
@@ -47,17 +210,111 @@ sealed interface Node {
     public int end() {
       return operand.end();
     }
+
+    @Override
+    public Value value(Evaluation in) {
+      return new Truth(!in.truth(operand));
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.of(Evaluation.TRUTH);
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of(operand);
+    }
   }
 
   /** Something in round brackets, kept so that its place includes them. */
-  record Bracketed(Node inner, int start, int end) implements Node {}
+  record Bracketed(Node inner, int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      return inner.value(in);
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return inner.kind();
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of(inner);
+    }
+
+    @Override
+    public Node bare() {
+      return inner.bare();
+    }
+  }
 
   /** A function of values. */
-  record Call(Function function, List<Node> arguments, int start, int end) implements Node {}
+  record Call(Function function, List<Node> arguments, int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      return function.value(this, in);
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return function.kind(arguments);
+    }
+
+    @Override
+    public List<Node> parts() {
+      return arguments;
+    }
+
+    Node first() {
+      return arguments.get(0);
+    }
+  }
 
   /** A function of the pattern's geometry; references are stretches of the formula. */
-  record Geometry(int nameEnd, List<Name> references, int start, int end) implements Node {}
+  record Geometry(int nameEnd, List<Name> references, int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      SourceText formula = in.formula();
+      List<SourceText> named =
+          references.stream().map(name -> formula.part(name.start(), name.end())).toList();
+      return Objects.requireNonNull(in.scope().geometry(formula.part(start, nameEnd), named));
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Node> parts() {
+      return List.of();
+    }
+  }
 
   /** A list of stock sizes. */
-  record Stock(List<Node> sizes, int start, int end) implements Node {}
+  record Stock(List<Node> sizes, int start, int end) implements Node {
+    @Override
+    public Value value(Evaluation in) {
+      List<NominalPair> pairs = new ArrayList<>();
+      for (Node size : sizes) {
+        if (!(size.value(in) instanceof NominalPair pair)) {
+          throw in.fault(MeasureCode.FORMULA_STOCK_ENTRY, size);
+        }
+        pairs.add(pair);
+      }
+      return new StockSizes(pairs);
+    }
+
+    @Override
+    public Optional<String> kind() {
+      return Optional.of(Evaluation.STOCK);
+    }
+
+    @Override
+    public List<Node> parts() {
+      return sizes;
+    }
+  }
 }
