@@ -16,8 +16,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
 import org.lapmark.source.key.Passages;
-import org.lapmark.text.Manuscript;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
 
 /** A translation says what its original says now, and prints the same values. */
 final class TranslationCheck {
@@ -147,7 +147,7 @@ final class TranslationCheck {
   /** Those of every passage, whichever variants have it. */
   private static Set<String> expressions(SourceText body, Findings ignored) {
     SourceText whole = Passages.select(body, condition -> true);
-    return Manuscript.read(whole, Targets.NONE, ignored).expressions();
+    return ManuscriptReader.read(whole, Targets.NONE, ignored).expressions();
   }
 
   private void compare(Set<String> original, Set<String> there, SourceText place) {
