@@ -12,34 +12,33 @@ import org.lapmark.measure.Value.Quantity;
 enum Arithmetic implements Operation {
   SUM {
     @Override
-    Quantity of(Node.Binary whole, Quantity left, Quantity right, Evaluation in) {
-      return new Quantity(left.amount() + right.amount(), in.common(whole, left, right, "add"));
+    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+      return new Quantity(left.amount() + right.amount(), in.common(sides, left, right, "add"));
     }
 
     @Override
-    public Optional<String> kind(Node.Binary whole) {
-      return whole.left().kind().or(whole.right()::kind);
+    public Optional<String> kind(Sides sides) {
+      return sides.left().kind().or(sides.right()::kind);
     }
   },
   DIFFERENCE {
     @Override
-    Quantity of(Node.Binary whole, Quantity left, Quantity right, Evaluation in) {
-      return new Quantity(left.amount() - right.amount(), in.common(whole, left, right, "add"));
+    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+      return new Quantity(left.amount() - right.amount(), in.common(sides, left, right, "add"));
     }
 
     @Override
-    public Optional<String> kind(Node.Binary whole) {
-      return SUM.kind(whole);
+    public Optional<String> kind(Sides sides) {
+      return SUM.kind(sides);
     }
   },
   PRODUCT {
     @Override
-    Quantity of(Node.Binary whole, Quantity left, Quantity right, Evaluation in) {
-      return new Quantity(left.amount() * right.amount(), dimension(whole, left, right, in));
+    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+      return new Quantity(left.amount() * right.amount(), dimension(sides, left, right, in));
     }
 
-    private static Dimension dimension(
-        Node.Binary whole, Quantity left, Quantity right, Evaluation in) {
+    private static Dimension dimension(Sides sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       if (a == PLAIN) {
@@ -54,7 +53,7 @@ enum Arithmetic implements Operation {
       if (a == LENGTH && b == LENGTH) {
         return AREA;
       }
-      throw in.noSuchDimension(whole, a, b);
+      throw in.noSuchDimension(sides, a, b, "times");
     }
 
     @Override
@@ -69,7 +68,7 @@ enum Arithmetic implements Operation {
   },
   QUOTIENT {
     @Override
-    Quantity of(Node.Binary whole, Quantity left, Quantity right, Evaluation in) {
+    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       Dimension result;
@@ -80,10 +79,10 @@ enum Arithmetic implements Operation {
       } else if (a == AREA && b == LENGTH) {
         result = LENGTH;
       } else {
-        throw in.noSuchDimension(whole, a, b);
+        throw in.noSuchDimension(sides, a, b, "over");
       }
       if (right.amount() == 0) {
-        throw in.fault(MeasureCode.FORMULA_DIVISION_BY_ZERO, whole.right());
+        throw in.fault(MeasureCode.FORMULA_DIVISION_BY_ZERO, sides.right());
       }
       return new Quantity(left.amount() / right.amount(), result);
     }
@@ -95,9 +94,9 @@ enum Arithmetic implements Operation {
   },
   POWER {
     @Override
-    Quantity of(Node.Binary whole, Quantity base, Quantity exponent, Evaluation in) {
+    Quantity of(Sides sides, Quantity base, Quantity exponent, Evaluation in) {
       if (!exponent.dimension().isNumber()) {
-        throw in.wrongKind(whole.right(), exponent.kind(), PLAIN.word());
+        throw in.wrongKind(sides.right(), exponent.kind(), PLAIN.word());
       }
       double power = exponent.amount();
       Dimension result;
@@ -110,24 +109,24 @@ enum Arithmetic implements Operation {
       } else if (base.dimension() == AREA && Comparison.order(power, 0.5) == 0) {
         result = LENGTH;
       } else {
-        throw in.noSuchDimension(whole, base.dimension(), exponent.dimension());
+        throw in.noSuchDimension(sides, base.dimension(), exponent.dimension(), "power");
       }
       if (base.amount() == 0 && power < 0) {
-        throw in.fault(MeasureCode.FORMULA_DIVISION_BY_ZERO, whole.left());
+        throw in.fault(MeasureCode.FORMULA_DIVISION_BY_ZERO, sides.left());
       }
       if (base.amount() < 0 && power != Math.rint(power)) {
-        throw in.fault(MeasureCode.FORMULA_NO_VALUE, whole.left(), "function", "^");
+        throw in.fault(MeasureCode.FORMULA_NO_VALUE, sides.left(), "function", "^");
       }
       return new Quantity(StrictMath.pow(base.amount(), power), result);
     }
 
     @Override
-    public Optional<String> kind(Node.Binary whole) {
+    public Optional<String> kind(Sides sides) {
       return Optional.empty();
     }
   };
 
-  abstract Quantity of(Node.Binary whole, Quantity left, Quantity right, Evaluation in);
+  abstract Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in);
 
   /** The kind that two kinds lead to, the second of which isn't a bare number. */
   Optional<String> kind(String left, String right) {
@@ -135,9 +134,9 @@ enum Arithmetic implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Node.Binary whole) {
-    Optional<String> left = whole.left().kind();
-    Optional<String> right = whole.right().kind();
+  public Optional<String> kind(Sides sides) {
+    Optional<String> left = sides.left().kind();
+    Optional<String> right = sides.right().kind();
     if (left.isEmpty() || right.isEmpty() || Evaluation.isNumber(right.get())) {
       return right.flatMap(known -> left);
     }
@@ -145,13 +144,13 @@ enum Arithmetic implements Operation {
   }
 
   @Override
-  public Value value(Node.Binary whole, Evaluation in) {
-    Value left = whole.left().value(in);
-    Value right = whole.right().value(in);
+  public Value value(Sides sides, Evaluation in) {
+    Value left = sides.left().value(in);
+    Value right = sides.right().value(in);
     Quantity result =
-        of(whole, in.quantity(left, whole.left()), in.quantity(right, whole.right()), in);
+        of(sides, in.quantity(left, sides.left()), in.quantity(right, sides.right()), in);
     if (!Double.isFinite(result.amount())) {
-      throw in.fault(MeasureCode.FORMULA_TOO_LARGE, whole);
+      throw in.fault(MeasureCode.FORMULA_TOO_LARGE, sides.left().start(), sides.right().end());
     }
     return result;
   }

@@ -33,7 +33,7 @@ record Evaluation(SourceText formula, Scope scope) {
   }
 
   /** The dimension of two like quantities. */
-  Dimension common(Node.Binary node, Quantity left, Quantity right, String operation) {
+  Dimension common(Sides sides, Quantity left, Quantity right, String operation) {
     Dimension a = left.dimension();
     Dimension b = right.dimension();
     if (a == b) {
@@ -43,15 +43,15 @@ record Evaluation(SourceText formula, Scope scope) {
       return COUNT;
     }
     if (a == PLAIN) {
-      throw unitMissing(node.left(), b);
+      throw unitMissing(sides.left(), b);
     }
     if (b == PLAIN) {
-      throw unitMissing(node.right(), a);
+      throw unitMissing(sides.right(), a);
     }
     throw fault(
         MeasureCode.FORMULA_UNLIKE_DIMENSIONS,
-        node.signStart(),
-        node.signEnd(),
+        sides.signStart(),
+        sides.signEnd(),
         "left",
         a.word(),
         "right",
@@ -137,17 +137,17 @@ record Evaluation(SourceText formula, Scope scope) {
         needed);
   }
 
-  FindingException noSuchDimension(Node.Binary node, Dimension left, Dimension right) {
+  FindingException noSuchDimension(Sides sides, Dimension left, Dimension right, String operation) {
     return fault(
         MeasureCode.FORMULA_NO_SUCH_DIMENSION,
-        node.signStart(),
-        node.signEnd(),
+        sides.signStart(),
+        sides.signEnd(),
         "left",
         left.word(),
         "right",
         right.word(),
         "operation",
-        node.operator().word());
+        operation);
   }
 
   String written(Node node) {
@@ -159,7 +159,7 @@ record Evaluation(SourceText formula, Scope scope) {
     return fault(code, node.start(), node.end(), arguments);
   }
 
-  private FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
+  FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
     return new FindingException(Finding.of(code, formula.position(start, end), arguments));
   }
 }

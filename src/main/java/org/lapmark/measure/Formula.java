@@ -42,16 +42,16 @@ import org.lapmark.measure.Value.Quantity;
  */
 public final class Formula {
   /** How many characters a formula may have. */
-  public static final int MAX_LENGTH = 2000;
+  public static final int MAX_LENGTH = Parser.MAX_LENGTH;
 
   /** How deep brackets, signs and operators may be nested. */
-  public static final int MAX_DEPTH = 100;
+  public static final int MAX_DEPTH = Parser.MAX_DEPTH;
 
   /** How many arguments a function, or entries a list may have. */
-  public static final int MAX_ARGUMENTS = 100;
+  public static final int MAX_ARGUMENTS = Function.MAX_ARGUMENTS;
 
   /** Numbers that differ by less than this part of the larger of them and 1 are equal. */
-  public static final double TOLERANCE = 1e-9;
+  public static final double TOLERANCE = Comparison.TOLERANCE;
 
   private final SourceText text;
   private final Node root;
@@ -192,16 +192,9 @@ public final class Formula {
    * @throws IllegalStateException when the formula is no equation
    */
   public Quantity imbalance(Scope scope) {
-    Node.Binary equation =
+    Sides sides =
         root.bare().equation().orElseThrow(() -> new IllegalStateException("no equation"));
-    return new Evaluation(text, scope)
-        .quantity(
-            new Node.Binary(
-                Operator.MINUS,
-                equation.left(),
-                equation.right(),
-                equation.signStart(),
-                equation.signEnd()));
+    return new Evaluation(text, scope).quantity(new Nodes.Binary(Operator.MINUS, sides));
   }
 
   /**

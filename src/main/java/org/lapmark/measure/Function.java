@@ -27,8 +27,8 @@ enum Function {
       3,
       (call, in) -> branch(call, in.truth(call.first()), in),
       arguments -> arguments.get(1).kind().or(arguments.get(2)::kind)),
-  MIN(1, Formula.MAX_ARGUMENTS, (call, in) -> extreme(call, -1, in), Kind.OF_THE_FIRST),
-  MAX(1, Formula.MAX_ARGUMENTS, (call, in) -> extreme(call, 1, in), Kind.OF_THE_FIRST),
+  MIN(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, -1, in), Kind.OF_THE_FIRST),
+  MAX(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, 1, in), Kind.OF_THE_FIRST),
   ABS(
       1,
       1,
@@ -67,6 +67,9 @@ enum Function {
   AREA_OF("area", 1),
   DISTANCE("distance", 2);
 
+  /** How many arguments a function, or entries a list may have. */
+  static final int MAX_ARGUMENTS = 100;
+
   private final String written;
   private final int fewest;
   private final int most;
@@ -96,7 +99,7 @@ enum Function {
   /** What a call comes to. */
   @FunctionalInterface
   private interface Computing {
-    Value value(Node.Call call, Evaluation in);
+    Value value(Nodes.Call call, Evaluation in);
   }
 
   /** What kind a call comes to, as far as that shows without computing it. */
@@ -111,7 +114,7 @@ enum Function {
     }
   }
 
-  Value value(Node.Call call, Evaluation in) {
+  Value value(Nodes.Call call, Evaluation in) {
     return computing.value(call, in);
   }
 
@@ -150,7 +153,7 @@ enum Function {
    * One of two values. The other isn't computed, as what it asks for may not be there; where its
    * kind shows all the same, it has to be that of the first.
    */
-  private static Value branch(Node.Call call, boolean first, Evaluation in) {
+  private static Value branch(Nodes.Call call, boolean first, Evaluation in) {
     Value value = call.arguments().get(first ? 1 : 2).value(in);
     String own = value.kind();
     String other = call.arguments().get(first ? 2 : 1).kind().orElse(own);
@@ -170,7 +173,7 @@ enum Function {
   }
 
   /** The one that comes first in an order; a pair stays a pair, and of equal ones the first. */
-  private static Value extreme(Node.Call call, int sought, Evaluation in) {
+  private static Value extreme(Nodes.Call call, int sought, Evaluation in) {
     Value best = null;
     Node bestNode = null;
     boolean count = false;
@@ -186,11 +189,10 @@ enum Function {
   }
 
   private static int order(Node node, Value value, Node other, Value held, Evaluation in) {
-    Node.Binary both = new Node.Binary(Operator.LESS, node, other, node.start(), node.end());
-    return Integer.signum(Comparison.order(both, value, held, in));
+    return Integer.signum(Comparison.order(Sides.of(node, other, node), value, held, in));
   }
 
-  private static Quantity root(Node.Call call, Evaluation in) {
+  private static Quantity root(Nodes.Call call, Evaluation in) {
     Node node = call.first();
     Quantity of = in.quantity(node);
     if (of.dimension() != AREA && !of.dimension().isNumber()) {
@@ -202,7 +204,7 @@ enum Function {
     return new Quantity(Math.sqrt(of.amount()), of.dimension() == AREA ? LENGTH : PLAIN);
   }
 
-  private static Quantity rounded(Node.Call call, DoubleBinaryOperator rounding, Evaluation in) {
+  private static Quantity rounded(Nodes.Call call, DoubleBinaryOperator rounding, Evaluation in) {
     Node first = call.first();
     Quantity of = in.quantity(first);
     double step = 1;
@@ -210,11 +212,7 @@ enum Function {
       Node second = call.arguments().get(1);
       Quantity by = in.quantity(second);
       // Rounding compares: a step must be like what is rounded.
-      in.common(
-          new Node.Binary(Operator.LESS, first, second, second.start(), second.end()),
-          of,
-          by,
-          "compare");
+      in.common(Sides.of(first, second, second), of, by, "compare");
       step = by.amount();
       if (!(step > 0)) {
         throw in.fault(MeasureCode.FORMULA_STEP, second, "function", call.function().written);
@@ -239,7 +237,7 @@ enum Function {
     return new Quantity(result, of.dimension());
   }
 
-  private static Quantity tangent(Node.Call call, Evaluation in) {
+  private static Quantity tangent(Nodes.Call call, Evaluation in) {
     double angle = in.amount(call.first(), ANGLE);
     double across = Degrees.cos(angle);
     if (across == 0) {
@@ -251,9 +249,9 @@ enum Function {
 
   /** The angle that has a value, which goes from minus to plus a greatest. */
   private static Quantity angle(
-      Node.Call call, DoubleUnaryOperator radians, double greatest, Evaluation in) {
+      Nodes.Call call, DoubleUnaryOperator radians, double greatest, Evaluation in) {
     double of = in.amount(call.first(), PLAIN);
-    if (Math.abs(of) > greatest + Formula.TOLERANCE) {
+    if (Math.abs(of) > greatest + Comparison.TOLERANCE) {
       throw in.fault(
           MeasureCode.FORMULA_NO_VALUE, call.first(), "function", call.function().written);
     }
@@ -261,7 +259,7 @@ enum Function {
     return new Quantity(StrictMath.toDegrees(radians.applyAsDouble(within)), ANGLE);
   }
 
-  private static NominalPair longest(Node.Call call, Evaluation in) {
+  private static NominalPair longest(Nodes.Call call, Evaluation in) {
     Value stock = call.first().value(in);
     if (!(stock instanceof StockSizes sizes)) {
       throw in.wrongKind(call.first(), stock.kind(), Evaluation.STOCK);

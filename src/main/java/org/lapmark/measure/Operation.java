@@ -9,8 +9,8 @@ interface Operation {
    *
    * @throws org.lapmark.finding.FindingException at the part that can't be computed
    */
-  Value value(Node.Binary whole, Evaluation in);
+  Value value(Sides sides, Evaluation in);
 
   /** The {@link Value#kind()} of the whole, as far as that shows without computing it. */
-  Optional<String> kind(Node.Binary whole);
+  Optional<String> kind(Sides sides);
 }

@@ -1,6 +1,5 @@
 package org.lapmark.measure;
 
-import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.measure.Value.Truth;
 
@@ -43,13 +42,13 @@ enum Operator {
    */
   private record Junction(boolean enough) implements Operation {
     @Override
-    public Value value(Node.Binary whole, Evaluation in) {
-      boolean first = in.truth(whole.left());
-      return new Truth(first == enough ? first : in.truth(whole.right()));
+    public Value value(Sides sides, Evaluation in) {
+      boolean first = in.truth(sides.left());
+      return new Truth(first == enough ? first : in.truth(sides.right()));
     }
 
     @Override
-    public Optional<String> kind(Node.Binary whole) {
+    public Optional<String> kind(Sides sides) {
       return Optional.of(Evaluation.TRUTH);
     }
   }
@@ -74,10 +73,5 @@ enum Operator {
       }
     }
     return null;
-  }
-
-  /** A stable word for messages to choose by. */
-  String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -12,6 +12,9 @@ import org.lapmark.measure.Value.Quantity;
 
 /** Reads a formula by precedence climbing; stops at the first thing it can't understand. */
 final class Parser {
+  static final int MAX_LENGTH = 2000;
+  static final int MAX_DEPTH = 100;
+
   private final Tokens tokens;
   private final QuantityReader quantities;
   private int depth;
@@ -23,15 +26,15 @@ final class Parser {
 
   static Node parse(SourceText source) {
     int length = source.text().length();
-    if (length > Formula.MAX_LENGTH) {
+    if (length > MAX_LENGTH) {
       throw new FindingException(
           Finding.of(
               MeasureCode.FORMULA_TOO_LONG,
-              source.position(Formula.MAX_LENGTH, length),
+              source.position(MAX_LENGTH, length),
               "length",
               length,
               "limit",
-              Formula.MAX_LENGTH));
+              MAX_LENGTH));
     }
     Tokens tokens = new Tokens(source);
     if (tokens.next().kind() == Kind.END) {
@@ -61,7 +64,7 @@ final class Parser {
       Node right =
           expression(
               operator == Operator.POWER ? Operator.NEGATION_BINDING : operator.binding() + 1);
-      left = new Node.Binary(operator, left, right, sign.start(), sign.end());
+      left = new Nodes.Binary(operator, new Sides(left, right, sign.start(), sign.end()));
     }
     depth--;
     return left;
@@ -98,14 +101,14 @@ final class Parser {
     Token first = tokens.next();
     if (first.is("-")) {
       tokens.take();
-      return new Node.Negation(expression(Operator.NEGATION_BINDING), first.start());
+      return new Nodes.Negation(expression(Operator.NEGATION_BINDING), first.start());
     }
     if (first.is("not")) {
       if (binding > Operator.NOT_BINDING) {
         throw tokens.outOfPlace();
       }
       tokens.take();
-      return new Node.Not(expression(Operator.NOT_BINDING), first.start());
+      return new Nodes.Not(expression(Operator.NOT_BINDING), first.start());
     }
     return primary();
   }
@@ -124,12 +127,12 @@ final class Parser {
         }
         tokens.take();
         if (first.text().equals("pi")) {
-          return new Node.Constant(Quantity.plain(Math.PI), first.start(), first.end());
+          return new Nodes.Constant(Quantity.plain(Math.PI), first.start(), first.end());
         }
-        return new Node.Name(first.start(), first.end());
+        return new Nodes.Name(first.start(), first.end());
       case WORD:
         tokens.take();
-        return new Node.Word(first.start(), first.end());
+        return new Nodes.Word(first.start(), first.end());
       case END:
         throw tokens.fault(MeasureCode.FORMULA_UNFINISHED, tokens.lastEnd(), tokens.lastEnd() + 1);
       default:
@@ -147,14 +150,14 @@ final class Parser {
     Token opening = tokens.open();
     Node inner = expression(0);
     Token closing = tokens.close(opening, ")");
-    return new Node.Bracketed(inner, opening.start(), closing.end());
+    return new Nodes.Bracketed(inner, opening.start(), closing.end());
   }
 
   private Node stock() {
     Token opening = tokens.open();
     List<Node> sizes = new ArrayList<>();
     do {
-      if (sizes.size() == Formula.MAX_ARGUMENTS) {
+      if (sizes.size() == Function.MAX_ARGUMENTS) {
         throw tokens.fault(
             MeasureCode.FORMULA_ARGUMENT_COUNT,
             tokens.next().start(),
@@ -164,14 +167,14 @@ final class Parser {
             "fewest",
             1,
             "most",
-            Formula.MAX_ARGUMENTS,
+            Function.MAX_ARGUMENTS,
             "range",
             "several");
       }
       sizes.add(expression(0));
     } while (tokens.skip(","));
     Token closing = tokens.close(opening, "]");
-    return new Node.Stock(List.copyOf(sizes), opening.start(), closing.end());
+    return new Nodes.Stock(List.copyOf(sizes), opening.start(), closing.end());
   }
 
   private Node call() {
@@ -211,13 +214,13 @@ final class Parser {
     if (arguments.size() < function.fewest() || arguments.size() > function.most()) {
       throw argumentCount(name, end, function.fewest(), function.most());
     }
-    return new Node.Call(function, List.copyOf(arguments), name.start(), end);
+    return new Nodes.Call(function, List.copyOf(arguments), name.start(), end);
   }
 
   private Node geometry(int needed) {
     Token name = tokens.take();
     Token opening = tokens.open();
-    List<Node.Name> references = new ArrayList<>();
+    List<Nodes.Name> references = new ArrayList<>();
     if (!tokens.next().is(")")) {
       do {
         Token reference = tokens.next();
@@ -235,14 +238,14 @@ final class Parser {
               "function",
               name.text());
         }
-        references.add(new Node.Name(reference.start(), reference.end()));
+        references.add(new Nodes.Name(reference.start(), reference.end()));
       } while (references.size() <= needed && tokens.skip(","));
     }
     int end = references.size() > needed ? tooManyEnd() : tokens.close(opening, ")").end();
     if (references.size() != needed) {
       throw argumentCount(name, end, needed, needed);
     }
-    return new Node.Geometry(name.end(), List.copyOf(references), name.start(), end);
+    return new Nodes.Geometry(name.end(), List.copyOf(references), name.start(), end);
   }
 
   private int tooManyEnd() {
@@ -266,13 +269,13 @@ final class Parser {
 
   private void enter() {
     depth++;
-    if (depth > Formula.MAX_DEPTH) {
+    if (depth > MAX_DEPTH) {
       throw tokens.fault(
           MeasureCode.FORMULA_TOO_DEEP,
           tokens.next().start(),
           tokens.next().end(),
           "limit",
-          Formula.MAX_DEPTH);
+          MAX_DEPTH);
     }
   }
 }

@@ -66,7 +66,7 @@ final class QuantityReader {
           "inches",
           inches.written());
     }
-    return new Node.Constant(
+    return new Nodes.Constant(
         new NominalPair(metric.amount(), metric.written(), inches.amount(), inches.written()),
         first.start,
         closing.end());
@@ -102,7 +102,7 @@ final class QuantityReader {
       if (!Double.isFinite(amount())) {
         throw tokens.fault(MeasureCode.FORMULA_TOO_LARGE, start, end);
       }
-      return new Node.Constant(new Quantity(amount(), dimension), start, end);
+      return new Nodes.Constant(new Quantity(amount(), dimension), start, end);
     }
   }
 
