@@ -1,16 +1,28 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
+import org.lapmark.text.Inline;
+import org.lapmark.text.Letters;
+import org.lapmark.text.PlainText;
+import org.lapmark.text.Targets;
+import org.lapmark.text.TextCode;
 
-/** Where links and pictures may lead. */
-final class Addresses {
+/**
+ * Where links and pictures may lead.
+ *
+ * @param text the text that they stand in
+ * @param targets what cross-references can lead to
+ */
+record Addresses(PreparedText text, Targets targets) {
   private static final Pattern WEB =
       Pattern.compile("https://[^\\s<>\"{}|\\\\^`/?#@]+(?:[/?#][^\\s<>\"{}|\\\\^`]*)?");
   private static final Pattern MAIL =
@@ -19,11 +31,9 @@ final class Addresses {
       Pattern.compile("art(?:/[A-Za-z0-9_](?:[A-Za-z0-9_-]|\\.(?!\\.))*+)+(?<!\\.)");
   private static final List<String> SCHEMES = List.of("https", "mailto", "step", "piece", "page");
 
-  private Addresses() {}
-
   /** The link to an address; nothing, and a finding, when no document can lead there. */
-  static Optional<Inline> link(
-      String destination, List<Inline> words, BlockReader reader, Node node) {
+  Optional<Inline> link(Link link, List<Inline> words) {
+    String destination = link.getDestination();
     String address = Letters.shown(destination);
     if (WEB.matcher(address).matches() || MAIL.matcher(address).matches()) {
       List<Inline> shown = PlainText.isBlank(words) ? List.of(new Inline.Words(address)) : words;
@@ -34,50 +44,40 @@ final class Addresses {
     Optional<Inline.Reference.Kind> kind = Inline.Reference.Kind.of(scheme);
     if (colon < 0 || kind.isEmpty()) {
       String nearest = SCHEMES.contains(scheme) ? "" : Nearest.of(scheme, SCHEMES).orElse("");
-      reader
-          .manuscript()
-          .findings()
+      text.findings()
           .add(
               TextCode.LINK_ADDRESS,
-              place(destination, reader, node),
+              place(destination, link),
               "given",
               address.isEmpty() ? "no" : "yes",
               "address",
-              InlineReader.brief(address),
+              Letters.brief(address),
               "nearest",
               nearest,
               "hasNearest",
               nearest.isEmpty() ? "no" : "yes");
       return Optional.empty();
     }
-    return reference(kind.get(), address.substring(colon + 1), words, reader, node, destination);
+    return reference(kind.get(), address.substring(colon + 1), words, place(destination, link));
   }
 
-  private static Optional<Inline> reference(
-      Inline.Reference.Kind kind,
-      String target,
-      List<Inline> words,
-      BlockReader reader,
-      Node node,
-      String destination) {
-    Position position = place(destination, reader, node);
-    List<String> known = reader.manuscript().targets().of(kind);
+  private Optional<Inline> reference(
+      Inline.Reference.Kind kind, String target, List<Inline> words, Position position) {
+    List<String> known = targets.of(kind);
     if (known.contains(target)) {
       List<Inline> shown = PlainText.isBlank(words) ? List.of() : words;
       return Optional.of(new Inline.Reference(kind, target, shown, position));
     }
     List<String> sorted = new ArrayList<>(known);
     String nearest = Nearest.of(target, sorted).orElse("");
-    reader
-        .manuscript()
-        .findings()
+    text.findings()
         .add(
             TextCode.REFERENCE_UNKNOWN,
             position,
             "kind",
             kind.scheme(),
             "target",
-            InlineReader.brief(target),
+            Letters.brief(target),
             "nearest",
             nearest,
             "hasNearest",
@@ -88,26 +88,24 @@ final class Addresses {
   }
 
   /** The path of a picture; nothing, and a finding, when it lies anywhere but in its folder. */
-  static Optional<String> art(String destination, BlockReader reader, Node node) {
-    String path = Letters.shown(destination);
+  Optional<String> art(Image image) {
+    String path = Letters.shown(image.getDestination());
     if (ART.matcher(path).matches()) {
       return Optional.of(path);
     }
-    reader
-        .manuscript()
-        .findings()
-        .add(TextCode.ART_PATH, place(destination, reader, node), "path", InlineReader.brief(path));
+    text.findings()
+        .add(TextCode.ART_PATH, place(image.getDestination(), image), "path", Letters.brief(path));
     return Optional.empty();
   }
 
   /** Where an address is written: behind the words, unless the link took it from elsewhere. */
-  static Position place(String destination, BlockReader reader, Node node) {
-    int start = reader.start(node);
-    int end = reader.end(node);
-    int at = destination.isEmpty() ? -1 : reader.masked().lastIndexOf(destination, end);
+  Position place(String destination, Node node) {
+    int start = text.start(node);
+    int end = text.end(node);
+    int at = destination.isEmpty() ? -1 : text.masked().lastIndexOf(destination, end);
     if (at < start || at + destination.length() > end) {
-      return reader.position(node);
+      return text.position(node);
     }
-    return reader.text().position(at, at + destination.length());
+    return text.text().position(at, at + destination.length());
   }
 }

@@ -1,11 +1,17 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
 import java.util.Arrays;
+import java.util.List;
+import org.commonmark.node.Node;
+import org.commonmark.node.SourceSpan;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.finding.Unseen;
 import org.lapmark.measure.TemplateText;
+import org.lapmark.text.Letters;
+import org.lapmark.text.Manuscript;
+import org.lapmark.text.TextCode;
 
 /**
  * A text made ready for the Markdown parser. Characters that can't be printed are gone, tabs are
@@ -15,13 +21,54 @@ import org.lapmark.measure.TemplateText;
  *
  * @param text the text with its places
  * @param masked the same as the parser gets it
+ * @param findings where problems go
  */
-record Prepared(SourceText text, String masked) {
+record PreparedText(SourceText text, String masked, Findings findings) {
   private static final int TAB = 4;
 
-  static Prepared of(SourceText source, Findings findings) {
+  static PreparedText of(SourceText source, Findings findings) {
     SourceText text = printable(source, findings);
-    return new Prepared(text, mask(text.text()));
+    return new PreparedText(text, mask(text.text()), findings);
+  }
+
+  /** Where a node begins in the text. */
+  int start(Node node) {
+    List<SourceSpan> spans = node.getSourceSpans();
+    return spans.isEmpty() ? 0 : spans.get(0).getInputIndex();
+  }
+
+  /** Where a node ends in the text. */
+  int end(Node node) {
+    List<SourceSpan> spans = node.getSourceSpans();
+    if (spans.isEmpty()) {
+      return 0;
+    }
+    SourceSpan last = spans.get(spans.size() - 1);
+    return last.getInputIndex() + last.getLength();
+  }
+
+  Position position(Node node) {
+    return text.position(start(node), end(node));
+  }
+
+  /** A node as it was written, for what can't be understood any further. */
+  String written(Node node) {
+    return text.text().substring(start(node), Math.max(start(node), end(node)));
+  }
+
+  /** Reports signs that other kinds of Markdown read. */
+  void reportUnread(String kind, int from, int to) {
+    findings.add(
+        TextCode.MARKUP_UNREAD,
+        text.position(from, to),
+        "kind",
+        kind,
+        "written",
+        Letters.brief(text.text().substring(from, to).replace('\n', ' ')));
+  }
+
+  void reportDepth(Position position) {
+    findings.add(TextCode.TEXT_TOO_DEEP, position, "limit", Manuscript.MAX_DEPTH);
   }
 
   private static SourceText printable(SourceText source, Findings findings) {

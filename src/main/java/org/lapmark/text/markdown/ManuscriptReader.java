@@ -1,4 +1,4 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -9,11 +9,16 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.text.Block;
+import org.lapmark.text.Footnote;
+import org.lapmark.text.Manuscript;
+import org.lapmark.text.Targets;
+import org.lapmark.text.TextCode;
 
 /**
  * Parses one text; what its boxes say is parsed in its turn and shares the numbers of its notes.
  */
-final class ManuscriptReader {
+public final class ManuscriptReader {
   private static final Pattern RULE =
       Pattern.compile("(?:\\*[ ]*+){3,}|(?:-[ ]*+){3,}|(?:_[ ]*+){3,}");
   private static final Pattern MARKER = Pattern.compile("(?:[-+*]|\\d{1,9}[.)])(?= |$)");
@@ -23,20 +28,28 @@ final class ManuscriptReader {
   private final Findings findings;
   private final List<Footnote> notes = new ArrayList<>();
 
-  ManuscriptReader(Targets targets, Findings findings) {
+  private ManuscriptReader(Targets targets, Findings findings) {
     this.targets = targets;
     this.findings = findings;
-  }
-
-  Findings findings() {
-    return findings;
   }
 
   Targets targets() {
     return targets;
   }
 
-  Manuscript read(SourceText source) {
+  /**
+   * Parses a text. What is wrong is reported; the rest is still there.
+   *
+   * @param source the text
+   * @param targets what its cross-references can lead to
+   * @param findings where problems go
+   * @return the text's parts
+   */
+  public static Manuscript read(SourceText source, Targets targets, Findings findings) {
+    return new ManuscriptReader(targets, findings).read(source);
+  }
+
+  private Manuscript read(SourceText source) {
     int length = source.text().length();
     if (length > Manuscript.MAX_LENGTH) {
       findings.add(
@@ -53,17 +66,13 @@ final class ManuscriptReader {
   }
 
   private List<Block> blocks(SourceText source, int depth, boolean boxed) {
-    Prepared prepared = Prepared.of(source, findings);
+    PreparedText prepared = PreparedText.of(source, findings);
     int deep = tooDeep(prepared.text().text());
     if (deep >= 0) {
-      reportDepth(prepared.text().position(deep, deep + 1));
+      prepared.reportDepth(prepared.text().position(deep, deep + 1));
       return List.of(new Block.Verbatim(prepared.text().text()));
     }
     return new BlockReader(this, prepared, boxed).blocks(depth);
-  }
-
-  void reportDepth(Position position) {
-    findings.add(TextCode.TEXT_TOO_DEEP, position, "limit", Manuscript.MAX_DEPTH);
   }
 
   /** Takes a number for a footnote whose text follows. */

@@ -1,5 +1,6 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
+import java.util.function.BiConsumer;
 import org.commonmark.parser.InlineParserContext;
 import org.commonmark.parser.beta.LinkInfo;
 import org.commonmark.parser.beta.LinkProcessor;
@@ -7,8 +8,13 @@ import org.commonmark.parser.beta.LinkResult;
 import org.commonmark.parser.beta.Scanner;
 import org.lapmark.finding.Position;
 
-/** Sees brackets that look like a footnote's mark after those with a footnote have been taken. */
-record StrayNotes(BlockReader reader) implements LinkProcessor {
+/**
+ * Sees brackets that look like a footnote's mark after those with a footnote have been taken.
+ *
+ * @param text the text
+ * @param found what is done with a mark's label and place
+ */
+record StrayNotes(PreparedText text, BiConsumer<String, Position> found) implements LinkProcessor {
   @Override
   public LinkResult process(LinkInfo link, Scanner scanner, InlineParserContext context) {
     String label = link.text();
@@ -16,9 +22,8 @@ record StrayNotes(BlockReader reader) implements LinkProcessor {
         && label.length() > 1
         && label.charAt(0) == '^'
         && label.chars().noneMatch(Character::isWhitespace)) {
-      int start = reader.start(link.openingBracket());
-      Position position = reader.text().position(start, start + label.length() + 2);
-      reader.strayNote(label.substring(1), position);
+      int start = text.start(link.openingBracket());
+      found.accept(label.substring(1), text.text().position(start, start + label.length() + 2));
     }
     return LinkResult.none();
   }

@@ -1,4 +1,4 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,6 +14,8 @@ import org.commonmark.parser.beta.Position;
 import org.commonmark.parser.beta.Scanner;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
+import org.lapmark.text.Letters;
+import org.lapmark.text.TextCode;
 
 /**
  * Takes {@code <} before the parser does: addresses between angle brackets are links, and what
@@ -63,7 +65,7 @@ record AngleBrackets(SourceText text, Findings findings) implements InlineConten
           TextCode.TEXT_HTML,
           text.position(start, start + written.length()),
           "written",
-          InlineReader.brief(Letters.shown(written)));
+          Letters.brief(Letters.shown(written)));
       return ParsedInline.of(new Text(written), scanner.position());
     }
     scanner.setPosition(opening);

@@ -1,4 +1,4 @@
-package org.lapmark.text;
+package org.lapmark.text.markdown;
 
 import java.util.LinkedHashSet;
 import java.util.List;
