@@ -45,8 +45,6 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BOW,
   /** A line that begins or ends beyond its edge. */
   STYLE_LINE_BEYOND_EDGE,
-  /** A panel that is to be smaller or larger than another by less than nothing. */
-  INSET_NEGATIVE,
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
   /** An edge on a fold that isn't straight. */

@@ -86,7 +86,7 @@ final class PanelFactory {
       Panel panel;
       if (source.shape() instanceof ShapeSource.Derived derived) {
         panel =
-            new DerivedPanels(scope, variant, originals, notices)
+            new DerivedPanels(new ValuesInScope(scope), originals, notices)
                 .build(source.name(), derived.how());
         panel = Naming.named(panel, edges(source), chains(source));
       } else {

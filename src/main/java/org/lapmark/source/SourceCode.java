@@ -65,10 +65,6 @@ public enum SourceCode implements FindingCode {
   SEAM_START_MISPLACED,
   /** A seam that isn't stated. */
   SEAM_UNKNOWN,
-  /** A panel that is to be smaller or larger than another, and doesn't say by how much. */
-  DISTANCE_MISSING,
-  /** A construction of linings that isn't known. */
-  CONSTRUCTION_WRONG,
   /** A notch whose place is stated in no way, or in several. */
   NOTCH_PLACE,
   /** A notch that is both a set and counted. */

@@ -30,6 +30,7 @@ import org.lapmark.measure.MeasureCode;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.source.Kept;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
@@ -50,6 +51,7 @@ class FindingsPageTest {
     sections.put("YAML, whatever its keys", List.of(YamlCode.values()));
     sections.put("Keys and their values", List.of(KeyCode.values()));
     sections.put("What the files state", List.of(SourceCode.values()));
+    sections.put("Panels derived from others", List.of(DerivedCode.values()));
     sections.put("The table of sizes", List.of(SizesCode.values()));
     sections.put("Drawings of panels", List.of(DrawingCode.values()));
     sections.put("Formulas and placeholders", List.of(MeasureCode.values()));

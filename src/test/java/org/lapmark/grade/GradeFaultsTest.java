@@ -5,15 +5,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.lapmark.check.CareWords;
 import org.lapmark.check.Evaluated;
 import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
+import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
 import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.derived.DerivedCode;
 
 /** Panels have codes of their own, of which some show only in a pattern's variants. */
 class GradeFaultsTest extends LabelledFaults {
@@ -22,7 +25,8 @@ class GradeFaultsTest extends LabelledFaults {
   GradeFaultsTest() {
     super(
         Path.of("src", "test", "resources", "org", "lapmark", "grade"),
-        Arrays.stream(GradeCode.values()).map(GradeCode::id));
+        Stream.concat(Arrays.stream(GradeCode.values()), Stream.of(DerivedCode.INSET_NEGATIVE))
+            .map(FindingCode::id));
   }
 
   @Override

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
+import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
@@ -24,7 +25,8 @@ class FaultsTest extends LabelledFaults {
             YamlCode.values(),
             KeyCode.values(),
             DrawingCode.values(),
-            SizesCode.values())
+            SizesCode.values(),
+            new DerivedCode[] {DerivedCode.DISTANCE_MISSING, DerivedCode.CONSTRUCTION_WRONG})
         .flatMap(Arrays::stream)
         .map(FindingCode::id);
   }

@@ -12,13 +12,15 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.source.DerivedSource;
 import org.lapmark.source.MarkKind;
 import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StatedForm;
+import org.lapmark.source.derived.DerivedKind;
+import org.lapmark.source.derived.DerivedKinds;
+import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.key.Choice;
@@ -73,8 +75,7 @@ final class PanelReader {
           .<Key<?>>map(key -> key)
           .toList();
   private static final List<Key<?>> SHAPES =
-      Stream.concat(
-              STATED_SHAPES.stream(), DerivedSource.KINDS.stream().map(DerivedSource.Kind::key))
+      Stream.concat(STATED_SHAPES.stream(), DerivedKinds.ALL.stream().map(DerivedKind::key))
           .<Key<?>>map(key -> key)
           .toList();
 
@@ -218,7 +219,7 @@ final class PanelReader {
         return stated(form, name, in.node(first));
       }
     }
-    for (DerivedSource.Kind kind : DerivedSource.KINDS) {
+    for (DerivedKind kind : DerivedKinds.ALL) {
       if (first == kind.key()) {
         Stated parts = in.get(kind.key());
         DerivedSource how = parts == null ? null : kind.reader().read(parts, reading);
