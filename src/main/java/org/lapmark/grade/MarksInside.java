@@ -20,8 +20,8 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PointMark;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.mark.MarkSource;
 
 /**
  * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the

@@ -11,6 +11,7 @@ import org.lapmark.panel.spreading.Slash;
 import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.key.Ref;
+import org.lapmark.source.mark.MarkSource;
 
 /**
  * A panel as stated.

@@ -34,6 +34,7 @@ import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.mark.MarkCode;
 import org.lapmark.source.sizes.SizesCode;
 import org.lapmark.source.yaml.YamlCode;
 import org.lapmark.text.TextCode;
@@ -52,6 +53,7 @@ class FindingsPageTest {
     sections.put("Keys and their values", List.of(KeyCode.values()));
     sections.put("What the files state", List.of(SourceCode.values()));
     sections.put("Panels derived from others", List.of(DerivedCode.values()));
+    sections.put("Marks on panels", List.of(MarkCode.values()));
     sections.put("The table of sizes", List.of(SizesCode.values()));
     sections.put("Drawings of panels", List.of(DrawingCode.values()));
     sections.put("Formulas and placeholders", List.of(MeasureCode.values()));

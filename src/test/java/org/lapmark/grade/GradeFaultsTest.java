@@ -17,16 +17,30 @@ import org.lapmark.source.FaultCase;
 import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.derived.DerivedCode;
+import org.lapmark.source.mark.MarkCode;
 
 /** Panels have codes of their own, of which some show only in a pattern's variants. */
 class GradeFaultsTest extends LabelledFaults {
   private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
 
+  /** What shows before anything is computed. */
+  private static final List<FindingCode> READ =
+      List.of(
+          DerivedCode.DISTANCE_MISSING,
+          DerivedCode.CONSTRUCTION_WRONG,
+          MarkCode.MARK_STATEMENT,
+          MarkCode.PLEAT_UNSTATED);
+
   GradeFaultsTest() {
-    super(
-        Path.of("src", "test", "resources", "org", "lapmark", "grade"),
-        Stream.concat(Arrays.stream(GradeCode.values()), Stream.of(DerivedCode.INSET_NEGATIVE))
-            .map(FindingCode::id));
+    super(Path.of("src", "test", "resources", "org", "lapmark", "grade"), codes());
+  }
+
+  private static Stream<String> codes() {
+    Stream<FindingCode> stated =
+        Stream.<FindingCode[]>of(DerivedCode.values(), MarkCode.values()).flatMap(Arrays::stream);
+    return Stream.concat(
+            Arrays.stream(GradeCode.values()), stated.filter(code -> !READ.contains(code)))
+        .map(FindingCode::id);
   }
 
   @Override

@@ -10,6 +10,7 @@ import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.mark.MarkCode;
 import org.lapmark.source.sizes.SizesCode;
 import org.lapmark.source.yaml.YamlCode;
 
@@ -26,7 +27,8 @@ class FaultsTest extends LabelledFaults {
             KeyCode.values(),
             DrawingCode.values(),
             SizesCode.values(),
-            new DerivedCode[] {DerivedCode.DISTANCE_MISSING, DerivedCode.CONSTRUCTION_WRONG})
+            new DerivedCode[] {DerivedCode.DISTANCE_MISSING, DerivedCode.CONSTRUCTION_WRONG},
+            new MarkCode[] {MarkCode.MARK_STATEMENT, MarkCode.PLEAT_UNSTATED})
         .flatMap(Arrays::stream)
         .map(FindingCode::id);
   }

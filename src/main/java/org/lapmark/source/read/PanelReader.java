@@ -12,8 +12,6 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.source.MarkKind;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
@@ -33,6 +31,9 @@ import org.lapmark.source.key.Reading;
 import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
+import org.lapmark.source.mark.MarkKind;
+import org.lapmark.source.mark.MarkKinds;
+import org.lapmark.source.mark.MarkSource;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the panels and the drawings that they name. */
@@ -90,18 +91,9 @@ final class PanelReader {
                   EdgeReader.EDGES,
                   EdgeReader.CHAINS,
                   NotchReader.NOTCHES,
-                  NotchReader.NOTCH_CUT,
-                  MarkKind.DART.key(),
-                  MarkKind.PLEAT.key(),
-                  MarkKind.BUTTONHOLE.key(),
-                  MarkKind.DRILL.key(),
-                  MarkKind.PLACEMENT.key(),
-                  MarkKind.FOLD.key(),
-                  MarkKind.MATCH.key(),
-                  SlashReader.SLASHES,
-                  STACK_ON,
-                  ANY_ORDER,
-                  Stated.WHEN))
+                  NotchReader.NOTCH_CUT))
+          .with(MarkKinds.ALL.stream().map(MarkKind::key).toList())
+          .with(List.of(SlashReader.SLASHES, STACK_ON, ANY_ORDER, Stated.WHEN))
           .oneOf(Choice.among(SHAPES));
 
   /** The panels of a pattern. */
@@ -144,7 +136,7 @@ final class PanelReader {
 
   private List<MarkSource> marks(Ref panel, Stated in) {
     List<MarkSource> marks = new ArrayList<>();
-    for (MarkKind kind : MarkKind.values()) {
+    for (MarkKind kind : MarkKinds.ALL) {
       for (Named<Stated> one : in.all(kind.key())) {
         MarkSource mark =
             one.value() == null
