@@ -20,10 +20,8 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PointMark;
-import org.lapmark.source.DerivedSource;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.ShapeSource;
+import org.lapmark.source.mark.MarkSource;
 
 /**
  * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the
@@ -108,12 +106,9 @@ final class MarksInside {
       if (place.isPresent()) {
         return place.get();
       }
-      if (source.shape() instanceof ShapeSource.Derived derived) {
-        open.add(derived.how().panel().text());
-        if (derived.how() instanceof DerivedSource.Merged merged) {
-          open.add(merged.with().text());
-        }
-      }
+      source.derivation().stream()
+          .flatMap(how -> how.originals().stream())
+          .forEach(original -> open.add(original.text()));
     }
     return scope.panelSource(panel).name().position();
   }

@@ -27,12 +27,12 @@ import org.lapmark.panel.cutting.Allowances;
 import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.CornerSources;
-import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /** Builds the pieces of one variant. */
 final class PieceFactory {
@@ -334,9 +334,8 @@ final class PieceFactory {
 
   private Optional<StatedSize> rectangle(Panel panel, Map<String, Double> allowances) {
     PanelSource source = scope.panelSource(panel.name());
-    while (source.shape() instanceof ShapeSource.Derived derived
-        && staysARectangle(derived.how())) {
-      source = scope.panelSource(derived.how().panel().text());
+    while (source.derivation().filter(DerivedSource::runsBeside).isPresent()) {
+      source = scope.panelSource(source.derivation().get().panel().text());
     }
     boolean bias = source.shape() instanceof ShapeSource.Strip strip && strip.bias();
     if (!(source.shape() instanceof ShapeSource.Strip
@@ -349,9 +348,5 @@ final class PieceFactory {
       return Optional.empty(); // Slashed and spread into another shape.
     }
     return Ruling.of(panel, allowances, bias);
-  }
-
-  private static boolean staysARectangle(DerivedSource how) {
-    return how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored;
   }
 }

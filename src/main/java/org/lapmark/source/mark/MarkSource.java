@@ -1,12 +1,11 @@
-package org.lapmark.source;
+package org.lapmark.source.mark;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.Formula;
-import org.lapmark.panel.Intake;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
 import org.lapmark.source.key.Ref;
@@ -17,18 +16,14 @@ import org.lapmark.source.key.Stated;
  *
  * @param kind what it is
  * @param name its name, which drawn marks of the same kind may have
- * @param formulas what is stated by formulas, by key
- * @param names edges, corners and drawn lines, by key
- * @param pleat how a pleat is folded
- * @param across whether buttonholes stand square to their line
+ * @param values what is stated, by key
  */
-public record MarkSource(
-    MarkKind kind,
-    SourceText name,
-    Map<String, Formula> formulas,
-    Map<String, SourceText> names,
-    Intake.PleatKind pleat,
-    boolean across) {
+public record MarkSource(MarkKind kind, SourceText name, Map<String, Object> values) {
+  /** Copies the map, keeping its order. */
+  public MarkSource {
+    values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+  }
+
   /** Its identity on a panel. */
   public Ref ref(Ref panel) {
     return ref(kind, name, panel);
@@ -36,15 +31,6 @@ public record MarkSource(
 
   private static Ref ref(MarkKind kind, SourceText name, Ref panel) {
     return panel.inside(Ref.Kind.MARK, kind.word() + "." + name.text());
-  }
-
-  private static final List<Key<SourceText>> PLACING =
-      List.of(MarkKeys.EDGE, MarkKeys.LINE, MarkKeys.CORNER, MarkKeys.FROM_EDGE);
-
-  /** Copies the maps, keeping their order. */
-  public MarkSource {
-    formulas = Collections.unmodifiableMap(new LinkedHashMap<>(formulas));
-    names = Collections.unmodifiableMap(new LinkedHashMap<>(names));
   }
 
   /**
@@ -60,7 +46,7 @@ public record MarkSource(
       reading
           .findings()
           .add(
-              SourceCode.MARK_STATEMENT,
+              MarkCode.MARK_STATEMENT,
               name.position(),
               "name",
               name.text(),
@@ -70,19 +56,27 @@ public record MarkSource(
               kind.places().shown());
       whole = false;
     }
+    Map<String, Object> values = new LinkedHashMap<>();
     for (Key<?> key : in.keys()) {
-      whole &= key == Stated.WHEN || in.get(key) != null;
+      if (key != Stated.WHEN) {
+        values.put(key.name(), in.get(key));
+      }
     }
-    boolean pleated = in.table().keys().contains(MarkKeys.KIND);
-    return whole
-        ? new MarkSource(
-            kind,
-            name,
-            in.each(MarkKeys.FORMULAS),
-            in.each(MarkKeys.NAMES),
-            pleated ? in.or(MarkKeys.KIND, Intake.PleatKind.KNIFE) : Intake.PleatKind.KNIFE,
-            in.table().keys().contains(MarkKeys.ACROSS) && in.isTrue(MarkKeys.ACROSS))
-        : null;
+    return whole && !values.containsValue(null) ? new MarkSource(kind, name, values) : null;
+  }
+
+  /**
+   * What one of its kind's keys says.
+   *
+   * @return null where it isn't written
+   */
+  @SuppressWarnings("unchecked") // What is kept under a key was read by the key's own form.
+  <T> T get(Key<T> key) {
+    return (T) values.get(key.name());
+  }
+
+  boolean has(Key<?> key) {
+    return values.containsKey(key.name());
   }
 
   /**
@@ -91,6 +85,11 @@ public record MarkSource(
    * @return true when no place is stated
    */
   public boolean isDrawn() {
-    return PLACING.stream().noneMatch(key -> names.containsKey(key.name()));
+    return Collections.disjoint(values.keySet(), kind.places().keys());
+  }
+
+  /** The edges and chains that it names. */
+  public List<SourceText> edges() {
+    return MarkKeys.EDGES.stream().map(this::get).filter(Objects::nonNull).toList();
   }
 }
