@@ -17,7 +17,6 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Darts;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Intake;
@@ -501,7 +500,7 @@ final class MarkFactory {
 
   private double along(MarkSource mark, String key, SourceText edge, Path line) {
     Formula formula = mark.formulas().get(key);
-    double at = SeamAssembler.along(scope, formula, line.length());
+    double at = scope.along(formula, line.length());
     check(formula, at, edge, line);
     return Math.max(0, Math.min(line.length(), at));
   }
@@ -521,11 +520,5 @@ final class MarkFactory {
               "size",
               variant.size()));
     }
-  }
-
-  /** An edge or chain as it is sewn, its darts and pleats closed. */
-  static ClosedLine closed(Panel panel, SourceText name) {
-    PatternScope.edge(panel, name);
-    return ClosedLine.of(panel, name.text());
   }
 }

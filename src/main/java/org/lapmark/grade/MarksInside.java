@@ -39,11 +39,13 @@ final class MarksInside {
   private static final int MOST_STEPS = 1000;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final Findings findings;
   private final Set<String> told = new TreeSet<>();
 
-  MarksInside(PatternScope scope, Findings findings) {
-    this.scope = scope;
+  MarksInside(PatternEvaluator evaluator, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.findings = findings;
   }
 
@@ -92,7 +94,7 @@ final class MarksInside {
     Map<String, PanelSource> seen = new LinkedHashMap<>();
     while (!open.isEmpty()) {
       String next = open.remove(0);
-      PanelSource source = scope.panelSource(next);
+      PanelSource source = statements.panel(next);
       if (source == null || seen.putIfAbsent(next, source) != null) {
         continue;
       }
@@ -115,7 +117,7 @@ final class MarksInside {
         }
       }
     }
-    return scope.panelSource(panel).name().position();
+    return statements.panel(panel).name().position();
   }
 
   private static List<Point> along(Path line) {
