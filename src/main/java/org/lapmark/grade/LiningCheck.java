@@ -16,16 +16,18 @@ final class LiningCheck {
   private static final double SAME = 0.01;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final Findings findings;
 
-  LiningCheck(PatternScope scope, Findings findings) {
-    this.scope = scope;
+  LiningCheck(PatternEvaluator evaluator, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.findings = findings;
   }
 
   void check(List<PieceSource> sources, List<Piece> pieces) {
     for (Piece lining : pieces) {
-      PanelSource panel = scope.panelSource(lining.shape().panel().name());
+      PanelSource panel = statements.panel(lining.shape().panel().name());
       Optional<DerivedSource> mounted = panel.derivation().filter(DerivedSource::isMounted);
       if (mounted.isPresent()) {
         for (Piece main : pieces) {

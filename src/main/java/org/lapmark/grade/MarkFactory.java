@@ -4,10 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
-import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.measure.Formula;
-import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Darts;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.LineMark;
@@ -185,11 +183,5 @@ final class MarkFactory {
     } catch (PanelException e) {
       throw panels.inVariant(e, mark.name());
     }
-  }
-
-  /** An edge or chain as it is sewn, its darts and pleats closed. */
-  static ClosedLine closed(Panel panel, SourceText name) {
-    PatternScope.edge(panel, name);
-    return ClosedLine.of(panel, name.text());
   }
 }

@@ -37,11 +37,13 @@ final class MarksInside {
   private static final int MOST_STEPS = 1000;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final Findings findings;
   private final Set<String> told = new TreeSet<>();
 
-  MarksInside(PatternScope scope, Findings findings) {
-    this.scope = scope;
+  MarksInside(PatternEvaluator evaluator, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.findings = findings;
   }
 
@@ -90,7 +92,7 @@ final class MarksInside {
     Map<String, PanelSource> seen = new LinkedHashMap<>();
     while (!open.isEmpty()) {
       String next = open.remove(0);
-      PanelSource source = scope.panelSource(next);
+      PanelSource source = statements.panel(next);
       if (source == null || seen.putIfAbsent(next, source) != null) {
         continue;
       }
@@ -110,7 +112,7 @@ final class MarksInside {
           .flatMap(how -> how.originals().stream())
           .forEach(original -> open.add(original.text()));
     }
-    return scope.panelSource(panel).name().position();
+    return statements.panel(panel).name().position();
   }
 
   private static List<Point> along(Path line) {

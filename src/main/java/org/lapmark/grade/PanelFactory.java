@@ -59,21 +59,10 @@ final class PanelFactory {
    * Builds a panel as far as its drawing goes.
    *
    * @param source the panel as stated
-   * @return the panel with the marks of its drawing, without the notches and other marks stated
-   *     beside it on which no geometry depends
-   * @throws FindingException when it can't be built
-   */
-  Panel build(PanelSource source) {
-    return build(source, scope::shape, notice -> {});
-  }
-
-  /**
-   * The same from given panels where the panel is derived.
-   *
-   * @param source the panel as stated
    * @param originals the panels that others are derived from, by where they are named
    * @param notices told what should be known about marks that follow
-   * @return the panel
+   * @return the panel with the marks of its drawing, without the notches and other marks stated
+   *     beside it on which no geometry depends
    * @throws FindingException when it can't be built
    */
   Panel build(

@@ -30,7 +30,7 @@ record ValuesInScope(PatternScope scope) implements VariantValues {
 
   @Override
   public double along(Formula formula, double whole) {
-    return SeamAssembler.along(scope, formula, whole);
+    return scope.along(formula, whole);
   }
 
   @Override
