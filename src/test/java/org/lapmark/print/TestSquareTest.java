@@ -24,6 +24,8 @@ import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 /** The test square never costs a page, and lies on no line. */
 class TestSquareTest {

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.map;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -10,6 +10,8 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -17,7 +19,7 @@ import org.locationtech.jts.geom.Coordinate;
  * map's place: laid below each other, as the arranging leaves them, a few tiles each would make a
  * map that is tall, narrow and too small to read. Tiles that are joined keep their places.
  */
-final class MapRows {
+public final class MapRows {
   /** Between sheets that aren't joined, in millimetres of the sheet. */
   private static final double GAP = 25;
 
@@ -60,7 +62,7 @@ final class MapRows {
    * @param height its greatest height
    * @return the plan with its tiles and pieces moved, fit for a map alone
    */
-  static SheetPlan of(SheetPlan plan, double width, double height) {
+  public static SheetPlan of(SheetPlan plan, double width, double height) {
     MapRows rows = new MapRows(plan);
     List<Box> best = rows.islands;
     double most = scale(best, width, height);

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.sheet;
 
 import java.util.List;
 import org.lapmark.geometry.Box;
@@ -12,19 +12,19 @@ import org.lapmark.print.piece.PieceArt;
  * @param across which part from the left
  * @param down which part from the top
  */
-record PiecePart(Part across, Part down) {
+public record PiecePart(Part across, Part down) {
   /** Nearer than this to a piece's end, as a share of its length, a part reaches to it. */
   private static final double REACHES = 0.02;
 
   /** A part of a length. */
-  enum Part {
+  public enum Part {
     BEGINNING,
     MIDDLE,
     END,
     ALL
   }
 
-  static PiecePart of(PieceArt art, Cell cell) {
+  public static PiecePart of(PieceArt art, Cell cell) {
     Box all = art.bounds();
     if (cell.shown().contains(all)) {
       return new PiecePart(Part.ALL, Part.ALL);
@@ -109,7 +109,7 @@ record PiecePart(Part across, Part down) {
   }
 
   /** The end of the key of the words for it. */
-  String key() {
+  public String key() {
     String down = word(this.down, "upper", "lower");
     String across = word(this.across, "left", "right");
     if (down.isEmpty() && across.isEmpty()) {

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.nest;
 
 import java.util.List;
 import org.lapmark.geometry.Affine;
@@ -13,9 +13,9 @@ import org.locationtech.jts.geom.Polygon;
  *     around all of them, and it has no edges and no marks
  * @param core what all of them have in common; empty when that is no single area
  */
-record NestedPiece(List<Member> members, Piece extent, List<Polygon> core) {
+public record NestedPiece(List<Member> members, Piece extent, List<Polygon> core) {
   /** Copies the lists. */
-  NestedPiece {
+  public NestedPiece {
     members = List.copyOf(members);
     core = List.copyOf(core);
   }
@@ -27,9 +27,9 @@ record NestedPiece(List<Member> members, Piece extent, List<Polygon> core) {
    * @param piece the piece
    * @param stack from the panel's coordinates to those of the nest, a turn and a shift
    */
-  record Member(int size, Piece piece, Affine stack) {}
+  public record Member(int size, Piece piece, Affine stack) {}
 
-  int number() {
+  public int number() {
     return extent.number();
   }
 }

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.nest;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -22,6 +22,11 @@ import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.print.piece.TextBlock;
+import org.lapmark.print.piece.Typesetting;
+import org.lapmark.print.sheet.CheckLine;
+import org.lapmark.print.sheet.CuttingRoles;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.SheetSubject;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -32,16 +37,7 @@ import org.locationtech.jts.geom.Polygon;
  * Draws the pieces of all sizes stacked, each size on its layer and in its dash. What sizes have in
  * common is drawn once; a cutting line of several sizes is solid. Used for one plan.
  */
-final class NestArtist implements SheetSubject {
-  /** The role of a size's cutting line begins so; the dash's number follows. */
-  static final String LINE = "size-line-";
-
-  /** The role of a cutting line that several sizes share. */
-  static final String COMMON = "size-common";
-
-  /** There are so many dashes; further sizes begin again, and their names tell them apart. */
-  static final int DASHES = 12;
-
+public final class NestArtist implements SheetSubject {
   /** What is drawn once, as the smallest size has it, for it says the same in every size. */
   private static final List<String> ONCE = List.of("grainline", "on-fold-sign");
 
@@ -49,40 +45,39 @@ final class NestArtist implements SheetSubject {
   private static final double SAME = 0.01;
 
   private static final String STITCHING = "stitching-line";
-  private static final String CUTTING = "cutting-line";
 
   private static final double LEGEND_ROW = 4.6;
   private static final int LEGEND_ROWS = 5;
   private static final double LEGEND_SAMPLE = 13;
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final Nest nest;
   private final List<String> layers;
   private final Map<Integer, List<Polygon>> outlines = new TreeMap<>();
   private int count;
 
-  NestArtist(SheetPlanner planner, Nest nest) {
-    this.planner = planner;
+  public NestArtist(Typesetting setting, Nest nest) {
+    this.setting = setting;
     this.nest = nest;
     this.layers =
         nest.sizes().stream()
-            .map(size -> planner.wording().text("projector.layer.size", Map.of("size", size)))
+            .map(size -> setting.wording().text("projector.layer.size", Map.of("size", size)))
             .toList();
   }
 
   /** All layers in their order. */
-  List<String> layers() {
+  public List<String> layers() {
     List<String> all = new ArrayList<>(layers);
     all.add(stitchingLayer());
     return all;
   }
 
-  List<String> hidden() {
+  public List<String> hidden() {
     return List.of(stitchingLayer());
   }
 
   /** Every size's own pieces where a sheet has them. */
-  Map<String, List<PlacedPiece>> placed(SheetPlan sheet) {
+  public Map<String, List<PlacedPiece>> placed(SheetPlan sheet) {
     Map<String, List<PlacedPiece>> bySize = new LinkedHashMap<>();
     for (int i = 0; i < sheet.pieces().size(); i++) {
       for (NestedPiece.Member member : nest.pieces().get(i).members()) {
@@ -97,7 +92,7 @@ final class NestArtist implements SheetSubject {
   }
 
   private String stitchingLayer() {
-    return planner.wording().text("nest.layer.stitching");
+    return setting.text("nest.layer.stitching");
   }
 
   @Override
@@ -111,7 +106,7 @@ final class NestArtist implements SheetSubject {
     for (int i = 0; i < layers.size(); i++) {
       all.add(i);
     }
-    return NestLabel.sizes(planner.wording(), nest, all);
+    return NestLabel.sizes(setting.wording(), nest, all);
   }
 
   @Override
@@ -143,7 +138,7 @@ final class NestArtist implements SheetSubject {
 
   @Override
   public PieceLabel label() {
-    return new NestLabel(planner, nest);
+    return new NestLabel(setting, nest);
   }
 
   @Override
@@ -172,6 +167,11 @@ final class NestArtist implements SheetSubject {
   }
 
   @Override
+  public boolean hasMarkWords() {
+    return false;
+  }
+
+  @Override
   public Drawn drawn(SheetLayout layout, boolean projected) {
     List<NestNames.Nested> all = new ArrayList<>();
     for (int i = 0; i < nest.pieces().size(); i++) {
@@ -179,11 +179,11 @@ final class NestArtist implements SheetSubject {
     }
     NestNames names =
         new NestNames(
-            planner,
+            setting,
             nest.sizes(),
             layout,
             projected,
-            owners -> NestLabel.sizes(planner.wording(), nest, owners),
+            owners -> NestLabel.sizes(setting.wording(), nest, owners),
             this::layering);
     List<CheckLine> checks = CheckLine.of(drawn(layout, all, line -> List.of(line.path())));
     names.place(all, checks);
@@ -201,8 +201,7 @@ final class NestArtist implements SheetSubject {
       PieceArt extent = layout.art().get(i);
       List<PieceArt.Stroke> strokes = new ArrayList<>(all.get(i).others());
       for (NestNames.Cutting line : all.get(i).cutting()) {
-        String role =
-            line.owners().size() == 1 ? LINE + (1 + line.owners().get(0) % DASHES) : COMMON;
+        String role = CuttingRoles.of(line.owners());
         for (Path part : broken.apply(line)) {
           strokes.add(new PieceArt.Stroke(part, role, layering(line.owners(), "")));
         }
@@ -269,7 +268,7 @@ final class NestArtist implements SheetSubject {
     byRole.forEach(
         (role, lines) -> {
           for (CommonLines.Shared shared : CommonLines.of(lines)) {
-            if (role.equals(CUTTING)) {
+            if (role.equals(CuttingRoles.ALONE)) {
               cutting.add(new NestNames.Cutting(count++, shared.owners(), shared.path()));
               continue;
             }
@@ -305,7 +304,7 @@ final class NestArtist implements SheetSubject {
         here.add(sizes.get(i));
       }
     }
-    return planner
+    return setting
         .wording()
         .text(
             cell.shown().contains(art.bounds())
@@ -319,21 +318,21 @@ final class NestArtist implements SheetSubject {
                 "count",
                 here.size(),
                 "sizes",
-                NestLabel.sizes(planner.wording(), nest, here)));
+                NestLabel.sizes(setting.wording(), nest, here)));
   }
 
   @Override
   public List<Item> legend(Box box) {
     List<Item> items = new ArrayList<>();
-    Style style = planner.styles().style("size-legend");
-    double middle = (planner.lettering().ascent(style) - planner.lettering().descent(style)) / 2;
+    Style style = setting.style("size-legend");
+    double middle = (setting.lettering().ascent(style) - setting.lettering().descent(style)) / 2;
     int columns = Math.max(1, Math.min(4, (layers.size() + LEGEND_ROWS - 1) / LEGEND_ROWS));
     int rows = (layers.size() + columns - 1) / columns;
     double width = box.width() / columns;
     for (int i = 0; i < layers.size(); i++) {
       double x = box.minX() + (i / rows) * width;
       double y = box.minY() + (i % rows + 0.5) * LEGEND_ROW;
-      sample(items, x, y, LINE + (1 + i % DASHES));
+      sample(items, x, y, CuttingRoles.own(i));
       items.add(
           new Item.Lettering(
               layers.get(i),
@@ -343,16 +342,13 @@ final class NestArtist implements SheetSubject {
               "size-legend"));
     }
     double y = box.minY() + rows * LEGEND_ROW;
-    sample(items, box.minX(), y + LEGEND_ROW / 2, COMMON);
+    sample(items, box.minX(), y + LEGEND_ROW / 2, CuttingRoles.COMMON);
     for (String key : List.of("nest.legend.common", "nest.legend.close", "nest.legend.layers")) {
       boolean first = key.equals("nest.legend.common");
       double left = first ? LEGEND_SAMPLE + 2 : 0;
       TextBlock block =
-          TextBlock.of(
-              List.of(new TextBlock.Text(planner.wording().text(key), "size-legend")),
-              box.width() - left,
-              planner.styles(),
-              planner.lettering());
+          setting.block(
+              List.of(new TextBlock.Text(setting.text(key), "size-legend")), box.width() - left);
       items.addAll(
           block.in(
               Box.at(box.minX() + left, y + (first ? 0.8 : 0), block.width(), block.height()),

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.sheet;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -23,7 +23,7 @@ import org.lapmark.print.piece.PlacedPiece;
  * Tiles that show the inside of a piece and no line: nobody needs to print them. One that alone
  * holds others together that are needed is needed too.
  */
-final class BlankTiles {
+public final class BlankTiles {
   /** A line that runs along the edge of a tile lies on it, as far as this, in millimetres. */
   private static final double NEAR = 0.5;
 
@@ -40,7 +40,7 @@ final class BlankTiles {
    * @param layout the layout
    * @param lines all lines of a piece, in its own coordinates
    */
-  static List<Cell> of(SheetLayout layout, Function<Piece, List<Path>> lines) {
+  public static List<Cell> of(SheetLayout layout, Function<Piece, List<Path>> lines) {
     BlankTiles tiles = new BlankTiles(layout);
     for (Cell cell : layout.cells()) {
       if (!tiles.isBlank(cell, lines)) {

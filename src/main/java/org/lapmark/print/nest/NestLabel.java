@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.nest;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,6 +8,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.Typesetting;
 import org.lapmark.wording.Wording;
 
 /**
@@ -17,9 +18,9 @@ final class NestLabel extends PieceLabel {
   private final Wording wording;
   private final Nest nest;
 
-  NestLabel(SheetPlanner planner, Nest nest) {
-    super(planner.wording(), planner.styles(), planner.lettering(), nest.patterns().get(0));
-    this.wording = planner.wording();
+  NestLabel(Typesetting setting, Nest nest) {
+    super(setting, nest.patterns().get(0));
+    this.wording = setting.wording();
     this.nest = nest;
   }
 

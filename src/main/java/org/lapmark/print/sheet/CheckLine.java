@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.sheet;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -21,7 +21,7 @@ import org.lapmark.print.piece.PieceArt;
  * @param to its right or lower end
  * @param sideways whether it runs to the right
  */
-record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
+public record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   private static final double STEP = 2.5;
 
   /** How far a check line keeps from the ends and sides of its run, in millimetres. */
@@ -44,11 +44,11 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   /** How closely lines are followed to tell whether one is near, in millimetres. */
   private static final double CHORD = 0.5;
 
-  double length() {
+  public double length() {
     return from.distance(to);
   }
 
-  Path line() {
+  public Path line() {
     return new Path(List.of(new Line(from, to)));
   }
 
@@ -59,7 +59,7 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
    * @param layout the sheet
    * @return straight pieces of it, from its beginning on
    */
-  List<Path> offPieces(SheetLayout layout) {
+  public List<Path> offPieces(SheetLayout layout) {
     List<double[]> hidden = new ArrayList<>();
     for (PieceArt art : layout.art()) {
       if (art.bounds().overlaps(line().bounds().expanded(0.1))) {
@@ -94,14 +94,14 @@ record CheckLine(List<Cell> cells, Point from, Point to, boolean sideways) {
   }
 
   /** The lines across, then those down. */
-  static List<CheckLine> of(SheetLayout layout) {
+  public static List<CheckLine> of(SheetLayout layout) {
     List<CheckLine> lines = new ArrayList<>(of(layout, true));
     lines.addAll(of(layout, false));
     return lines;
   }
 
   /** A line through every run of joined tiles, from the upper or left run on. */
-  static List<CheckLine> of(SheetLayout layout, boolean sideways) {
+  public static List<CheckLine> of(SheetLayout layout, boolean sideways) {
     List<CheckLine> lines = new ArrayList<>();
     for (Cell cell : layout.cells()) {
       boolean first =

@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.sheet;
 
 import java.util.List;
 import java.util.Map;
@@ -12,9 +12,10 @@ import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
+import org.lapmark.print.piece.Typesetting;
 
 /** The pieces of one size, as they are. */
-record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubject {
+public record OneSize(Typesetting setting, GradedPattern pattern) implements SheetSubject {
   @Override
   public String size() {
     return pattern.variant().size();
@@ -42,7 +43,12 @@ record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubj
 
   @Override
   public PieceLabel label() {
-    return new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern);
+    return new PieceLabel(setting, pattern);
+  }
+
+  @Override
+  public boolean hasMarkWords() {
+    return true;
   }
 
   @Override
@@ -62,12 +68,12 @@ record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubj
 
   private Layering layer() {
     return new Layering(
-        List.of(planner.wording().text("projector.layer.size", Map.of("size", size()))), "");
+        List.of(setting.wording().text("projector.layer.size", Map.of("size", size()))), "");
   }
 
   @Override
   public String part(PieceArt art, Cell cell) {
-    return planner
+    return setting
         .wording()
         .text(
             "tile.alternative." + PiecePart.of(art, cell).key(),

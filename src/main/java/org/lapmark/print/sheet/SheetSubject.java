@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.sheet;
 
 import java.util.List;
 import org.lapmark.drawing.Item;
@@ -13,7 +13,7 @@ import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
 
 /** What a sheet shows: the pieces of one size, or those of all sizes stacked. */
-interface SheetSubject {
+public interface SheetSubject {
   /** The pattern, for what all sizes have in common. */
   GradedPattern pattern();
 
@@ -34,6 +34,9 @@ interface SheetSubject {
 
   /** The lettering of pieces. */
   PieceLabel label();
+
+  /** Whether words stand beside marks; between those of several sizes they'd be in the way. */
+  boolean hasMarkWords();
 
   /** Draws the pieces where they were arranged. */
   Drawn drawn(SheetLayout layout, boolean projected);

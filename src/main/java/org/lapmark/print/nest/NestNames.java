@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.nest;
 
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -21,6 +21,9 @@ import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.line.LineObstacles;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.Typesetting;
+import org.lapmark.print.sheet.CheckLine;
+import org.lapmark.print.sheet.SheetSubject;
 
 /**
  * Writes the sizes' names along their cutting lines, in gaps of the lines, never upside down, and
@@ -91,7 +94,7 @@ final class NestNames {
   private static final List<String> ROLES = List.of("size-name", "size-name-7", "size-name-6");
   private static final String HAIR = "size-hair";
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final SheetLayout layout;
   private final String prefix;
   private final double often;
@@ -135,13 +138,13 @@ final class NestNames {
   private record Window(Cutting line, Cell cell, double from, double to) {}
 
   NestNames(
-      SheetPlanner planner,
+      Typesetting setting,
       List<String> names,
       SheetLayout layout,
       boolean projected,
       Function<List<Integer>, String> phrase,
       BiFunction<List<Integer>, String, Layering> layering) {
-    this.planner = planner;
+    this.setting = setting;
     this.layout = layout;
     this.prefix = projected ? "projector-" : "";
     this.often = projected ? OFTEN_PROJECTED : OFTEN;
@@ -254,7 +257,7 @@ final class NestNames {
   }
 
   private Style style(String role) {
-    return planner.styles().style(prefix + role);
+    return setting.style(prefix + role);
   }
 
   private static double em(Style style) {
@@ -271,7 +274,7 @@ final class NestNames {
     String text = phrase.apply(window.line().owners());
     for (String role : ROLES) {
       Style style = style(role);
-      double width = planner.lettering().width(text, style) + 2 * PAD;
+      double width = setting.lettering().width(text, style) + 2 * PAD;
       LineObstacles.Slot best = null;
       double bestAt = 0;
       double bestScore = Double.NEGATIVE_INFINITY;
@@ -380,7 +383,7 @@ final class NestNames {
     String text = phrase.apply(window.line().owners());
     String role = ROLES.get(1);
     Style style = style(role);
-    double width = planner.lettering().width(text, style);
+    double width = setting.lettering().width(text, style);
     double middle = (window.from() + window.to()) / 2;
     double reach = (window.to() - window.from() - width) / 2;
     for (double away = 0; away <= reach; away += STEP) {
@@ -486,10 +489,10 @@ final class NestNames {
     double last = bunch.get(bunch.size() - 1).offset();
     String role = ROLES.get(1);
     Style style = style(role);
-    double space = planner.lettering().width("n", style);
+    double space = setting.lettering().width("n", style);
     List<Double> widths =
         bunch.stream()
-            .map(one -> planner.lettering().width(phrase.apply(one.line().owners()), style))
+            .map(one -> setting.lettering().width(phrase.apply(one.line().owners()), style))
             .toList();
     double width =
         widths.stream().mapToDouble(Double::doubleValue).sum() + space * (bunch.size() - 1);
@@ -623,7 +626,7 @@ final class NestNames {
   private void beside(Mark mark, boolean notch) {
     String text = phrase.apply(mark.owners());
     String role = ROLES.get(notch ? 2 : 1);
-    double halfLength = planner.lettering().width(text, style(role)) / 2;
+    double halfLength = setting.lettering().width(text, style(role)) / 2;
     double halfHeight = halfHeight(text, style(role));
     Box bounds = mark.path().bounds();
     Point middle = mark.path().atLength(mark.path().length() / 2);

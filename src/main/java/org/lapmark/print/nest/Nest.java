@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.nest;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +40,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param patterns the pattern in each size
  * @param pieces the pieces by number
  */
-record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
+public record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
   private static final GeometryFactory FACTORY = new GeometryFactory();
   private static final double ROOM = 1.03;
   private static final double CLOSE = 1.5;
@@ -53,12 +53,12 @@ record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
   private static final double LEAST = 1e-3;
 
   /** Copies the lists. */
-  Nest {
+  public Nest {
     patterns = List.copyOf(patterns);
     pieces = List.copyOf(pieces);
   }
 
-  static Nest of(List<GradedPattern> patterns) {
+  public static Nest of(List<GradedPattern> patterns) {
     Map<Integer, List<NestedPiece.Member>> byNumber = new TreeMap<>();
     for (int size = 0; size < patterns.size(); size++) {
       for (Piece piece : patterns.get(size).pieces()) {
@@ -75,7 +75,7 @@ record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
   }
 
   /** What sizes are called, in their order. */
-  List<String> sizes() {
+  public List<String> sizes() {
     return patterns.stream().map(pattern -> pattern.variant().size()).toList();
   }
 

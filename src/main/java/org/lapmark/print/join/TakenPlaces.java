@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.join;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,10 +1,9 @@
-package org.lapmark.print;
+package org.lapmark.print.join;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.DoubleStream;
 import org.lapmark.geometry.Box;
@@ -16,6 +15,8 @@ import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.line.FreeSpace;
 import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.sheet.CuttingRoles;
+import org.lapmark.print.sheet.DraftSheet;
 
 /**
  * Where the marks of all joins stand and how they look. Both follow from the lines that cross a
@@ -24,7 +25,7 @@ import org.lapmark.print.piece.PieceArt;
  * when a page is put to a wrong one, upright or turned end for end, those of the later join move
  * on.
  */
-final class JoinMarks {
+public final class JoinMarks {
   /** A join this long, in millimetres, has two marks instead of one. */
   private static final double LONG = 110;
 
@@ -50,20 +51,18 @@ final class JoinMarks {
   /** How near a line counts as crossing, in millimetres. */
   private static final double NEAR = 1e-3;
 
-  private final SheetLayout layout;
-  private final Map<Cell, FreeSpace> spaces;
+  private final DraftSheet sheet;
   private final List<List<JoinMark>> done = new ArrayList<>();
   private final TakenPlaces taken = new TakenPlaces();
 
-  private JoinMarks(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
-    this.layout = layout;
-    this.spaces = spaces;
+  private JoinMarks(DraftSheet sheet) {
+    this.sheet = sheet;
   }
 
   /** The marks, join by join. */
-  static List<JoinMark> of(SheetLayout layout, Map<Cell, FreeSpace> spaces) {
-    JoinMarks marks = new JoinMarks(layout, spaces);
-    for (Join join : layout.joins()) {
+  static List<JoinMark> of(DraftSheet sheet) {
+    JoinMarks marks = new JoinMarks(sheet);
+    for (Join join : sheet.joins()) {
       List<JoinMark> found = marks.of(join);
       marks.done.add(found);
       marks.taken.add(TakenPlaces.Marks.of(found));
@@ -72,15 +71,8 @@ final class JoinMarks {
   }
 
   /** How many cutting lines cross a join, of whatever size. */
-  static int cuttingLines(SheetLayout layout, Join join) {
-    return crossings(
-            layout,
-            join,
-            role ->
-                role.equals("cutting-line")
-                    || role.equals(NestArtist.COMMON)
-                    || role.startsWith(NestArtist.LINE))
-        .size();
+  public static int cuttingLines(SheetLayout layout, Join join) {
+    return crossings(layout, join, CuttingRoles::isCutting).size();
   }
 
   /**
@@ -88,7 +80,7 @@ final class JoinMarks {
    *
    * @return millimetres from the join's left or upper end, ascending
    */
-  static List<Double> crossings(SheetLayout layout, Join join, String role) {
+  public static List<Double> crossings(SheetLayout layout, Join join, String role) {
     return crossings(layout, join, role::equals);
   }
 
@@ -117,7 +109,7 @@ final class JoinMarks {
 
   private List<JoinMark> of(Join join) {
     JoinMark.Form[] forms = JoinMark.Form.values();
-    JoinMark.Form form = forms[cuttingLines(layout, join) % forms.length];
+    JoinMark.Form form = forms[cuttingLines(sheet.layout(), join) % forms.length];
     List<double[]> candidates = places(join);
     double[] found =
         candidates.stream()
@@ -183,7 +175,7 @@ final class JoinMarks {
   private List<double[]> singles(Join join) {
     List<Double> crossings = new ArrayList<>();
     crossings.add(0.0);
-    crossings.addAll(crossings(layout, join, role -> true));
+    crossings.addAll(crossings(sheet.layout(), join, role -> true));
     crossings.add(join.length());
     List<double[]> stretches = new ArrayList<>();
     for (int i = 1; i < crossings.size(); i++) {
@@ -219,6 +211,6 @@ final class JoinMarks {
     Box strip =
         new Box(join.from().x(), join.from().y(), join.to().x(), join.to().y())
             .expanded(JoinMark.RADIUS + 1);
-    return spaces.get(cell).part(strip).finder(null, true);
+    return sheet.on(cell).space().part(strip).finder(null, true);
   }
 }

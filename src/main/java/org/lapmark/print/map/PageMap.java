@@ -1,4 +1,4 @@
-package org.lapmark.print;
+package org.lapmark.print.map;
 
 import java.util.ArrayList;
 import java.util.BitSet;
@@ -17,26 +17,29 @@ import org.lapmark.print.paper.Correction;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
 import org.lapmark.print.piece.TextBlock;
+import org.lapmark.print.piece.Typesetting;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.locationtech.jts.geom.Coordinate;
 
 /** Draws a sheet in small. */
-final class PageMap {
+public final class PageMap {
   /** The largest scale: a sheet of one page isn't drawn larger than this. */
   static final double MOST = 0.3;
 
   private static final double CLEAR = 0.5;
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final SheetPlan plan;
   private final Map<String, Integer> pages;
 
-  PageMap(SheetPlanner planner, SheetPlan plan, Map<String, Integer> pages) {
-    this.planner = planner;
+  public PageMap(Typesetting setting, SheetPlan plan, Map<String, Integer> pages) {
+    this.setting = setting;
     this.plan = plan;
     this.pages = pages;
   }
 
-  Drawing draw(double width, double height) {
+  public Drawing draw(double width, double height) {
     if (plan.tiles().isEmpty()) {
       return new Drawing(width, 0, List.of());
     }
@@ -162,13 +165,13 @@ final class PageMap {
     if (page != null) {
       texts.add(
           new TextBlock.Text(
-              planner.wording().text("paper.map.page", Map.of("page", Integer.toString(page))),
+              setting.wording().text("paper.map.page", Map.of("page", Integer.toString(page))),
               "map-page"));
     }
     if (tile.blank()) {
-      texts.add(new TextBlock.Text(planner.wording().text("paper.map.blank"), "map-page"));
+      texts.add(new TextBlock.Text(setting.text("paper.map.blank"), "map-page"));
     }
-    TextBlock block = TextBlock.of(texts, 1000, planner.styles(), planner.lettering());
+    TextBlock block = setting.block(texts, 1000);
     Box box = Box.at(corner.x(), corner.y(), block.width(), block.height());
     FreeSpace.Finder finder = lines.finder(null, true);
     if (!finder.isFree(box)) {
@@ -191,11 +194,8 @@ final class PageMap {
     Coordinate chosen = art.polygon().contains(art.polygon().getCentroid()) ? centroid : inner;
     Point near = map.apply(new Point(chosen.x, chosen.y));
     TextBlock block =
-        TextBlock.of(
-            List.of(new TextBlock.Text("" + placed.piece().number(), "map-number")),
-            1000,
-            planner.styles(),
-            planner.lettering());
+        setting.block(
+            List.of(new TextBlock.Text("" + placed.piece().number(), "map-number")), 1000);
     List<Point> outline = art.outline().stream().map(map::apply).toList();
     BitSet inside = lines.inside(outline);
     Optional<Box> box =
