@@ -19,7 +19,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
@@ -74,7 +74,7 @@ class TestSquareTest {
         List<Path> near = CurveClip.inside(stroke.path(), onSheet.expanded(APART));
         assertEquals(List.of(), near, name + ": " + stroke.role());
       }
-      inside |= art.polygon().intersects(SheetLayout.box(onSheet));
+      inside |= art.polygon().intersects(Cell.polygon(onSheet));
     }
     assertEquals(square.width(), square.height(), 1e-9, name);
     long side = Math.round(square.width());

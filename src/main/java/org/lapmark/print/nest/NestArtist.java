@@ -16,6 +16,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.TestSquare;
 import org.lapmark.print.line.CommonLines;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
@@ -133,7 +134,7 @@ public final class NestArtist implements SheetSubject {
   /** Its square has the legend in it. */
   @Override
   public List<Double> squares() {
-    return List.of(SheetLayout.SQUARE);
+    return List.of(TestSquare.SIDE);
   }
 
   @Override
@@ -173,7 +174,7 @@ public final class NestArtist implements SheetSubject {
 
   @Override
   public Drawn drawn(SheetLayout layout, boolean projected) {
-    List<NestNames.Nested> all = new ArrayList<>();
+    List<NestedLines> all = new ArrayList<>();
     for (int i = 0; i < nest.pieces().size(); i++) {
       all.add(nested(nest.pieces().get(i), layout.pieces().get(i)));
     }
@@ -192,15 +193,13 @@ public final class NestArtist implements SheetSubject {
 
   /** The layout with all lines of the nest; those to be cut along are broken for names. */
   private SheetLayout drawn(
-      SheetLayout layout,
-      List<NestNames.Nested> all,
-      Function<NestNames.Cutting, List<Path>> broken) {
+      SheetLayout layout, List<NestedLines> all, Function<NestedLines.Cutting, List<Path>> broken) {
     List<PieceArt> art = new ArrayList<>();
     for (int i = 0; i < all.size(); i++) {
       NestedPiece piece = nest.pieces().get(i);
       PieceArt extent = layout.art().get(i);
       List<PieceArt.Stroke> strokes = new ArrayList<>(all.get(i).others());
-      for (NestNames.Cutting line : all.get(i).cutting()) {
+      for (NestedLines.Cutting line : all.get(i).cutting()) {
         String role = CuttingRoles.of(line.owners());
         for (Path part : broken.apply(line)) {
           strokes.add(new PieceArt.Stroke(part, role, layering(line.owners(), "")));
@@ -228,7 +227,7 @@ public final class NestArtist implements SheetSubject {
         layout.arranged());
   }
 
-  private NestNames.Nested nested(NestedPiece piece, PlacedPiece placed) {
+  private NestedLines nested(NestedPiece piece, PlacedPiece placed) {
     Map<String, List<CommonLines.Owned>> byRole = new LinkedHashMap<>();
     Map<String, List<PieceArt.Stroke>> once = new LinkedHashMap<>();
     List<Polygon> polygons = new ArrayList<>();
@@ -255,7 +254,7 @@ public final class NestArtist implements SheetSubject {
     outlines.put(piece.number(), polygons);
     List<Integer> sizes = sizesOf(piece.number());
     List<PieceArt.Stroke> others = new ArrayList<>();
-    List<NestNames.Mark> marks = new ArrayList<>();
+    List<NestedLines.Mark> marks = new ArrayList<>();
     once.values()
         .forEach(
             strokes ->
@@ -264,12 +263,12 @@ public final class NestArtist implements SheetSubject {
                         others.add(
                             new PieceArt.Stroke(
                                 stroke.path(), stroke.role(), layering(sizes, "")))));
-    List<NestNames.Cutting> cutting = new ArrayList<>();
+    List<NestedLines.Cutting> cutting = new ArrayList<>();
     byRole.forEach(
         (role, lines) -> {
           for (CommonLines.Shared shared : CommonLines.of(lines)) {
             if (role.equals(CuttingRoles.ALONE)) {
-              cutting.add(new NestNames.Cutting(count++, shared.owners(), shared.path()));
+              cutting.add(new NestedLines.Cutting(count++, shared.owners(), shared.path()));
               continue;
             }
             boolean stitching = role.equals(STITCHING);
@@ -279,11 +278,11 @@ public final class NestArtist implements SheetSubject {
                     role,
                     layering(shared.owners(), stitching ? stitchingLayer() : "")));
             if (!stitching && shared.owners().size() < sizes.size()) {
-              marks.add(new NestNames.Mark(shared.owners(), shared.path(), role));
+              marks.add(new NestedLines.Mark(shared.owners(), shared.path(), role));
             }
           }
         });
-    return new NestNames.Nested(others, marks, cutting);
+    return new NestedLines(others, marks, cutting);
   }
 
   private static double length(List<PieceArt.Stroke> strokes) {

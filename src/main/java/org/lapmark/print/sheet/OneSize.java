@@ -9,6 +9,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.TestSquare;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
@@ -38,7 +39,7 @@ public record OneSize(Typesetting setting, GradedPattern pattern) implements She
 
   @Override
   public List<Double> squares() {
-    return List.of(SheetLayout.SQUARE, SheetLayout.SMALL_SQUARE);
+    return List.of(TestSquare.SIDE, TestSquare.SMALL_SIDE);
   }
 
   @Override

@@ -80,7 +80,7 @@ final class LabelsOutside {
   Optional<Note> find(List<Supplier<PieceLabel.Form>> forms, PieceArt art, List<DraftTile> tiles) {
     Note first = null;
     for (DraftTile tile : tiles) {
-      Geometry part = art.polygon().intersection(SheetLayout.box(tile.room()));
+      Geometry part = art.polygon().intersection(Cell.polygon(tile.room()));
       if (part.isEmpty()) {
         continue;
       }
@@ -143,10 +143,10 @@ final class LabelsOutside {
                 .map(point -> new Coordinate(point.x(), point.y()))
                 .toArray(Coordinate[]::new));
     SheetLayout layout = sheet.layout();
-    return !segment.intersects(SheetLayout.box(layout.square()))
+    return !segment.intersects(Cell.polygon(layout.square()))
         && layout.art().stream().noneMatch(art -> art != own && art.polygon().intersects(segment))
         && lettered.get(tile.cell()).stream()
-            .noneMatch(other -> segment.intersects(SheetLayout.box(other)));
+            .noneMatch(other -> segment.intersects(Cell.polygon(other)));
   }
 
   private static Path leader(Box box, Point dot) {

@@ -3,7 +3,7 @@ package org.lapmark.print.tile;
 import java.util.List;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Path;
-import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.line.Dashes;
 import org.lapmark.print.piece.Layering;
@@ -28,7 +28,7 @@ record PieceLines(DraftSheet sheet) {
       PieceArt art = pieces.get(i);
       if (tile.cell().shown().overlaps(art.bounds())) {
         if (tile.cell().core().overlaps(art.bounds())
-            && art.polygon().intersects(SheetLayout.box(tile.cell().core()))) {
+            && art.polygon().intersects(Cell.polygon(tile.cell().core()))) {
           tile.pieces().add(i);
         }
         art.strokes().forEach(stroke -> draw(stroke, tile, sorter));

@@ -7,6 +7,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.TestSquare;
 import org.lapmark.print.piece.TextBlock;
 import org.lapmark.print.sheet.DraftSheet;
 import org.lapmark.print.sheet.DraftTile;
@@ -54,7 +55,7 @@ record TestSquares(DraftSheet sheet) {
 
   /** Whether a square has no room for words on joining. */
   static boolean isSmall(Box square) {
-    return square.width() < SheetLayout.SQUARE - 1;
+    return square.width() < TestSquare.SIDE - 1;
   }
 
   /** The square's name, then what to do with it. */
@@ -64,7 +65,7 @@ record TestSquares(DraftSheet sheet) {
     texts.add(new TextBlock.Text(sheet.setting().text(key + "name"), "test-square-name"));
     texts.add(new TextBlock.Text(sheet.setting().text(key + "check"), TEXT));
     if (sheet.layout().art().stream()
-        .anyMatch(art -> art.polygon().intersects(SheetLayout.box(box)))) {
+        .anyMatch(art -> art.polygon().intersects(Cell.polygon(box)))) {
       texts.add(new TextBlock.Text(sheet.setting().text(key + "inside"), TEXT));
     }
     if (!sheet.paper().filling().isPaged()) {
