@@ -14,7 +14,7 @@ public record Path(List<Curve> curves) {
   public static final double JOIN_TOLERANCE = 1e-6;
 
   /** Lengths nearer than this to a join are the join's. */
-  private static final double ROUNDING = 1e-9;
+  static final double ROUNDING = 1e-9;
 
   /**
    * Copies the list and checks that the curves meet.
@@ -214,14 +214,7 @@ public record Path(List<Curve> curves) {
    * @throws IllegalArgumentException when nothing lies between them
    */
   public Path part(double from, double to) {
-    Place first = place(from);
-    Place last = place(to);
-    if (last.curve > first.curve && curves.get(last.curve).lengthTo(last.parameter) <= ROUNDING) {
-      // The join before the last curve belongs to the part, the curve without length doesn't.
-      last = new Place(last.curve - 1, 1);
-    }
-    return between(first, last)
-        .orElseThrow(() -> new IllegalArgumentException("a part ends after its start"));
+    return PathPart.ofLengths(this, from, to);
   }
 
   /**
@@ -232,15 +225,7 @@ public record Path(List<Curve> curves) {
    * @return the part, unless nothing lies between them
    */
   public Optional<Path> between(Place from, Place to) {
-    List<Curve> parts = new ArrayList<>();
-    for (int i = from.curve; i <= to.curve; i++) {
-      double start = i == from.curve ? from.parameter : 0;
-      double end = i == to.curve ? to.parameter : 1;
-      if (end > start) {
-        parts.add(start == 0 && end == 1 ? curves.get(i) : curves.get(i).part(start, end));
-      }
-    }
-    return parts.isEmpty() ? Optional.empty() : Optional.of(new Path(parts));
+    return PathPart.between(this, from, to);
   }
 
   /**
@@ -252,15 +237,7 @@ public record Path(List<Curve> curves) {
    * @return the part; less than {@link #JOIN_TOLERANCE} on one side of the start is left out
    */
   public Path around(double from, double to) {
-    if (to > from) {
-      return part(from, to);
-    }
-    double length = length();
-    if (length - from <= JOIN_TOLERANCE) {
-      return part(0, to);
-    }
-    Path tail = part(from, length);
-    return to <= JOIN_TOLERANCE ? tail : tail.then(part(0, to));
+    return PathPart.around(this, from, to);
   }
 
   /**
@@ -354,11 +331,7 @@ public record Path(List<Curve> curves) {
    * @return the image
    */
   public Path transformed(Affine map) {
-    List<Curve> images = new ArrayList<>();
-    for (Curve curve : curves) {
-      images.add(curve.transformed(map));
-    }
-    return new Path(images);
+    return new Path(curves.stream().map(curve -> curve.transformed(map)).toList());
   }
 
   /**
@@ -380,11 +353,7 @@ public record Path(List<Curve> curves) {
    * @return the box
    */
   public Box bounds() {
-    Box box = curves.get(0).bounds();
-    for (Curve curve : curves) {
-      box = box.union(curve.bounds());
-    }
-    return box;
+    return curves.stream().map(Curve::bounds).reduce(Box::union).orElseThrow();
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.lapmark.source.key;
 
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -46,9 +47,13 @@ public record Choice(List<List<String>> ways) {
     return keys;
   }
 
-  /** Whether what is stated is one of the ways. */
-  public boolean isMet(Stated in) {
-    Set<String> written = new LinkedHashSet<>(in.names());
+  /**
+   * Whether what is stated is one of the ways.
+   *
+   * @param names the names of the keys that are written
+   */
+  public boolean isMet(Collection<String> names) {
+    Set<String> written = new LinkedHashSet<>(names);
     written.retainAll(keys());
     return ways.stream().anyMatch(way -> written.equals(new LinkedHashSet<>(way)));
   }

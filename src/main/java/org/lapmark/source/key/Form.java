@@ -42,7 +42,7 @@ public record Form<T>(
   /** The same form with more said in its schema: keys and values in turn. */
   public Form<T> with(Object... pairs) {
     Map<String, Object> more = new LinkedHashMap<>(schema);
-    more.putAll(Forms.schema(pairs));
+    more.putAll(schema(pairs));
     return new Form<>(shown, Collections.unmodifiableMap(more), tables, reader);
   }
 
@@ -60,6 +60,15 @@ public record Form<T>(
   /** The same form for readers that look at the value themselves. */
   public Form<YamlNode> unread() {
     return new Form<>(shown, schema, tables, (reading, node, key) -> node);
+  }
+
+  /** A schema of keys and values in turn. */
+  static Map<String, Object> schema(Object... pairs) {
+    Map<String, Object> schema = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      schema.put((String) pairs[i], pairs[i + 1]);
+    }
+    return Collections.unmodifiableMap(schema);
   }
 
   Form(String shown, Map<String, Object> schema, Reader<T> reader) {

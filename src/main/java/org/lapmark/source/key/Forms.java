@@ -328,10 +328,6 @@ public final class Forms {
 
   /** A schema of keys and values in turn. */
   public static Map<String, Object> schema(Object... pairs) {
-    Map<String, Object> schema = new LinkedHashMap<>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      schema.put((String) pairs[i], pairs[i + 1]);
-    }
-    return Collections.unmodifiableMap(schema);
+    return Form.schema(pairs);
   }
 }

@@ -5,10 +5,8 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
-import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -16,11 +14,9 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.Names;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.folder.Hints;
 import org.lapmark.source.folder.Limits;
-import org.lapmark.source.folder.UnseenCharacters;
 import org.lapmark.source.yaml.YamlCode;
 import org.lapmark.source.yaml.YamlNode;
 
@@ -37,13 +33,8 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   /** How the corners of a rectangle were once spelled, which formulas can't read. */
   private static final Pattern HYPHENED = Pattern.compile("(top|bottom)-(left|right)(_mirrored)*");
 
-  /** What figures, tables and labels have room for, in characters. */
-  private static final int LONG_NAME = 60;
-
   /** A printed value is about as long as this. */
   private static final int VALUE_LENGTH = 6;
-
-  private static final Pattern NAME = Pattern.compile("[a-z][a-z0-9_]*");
 
   /** Begins reading a folder. */
   public Reading(Limits limits, Findings findings) {
@@ -61,24 +52,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
    * @param free whether formulas use the name by itself, so that it must not be one of their words
    */
   public boolean checkName(SourceText name, boolean free) {
-    String word = name.text();
-    if (NAME.matcher(word).matches() && (!free || Names.isFree(word))) {
-      checkBrief(name, word.length(), word.substring(0, Math.min(LONG_NAME, word.length())));
-      return true;
-    }
-    Optional<Finding> unseen = UnseenCharacters.within(name.position());
-    if (unseen.isPresent()) {
-      findings.add(unseen.get());
-      return false;
-    }
-    findings.add(
-        KeyCode.NAME_WRONG,
-        name.position(),
-        "name",
-        word,
-        "reserved",
-        NAME.matcher(word).matches() ? "yes" : "no");
-    return false;
+    return new NameCheck(findings).check(name, free);
   }
 
   /** A scalar's text, or null if it is something else or nothing, which is then reported. */
@@ -129,7 +103,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   public SourceText name(YamlNode node, String key) {
     SourceText text = label(node, key);
     if (text != null) {
-      checkBrief(text, text.text().length(), key);
+      new NameCheck(findings).checkBrief(text, text.text().length(), key);
     }
     return text;
   }
@@ -139,23 +113,10 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     TemplateText template = labelTemplate(node, key);
     if (template != null) {
       List<Integer> lengths = template.made(String::length, placeholder -> VALUE_LENGTH);
-      checkBrief(template.source(), lengths.stream().mapToInt(Integer::intValue).sum(), key);
+      new NameCheck(findings)
+          .checkBrief(template.source(), lengths.stream().mapToInt(Integer::intValue).sum(), key);
     }
     return template;
-  }
-
-  private void checkBrief(SourceText text, int length, String key) {
-    if (length > LONG_NAME) {
-      findings.add(
-          KeyCode.NAME_LONG,
-          text.position(),
-          "key",
-          key,
-          "length",
-          Integer.toString(length),
-          "limit",
-          Integer.toString(LONG_NAME));
-    }
   }
 
   /** A short text with placeholders, or null. */
@@ -271,12 +232,16 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     if (node instanceof YamlNode.Items items) {
       return items.items();
     }
+    ofAnotherKind(node, key, KeyCode.VALUE_NOT_LIST);
+    return List.of();
+  }
+
+  private void ofAnotherKind(YamlNode node, String key, FindingCode code) {
     if (node instanceof YamlNode.Text text && text.isNothing()) {
       findings.add(KeyCode.VALUE_EMPTY, emptyPosition(text), "key", key);
     } else {
-      findings.add(KeyCode.VALUE_NOT_LIST, node.position(), "key", key);
+      findings.add(code, node.position(), "key", key);
     }
-    return List.of();
   }
 
   /** A corner's name, or null if it is something else. */
@@ -294,11 +259,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   /** A list's values as texts; an empty list is reported. */
   public List<SourceText> texts(YamlNode node, String key) {
     List<SourceText> texts = new ArrayList<>();
-    List<YamlNode> nodes = list(node, key);
-    if (nodes.isEmpty() && node instanceof YamlNode.Items) {
-      findings.add(KeyCode.LIST_EMPTY, node.position(), "key", key);
-    }
-    for (YamlNode item : nodes) {
+    for (YamlNode item : items(node, key, true, Integer.MAX_VALUE)) {
       SourceText text = text(item, key);
       if (text != null) {
         texts.add(text);
@@ -325,14 +286,12 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     if (nodes.size() <= limit) {
       return nodes;
     }
-    findings.add(
-        KeyCode.TOO_MANY_ENTRIES,
-        nodes.get(limit).position(),
-        "what",
-        what,
-        "limit",
-        Integer.toString(limit));
+    tooMany(nodes.get(limit).position(), what, limit);
     return nodes.subList(0, limit);
+  }
+
+  private void tooMany(Position first, String what, int limit) {
+    findings.add(KeyCode.TOO_MANY_ENTRIES, first, "what", what, "limit", Integer.toString(limit));
   }
 
   /**
@@ -354,13 +313,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
         continue;
       }
       if (seen.size() > limits.entries()) {
-        findings.add(
-            KeyCode.TOO_MANY_ENTRIES,
-            entry.key().position(),
-            "what",
-            what,
-            "limit",
-            Integer.toString(limits.entries()));
+        tooMany(entry.key().position(), what, limits.entries());
         return;
       }
       if (name.isEmpty()) {
@@ -377,13 +330,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     if (entries.size() <= limits.entries()) {
       return entries;
     }
-    findings.add(
-        KeyCode.TOO_MANY_ENTRIES,
-        entries.get(limits.entries()).key().position(),
-        "what",
-        what,
-        "limit",
-        Integer.toString(limits.entries()));
+    tooMany(entries.get(limits.entries()).key().position(), what, limits.entries());
     return entries.subList(0, limits.entries());
   }
 
@@ -407,11 +354,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     if (node instanceof YamlNode.Entries map) {
       return map;
     }
-    if (node instanceof YamlNode.Text text && text.isNothing()) {
-      findings.add(KeyCode.VALUE_EMPTY, emptyPosition(text), "key", key);
-    } else {
-      findings.add(YamlCode.VALUE_NOT_MAP, node.position(), "key", key);
-    }
+    ofAnotherKind(node, key, YamlCode.VALUE_NOT_MAP);
     return null;
   }
 

@@ -42,7 +42,7 @@ public record MarkSource(MarkKind kind, SourceText name, Map<String, Object> val
       MarkKind kind, SourceText name, Ref panel, Stated in, Reading reading) {
     in.condition(ref(kind, name, panel));
     boolean whole = in.isComplete();
-    if (!kind.places().isMet(in)) {
+    if (!kind.places().isMet(in.names())) {
       reading
           .findings()
           .add(

@@ -85,7 +85,7 @@ final class AllowanceReader {
     }
     Stated in = Stated.of(reading, value, EDGE, edge.position(), edge.text());
     in.condition(piece.inside(Ref.Kind.ALLOWANCE, edge.text()));
-    if (!EDGE.choices().get(0).isMet(in)) {
+    if (!EDGE.choices().get(0).isMet(in.names())) {
       reading.findings().add(SourceCode.EDGE_ALLOWANCE, edge.position(), "edge", edge.text());
       return null;
     }
@@ -136,7 +136,7 @@ final class AllowanceReader {
     if (in == null) {
       return null;
     }
-    if (!KIND.choices().get(0).isMet(in) || general && !in.has(MITRED)) {
+    if (!KIND.choices().get(0).isMet(in.names()) || general && !in.has(MITRED)) {
       return wrong(in.owner(), general);
     }
     if (in.has(MITRED)) {

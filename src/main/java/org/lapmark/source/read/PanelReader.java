@@ -295,7 +295,7 @@ final class PanelReader {
     }
     boolean whole = in.isComplete();
     for (Choice choice : table.choices()) {
-      if (!choice.isMet(in)) {
+      if (!choice.isMet(in.names())) {
         whole = false;
         reading
             .findings()

@@ -110,7 +110,7 @@ final class SlashReader {
     if (in == null) {
       return null;
     }
-    if (!END.choices().get(0).isMet(in)) {
+    if (!END.choices().get(0).isMet(in.names())) {
       reading.findings().add(SourceCode.SLASH_END, in.owner(), "key", key.name());
       return null;
     }

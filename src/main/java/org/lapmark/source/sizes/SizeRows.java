@@ -2,11 +2,11 @@ package org.lapmark.source.sizes;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Dimension;
@@ -33,13 +33,8 @@ final class SizeRows {
   /** What an ease, an overlap or a shift may be, which have either sign. */
   private static final double SHORT = 30;
 
-  private static final double NOTHING = 1e-9;
-
   /** What lengths that were converted and rounded differ by. */
   private static final double ROUNDING = 0.05;
-
-  private static final Pattern LETTERS = Pattern.compile("(?:([0-9]{1,2}) ?)?(X{0,8})([SML])");
-  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,4}(?:\\.[0-9]+)?");
 
   private final List<SourceText> sizes;
   private final Findings findings;
@@ -55,7 +50,7 @@ final class SizeRows {
     double nothing() {
       return row.values().values().stream().allMatch(value -> value.dimension() == Dimension.LENGTH)
           ? ROUNDING
-          : NOTHING;
+          : ValueOrder.NOTHING;
     }
   }
 
@@ -123,7 +118,8 @@ final class SizeRows {
    * @return the rows without values that can't be right, so that nothing is computed from them
    */
   List<SizeTable.Row> checked(List<SizeTable.Row> all) {
-    List<Integer> order = orderOfNames();
+    List<Double> ranks = SizeNames.ranks(sizes);
+    List<Integer> order = ranks == null ? null : orderOfNames(ranks);
     if (order == null) {
       order = orderOfRows();
     }
@@ -134,126 +130,45 @@ final class SizeRows {
         Map<String, Value.Quantity> values = new LinkedHashMap<>(row.row.values());
         values.remove(sizes.get(astray).text());
         changed.put(row.row, new SizeTable.Row(row.row.name(), row.row.position(), values));
-      } else if (turn(row.amounts, row.nothing()) < 0) {
+      } else if (ValueOrder.turn(row.amounts, row.nothing()) < 0) {
         jump(row);
-      } else if (order == null || turn(permuted(row.amounts, order)) >= 0) {
+      } else if (order == null || ValueOrder.turn(ValueOrder.permuted(row.amounts, order)) >= 0) {
         turned(row);
       }
     }
     return all.stream().map(row -> changed.getOrDefault(row, row)).toList();
   }
 
-  /** The first place where a row that rose falls, or the other way round; -1 if there is none. */
-  static int turn(List<Double> amounts) {
-    return turn(amounts, NOTHING);
-  }
-
-  private static int turn(List<Double> amounts, double nothing) {
-    double direction = 0;
-    for (int i = 1; i < amounts.size(); i++) {
-      double step = amounts.get(i) - amounts.get(i - 1);
-      if (Math.abs(step) > nothing) {
-        if (direction * step < 0) {
-          return i - 1;
-        }
-        direction = step;
-      }
-    }
-    return -1;
-  }
-
-  private static List<Double> permuted(List<Double> amounts, List<Integer> order) {
-    return order.stream().map(amounts::get).toList();
-  }
-
-  /**
-   * The order in which sizes that are called by letters or numbers belong, if their columns stand
-   * in another, which is reported.
-   */
-  private List<Integer> orderOfNames() {
-    List<Double> ranks = ranks(SizeRows::letters);
-    if (ranks == null) {
-      ranks = ranks(SizeRows::number);
-    }
-    if (ranks == null || sizes.size() < 3 || turn(ranks) < 0) {
+  /** The order in which sizes belong, if their columns stand in another, which is reported. */
+  private List<Integer> orderOfNames(List<Double> ranks) {
+    if (sizes.size() < 3 || ValueOrder.turn(ranks) < 0) {
       return null;
     }
-    int odd = astrayAmongNames(ranks);
-    outOfOrder(odd, "no");
-    List<Double> known = ranks;
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < sizes.size(); i++) {
-      order.add(i);
-    }
-    order.sort((a, b) -> Double.compare(known.get(a), known.get(b)));
-    return order;
+    outOfOrder(ValueOrder.oddName(ranks), "no");
+    return IntStream.range(0, sizes.size())
+        .boxed()
+        .sorted(Comparator.comparingDouble(ranks::get))
+        .toList();
   }
 
   /** Two columns beside each other that put all rows out of order, and are reported. */
   private List<Integer> orderOfRows() {
     List<Row> changing =
         rows.stream().filter(row -> row.amounts.stream().distinct().count() > 1).toList();
-    if (changing.size() < 2 || changing.stream().anyMatch(row -> turn(row.amounts) < 0)) {
+    if (changing.size() < 2
+        || changing.stream().anyMatch(row -> ValueOrder.turn(row.amounts) < 0)) {
       return null;
     }
     for (int i = 0; i + 1 < sizes.size(); i++) {
-      List<Integer> order = new ArrayList<>();
-      for (int j = 0; j < sizes.size(); j++) {
-        order.add(j);
-      }
+      List<Integer> order = new ArrayList<>(IntStream.range(0, sizes.size()).boxed().toList());
       Collections.swap(order, i, i + 1);
-      if (changing.stream().allMatch(row -> turn(permuted(row.amounts, order)) < 0)) {
+      if (changing.stream()
+          .allMatch(row -> ValueOrder.turn(ValueOrder.permuted(row.amounts, order)) < 0)) {
         outOfOrder(i, "yes");
         return order;
       }
     }
     return null;
-  }
-
-  /**
-   * The name without which the others go one way: upwards, unless more of them go down. Of three
-   * any two go some way, so that the direction has to be known first.
-   */
-  private static int astrayAmongNames(List<Double> ranks) {
-    boolean rises = longest(ranks, 1) >= longest(ranks, -1);
-    int last = ranks.size() - 1;
-    List<Integer> candidates = new ArrayList<>();
-    for (int at = 0; at <= last; at++) {
-      List<Double> rest = new ArrayList<>(ranks);
-      rest.remove(at);
-      if (goes(rest, rises ? 1 : -1)) {
-        candidates.add(at);
-      }
-    }
-    return candidates.stream()
-        .filter(at -> at > 0 && at < last)
-        .findFirst()
-        .orElseGet(() -> candidates.isEmpty() ? odd(ranks) : candidates.get(0));
-  }
-
-  private static boolean goes(List<Double> amounts, int direction) {
-    for (int i = 1; i < amounts.size(); i++) {
-      if (direction * (amounts.get(i) - amounts.get(i - 1)) < 0) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  /** How many values can be kept so that all of them go in a direction. */
-  private static int longest(List<Double> amounts, int direction) {
-    int[] kept = new int[amounts.size()];
-    int most = 0;
-    for (int i = 0; i < kept.length; i++) {
-      kept[i] = 1;
-      for (int j = 0; j < i; j++) {
-        if (direction * (amounts.get(i) - amounts.get(j)) > 0) {
-          kept[i] = Math.max(kept[i], kept[j] + 1);
-        }
-      }
-      most = Math.max(most, kept[i]);
-    }
-    return most;
   }
 
   private void outOfOrder(int size, String byRows) {
@@ -268,68 +183,8 @@ final class SizeRows {
         byRows);
   }
 
-  private interface Rank {
-    Double of(String name);
-  }
-
-  private List<Double> ranks(Rank rank) {
-    List<Double> ranks = new ArrayList<>();
-    for (SourceText size : sizes) {
-      Double found = rank.of(size.text());
-      if (found == null) {
-        return null;
-      }
-      ranks.add(found);
-    }
-    return ranks;
-  }
-
-  private static Double letters(String name) {
-    Matcher matcher = LETTERS.matcher(name);
-    if (!matcher.matches()) {
-      return null;
-    }
-    int times = matcher.group(2).length();
-    if (matcher.group(1) != null) {
-      times *= Integer.parseInt(matcher.group(1));
-    }
-    return switch (matcher.group(3)) {
-      case "S" -> -1.0 - times;
-      case "L" -> 1.0 + times;
-      default -> times == 0 && matcher.group(1) == null ? 0.0 : null;
-    };
-  }
-
-  private static Double number(String name) {
-    return NUMBER.matcher(name).matches() ? Double.valueOf(name) : null;
-  }
-
-  /** The value without which a row goes one way; one between two others if there is one. */
-  private static int odd(List<Double> amounts) {
-    for (int at = 1; at < amounts.size() - 1; at++) {
-      if (isOrderedWithout(amounts, at) && isBeyond(amounts, at)) {
-        return at;
-      }
-    }
-    int last = amounts.size() - 1;
-    return isOrderedWithout(amounts, 0)
-        ? 0
-        : isOrderedWithout(amounts, last) ? last : turn(amounts);
-  }
-
-  private static boolean isOrderedWithout(List<Double> amounts, int at) {
-    List<Double> rest = new ArrayList<>(amounts);
-    rest.remove(at);
-    return turn(rest) < 0;
-  }
-
-  /** Whether a value isn't between its neighbours. */
-  private static boolean isBeyond(List<Double> amounts, int at) {
-    return (amounts.get(at) - amounts.get(at - 1)) * (amounts.get(at + 1) - amounts.get(at)) < 0;
-  }
-
   private void turned(Row row) {
-    int odd = odd(row.amounts);
+    int odd = ValueOrder.odd(row.amounts);
     int from = Math.max(0, Math.min(odd - 1, sizes.size() - 3));
     List<String> shown = new ArrayList<>();
     for (int i = from; i < from + 3; i++) {
@@ -423,7 +278,7 @@ final class SizeRows {
     double before = row.amounts.get(largest - 1);
     double after = row.amounts.get(largest);
     double growth = Math.max(after / before, before / after);
-    boolean others = step(row, most) > NOTHING;
+    boolean others = step(row, most) > ValueOrder.NOTHING;
     if (step(row, largest) > JUMP * step(row, most) && growth > (others ? JUMP_GROWTH : JUMP)) {
       findings.add(
           SizesCode.SIZE_ROW_JUMPS,
