@@ -25,17 +25,19 @@ final class Board {
   private int tiles = -1;
   private int joins = -1;
 
-  /** An empty island for shapes that have so many turns in all. */
+  /** An empty island of one tile for shapes that have so many turns in all. */
   Board(CellGrid cells, int turns) {
+    this(cells, turns, 1, 1);
+  }
+
+  private Board(CellGrid cells, int turns, int columns, int tileRows) {
     this(
         cells,
         List.of(),
         new int[0][],
         0,
         0,
-        1,
-        1,
-        null,
+        Tally.empty(columns, tileRows),
         0,
         new Place[turns],
         new Place[turns],
@@ -48,8 +50,6 @@ final class Board {
       int[][] rows,
       int lastRow,
       int right,
-      int columns,
-      int tileRows,
       Tally tally,
       long used,
       Place[] known,
@@ -60,9 +60,9 @@ final class Board {
     this.rows = rows;
     this.lastRow = lastRow;
     this.right = right;
-    this.columns = columns;
-    this.tileRows = tileRows;
-    this.tally = tally == null ? Tally.empty(columns, tileRows) : tally;
+    this.columns = tally.columns();
+    this.tileRows = tally.rows();
+    this.tally = tally;
     this.used = used;
     this.known = known;
     this.hints = hints;
@@ -190,19 +190,7 @@ final class Board {
 
   /** An empty island of a size. */
   Board sized(int columnCount, int rowCount) {
-    return new Board(
-        cells,
-        List.of(),
-        new int[0][],
-        0,
-        0,
-        columnCount,
-        rowCount,
-        null,
-        0,
-        new Place[known.length],
-        new Place[known.length],
-        new int[0]);
+    return new Board(cells, known.length, columnCount, rowCount);
   }
 
   Board with(Put put) {
@@ -244,8 +232,6 @@ final class Board {
         taken,
         bottom,
         edge,
-        across,
-        down,
         newTally,
         used + turned.cells(),
         same ? stillImpossible() : new Place[known.length],

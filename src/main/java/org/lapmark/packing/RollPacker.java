@@ -7,6 +7,11 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
+import org.lapmark.packing.strip.Pose;
+import org.lapmark.packing.strip.StripArrangement;
+import org.lapmark.packing.strip.StripPacker;
+import org.lapmark.packing.strip.StripSearch;
+import org.lapmark.packing.strip.StripShape;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 

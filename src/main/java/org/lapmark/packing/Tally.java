@@ -21,6 +21,14 @@ record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
     return tally;
   }
 
+  int rows() {
+    return cells.length;
+  }
+
+  int columns() {
+    return cells[0].length;
+  }
+
   /** How many tiles carry something. */
   int tileCount() {
     int sum = 0;
@@ -54,8 +62,8 @@ record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
 
   /** Neighbours that share a shape are joined, and so are those that hang together otherwise. */
   int joinCount() {
-    int tileRows = cells.length;
-    int columns = cells[0].length;
+    int tileRows = rows();
+    int columns = columns();
     int[] group = new int[tileRows * columns];
     for (int i = 0; i < group.length; i++) {
       group[i] = i;
@@ -102,8 +110,8 @@ record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
 
   /** Adds what a shape covers. */
   void add(Put put, CellGrid grid) {
-    int tileRows = cells.length;
-    int columns = cells[0].length;
+    int tileRows = rows();
+    int columns = columns();
     Raster raster = put.turned().body();
     int[][] body = raster.rows();
     int top = put.y() + raster.top();
