@@ -14,6 +14,18 @@ import org.lapmark.geometry.Point;
 
 /** Collects what is drawn, and the boxes that lettering takes. */
 final class Board {
+  /** The role of plain lettering. */
+  static final String LABEL = "lay-label";
+
+  /** The angle of lettering that is read from the right. */
+  static final double UPRIGHT = 270;
+
+  /** Paper between lettering and what is beside it, in millimetres. */
+  static final double AIR = 1.5;
+
+  /** Paper around a drawing, in millimetres. */
+  static final double EDGE = 0.4;
+
   /** Which part of the ascent capitals and figures reach, and of the descent small letters. */
   private static final double CAPITALS = 0.72;
 
@@ -30,6 +42,11 @@ final class Board {
   Board(StyleSheet styles, LetteringMeasure lettering) {
     this.styles = styles;
     this.lettering = lettering;
+  }
+
+  /** An empty board for the same lettering. */
+  Board another() {
+    return new Board(styles, lettering);
   }
 
   List<Item> items() {

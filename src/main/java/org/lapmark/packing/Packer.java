@@ -1,14 +1,11 @@
 package org.lapmark.packing;
 
 import java.util.ArrayList;
-import java.util.BitSet;
+import java.util.Arrays;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import org.lapmark.geometry.Affine;
 
 /**
@@ -27,40 +24,16 @@ public final class Packer {
   /** How many arrangements on one tile are tried for the one that reaches least far down. */
   private static final int ONE_TILE_STARTS = 30;
 
-  /** A limit on the tiles a side of an island, which bounds the work on absurd shapes. */
-  private static final int MAX_SIDE = 60;
-
   /** How much worse than now an arrangement may have been so many steps ago. */
   private static final int MEMORY = 20;
 
-  /** A join weighs so much of a tile while searching. */
-  private static final double JOIN = 0.005;
-
-  /** Free room that lies together counts so much of a tile while searching. */
-  private static final double TOGETHER = 0.1;
-
-  /**
-   * Full tiles beside empty ones count so much more of a tile than all equally full, while
-   * searching: an emptier one is on its way out.
-   */
-  private static final double UNEVEN = 0.3;
-
   /** How often tiles are cleared rather than whole islands. */
   private static final double TILES_CLEARED = 0.9;
-
-  /** How many tiles are cleared at most. */
-  private static final int MOST_CLEARED = 3;
-
-  /** Of so many tiles the emptiest is cleared. */
-  private static final int EMPTIEST_OF = 3;
 
   private final List<Shape> shapes;
   private final TileGrid grid;
   private final Searcher searcher;
   private final SplittableRandom random;
-
-  /** The islands that were there before; they come first and are never given up. */
-  private List<Board> kept = List.of();
 
   private Packer(List<Shape> shapes, TileGrid grid, Search search) {
     this.shapes = shapes;
@@ -192,8 +165,7 @@ public final class Packer {
         ? Optional.empty()
         : Optional.of(
             placement(
-                where,
-                new Board.Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
+                where, new Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
   }
 
   /** Arranges as many shapes as there are places; those behind them are guests. */
@@ -213,46 +185,14 @@ public final class Packer {
           Turned.of(
               shapes.get(i).outline(), placement.map(), search.gap(), grid.edge(), grid.edge());
       boards.set(
-          placement.island(),
-          boards.get(placement.island()).with(new Board.Put(i, turned, 0, 0, true)));
+          placement.island(), boards.get(placement.island()).with(new Put(i, turned, 0, 0, true)));
     }
-    kept = boards;
     return search(boards, loose, fixed.size(), search);
   }
 
-  /** Boards with what they cost. */
-  private record Solution(
-      List<Board> boards, int tiles, int joins, int reach, double together, double uneven)
-      implements Comparable<Solution> {
-    static Solution of(List<Board> boards) {
-      int tiles = 0;
-      int joins = 0;
-      double together = 0;
-      double uneven = 0;
-      for (Board board : boards) {
-        tiles += board.tiles();
-        joins += board.joins();
-        together += board.free() * board.free() / Math.max(1, board.tiles());
-        uneven += board.uneven();
-      }
-      int reach = boards.size() == 1 ? boards.get(0).lastRow() : 0;
-      return new Solution(boards, tiles, joins, reach, together, uneven);
-    }
-
-    double weight() {
-      return tiles + JOIN * joins - TOGETHER * together - UNEVEN * uneven;
-    }
-
-    @Override
-    public int compareTo(Solution other) {
-      int byTiles = Integer.compare(tiles, other.tiles);
-      int byJoins = byTiles != 0 ? byTiles : Integer.compare(joins, other.joins);
-      int byReach = byJoins != 0 ? byJoins : Integer.compare(reach, other.reach);
-      return byReach != 0 ? byReach : Double.compare(other.together, together);
-    }
-  }
-
   private Solution search(List<Board> fixed, List<Integer> loose, int count, Search search) {
+    Placer placer = new Placer(searcher, random, fixed.size());
+    Clearing clearing = new Clearing(placer, searcher, random, fixed);
     Solution best = null;
     for (int start = 0;
         start < 2 || (start < ONE_TILE_STARTS && best.boards().size() == 1);
@@ -261,8 +201,12 @@ public final class Packer {
         break;
       }
       List<Board> boards = new ArrayList<>(fixed);
-      place(
-          boards, ordered(loose, start % 2 == 1, start < 2 ? 0 : 0.4), false, 0, Integer.MAX_VALUE);
+      placer.place(
+          boards,
+          placer.ordered(loose, start % 2 == 1, start < 2 ? 0 : 0.4),
+          false,
+          0,
+          Integer.MAX_VALUE);
       Solution solution = Solution.of(boards);
       best = best == null || solution.compareTo(best) < 0 ? solution : best;
     }
@@ -273,7 +217,7 @@ public final class Packer {
     int least = leastTiles(cells);
     Solution now = best;
     double[] memory = new double[MEMORY];
-    java.util.Arrays.fill(memory, now.weight());
+    Arrays.fill(memory, now.weight());
     int idle = 0;
     int patience = Math.max(search.patience(), search.patience() * loose.size() / 4);
     for (int run = 0; run < search.runs(); run++) {
@@ -284,7 +228,9 @@ public final class Packer {
         break;
       }
       Optional<Solution> varied =
-          random.nextDouble() < TILES_CLEARED ? withTilesCleared(now) : withIslandsCleared(now);
+          random.nextDouble() < TILES_CLEARED
+              ? clearing.withTilesCleared(now)
+              : clearing.withIslandsCleared(now);
       idle++;
       if (varied.isPresent()) {
         Solution next = varied.get();
@@ -311,213 +257,6 @@ public final class Packer {
     return (int) Math.max(1, Math.ceil(0.9 * Turned.ROW * cells / (grid.width() * grid.height())));
   }
 
-  private List<Integer> ordered(List<Integer> list, boolean bySide, double noise) {
-    double[] keys = new double[shapes.size()];
-    for (int i : list) {
-      Turned turned = searcher.turned(searcher.firstTurn(i));
-      double key = bySide ? Math.max(turned.width(), turned.height() * Turned.ROW) : turned.cells();
-      keys[i] = noise > 0 ? key * (1 + noise * (2 * random.nextDouble() - 1)) : key;
-    }
-    return list.stream()
-        .sorted(Comparator.<Integer>comparingDouble(i -> -keys[i]).thenComparing(i -> i))
-        .toList();
-  }
-
-  /** Clears a few tiles and places their shapes anew; nothing if that takes more tiles. */
-  private Optional<Solution> withTilesCleared(Solution from) {
-    List<Board> boards = new ArrayList<>(from.boards());
-    TreeMap<Integer, BitSet> cleared = new TreeMap<>();
-    int count = 1 + random.nextInt(MOST_CLEARED);
-    for (int i = 0; i < count; i++) {
-      clearOne(boards, cleared);
-    }
-    List<Integer> loose = new ArrayList<>();
-    for (int index : cleared.descendingKeySet()) {
-      Board old = boards.get(index);
-      Board board = index < kept.size() ? kept.get(index) : searcher.empty();
-      boolean left = index < kept.size();
-      for (int i = 0; i < old.puts().size(); i++) {
-        Board.Put put = old.puts().get(i);
-        if (cleared.get(index).get(i)) {
-          loose.add(put.shape());
-        } else if (!put.fixed()) {
-          board = board.with(put);
-          left = true;
-        }
-      }
-      searcher.countRows(board.lastRow());
-      if (left) {
-        boards.set(index, board);
-      } else {
-        boards.remove(index);
-      }
-    }
-    Collections.sort(loose);
-    return place(
-            boards,
-            ordered(loose, random.nextInt(3) == 0, 0.05 + 0.3 * random.nextDouble()),
-            random.nextBoolean(),
-            0.01,
-            from.tiles())
-        ? Optional.of(Solution.of(boards))
-        : Optional.empty();
-  }
-
-  /** Chooses a tile, and marks what reaches into it by its box, by board. */
-  private void clearOne(List<Board> boards, TreeMap<Integer, BitSet> cleared) {
-    int emptiest = -1;
-    int row = 0;
-    int column = 0;
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < EMPTIEST_OF; i++) {
-      int index = random.nextInt(boards.size());
-      Board board = boards.get(index);
-      int tile = random.nextInt(board.columns() * board.tileRows());
-      double filled = board.filled(tile / board.columns(), tile % board.columns());
-      if (filled > 0 && filled < least) {
-        least = filled;
-        emptiest = index;
-        row = tile / board.columns();
-        column = tile % board.columns();
-      }
-    }
-    if (emptiest >= 0) {
-      Board board = boards.get(emptiest);
-      BitSet marked = cleared.computeIfAbsent(emptiest, key -> new BitSet());
-      for (int i = 0; i < board.puts().size(); i++) {
-        if (!board.puts().get(i).fixed() && board.reaches(board.puts().get(i), row, column)) {
-          marked.set(i);
-        }
-      }
-    }
-  }
-
-  /** Clears a few islands and places their shapes anew; nothing if that takes more tiles. */
-  private Optional<Solution> withIslandsCleared(Solution from) {
-    List<Board> boards = new ArrayList<>(from.boards());
-    int count = 2 + random.nextInt(2);
-    TreeSet<Integer> cleared = new TreeSet<>();
-    for (int i = 0; i < count && i < boards.size(); i++) {
-      int one = random.nextInt(boards.size());
-      // Of two, the one with more room is more often worth it.
-      int other = random.nextInt(boards.size());
-      cleared.add(boards.get(one).free() >= boards.get(other).free() ? one : other);
-    }
-    List<Integer> loose = new ArrayList<>();
-    for (int index : cleared.descendingSet()) {
-      for (Board.Put put : boards.get(index).puts()) {
-        if (!put.fixed()) {
-          loose.add(put.shape());
-        }
-      }
-      if (index < kept.size()) {
-        boards.set(index, kept.get(index));
-      } else {
-        boards.remove(index);
-      }
-    }
-    Collections.sort(loose);
-    return place(
-            boards,
-            ordered(loose, random.nextInt(3) == 0, 0.05 + 0.2 * random.nextDouble()),
-            random.nextBoolean(),
-            0.05,
-            from.tiles())
-        ? Optional.of(Solution.of(boards))
-        : Optional.empty();
-  }
-
-  /** Places shapes; false as soon as that takes more tiles than a limit. */
-  private boolean place(
-      List<Board> boards, List<Integer> order, boolean grow, double blink, int limit) {
-    int old = boards.size();
-    int tiles = 0;
-    for (Board board : boards) {
-      tiles += board.tiles();
-    }
-    for (int shape : order) {
-      Place best = Place.NONE;
-      int where = -1;
-      double room = Double.POSITIVE_INFINITY;
-      for (int b : fullestFirst(boards)) {
-        Board board = boards.get(b);
-        if (best.turn() >= 0 && best.costsNothing() && board.free() > room + 1e-9) {
-          // None of those that follow is better.
-          break;
-        }
-        if (blink > 0 && random.nextDouble() < blink) {
-          continue;
-        }
-        for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
-          Place place = searcher.find(board, shape, t);
-          int order1 = place.turn() < 0 ? 1 : place.compareCost(best);
-          // Among equals the fuller board, then what reaches least far.
-          if (order1 < 0
-              || (order1 == 0 && board.free() < room - 1e-9)
-              || (order1 == 0 && where == b && reach(place) < reach(best))) {
-            best = place;
-            where = b;
-            room = board.free();
-          }
-        }
-      }
-      if (grow && searcher.large(shape) && !best.costsNothing()) {
-        for (int b = 0; b < boards.size(); b++) {
-          if (b < kept.size() || (b < old && random.nextInt(20) > 0)) {
-            continue;
-          }
-          for (int t = searcher.firstTurn(shape); t < searcher.endTurn(shape); t++) {
-            Place place = searcher.findGrowing(boards.get(b), shape, t);
-            if (place.compareCost(best) < 0) {
-              best = place;
-              where = b;
-            }
-          }
-        }
-      }
-      if (best.newTiles() > 0) {
-        List<Place> alone = searcher.alone(shape);
-        if (!alone.isEmpty() && alone.get(0).compareCost(best) <= 0) {
-          best = alone.get(blink > 0 ? random.nextInt(alone.size()) : 0);
-          where = boards.size();
-          boards.add(searcher.empty());
-        }
-      }
-      tiles += best.newTiles();
-      if (tiles > limit) {
-        return false;
-      }
-      if (best.turn() < 0) {
-        throw new IllegalArgumentException("shape " + shape + " does not fit");
-      }
-      boards.set(
-          where,
-          boards
-              .get(where)
-              .with(new Board.Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
-    }
-    return true;
-  }
-
-  private static int[] fullestFirst(List<Board> boards) {
-    double[] free = new double[boards.size()];
-    int[] order = new int[free.length];
-    for (int i = 0; i < free.length; i++) {
-      free[i] = boards.get(i).free();
-      int at = i;
-      for (; at > 0 && free[order[at - 1]] > free[i]; at--) {
-        order[at] = order[at - 1];
-      }
-      order[at] = i;
-    }
-    return order;
-  }
-
-  private long reach(Place place) {
-    Turned turned = searcher.turned(place.turn());
-    return (long) (place.y() + turned.height()) * 100_000 + place.x() + turned.width();
-  }
-
   private static Arrangement arrangement(Solution solution, List<Placement> places) {
     List<Island> islands =
         solution.boards().stream()
@@ -529,7 +268,7 @@ public final class Packer {
   private List<Placement> places(Solution solution, List<Optional<Placement>> fixed) {
     Placement[] places = new Placement[fixed.size()];
     for (int island = 0; island < solution.boards().size(); island++) {
-      for (Board.Put put : solution.boards().get(island).puts()) {
+      for (Put put : solution.boards().get(island).puts()) {
         places[put.shape()] =
             put.fixed() ? fixed.get(put.shape()).orElseThrow() : placement(island, put);
       }
@@ -537,14 +276,10 @@ public final class Packer {
     return List.of(places);
   }
 
-  private Placement placement(int island, Board.Put put) {
+  private Placement placement(int island, Put put) {
     Turned turned = put.turned();
     double x = grid.edge() + put.x() - turned.minX();
     double y = grid.edge() + put.y() * Turned.ROW - turned.minY();
     return new Placement(island, Affine.translation(x, y).after(turned.turn()));
-  }
-
-  static int maxSide() {
-    return MAX_SIDE;
   }
 }

@@ -7,6 +7,11 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
+import org.lapmark.packing.strip.Pose;
+import org.lapmark.packing.strip.StripArrangement;
+import org.lapmark.packing.strip.StripPacker;
+import org.lapmark.packing.strip.StripSearch;
+import org.lapmark.packing.strip.StripShape;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
@@ -210,7 +215,7 @@ public final class RollPacker {
   private Optional<Strip> cheapest(List<Integer> which) {
     Strip best = null;
     int tried = 0;
-    for (int columns = 1; columns <= Packer.maxSide() && tried <= WIDER; columns++) {
+    for (int columns = 1; columns <= Searcher.MAX_SIDE && tried <= WIDER; columns++) {
       Optional<Strip> strip = strip(which, columns);
       if (strip.isPresent()) {
         tried++;
@@ -306,7 +311,7 @@ public final class RollPacker {
         Turned turned =
             Turned.of(
                 shapes.get(i).outline(), places[i].map(), search.gap(), grid.edge(), grid.edge());
-        board = board.with(new Board.Put(i, turned, 0, 0, true));
+        board = board.with(new Put(i, turned, 0, 0, true));
       }
     }
     return board;
@@ -324,9 +329,9 @@ public final class RollPacker {
         if (place.turn() < 0 || !place.costsNothing()) {
           continue;
         }
-        int column = board.column(place.x() + turned.width() / 2.0, board.columns());
+        int column = board.cells().column(place.x() + turned.width() / 2.0, board.columns());
         if (place.y() + turned.height() <= bottoms[column]) {
-          board = board.with(new Board.Put(shape, turned, place.x(), place.y(), false));
+          board = board.with(new Put(shape, turned, place.x(), place.y(), false));
           double x = grid.edge() + place.x() - turned.minX();
           double y = grid.edge() + place.y() * Turned.ROW - turned.minY();
           places[shape] = new Placement(island, Affine.translation(x, y).after(turned.turn()));
@@ -341,13 +346,13 @@ public final class RollPacker {
   /** How far down each column of tiles is used, in rows of cells. */
   private static int[] bottoms(Board board) {
     int[] bottoms = new int[board.columns()];
-    for (Board.Put each : board.puts()) {
+    for (Put each : board.puts()) {
       Raster body = each.turned().body();
       for (int i = 0; i < body.rows().length; i++) {
         int[] runs = body.rows()[i];
         for (int k = 0; k < runs.length; k += 2) {
-          int from = board.column(each.x() + runs[k] + 1e-6, board.columns());
-          int to = board.column(each.x() + runs[k + 1] - 1e-6, board.columns());
+          int from = board.cells().column(each.x() + runs[k] + 1e-6, board.columns());
+          int to = board.cells().column(each.x() + runs[k + 1] - 1e-6, board.columns());
           for (int c = from; c <= to; c++) {
             bottoms[c] = Math.max(bottoms[c], each.y() + body.top() + i + 1);
           }

@@ -2,6 +2,7 @@ package org.lapmark.packing;
 
 import java.util.Arrays;
 import org.lapmark.geometry.Affine;
+import org.lapmark.packing.strip.Pose;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;

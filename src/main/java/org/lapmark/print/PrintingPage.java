@@ -111,8 +111,8 @@ final class PrintingPage {
 
   /** Sets a paragraph and gives its height. */
   private double paragraph(double x, double y, double width, String text, String role) {
-    TextBlock block = setting.block(List.of(new TextBlock.Text(text, role)), width);
-    items.addAll(block.in(Box.at(x, y, block.width(), block.height()), false));
+    TextBlock block = setting.block(text, role, width);
+    items.addAll(block.at(x, y));
     return block.height();
   }
 
@@ -158,7 +158,7 @@ final class PrintingPage {
                 new TextBlock.Text(text("paper.card.note"), "page-text")),
             CARD_WIDTH - 2 * margin);
     double top = y + (CARD_HEIGHT - block.height()) / 2;
-    items.addAll(block.in(Box.at(x + margin, top, block.width(), block.height()), false));
+    items.addAll(block.at(x + margin, top));
   }
 
   private static Line line(double x1, double y1, double x2, double y2) {

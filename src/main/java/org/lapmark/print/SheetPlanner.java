@@ -142,21 +142,7 @@ public record SheetPlanner(
         printed.columns(),
         printed.rows(),
         printed.pieces(),
-        printed.tiles().stream()
-            .map(
-                tile ->
-                    new Tile(
-                        tile.code(),
-                        tile.column(),
-                        tile.row(),
-                        tile.window(),
-                        corrected(tile.page(), sent),
-                        tile.pieces(),
-                        tile.alternative(),
-                        tile.core(),
-                        tile.joined(),
-                        tile.blank()))
-            .toList(),
+        printed.tiles().stream().map(tile -> tile.on(corrected(tile.page(), sent))).toList(),
         printed.quality(),
         printed.arranged());
   }

@@ -103,11 +103,7 @@ public record CheckLines(DraftSheet sheet) {
         tile.space()
             .part(near)
             .finder(null, true)
-            .find(
-                turned ? block.height() : block.width(),
-                turned ? block.width() : block.height(),
-                end,
-                Cell.shared(near, room));
+            .find(block.across(turned), block.down(turned), end, Cell.shared(near, room));
     found.ifPresent(box -> tile.write(block, box, turned));
     return found.isPresent();
   }

@@ -93,7 +93,7 @@ public record JoinNotes(DraftSheet sheet) {
           tile.space()
               .part(strip)
               .finder(null, true)
-              .find(across(block), down(block), middle, strip);
+              .find(block.across(join.sideways()), block.down(join.sideways()), middle, strip);
       found.ifPresent(box -> tile.write(block, box, join.sideways()));
       return found.isPresent();
     }
@@ -102,16 +102,11 @@ public record JoinNotes(DraftSheet sheet) {
     void writeAnywhere(TextBlock block) {
       if (!write(block) && !new Side(join, tile, -way).write(block)) {
         tile.write(
-            block, tile.space().leastTaken(across(block), down(block), strip()), join.sideways());
+            block,
+            tile.space()
+                .leastTaken(block.across(join.sideways()), block.down(join.sideways()), strip()),
+            join.sideways());
       }
-    }
-
-    private double across(TextBlock block) {
-      return join.sideways() ? block.height() : block.width();
-    }
-
-    private double down(TextBlock block) {
-      return join.sideways() ? block.width() : block.height();
     }
 
     /** Where words stand, as far as the tile shows it. */

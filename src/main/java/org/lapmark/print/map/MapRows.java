@@ -121,22 +121,10 @@ public final class MapRows {
               set.get(i).minX() - islands.get(i).minX(),
               set.get(i).minY() - islands.get(i).minY()));
     }
-    List<Tile> tiles = new ArrayList<>();
-    for (Tile tile : plan.tiles()) {
-      Point move = moves.get(islandOf.get(tile.code()));
-      tiles.add(
-          new Tile(
-              tile.code(),
-              tile.column(),
-              tile.row(),
-              tile.window().moved(move),
-              tile.page(),
-              tile.pieces(),
-              tile.alternative(),
-              tile.core().moved(move),
-              tile.joined(),
-              tile.blank()));
-    }
+    List<Tile> tiles =
+        plan.tiles().stream()
+            .map(tile -> tile.moved(moves.get(islandOf.get(tile.code()))))
+            .toList();
     List<PlacedPiece> pieces = new ArrayList<>();
     for (PlacedPiece placed : plan.pieces()) {
       pieces.add(

@@ -193,9 +193,7 @@ public final class PageMap {
     Coordinate centroid = art.polygon().getCentroid().getCoordinate();
     Coordinate chosen = art.polygon().contains(art.polygon().getCentroid()) ? centroid : inner;
     Point near = map.apply(new Point(chosen.x, chosen.y));
-    TextBlock block =
-        setting.block(
-            List.of(new TextBlock.Text("" + placed.piece().number(), "map-number")), 1000);
+    TextBlock block = setting.line("" + placed.piece().number(), "map-number");
     List<Point> outline = art.outline().stream().map(map::apply).toList();
     BitSet inside = lines.inside(outline);
     Optional<Box> box =

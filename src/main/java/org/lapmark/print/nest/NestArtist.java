@@ -345,13 +345,8 @@ public final class NestArtist implements SheetSubject {
     for (String key : List.of("nest.legend.common", "nest.legend.close", "nest.legend.layers")) {
       boolean first = key.equals("nest.legend.common");
       double left = first ? LEGEND_SAMPLE + 2 : 0;
-      TextBlock block =
-          setting.block(
-              List.of(new TextBlock.Text(setting.text(key), "size-legend")), box.width() - left);
-      items.addAll(
-          block.in(
-              Box.at(box.minX() + left, y + (first ? 0.8 : 0), block.width(), block.height()),
-              false));
+      TextBlock block = setting.block(setting.text(key), "size-legend", box.width() - left);
+      items.addAll(block.at(box.minX() + left, y + (first ? 0.8 : 0)));
       y += Math.max(first ? LEGEND_ROW : 0, block.height()) + 0.7;
     }
     return items;

@@ -71,6 +71,21 @@ public record TextBlock(List<Row> rows, double width, double height) {
     return lines;
   }
 
+  /** How wide the block is on paper, upright or turned, in millimetres. */
+  public double across(boolean turned) {
+    return turned ? height : width;
+  }
+
+  /** How high the block is on paper, upright or turned, in millimetres. */
+  public double down(boolean turned) {
+    return turned ? width : height;
+  }
+
+  /** The block as items, upright, its corner at a point. */
+  public List<Item> at(double x, double y) {
+    return in(Box.at(x, y, width, height), false);
+  }
+
   /**
    * The block as items in a box: upright, or turned to be read from the right edge of the paper.
    */

@@ -3,6 +3,7 @@ package org.lapmark.print.sheet;
 import java.util.List;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
 
 /**
  * One page's window onto the sheet.
@@ -35,6 +36,36 @@ public record Tile(
   public Tile {
     pieces = List.copyOf(pieces);
     joined = List.copyOf(joined);
+  }
+
+  /**
+   * The same tile elsewhere on the sheet.
+   *
+   * @param by how far it moves
+   * @return the tile, which shows the same page
+   */
+  public Tile moved(Point by) {
+    return new Tile(
+        code,
+        column,
+        row,
+        window.moved(by),
+        page,
+        pieces,
+        alternative,
+        core.moved(by),
+        joined,
+        blank);
+  }
+
+  /**
+   * The same tile as another page shows it.
+   *
+   * @param other the page
+   * @return the tile
+   */
+  public Tile on(Drawing other) {
+    return new Tile(code, column, row, window, other, pieces, alternative, core, joined, blank);
   }
 
   /**

@@ -40,9 +40,7 @@ record TestSquares(DraftSheet sheet) {
     double y = box.minY() + margin;
     for (TextBlock.Text text : texts(box, small)) {
       TextBlock block = sheet.setting().block(List.of(text), box.width() - 2 * margin);
-      block
-          .in(Box.at(box.minX() + margin, y, block.width(), block.height()), false)
-          .forEach(tile::add);
+      block.at(box.minX() + margin, y).forEach(tile::add);
       y += block.height() + (small ? 1.5 : 3);
     }
     if (box == sheet.layout().square() && !small) {

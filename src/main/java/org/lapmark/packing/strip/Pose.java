@@ -1,4 +1,4 @@
-package org.lapmark.packing;
+package org.lapmark.packing.strip;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -24,7 +24,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * @param length how far it reaches along the strip
  * @param height how far it reaches across
  */
-record Pose(
+public record Pose(
     Affine map,
     Polygon outline,
     double area,
@@ -57,7 +57,8 @@ record Pose(
         box.getHeight());
   }
 
-  static Polygon mapped(Polygon polygon, Affine map) {
+  /** A polygon with its corners moved as a map says. */
+  public static Polygon mapped(Polygon polygon, Affine map) {
     GeometryFactory factory = polygon.getFactory();
     List<LinearRing> holes = new ArrayList<>();
     for (int i = 0; i < polygon.getNumInteriorRing(); i++) {

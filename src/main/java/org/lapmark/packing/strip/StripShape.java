@@ -1,4 +1,4 @@
-package org.lapmark.packing;
+package org.lapmark.packing.strip;
 
 import java.util.List;
 import org.lapmark.geometry.Affine;

@@ -1,4 +1,4 @@
-package org.lapmark.packing;
+package org.lapmark.packing.strip;
 
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,4 +1,4 @@
-package org.lapmark.packing;
+package org.lapmark.packing.strip;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;

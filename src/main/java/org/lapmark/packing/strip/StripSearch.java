@@ -1,4 +1,4 @@
-package org.lapmark.packing;
+package org.lapmark.packing.strip;
 
 /**
  * How long and how closely to search.
