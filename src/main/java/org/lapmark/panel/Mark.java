@@ -82,13 +82,10 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     /** What follows from a buttonhole. */
     R buttonhole(PointMark.Buttonhole hole);
 
-    /** What follows from a placement line. */
-    R placement(LineMark.Placement placement);
+    /** What follows from a line that is shown, whatever it is for. */
+    R line(LineMark line);
 
-    /** What follows from a fold line. */
-    R foldLine(LineMark.FoldLine fold);
-
-    /** What follows from a style line. */
+    /** What follows from a style line, which isn't shown. */
     R styleLine(LineMark.StyleLine style);
 
     /** What follows from a dart. */
