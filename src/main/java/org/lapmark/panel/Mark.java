@@ -136,6 +136,17 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
      */
     OnEdge on(String name, double shift);
 
+    /**
+     * Whether a notch comes to lie on it when the notch's edge is laid against its own, start on
+     * end.
+     *
+     * @param other the notch
+     * @param length that of the notch's edge, in millimetres
+     * @param tolerance how far apart they may lie, in millimetres
+     * @return true for a notch at the same place
+     */
+    boolean meets(Notch other, double length, double tolerance);
+
     @Override
     OnEdge transformed(Affine map, ToDoubleFunction<String> lengths);
   }
@@ -194,6 +205,11 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     @Override
     public Notch on(String other, double shift) {
       return new Notch(other, at + shift, set);
+    }
+
+    @Override
+    public boolean meets(Notch other, double length, double tolerance) {
+      return Math.abs(length - other.at - at) <= tolerance;
     }
 
     @Override
