@@ -21,6 +21,7 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PointMark;
 import org.lapmark.source.PanelSource;
+import org.lapmark.source.mark.MarkKinds;
 import org.lapmark.source.mark.MarkSource;
 
 /**
@@ -127,8 +128,8 @@ final class MarksInside {
 
   /** A mark that is looked at: what it is called in a drawing, and the points it consists of. */
   private record Drawn(String id, List<Point> points) {
-    static Optional<Drawn> of(String role, Mark mark, List<Point> points) {
-      return Optional.of(new Drawn(role + "." + mark.name(), points));
+    static Optional<Drawn> of(Mark mark, List<Point> points) {
+      return Optional.of(new Drawn(MarkKinds.id(mark), points));
     }
 
     String name() {
@@ -165,28 +166,22 @@ final class MarksInside {
 
     @Override
     public Optional<Drawn> drillPoint(PointMark.DrillPoint drill) {
-      return Drawn.of("drill", drill, drill.points());
+      return Drawn.of(drill, drill.points());
     }
 
     @Override
     public Optional<Drawn> matchPoint(PointMark.MatchPoint match) {
-      return Drawn.of("matchpoint", match, match.points());
+      return Drawn.of(match, match.points());
     }
 
     @Override
     public Optional<Drawn> buttonhole(PointMark.Buttonhole hole) {
-      return Drawn.of(
-          "buttonhole", hole, along(new Path(List.of(new Line(hole.from(), hole.to())))));
+      return Drawn.of(hole, along(new Path(List.of(new Line(hole.from(), hole.to())))));
     }
 
     @Override
-    public Optional<Drawn> placement(LineMark.Placement placement) {
-      return Drawn.of("placement", placement, along(placement.path()));
-    }
-
-    @Override
-    public Optional<Drawn> foldLine(LineMark.FoldLine fold) {
-      return Drawn.of("foldline", fold, along(fold.path()));
+    public Optional<Drawn> line(LineMark line) {
+      return Drawn.of(line, along(line.path()));
     }
   }
 }

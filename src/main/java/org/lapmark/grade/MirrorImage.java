@@ -150,13 +150,8 @@ final class MirrorImage {
     }
 
     @Override
-    public Void placement(LineMark.Placement placement) {
-      return compare("placement", points(placement.path()));
-    }
-
-    @Override
-    public Void foldLine(LineMark.FoldLine fold) {
-      return compare("fold", points(fold.path()));
+    public Void line(LineMark line) {
+      return compare(line.kindName(), points(line.path()));
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.lapmark.grade;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.lapmark.panel.NotchSet;
 
 /**
@@ -8,6 +9,35 @@ import org.lapmark.panel.NotchSet;
  * edges of the cut piece, allowances included.
  */
 public sealed interface RuledMark {
+  /**
+   * The distances by which it is found.
+   *
+   * @return millimetres
+   */
+  List<Double> distances();
+
+  /** Lets somebody else say what follows from how it is ruled. */
+  <R> R read(Reader<R> reader);
+
+  /**
+   * What follows from how something is ruled.
+   *
+   * @param <R> what follows
+   */
+  interface Reader<R> {
+    /** What follows from the notches of an edge. */
+    R notches(Notches notches);
+
+    /** What follows from a line parallel to an edge. */
+    R parallel(Parallel line);
+
+    /** What follows from a line in any direction. */
+    R through(Through line);
+
+    /** What follows from points. */
+    R points(Points points);
+  }
+
   /** A side of a rectangle as it lies: its width across, its height up and down. */
   enum Side {
     /** The upper one. */
@@ -30,13 +60,13 @@ public sealed interface RuledMark {
     }
   }
 
-  /** What a line is for. */
-  enum Use {
-    /** The cloth is folded along it. */
-    FOLD,
-    /** Something is placed on it. */
-    PLACEMENT
-  }
+  /**
+   * What a line is called.
+   *
+   * @param kind the name of its kind of mark, such as {@code fold}
+   * @param name what the author calls it
+   */
+  record Called(String kind, String name) {}
 
   /**
    * A place in a piece.
@@ -44,7 +74,11 @@ public sealed interface RuledMark {
    * @param across millimetres from its left edge
    * @param down millimetres from its top edge
    */
-  record Spot(double across, double down) {}
+  record Spot(double across, double down) {
+    private Stream<Double> distances() {
+      return Stream.of(across, down);
+    }
+  }
 
   /**
    * A notch on an edge.
@@ -52,7 +86,11 @@ public sealed interface RuledMark {
    * @param at millimetres from the edge's left or upper corner to the middle of the set
    * @param set how many, with their gaps in that direction
    */
-  record Notch(double at, NotchSet set) {}
+  record Notch(double at, NotchSet set) {
+    private Stream<Double> distances() {
+      return Stream.concat(Stream.of(at), set.offsets().stream().map(offset -> at + offset));
+    }
+  }
 
   /**
    * The notches of an edge.
@@ -65,34 +103,61 @@ public sealed interface RuledMark {
     public Notches {
       notches = List.copyOf(notches);
     }
+
+    @Override
+    public List<Double> distances() {
+      return notches.stream().flatMap(Notch::distances).toList();
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.notches(this);
+    }
   }
 
   /**
    * A line parallel to an edge.
    *
-   * @param use what it is for
-   * @param name what the author calls it
+   * @param called what it is called
    * @param across whether it runs across
    * @param at millimetres from the top edge, or from the left edge if it doesn't run across
    * @param from where it begins, in millimetres from the left edge, or from the top edge
    * @param to where it ends
    * @param whole whether it runs from stitching line to stitching line, or beyond
    */
-  record Parallel(
-      Use use, String name, boolean across, double at, double from, double to, boolean whole)
-      implements RuledMark {}
+  record Parallel(Called called, boolean across, double at, double from, double to, boolean whole)
+      implements RuledMark {
+    @Override
+    public List<Double> distances() {
+      return whole ? List.of(at) : List.of(at, from, to);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.parallel(this);
+    }
+  }
 
   /**
    * A line of straight stretches in any direction.
    *
-   * @param use what it is for
-   * @param name what the author calls it
+   * @param called what it is called
    * @param through its ends and turns in order
    */
-  record Through(Use use, String name, List<Spot> through) implements RuledMark {
+  record Through(Called called, List<Spot> through) implements RuledMark {
     /** Copies the list. */
     public Through {
       through = List.copyOf(through);
+    }
+
+    @Override
+    public List<Double> distances() {
+      return through.stream().flatMap(Spot::distances).toList();
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.through(this);
     }
   }
 
@@ -106,6 +171,16 @@ public sealed interface RuledMark {
     /** Copies the list. */
     public Points {
       spots = List.copyOf(spots);
+    }
+
+    @Override
+    public List<Double> distances() {
+      return spots.stream().flatMap(Spot::distances).toList();
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.points(this);
     }
   }
 }

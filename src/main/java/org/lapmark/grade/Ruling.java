@@ -91,13 +91,8 @@ final class Ruling {
     }
 
     @Override
-    public Boolean foldLine(LineMark.FoldLine fold) {
-      return isStraight(fold.path());
-    }
-
-    @Override
-    public Boolean placement(LineMark.Placement placement) {
-      return isStraight(placement.path());
+    public Boolean line(LineMark line) {
+      return isStraight(line.path());
     }
 
     @Override
@@ -167,8 +162,7 @@ final class Ruling {
     panel.marks(Mark.Notch.class).forEach(notch -> notch(notch, notches));
     for (LineMark line : panel.marks(LineMark.class)) {
       if (line.isDrawn() && isStraight(line.path())) {
-        RuledMark.Use use = line.splits() ? RuledMark.Use.FOLD : RuledMark.Use.PLACEMENT;
-        lines.add(line(use, line.name(), line.path()));
+        lines.add(line(line));
       }
     }
     for (PointMark.DrillPoint drill : panel.marks(PointMark.DrillPoint.class)) {
@@ -202,7 +196,9 @@ final class Ruling {
     }
   }
 
-  private RuledMark line(RuledMark.Use use, String name, Path path) {
+  private RuledMark line(LineMark mark) {
+    RuledMark.Called called = new RuledMark.Called(mark.kindName(), mark.name());
+    Path path = mark.path();
     List<RuledMark.Spot> through = new ArrayList<>();
     List<Curve> curves = path.curves();
     through.add(spot(path.start()));
@@ -219,19 +215,18 @@ final class Ruling {
       RuledMark.Spot other = through.get(1);
       if (Math.abs(one.down() - other.down()) <= SAME) {
         double end = left() + box.width();
-        return parallel(use, name, true, one.down(), one.across(), other.across(), left(), end);
+        return parallel(called, true, one.down(), one.across(), other.across(), left(), end);
       }
       if (Math.abs(one.across() - other.across()) <= SAME) {
         double end = top() + box.height();
-        return parallel(use, name, false, one.across(), one.down(), other.down(), top(), end);
+        return parallel(called, false, one.across(), one.down(), other.down(), top(), end);
       }
     }
-    return new RuledMark.Through(use, name, through);
+    return new RuledMark.Through(called, through);
   }
 
   private static RuledMark parallel(
-      RuledMark.Use use,
-      String name,
+      RuledMark.Called called,
       boolean across,
       double at,
       double one,
@@ -241,6 +236,6 @@ final class Ruling {
     double from = Math.min(one, other);
     double to = Math.max(one, other);
     boolean whole = from <= first + SAME && to >= last - SAME;
-    return new RuledMark.Parallel(use, name, across, at, from, to, whole);
+    return new RuledMark.Parallel(called, across, at, from, to, whole);
   }
 }

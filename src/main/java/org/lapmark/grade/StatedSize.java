@@ -1,6 +1,5 @@
 package org.lapmark.grade;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -34,30 +33,6 @@ public record StatedSize(double width, double height, boolean bias, List<RuledMa
    * @return millimetres, in the order of the marks
    */
   public List<Double> places() {
-    List<Double> places = new ArrayList<>();
-    for (RuledMark mark : marks) {
-      if (mark instanceof RuledMark.Notches notches) {
-        for (RuledMark.Notch notch : notches.notches()) {
-          places.add(notch.at());
-          notch.set().offsets().forEach(offset -> places.add(notch.at() + offset));
-        }
-      } else if (mark instanceof RuledMark.Parallel line) {
-        places.add(line.at());
-        if (!line.whole()) {
-          places.add(line.from());
-          places.add(line.to());
-        }
-      } else if (mark instanceof RuledMark.Through line) {
-        line.through().forEach(spot -> add(spot, places));
-      } else if (mark instanceof RuledMark.Points points) {
-        points.spots().forEach(spot -> add(spot, places));
-      }
-    }
-    return places;
-  }
-
-  private static void add(RuledMark.Spot spot, List<Double> places) {
-    places.add(spot.across());
-    places.add(spot.down());
+    return marks.stream().flatMap(mark -> mark.distances().stream()).toList();
   }
 }

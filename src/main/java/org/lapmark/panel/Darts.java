@@ -178,8 +178,8 @@ public final class Darts {
         }
       }
       for (Intake other : intakes.subList(i + 1, intakes.size())) {
-        boolean dart = one instanceof Intake.Dart || other instanceof Intake.Dart;
-        if (dart && cross(lines(panel, one), lines(panel, other))) {
+        boolean apart = one.standsAlone() || other.standsAlone();
+        if (apart && cross(lines(panel, one), lines(panel, other))) {
           throw PanelCode.DARTS_CROSS.exception(
               "panel", panel.name(), "first", one.name(), "second", other.name());
         }

@@ -39,6 +39,18 @@ public sealed interface Intake extends Mark.OnEdge {
   @Override
   Intake on(String name, double shift);
 
+  @Override
+  default boolean meets(Mark.Notch other, double length, double tolerance) {
+    return false;
+  }
+
+  /**
+   * Whether it may cross no other: cloth can be folded over a fold, and not sewn into a seam.
+   *
+   * @return true for a dart
+   */
+  boolean standsAlone();
+
   /**
    * The map that brings the stretch's end to its beginning, and what lies beyond with it.
    *
@@ -116,6 +128,11 @@ public sealed interface Intake extends Mark.OnEdge {
      */
     public Dart pressed(Press side) {
       return new Dart(name, edge, from, to, apex, side);
+    }
+
+    @Override
+    public boolean standsAlone() {
+      return true;
     }
 
     @Override
@@ -224,6 +241,11 @@ public sealed interface Intake extends Mark.OnEdge {
     @Override
     public Pleat on(String other, double shift) {
       return new Pleat(name, other, from + shift, to + shift, kind, onwards, lines);
+    }
+
+    @Override
+    public boolean standsAlone() {
+      return false;
     }
 
     @Override

@@ -36,7 +36,8 @@ public sealed interface LineMark extends Mark {
   }
 
   /**
-   * Whether it is shown; what isn't is there for derivations.
+   * Whether it is shown, in a look and with words that bear its kind's name; what isn't is there
+   * for derivations.
    *
    * @return false for a style line
    */
@@ -51,6 +52,16 @@ public sealed interface LineMark extends Mark {
    */
   default boolean splits() {
     return true;
+  }
+
+  @Override
+  default LineMark transformed(Affine map, ToDoubleFunction<String> lengths) {
+    return along(path().transformed(map));
+  }
+
+  @Override
+  default <R> R read(Mark.Reader<R> reader) {
+    return reader.line(this);
   }
 
   @Override
@@ -71,18 +82,8 @@ public sealed interface LineMark extends Mark {
    */
   record Placement(String name, Path path) implements LineMark {
     @Override
-    public Placement transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new Placement(name, path.transformed(map));
-    }
-
-    @Override
     public String kindName() {
       return "placement";
-    }
-
-    @Override
-    public <R> R read(Mark.Reader<R> reader) {
-      return reader.placement(this);
     }
 
     @Override
@@ -104,18 +105,8 @@ public sealed interface LineMark extends Mark {
    */
   record FoldLine(String name, Path path) implements LineMark {
     @Override
-    public FoldLine transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new FoldLine(name, path.transformed(map));
-    }
-
-    @Override
     public String kindName() {
       return "fold";
-    }
-
-    @Override
-    public <R> R read(Mark.Reader<R> reader) {
-      return reader.foldLine(this);
     }
 
     @Override
@@ -131,11 +122,6 @@ public sealed interface LineMark extends Mark {
    * @param path the line
    */
   record StyleLine(String name, Path path) implements LineMark {
-    @Override
-    public StyleLine transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new StyleLine(name, path.transformed(map));
-    }
-
     @Override
     public String kindName() {
       return "style";

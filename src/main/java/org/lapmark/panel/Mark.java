@@ -82,13 +82,10 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     /** What follows from a buttonhole. */
     R buttonhole(PointMark.Buttonhole hole);
 
-    /** What follows from a placement line. */
-    R placement(LineMark.Placement placement);
+    /** What follows from a line that is shown, whatever it is for. */
+    R line(LineMark line);
 
-    /** What follows from a fold line. */
-    R foldLine(LineMark.FoldLine fold);
-
-    /** What follows from a style line. */
+    /** What follows from a style line, which isn't shown. */
     R styleLine(LineMark.StyleLine style);
 
     /** What follows from a dart. */
@@ -138,6 +135,17 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
      * @return the mark
      */
     OnEdge on(String name, double shift);
+
+    /**
+     * Whether a notch comes to lie on it when the notch's edge is laid against its own, start on
+     * end.
+     *
+     * @param other the notch
+     * @param length that of the notch's edge, in millimetres
+     * @param tolerance how far apart they may lie, in millimetres
+     * @return true for a notch at the same place
+     */
+    boolean meets(Notch other, double length, double tolerance);
 
     @Override
     OnEdge transformed(Affine map, ToDoubleFunction<String> lengths);
@@ -197,6 +205,11 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     @Override
     public Notch on(String other, double shift) {
       return new Notch(other, at + shift, set);
+    }
+
+    @Override
+    public boolean meets(Notch other, double length, double tolerance) {
+      return Math.abs(length - other.at - at) <= tolerance;
     }
 
     @Override

@@ -18,6 +18,19 @@ public sealed interface PointMark extends Mark {
   List<Point> points();
 
   /**
+   * The same mark elsewhere.
+   *
+   * @param points as many as it has
+   * @return the mark
+   */
+  PointMark at(List<Point> points);
+
+  @Override
+  default PointMark transformed(Affine map, ToDoubleFunction<String> lengths) {
+    return at(points().stream().map(map::apply).toList());
+  }
+
+  /**
    * Its middle.
    *
    * @return a point
@@ -44,8 +57,8 @@ public sealed interface PointMark extends Mark {
    */
   record DrillPoint(String name, Point point) implements PointMark {
     @Override
-    public DrillPoint transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new DrillPoint(name, map.apply(point));
+    public DrillPoint at(List<Point> points) {
+      return new DrillPoint(name, points.get(0));
     }
 
     @Override
@@ -72,8 +85,8 @@ public sealed interface PointMark extends Mark {
    */
   record MatchPoint(String name, Point point) implements PointMark {
     @Override
-    public MatchPoint transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new MatchPoint(name, map.apply(point));
+    public MatchPoint at(List<Point> points) {
+      return new MatchPoint(name, points.get(0));
     }
 
     @Override
@@ -101,8 +114,8 @@ public sealed interface PointMark extends Mark {
    */
   record Buttonhole(String name, Point from, Point to) implements PointMark {
     @Override
-    public Buttonhole transformed(Affine map, ToDoubleFunction<String> lengths) {
-      return new Buttonhole(name, map.apply(from), map.apply(to));
+    public Buttonhole at(List<Point> points) {
+      return new Buttonhole(name, points.get(0), points.get(1));
     }
 
     @Override

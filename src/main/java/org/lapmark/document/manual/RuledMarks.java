@@ -3,6 +3,7 @@ package org.lapmark.document.manual;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import org.lapmark.finding.Position;
@@ -19,7 +20,7 @@ import org.lapmark.wording.Wording;
  * Says in words where to mark a rectangle that has no paper: a line a mark, each a run of text and
  * printed values. Every place is measured from the same corner, so that no error adds up.
  */
-public final class RuledMarks {
+public final class RuledMarks implements RuledMark.Reader<String> {
   /** A value stands between these in a message until the message is made. */
   private static final char OPEN = '\uE000';
 
@@ -49,32 +50,38 @@ public final class RuledMarks {
     List<List<Object>> lines = new ArrayList<>();
     for (RuledMark mark : size.marks()) {
       values.clear();
-      lines.add(runs(line(mark)));
+      lines.add(runs(mark.read(this)));
     }
     return lines;
   }
 
-  private String line(RuledMark mark) {
-    if (mark instanceof RuledMark.Notches notches) {
-      return wording.text(
-          "ruled.edge",
-          Map.of("edge", notches.side().name(), "notches", list(notches(notches.notches()))));
-    }
-    if (mark instanceof RuledMark.Parallel line) {
-      Map<String, Object> arguments = line(line.use(), line.name());
-      arguments.put("direction", line.across() ? "across" : "down");
-      arguments.put("at", value(line.at()));
-      arguments.put("whole", line.whole() ? "yes" : "no");
-      arguments.put("from", line.whole() ? "" : value(line.from()));
-      arguments.put("to", line.whole() ? "" : value(line.to()));
-      return wording.text("ruled.parallel", arguments);
-    }
-    if (mark instanceof RuledMark.Through line) {
-      Map<String, Object> arguments = line(line.use(), line.name());
-      arguments.put("spots", list(line.through().stream().map(this::spot).toList()));
-      return wording.text("ruled.through", arguments);
-    }
-    RuledMark.Points points = (RuledMark.Points) mark;
+  @Override
+  public String notches(RuledMark.Notches notches) {
+    return wording.text(
+        "ruled.edge",
+        Map.of("edge", notches.side().name(), "notches", list(notches(notches.notches()))));
+  }
+
+  @Override
+  public String parallel(RuledMark.Parallel line) {
+    Map<String, Object> arguments = line(line.called());
+    arguments.put("direction", line.across() ? "across" : "down");
+    arguments.put("at", value(line.at()));
+    arguments.put("whole", line.whole() ? "yes" : "no");
+    arguments.put("from", line.whole() ? "" : value(line.from()));
+    arguments.put("to", line.whole() ? "" : value(line.to()));
+    return wording.text("ruled.parallel", arguments);
+  }
+
+  @Override
+  public String through(RuledMark.Through line) {
+    Map<String, Object> arguments = line(line.called());
+    arguments.put("spots", list(line.through().stream().map(this::spot).toList()));
+    return wording.text("ruled.through", arguments);
+  }
+
+  @Override
+  public String points(RuledMark.Points points) {
     return wording.text(
         "ruled.points",
         Map.of(
@@ -86,10 +93,10 @@ public final class RuledMarks {
             list(points.spots().stream().map(this::spot).toList())));
   }
 
-  private static Map<String, Object> line(RuledMark.Use use, String name) {
+  private static Map<String, Object> line(RuledMark.Called called) {
     Map<String, Object> arguments = new LinkedHashMap<>();
-    arguments.put("use", use.name());
-    arguments.put("name", name(name));
+    arguments.put("use", called.kind().toUpperCase(Locale.ROOT));
+    arguments.put("name", name(called.name()));
     return arguments;
   }
 

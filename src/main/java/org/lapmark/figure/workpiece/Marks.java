@@ -137,20 +137,15 @@ public record Marks(
 
     @Override
     public Void buttonhole(PointMark.Buttonhole hole) {
-      add(marks.solid, line(hole.from(), hole.to()));
+      add(marks.solid, straight(hole.from(), hole.to()));
       Point bar = hole.to().minus(hole.from()).times(0.12).quarterTurn();
-      add(marks.solid, line(hole.from().minus(bar), hole.from().plus(bar)));
-      return add(marks.solid, line(hole.to().minus(bar), hole.to().plus(bar)));
+      add(marks.solid, straight(hole.from().minus(bar), hole.from().plus(bar)));
+      return add(marks.solid, straight(hole.to().minus(bar), hole.to().plus(bar)));
     }
 
     @Override
-    public Void placement(LineMark.Placement placement) {
-      return add(marks.dashed, placement.path());
-    }
-
-    @Override
-    public Void foldLine(LineMark.FoldLine fold) {
-      return add(marks.dashed, fold.path());
+    public Void line(LineMark line) {
+      return add(marks.dashed, line.path());
     }
 
     @Override
@@ -164,7 +159,7 @@ public record Marks(
     }
   }
 
-  private static Path line(Point from, Point to) {
+  private static Path straight(Point from, Point to) {
     return new Path(List.of(new Line(from, to)));
   }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import org.lapmark.geometry.Affine;
@@ -155,21 +156,16 @@ public final class Merged implements Derivation {
   private static void tell(
       Panel panel, int at, Panel other, int otherAt, Consumer<PanelException> notices) {
     Edge edge = panel.edges().get(at);
-    Edge met = other.edges().get(otherAt);
+    Edge against = other.edges().get(otherAt);
     for (Mark.OnEdge mark : panel.marks(Mark.OnEdge.class)) {
-      if (mark.edge().equals(edge.name()) && !hasAlso(other, met, mark)) {
+      boolean met =
+          other.marks(Mark.Notch.class).stream()
+              .filter(partner -> partner.edge().equals(against.name()))
+              .anyMatch(partner -> mark.meets(partner, against.path().length(), MEETS));
+      if (mark.edge().equals(edge.name()) && !met) {
         notices.accept(LeftOut.of(panel, mark, true));
       }
     }
-  }
-
-  /** Whether an edge has a notch where one of the edge on which it is laid stands. */
-  private static boolean hasAlso(Panel panel, Edge edge, Mark.OnEdge mark) {
-    return mark instanceof Mark.Notch notch
-        && panel.marks(Mark.Notch.class).stream()
-            .filter(partner -> partner.edge().equals(edge.name()))
-            .anyMatch(
-                partner -> Math.abs(edge.path().length() - partner.at() - notch.at()) <= MEETS);
   }
 
   /** The edges but one, clockwise from its end. */
@@ -251,46 +247,15 @@ public final class Merged implements Derivation {
 
   private List<Mark> marks(Map<String, Double> shifts) {
     String gone = first.edges().get(firstAt).name();
-    List<Mark> marks = new ArrayList<>();
-    for (Mark mark : first.marks()) {
-      if (!(mark instanceof Mark.OnEdge one)) {
-        marks.add(mark);
-      } else if (!one.edge().equals(gone)) {
-        marks.add(one.on(one.edge(), shifts.getOrDefault("+" + one.edge(), 0.0)));
-      }
-    }
-    boolean grained = marks.stream().anyMatch(Mark.Grainline.class::isInstance);
-    List<Mark> onEdges = new ArrayList<>();
-    for (Mark mark : second.marks()) {
-      Mark moved = mark.transformed(move, edge -> 0);
-      if (moved instanceof Mark.OnEdge one) {
-        String edge = edgeNames.get(one.edge());
-        if (edge != null) {
-          onEdges.add(one.on(edge, shifts.getOrDefault(edge, 0.0)));
-        }
-      } else if (!grained || !(moved instanceof Mark.Grainline)) {
-        marks.add(moved);
-      }
-    }
-    marks.addAll(onEdges);
-    return deduplicated(marks);
-  }
-
-  /** Notches that two panels had at one place are one. */
-  private static List<Mark> deduplicated(List<Mark> marks) {
-    List<Mark> kept = new ArrayList<>();
-    for (Mark mark : marks) {
-      if (kept.stream().noneMatch(other -> isSame(mark, other))) {
-        kept.add(mark);
-      }
-    }
-    return kept;
-  }
-
-  private static boolean isSame(Mark mark, Mark other) {
-    return mark instanceof Mark.Notch one
-        && other instanceof Mark.Notch two
-        && one.edge().equals(two.edge())
-        && Math.abs(one.at() - two.at()) < TOLERANCE / 10;
+    return MarksMerged.of(
+        first.marks(),
+        edge ->
+            edge.equals(gone)
+                ? Optional.empty()
+                : Optional.of(new MarksMerged.Start(edge, shifts.getOrDefault("+" + edge, 0.0))),
+        second.marks().stream().map(mark -> mark.transformed(move, edge -> 0)).toList(),
+        edge ->
+            Optional.ofNullable(edgeNames.get(edge))
+                .map(name -> new MarksMerged.Start(name, shifts.getOrDefault(name, 0.0))));
   }
 }

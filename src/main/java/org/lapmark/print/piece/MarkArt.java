@@ -112,13 +112,8 @@ public final class MarkArt implements Mark.Reader<List<PieceArt.Stroke>> {
   }
 
   @Override
-  public List<PieceArt.Stroke> placement(LineMark.Placement placement) {
-    return onSheet(List.of(new PieceArt.Stroke(placement.path(), "placement-line")));
-  }
-
-  @Override
-  public List<PieceArt.Stroke> foldLine(LineMark.FoldLine fold) {
-    return onSheet(List.of(new PieceArt.Stroke(fold.path(), "fold-line")));
+  public List<PieceArt.Stroke> line(LineMark line) {
+    return onSheet(List.of(new PieceArt.Stroke(line.path(), line.kindName() + "-line")));
   }
 
   @Override

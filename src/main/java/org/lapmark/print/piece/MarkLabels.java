@@ -58,13 +58,8 @@ public final class MarkLabels {
         }
 
         @Override
-        public String placement(LineMark.Placement placement) {
-          return "placement";
-        }
-
-        @Override
-        public String foldLine(LineMark.FoldLine fold) {
-          return "fold";
+        public String line(LineMark line) {
+          return line.kindName();
         }
 
         @Override
@@ -223,13 +218,8 @@ public final class MarkLabels {
     }
 
     @Override
-    public Void placement(LineMark.Placement placement) {
-      return add(named("placement", placement.name()), middle(placement.path()));
-    }
-
-    @Override
-    public Void foldLine(LineMark.FoldLine fold) {
-      return add(named("fold", fold.name()), middle(fold.path()));
+    public Void line(LineMark line) {
+      return add(named(line.kindName(), line.name()), middle(line.path()));
     }
 
     @Override

@@ -57,7 +57,7 @@ final class DocumentType {
       } else if (inside
           && (text.startsWith("<!ELEMENT", at) || text.startsWith("<!NOTATION", at))) {
         declaration();
-      } else if (inside ? !XmlParser.isSpace(c) : c == '<') {
+      } else if (inside ? !XmlCursor.isSpace(c) : c == '<') {
         throw fault(file, "other", at, at + 1);
       } else {
         at++;
@@ -133,7 +133,7 @@ final class DocumentType {
    * The next word, list in brackets or text in quotation marks; empty where the declaration ends.
    */
   private String word(int start) {
-    while (at < text.length() && XmlParser.isSpace(text.charAt(at))) {
+    while (at < text.length() && XmlCursor.isSpace(text.charAt(at))) {
       at++;
     }
     if (at >= text.length()) {
@@ -146,7 +146,7 @@ final class DocumentType {
     } else if (first == '(') {
       after(")", at);
     } else {
-      while (at < text.length() && !XmlParser.isSpace(text.charAt(at)) && text.charAt(at) != '>') {
+      while (at < text.length() && !XmlCursor.isSpace(text.charAt(at)) && text.charAt(at) != '>') {
         if (text.charAt(at) == '%') {
           throw fault(file, "entity", at, at + 1);
         }

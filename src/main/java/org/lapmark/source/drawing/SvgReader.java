@@ -29,8 +29,7 @@ final class SvgReader {
   /** Elements that stand in the drawing itself, not only where copies are made from. */
   private final Set<XmlElement> direct = new LinkedHashSet<>();
 
-  /** Elements whose role was read, reported or knowingly passed over. */
-  private final Set<XmlElement> settled = new LinkedHashSet<>();
+  private final UnreadRoles roles;
 
   /** The elements that the one being read stands in, copies included. */
   private final Set<XmlElement> open = new LinkedHashSet<>();
@@ -44,91 +43,7 @@ final class SvgReader {
     this.root = root;
     this.reading = reading;
     this.elements = new SvgElements(root, reading);
-  }
-
-  /** Counts what gets one note for all. */
-  private static final class Tally {
-    private final FindingCode code;
-    private Position position;
-    private String name;
-    private int count;
-
-    Tally(FindingCode code) {
-      this.code = code;
-    }
-
-    void add(Position at, String what) {
-      count++;
-      position = position == null ? at : position;
-      name = name == null ? what : name;
-    }
-
-    void report(Reading reading) {
-      if (count > 0) {
-        reading.findings().add(code, position, "count", count, "name", name);
-      }
-    }
-  }
-
-  /** Takes the elements of a shape that is more than one element. */
-  private static final class Collector {
-    /** Whether the elements' own roles count for nothing, since a copy has one. */
-    private final boolean copy;
-
-    private final List<DrawnPart> parts = new ArrayList<>();
-    private boolean passedOver;
-
-    Collector(boolean copy) {
-      this.copy = copy;
-    }
-  }
-
-  /**
-   * What stands around an element.
-   *
-   * @param placings outermost first
-   * @param shown whether it is drawn
-   * @param visible whether it is visible, which elements inside can change
-   * @param extent the viewport's size
-   * @param copy the outermost copy, or null
-   * @param owner takes shapes that have no role of their own, or null
-   */
-  private record Around(
-      List<Placing> placings,
-      boolean shown,
-      boolean visible,
-      Extent extent,
-      XmlElement copy,
-      Collector owner) {
-    Around placed(Placing next) {
-      return new Around(Placing.inside(placings, next), shown, visible, extent, copy, owner);
-    }
-
-    Around looking(SvgStyles.Look look) {
-      boolean seen =
-          switch (look.visibility()) {
-            case "hidden", "collapse" -> false;
-            case "visible" -> true;
-            default -> visible;
-          };
-      return new Around(placings, shown && !look.hidden(), seen, extent, copy, owner);
-    }
-
-    Around in(Extent inner) {
-      return new Around(placings, shown, visible, inner, copy, owner);
-    }
-
-    Around copied(XmlElement use) {
-      return new Around(placings, shown, visible, extent, copy == null ? use : copy, owner);
-    }
-
-    Around ownedBy(Collector collector) {
-      return new Around(placings, shown, visible, extent, copy, collector);
-    }
-
-    boolean isDrawn() {
-      return shown && visible;
-    }
+    this.roles = new UnreadRoles(root, elements, reading);
   }
 
   /** Reads a drawing; null if it isn't one, which is then reported. */
@@ -164,7 +79,7 @@ final class SvgReader {
     for (XmlElement child : root.children()) {
       walk(child, around);
     }
-    notRead(root);
+    roles.report(root);
     ignored.report(reading);
     hidden.report(reading);
     if (!outlineSeen) {
@@ -238,10 +153,10 @@ final class SvgReader {
 
   private void shape(XmlElement element, Around around) {
     SvgElements.RoleId stated = elements.role(element);
-    Collector owner = around.owner();
-    boolean own = stated.role() != null && (owner == null || !owner.copy);
+    PartCollector owner = around.owner();
+    boolean own = stated.role() != null && around.hasRoles();
     if (own) {
-      settled.add(element);
+      roles.settle(element);
     }
     if (!own && owner == null) {
       // What has a finding of its own needs no note.
@@ -254,7 +169,7 @@ final class SvgReader {
       if (own) {
         hidden.add(stated.id().position(), stated.id().text());
       } else {
-        owner.passedOver = true;
+        owner.passOver();
       }
       return;
     }
@@ -266,7 +181,7 @@ final class SvgReader {
         new DrawnPart(
             element.localName(), elements.geometry(element), around.placings(), around.extent());
     if (!own) {
-      owner.parts.add(part);
+      owner.add(part);
       return;
     }
     if (around.copy() != null && direct.contains(element)) {
@@ -299,18 +214,17 @@ final class SvgReader {
 
   private void group(XmlElement element, Around around) {
     SvgElements.RoleId stated = elements.role(element);
-    boolean outline =
-        stated.role() == Role.OUTLINE && (around.owner() == null || !around.owner().copy);
+    boolean outline = stated.role() == Role.OUTLINE && around.hasRoles();
     if (!outline || hasOutline(element)) {
       if (outline) {
-        settled.add(element);
+        roles.settle(element);
       }
       for (XmlElement child : element.children()) {
         walk(child, around);
       }
       return;
     }
-    collect(element, stated, around, new Collector(false), element.children());
+    collect(element, stated, around, new PartCollector(false), element.children());
   }
 
   /** Whether a shape inside is an outline by itself, so that the group is but a layer. */
@@ -328,16 +242,16 @@ final class SvgReader {
       XmlElement element,
       SvgElements.RoleId stated,
       Around around,
-      Collector collector,
+      PartCollector collector,
       List<XmlElement> inside) {
     for (XmlElement child : inside) {
       walk(child, around.ownedBy(collector));
     }
-    if (!collector.parts.isEmpty()) {
-      settled.add(element);
-      add(stated, around, collector.parts);
-    } else if (collector.passedOver) {
-      settled.add(element);
+    if (!collector.parts().isEmpty()) {
+      roles.settle(element);
+      add(stated, around, collector.parts());
+    } else if (collector.hasPassedOver()) {
+      roles.settle(element);
       hidden.add(stated.id().position(), stated.id().text());
     }
   }
@@ -380,9 +294,9 @@ final class SvgReader {
 
   private void copy(XmlElement use, Around around) {
     SvgElements.RoleId stated = elements.role(use);
-    boolean own = stated.role() != null && (around.owner() == null || !around.owner().copy);
+    boolean own = stated.role() != null && around.hasRoles();
     if (own) {
-      settled.add(use);
+      roles.settle(use);
     }
     XmlElement.Attribute link = link(use);
     String target = link == null ? "" : link.value().text().strip();
@@ -421,9 +335,9 @@ final class SvgReader {
       original(original, use, inside);
       return;
     }
-    Collector collector = new Collector(true);
+    PartCollector collector = new PartCollector(true);
     original(original, use, inside.ownedBy(collector));
-    if (collector.parts.isEmpty() && !collector.passedOver && around.isDrawn()) {
+    if (collector.parts().isEmpty() && !collector.hasPassedOver() && around.isDrawn()) {
       reading
           .findings()
           .add(DrawingCode.SHAPE_EMPTY, stated.id().position(), "id", stated.id().text());
@@ -475,28 +389,5 @@ final class SvgReader {
 
   private void unread(Position position, String name) {
     reading.findings().add(DrawingCode.SVG_GEOMETRY_UNREAD, position, "name", name);
-  }
-
-  /** Reports roles that nothing came of. */
-  private void notRead(XmlElement element) {
-    if (!element.namespace().equals(SvgElements.SVG)) {
-      return;
-    }
-    SvgElements.RoleId stated = element == root ? null : elements.role(element);
-    if (stated != null && stated.role() != null && !settled.contains(element)) {
-      boolean shape = DrawnPart.isShape(element.localName());
-      reading
-          .findings()
-          .add(
-              DrawingCode.ROLE_NOT_READ,
-              stated.id().position(),
-              "id",
-              stated.id().text(),
-              "element",
-              element.localName(),
-              "shape",
-              shape ? "yes" : "no");
-    }
-    element.children().forEach(this::notRead);
   }
 }

@@ -41,7 +41,7 @@ public abstract class MarkKind {
   /**
    * A kind.
    *
-   * @param word what it is called in messages
+   * @param word what it is called in messages, and what its marks on a panel are called
    * @param key the panel's key under which its marks are stated by name
    * @param stage when its marks are made
    * @param role what stands for it in drawings

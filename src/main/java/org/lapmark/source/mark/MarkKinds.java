@@ -2,6 +2,7 @@ package org.lapmark.source.mark;
 
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.panel.Mark;
 import org.lapmark.source.drawing.Role;
 
 /** All kinds of marks. */
@@ -22,6 +23,16 @@ public final class MarkKinds {
   /** The kind for which a role stands in drawings. */
   public static Optional<MarkKind> of(Role role) {
     return ALL.stream().filter(kind -> kind.role() == role).findFirst();
+  }
+
+  /** What a mark is called in drawings. */
+  public static String id(Mark mark) {
+    return ALL.stream()
+        .filter(kind -> kind.word().equals(mark.kindName()))
+        .findFirst()
+        .orElseThrow()
+        .role()
+        .id(mark.name());
   }
 
   /** What marks of a name may be called in drawings. */

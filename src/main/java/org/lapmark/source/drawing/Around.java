@@ -1,0 +1,56 @@
+package org.lapmark.source.drawing;
+
+import java.util.List;
+
+/**
+ * What stands around an element.
+ *
+ * @param placings outermost first
+ * @param shown whether it is drawn
+ * @param visible whether it is visible, which elements inside can change
+ * @param extent the viewport's size
+ * @param copy the outermost copy, or null
+ * @param owner takes shapes that have no role of their own, or null
+ */
+record Around(
+    List<Placing> placings,
+    boolean shown,
+    boolean visible,
+    Extent extent,
+    XmlElement copy,
+    PartCollector owner) {
+  Around placed(Placing next) {
+    return new Around(Placing.inside(placings, next), shown, visible, extent, copy, owner);
+  }
+
+  Around looking(SvgStyles.Look look) {
+    boolean seen =
+        switch (look.visibility()) {
+          case "hidden", "collapse" -> false;
+          case "visible" -> true;
+          default -> visible;
+        };
+    return new Around(placings, shown && !look.hidden(), seen, extent, copy, owner);
+  }
+
+  Around in(Extent inner) {
+    return new Around(placings, shown, visible, inner, copy, owner);
+  }
+
+  Around copied(XmlElement use) {
+    return new Around(placings, shown, visible, extent, copy == null ? use : copy, owner);
+  }
+
+  Around ownedBy(PartCollector collector) {
+    return new Around(placings, shown, visible, extent, copy, collector);
+  }
+
+  boolean isDrawn() {
+    return shown && visible;
+  }
+
+  /** Whether an element's own role counts for something here. */
+  boolean hasRoles() {
+    return owner == null || !owner.isCopy();
+  }
+}
