@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Traits;
 import org.lapmark.lay.LayCode;
 import org.lapmark.measure.Dimension;
@@ -13,7 +13,7 @@ import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
 
 /** Every property of materials and hardware can be computed, and is as much as it can be. */
-record PropertyCheck(GradedPattern pattern, Findings findings) {
+record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
   static final Rule<Evaluated> RULE = new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE);
 
   private static final List<String> TRUTHS =
@@ -27,7 +27,7 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
       List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     PropertyCheck check = new PropertyCheck(pattern, findings);
     PrintedTexts.things(pattern.source()).forEach(check::thing);
     pattern

@@ -3,7 +3,7 @@ package org.lapmark.check;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.AuthorTexts;
@@ -31,7 +31,7 @@ final class TextCheck {
   private TextCheck() {}
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     PatternSource source = pattern.source();
     Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
@@ -14,7 +14,7 @@ import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
 
 /** The pieces of one size, as they are. */
-record OneSize(SheetPlanner planner, GradedPattern pattern) implements SheetSubject {
+record OneSize(SheetPlanner planner, EvaluatedPattern pattern) implements SheetSubject {
   @Override
   public String size() {
     return pattern.variant().size();

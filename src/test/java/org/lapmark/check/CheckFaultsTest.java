@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
@@ -67,7 +67,7 @@ class CheckFaultsTest extends LabelledFaults {
     Findings findings = new Findings();
     PatternSource source = fault.read(parent, findings);
     Rules.asWritten(new Written(source, ADDED, CareWords.NONE), findings);
-    List<GradedPattern> sizes = new ArrayList<>();
+    List<EvaluatedPattern> sizes = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
       Rules.inVariant(new Evaluated(sizes.get(sizes.size() - 1), REACH, CareWords.NONE), findings);

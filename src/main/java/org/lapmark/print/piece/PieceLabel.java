@@ -8,7 +8,7 @@ import java.util.function.Supplier;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.Value;
@@ -34,10 +34,10 @@ public class PieceLabel {
   private final Wording wording;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
 
   public PieceLabel(
-      Wording wording, StyleSheet styles, LetteringMeasure lettering, GradedPattern pattern) {
+      Wording wording, StyleSheet styles, LetteringMeasure lettering, EvaluatedPattern pattern) {
     this.wording = wording;
     this.styles = styles;
     this.lettering = lettering;
