@@ -28,7 +28,7 @@ import org.lapmark.check.text.TextCheck;
 import org.lapmark.check.text.TranslationCheck;
 import org.lapmark.check.text.WordsCheck;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 
 /** All rules, in order, by what they need. */
 public final class Rules {
@@ -59,7 +59,7 @@ public final class Rules {
           TaskCheck.RULE);
 
   /** Rules that hold from size to size, the sizes of one choice of options in their order. */
-  static final List<Rule<List<GradedPattern>>> ACROSS_SIZES =
+  static final List<Rule<List<EvaluatedPattern>>> ACROSS_SIZES =
       List.of(SizeOrder.RULE, LikenessCheck.ACROSS_SIZES);
 
   private Rules() {}
@@ -90,20 +90,20 @@ public final class Rules {
    * @param patterns the pattern in several variants, in any order
    * @param findings where breaches go
    */
-  public static void acrossSizes(List<GradedPattern> patterns, Findings findings) {
-    for (List<GradedPattern> row : rows(patterns)) {
+  public static void acrossSizes(List<EvaluatedPattern> patterns, Findings findings) {
+    for (List<EvaluatedPattern> row : rows(patterns)) {
       ACROSS_SIZES.forEach(rule -> rule.holding().accept(row, findings));
     }
   }
 
   /** The variants by choice of options, each in the order of its sizes. */
-  static List<List<GradedPattern>> rows(List<GradedPattern> patterns) {
+  static List<List<EvaluatedPattern>> rows(List<EvaluatedPattern> patterns) {
     if (patterns.isEmpty() || patterns.get(0).source().sizes() == null) {
       return List.of();
     }
     List<String> sizes = patterns.get(0).source().sizes().sizes();
-    Map<Map<String, String>, List<GradedPattern>> byChoice = new LinkedHashMap<>();
-    for (GradedPattern pattern : patterns) {
+    Map<Map<String, String>, List<EvaluatedPattern>> byChoice = new LinkedHashMap<>();
+    for (EvaluatedPattern pattern : patterns) {
       byChoice
           .computeIfAbsent(pattern.variant().choices(), unused -> new ArrayList<>())
           .add(pattern);

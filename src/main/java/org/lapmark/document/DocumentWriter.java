@@ -21,7 +21,7 @@ import org.lapmark.document.template.Words;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.wording.Wording;
 
@@ -126,7 +126,7 @@ public final class DocumentWriter {
    * @param findings where problems of texts, figures and cutting layouts go
    * @return the manual
    */
-  public Manual manual(GradedPattern pattern, Look look, Findings findings) {
+  public Manual manual(EvaluatedPattern pattern, Look look, Findings findings) {
     return manual(pattern, look, ManualMaker.cloths(pattern, findings), findings);
   }
 
@@ -143,7 +143,7 @@ public final class DocumentWriter {
   }
 
   private Manual manual(
-      GradedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
+      EvaluatedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
     Wording wording = wording(pattern.source().masthead().language());
     return new ManualMaker(pattern, wording, styles(look), lettering(), findings)
         .make(look, cloths);

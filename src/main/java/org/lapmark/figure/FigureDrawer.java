@@ -20,7 +20,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.wording.Wording;
@@ -88,7 +88,7 @@ public final class FigureDrawer {
    * @return the figure; nothing when it can't be drawn, which is then reported
    */
   public Optional<Figure> draw(
-      FigureSource figure, GradedPattern pattern, PrintForm form, Findings findings) {
+      FigureSource figure, EvaluatedPattern pattern, PrintForm form, Findings findings) {
     Staging staging = new Staging(pattern, pattern.printing(form), words);
     String caption = text(figure.caption(), staging);
     String stated = text(figure.alternative(), staging);
@@ -116,7 +116,7 @@ public final class FigureDrawer {
    * @param pattern the pattern in any variant
    * @return a drawing as wide as a wide figure
    */
-  public Drawing key(GradedPattern pattern) {
+  public Drawing key(EvaluatedPattern pattern) {
     Staging staging = new Staging(pattern, pattern.source().masthead().form(), words);
     return ClothKey.draw(staging.cloths(), new Canvas(styles, lettering));
   }

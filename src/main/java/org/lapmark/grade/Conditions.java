@@ -49,7 +49,7 @@ public final class Conditions {
    *
    * @param pattern the pattern in the variant
    */
-  public void see(GradedPattern pattern) {
+  public void see(EvaluatedPattern pattern) {
     seen = true;
     pattern.pieces().stream()
         .filter(piece -> !piece.cuts().isEmpty())

@@ -109,12 +109,12 @@ public record GradeReport(
    * @return the report
    * @throws IllegalArgumentException when there is no pattern
    */
-  public static GradeReport of(List<GradedPattern> patterns) {
+  public static GradeReport of(List<EvaluatedPattern> patterns) {
     if (patterns.isEmpty()) {
       throw new IllegalArgumentException("a grade report needs a size");
     }
     Map<String, PanelSource> sources = new LinkedHashMap<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       pattern.source().panels().forEach(one -> sources.putIfAbsent(one.name().text(), one));
     }
     List<PanelGrades> panels = new ArrayList<>();
@@ -134,7 +134,7 @@ public record GradeReport(
   }
 
   private static PanelGrades panel(
-      PanelSource source, List<Optional<Panel>> bySize, List<GradedPattern> patterns) {
+      PanelSource source, List<Optional<Panel>> bySize, List<EvaluatedPattern> patterns) {
     Set<String> edges = new LinkedHashSet<>();
     Set<String> chains = new LinkedHashSet<>();
     for (Optional<Panel> panel : bySize) {
@@ -201,9 +201,9 @@ public record GradeReport(
     return panel.outline().transformed(Affine.translation(-at.x(), -at.y()));
   }
 
-  private static List<Double> allowances(String panel, String edge, List<GradedPattern> patterns) {
+  private static List<Double> allowances(String panel, String edge, List<EvaluatedPattern> patterns) {
     TreeSet<Double> found = new TreeSet<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       for (Piece piece : pattern.pieces()) {
         Allowance allowance = piece.shape().stated().edges().get(edge);
         if (piece.shape().panel().name().equals(panel) && allowance != null) {

@@ -42,11 +42,11 @@ public final class Grader {
    * @param findings where problems go
    * @return the pattern; what couldn't be evaluated is missing
    */
-  public static GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
+  public static EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
     return new Grader(source, Variants.completed(source, variant, findings), findings).grade();
   }
 
-  private GradedPattern grade() {
+  private EvaluatedPattern grade() {
     Map<String, Value> measures = new LinkedHashMap<>();
     if (source.sizes() != null) {
       source
@@ -77,7 +77,7 @@ public final class Grader {
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
-        new GradedPattern(made, variant, measures, panels, pieces, seams(pieces), scope, refusals));
+        new EvaluatedPattern(made, variant, measures, panels, pieces, seams(pieces), scope, refusals));
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */

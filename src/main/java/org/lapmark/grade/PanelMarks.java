@@ -113,12 +113,11 @@ final class PanelMarks {
   }
 
   private Panel marked(SourceText name, boolean fromSeams) {
-    Panel shape = shapes.shape(name);
-    PanelSource stated = statements.panel(name.text());
+    PanelSource stated = shapes.stated(name);
     return graph.demand(
         new Marked(stated.ref(), fromSeams),
         name.position(),
-        () -> marked(shape, stated, presence.of(stated), fromSeams));
+        () -> marked(shapes.shape(name), stated, presence.of(stated), fromSeams));
   }
 
   /**
@@ -180,7 +179,7 @@ final class PanelMarks {
         new TakenOver(source.ref(), fromSeams),
         source.name().position(),
         () -> {
-          graph.note(new Fact.Stated(source.ref()));
+          shapes.note(source);
           List<DerivedPanels.Notice> notices = new ArrayList<>();
           Panel built =
               factory.build(presence.of(source), panel -> marked(panel, fromSeams), notices::add);
@@ -218,13 +217,14 @@ final class PanelMarks {
 
   private List<Mark.Notch> stated(Panel shape, NotchSource notch) {
     // Counted as stated, whatever the variant has of them.
-    int index = statements.panel(shape.name()).notches().indexOf(notch);
+    PanelSource source = statements.panel(shape.name());
+    int index = source.notches().indexOf(notch);
     return graph.demand(
         new Notches(notch.ref(), shape.name(), notch.edge().text(), index + 1),
         notch.edge().position(),
         () -> {
           graph.note(new Fact.Stated(notch.ref()));
-          return notches.notches(shape, notch);
+          return notches.notches(shapes.shape(source.name()), notch);
         });
   }
 

@@ -50,6 +50,18 @@ final class PanelShapes implements GeometryFunction.Shapes {
    */
   @Override
   public Panel shape(SourceText name) {
+    PanelSource source = stated(name);
+    return graph.demand(new Shape(source.ref()), name.position(), () -> built(source));
+  }
+
+  /**
+   * What is stated of a panel.
+   *
+   * @param name where it is named
+   * @return its whole statement
+   * @throws FindingException when no panel has the name, or the variant doesn't have it
+   */
+  PanelSource stated(SourceText name) {
     String text = name.text();
     PanelSource source = statements.panel(text);
     if (source == null) {
@@ -62,7 +74,7 @@ final class PanelShapes implements GeometryFunction.Shapes {
           text);
     }
     presence.require(source.ref(), name);
-    return graph.demand(new Shape(source.ref()), name.position(), () -> built(source));
+    return source;
   }
 
   boolean has(String name) {
@@ -75,7 +87,7 @@ final class PanelShapes implements GeometryFunction.Shapes {
   }
 
   /** Notes what a panel's geometry is stated by, beside the values that its formulas ask for. */
-  private void note(PanelSource source) {
+  void note(PanelSource source) {
     graph.note(new Fact.Stated(source.ref()));
     if (source.shape() instanceof ShapeSource.DrawnBySize) {
       graph.note(new Fact.Size());

@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.FinestSteps;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.source.AuthorTexts;
@@ -18,19 +18,19 @@ import org.lapmark.source.PatternSource;
  * printed to the finest step that any of its uses asks for.
  */
 final class Precision {
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final FinestSteps.Gathering steps = new FinestSteps.Gathering();
 
-  private Precision(GradedPattern pattern) {
+  private Precision(EvaluatedPattern pattern) {
     this.pattern = pattern;
   }
 
   /** The same pattern, whose form knows what its quantities are printed for. */
-  static GradedPattern of(GradedPattern pattern) {
+  static EvaluatedPattern of(EvaluatedPattern pattern) {
     PatternSource source = pattern.source();
     PrintForm form =
         source.masthead().form().with(new Precision(pattern).gathered(source.masthead().form()));
-    return new GradedPattern(
+    return new EvaluatedPattern(
         source.under(source.masthead().printing(form)),
         pattern.variant(),
         pattern.measures(),

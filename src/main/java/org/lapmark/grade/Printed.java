@@ -31,7 +31,7 @@ public record Printed(List<Object> parts) {
    * @return the printed text; nothing when a placeholder couldn't be printed, which is then
    *     reported
    */
-  public static Optional<Printed> of(TemplateText text, GradedPattern pattern, Findings findings) {
+  public static Optional<Printed> of(TemplateText text, EvaluatedPattern pattern, Findings findings) {
     return of(
         text, pattern.scope(), pattern.variant(), pattern.source().masthead().form(), findings);
   }
@@ -47,7 +47,7 @@ public record Printed(List<Object> parts) {
    *     reported
    */
   public static Optional<Printed> of(
-      TemplateText text, GradedPattern pattern, PrintForm form, Findings findings) {
+      TemplateText text, EvaluatedPattern pattern, PrintForm form, Findings findings) {
     return of(text, pattern.scope(), pattern.variant(), pattern.printing(form), findings);
   }
 

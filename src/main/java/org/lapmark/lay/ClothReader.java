@@ -7,7 +7,7 @@ import java.util.List;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Traits;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -23,11 +23,11 @@ final class ClothReader {
   private static final double MOST_MARGIN = 2;
   private static final double MOST_SHRINKAGE = 0.5;
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final ThingSource source;
   private final Findings findings;
 
-  ClothReader(GradedPattern pattern, ThingSource source, Findings findings) {
+  ClothReader(EvaluatedPattern pattern, ThingSource source, Findings findings) {
     this.pattern = pattern;
     this.source = source;
     this.findings = findings;

@@ -14,7 +14,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.Value;
@@ -52,12 +52,12 @@ public final class LayPlanner {
   private static final double FLATNESS = 0.005;
   private static final double SAME_WIDTH = 0.05;
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Findings findings;
   private final long work;
   private final GeometryFactory factory = new GeometryFactory();
 
-  private LayPlanner(GradedPattern pattern, Findings findings, long work) {
+  private LayPlanner(EvaluatedPattern pattern, Findings findings, long work) {
     this.work = work;
     this.pattern = pattern;
     this.findings = findings;
@@ -77,11 +77,11 @@ public final class LayPlanner {
    * @return the materials in the order stated; one without a usable width has neither a layout nor
    *     lengths, one with a piece that doesn't fit a width has no layout for that width
    */
-  public static List<ClothPlan> plan(GradedPattern pattern, Findings findings) {
+  public static List<ClothPlan> plan(EvaluatedPattern pattern, Findings findings) {
     return plan(pattern, findings, WORK);
   }
 
-  static List<ClothPlan> plan(GradedPattern pattern, Findings findings, long work) {
+  static List<ClothPlan> plan(EvaluatedPattern pattern, Findings findings, long work) {
     return new LayPlanner(pattern, findings, work).plan();
   }
 

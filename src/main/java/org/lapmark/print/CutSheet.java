@@ -12,7 +12,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.line.FreeSpace;
@@ -41,10 +41,10 @@ final class CutSheet {
   private static final double MOST_SEARCHED = 400;
 
   private final Typesetting setting;
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Piece piece;
 
-  CutSheet(Typesetting setting, GradedPattern pattern, Piece piece) {
+  CutSheet(Typesetting setting, EvaluatedPattern pattern, Piece piece) {
     this.setting = setting;
     this.pattern = pattern;
     this.piece =

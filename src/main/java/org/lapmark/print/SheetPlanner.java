@@ -10,7 +10,7 @@ import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.print.arrange.Arranged;
@@ -89,12 +89,12 @@ public record SheetPlanner(
    * @return sheet and tiles; no tiles when no piece needs paper
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
-  public SheetPlan plan(GradedPattern pattern, Paper paper) {
+  public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
     return plan(pattern, paper, Optional.empty());
   }
 
   /**
-   * Arranges the pieces and draws the tiles as {@link #plan(GradedPattern, Paper)} does, but leaves
+   * Arranges the pieces and draws the tiles as {@link #plan(EvaluatedPattern, Paper)} does, but leaves
    * pieces that still fit where an earlier arrangement on the same paper had them. Islands keep
    * their order and size, so that their tiles keep their codes; a piece that doesn't fit any more,
    * or is new, goes where there is room, or onto an island behind the others.
@@ -105,7 +105,7 @@ public record SheetPlanner(
    * @return sheet and tiles; no tiles when no piece needs paper
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
-  public SheetPlan plan(GradedPattern pattern, Paper paper, Optional<Arranged> earlier) {
+  public SheetPlan plan(EvaluatedPattern pattern, Paper paper, Optional<Arranged> earlier) {
     return plan(new OneSize(setting(), pattern), paper, earlier);
   }
 
@@ -119,7 +119,7 @@ public record SheetPlanner(
    * @return sheet, tiles and layers; no tiles when no piece needs paper
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
-  public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+  public NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper) {
     NestArtist artist = new NestArtist(setting(), Nest.of(patterns));
     SheetPlan sheet = plan(artist, paper, Optional.empty());
     return new NestedPlan(
@@ -286,7 +286,7 @@ public record SheetPlanner(
    * @param piece one of its pieces
    * @return the drawing
    */
-  public Drawing cutSheet(GradedPattern pattern, Piece piece) {
+  public Drawing cutSheet(EvaluatedPattern pattern, Piece piece) {
     return new CutSheet(setting(), pattern, piece).draw();
   }
 
@@ -297,7 +297,7 @@ public record SheetPlanner(
    * @param piece one of its pieces
    * @return a line for each cut, then one for the allowances
    */
-  public List<String> cutsAndAllowance(GradedPattern pattern, Piece piece) {
+  public List<String> cutsAndAllowance(EvaluatedPattern pattern, Piece piece) {
     return new PieceLabel(setting(), pattern).cutsAndAllowance(piece);
   }
 

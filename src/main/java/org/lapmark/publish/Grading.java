@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.grade.Conditions;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.request.Request;
@@ -14,13 +14,13 @@ import org.lapmark.publish.request.Request;
 /** Evaluates the variants of a folder. */
 record Grading(Stages stages, Crew crew) {
   /** Evaluates variants and holds them against each other. */
-  List<GradedPattern> grade(Opened one, List<Variant> variants) throws IOException {
-    List<Crew.Task<GradedPattern>> tasks = new ArrayList<>();
+  List<EvaluatedPattern> grade(Opened one, List<Variant> variants) throws IOException {
+    List<Crew.Task<EvaluatedPattern>> tasks = new ArrayList<>();
     for (Variant variant : variants) {
       tasks.add(findings -> stages.grade(one.source(), variant, findings));
     }
     Variants known = new Variants(one.source(), one.findings());
-    List<GradedPattern> graded = crew.all(tasks, found -> known.join(found, variants));
+    List<EvaluatedPattern> graded = crew.all(tasks, found -> known.join(found, variants));
     stages.across(graded, one.findings());
     return graded;
   }
@@ -29,16 +29,16 @@ record Grading(Stages stages, Crew crew) {
    * Evaluates all variants, one size after another, and keeps so many that every choice occurs:
    * they stand for the others on paper.
    */
-  List<GradedPattern> gradeAll(Opened one, List<Variant> variants, Conditions conditions)
+  List<EvaluatedPattern> gradeAll(Opened one, List<Variant> variants, Conditions conditions)
       throws IOException {
-    List<GradedPattern> kept = new ArrayList<>();
+    List<EvaluatedPattern> kept = new ArrayList<>();
     Map<String, List<Variant>> bySize = new LinkedHashMap<>();
     variants.forEach(
         variant ->
             bySize.computeIfAbsent(variant.size(), unused -> new ArrayList<>()).add(variant));
     for (List<Variant> ofSize : bySize.values()) {
       List<Variant> some = Variants.everyChoice(ofSize);
-      for (GradedPattern pattern : grade(one, ofSize)) {
+      for (EvaluatedPattern pattern : grade(one, ofSize)) {
         conditions.see(pattern);
         if (some.contains(pattern.variant())) {
           kept.add(pattern);

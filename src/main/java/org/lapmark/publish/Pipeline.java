@@ -8,7 +8,7 @@ import java.util.SortedMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.lapmark.grade.Conditions;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
@@ -90,7 +90,7 @@ final class Pipeline {
     int sizes = (int) variants.stream().map(Variant::size).distinct().count();
     listener.begun(one.folder(), sizes, Papers.USUAL.size());
     Conditions conditions = new Conditions(one.source());
-    List<GradedPattern> graded = new Grading(stages, crew).gradeAll(one, variants, conditions);
+    List<EvaluatedPattern> graded = new Grading(stages, crew).gradeAll(one, variants, conditions);
     conditions.report(known.neverChosen(), known.isComplete(), one.findings());
     if (!one.findings().hasErrors()) {
       new Rehearsal(one, graded).make(stages, crew, everyKind);
@@ -124,7 +124,7 @@ final class Pipeline {
     List<Walk> walks = new ArrayList<>();
     try (Crew crew = new Crew(threads)) {
       for (Opened one : opened) {
-        List<GradedPattern> graded = new ArrayList<>();
+        List<EvaluatedPattern> graded = new ArrayList<>();
         Outcome outcome =
             one.attempt(
                 new TemplateTrial(stages),

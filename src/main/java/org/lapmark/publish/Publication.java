@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.arrange.PlanQuality;
 import org.lapmark.print.paper.Paper;
@@ -53,13 +53,13 @@ final class Publication {
     FileNames names = FileNames.of(pattern, one.source());
     OutputFolder folder = output.of(pattern, names.edition());
     folder.repair();
-    List<GradedPattern> graded = new Grading(stages, crew).grade(one, variants);
+    List<EvaluatedPattern> graded = new Grading(stages, crew).grade(one, variants);
     if (one.findings().hasErrors() || graded.isEmpty()) {
       return List.of();
     }
     Workroom room =
         new Workroom(one, stages, crew, !request.extras().contains(Products.WITHOUT_BLANK_PAGES));
-    List<GradedPattern> printed =
+    List<EvaluatedPattern> printed =
         pieces.in(one.name(), graded, what -> listener.omitted(one.folder(), what));
     Map<Variant, Manuals> manuals = manuals(room, pieces.isEverything() ? graded : List.of());
     if (one.findings().hasErrors()) {
@@ -100,7 +100,7 @@ final class Publication {
     OutputFolder of(String pattern, String edition);
   }
 
-  private Map<Variant, Manuals> manuals(Workroom room, List<GradedPattern> patterns)
+  private Map<Variant, Manuals> manuals(Workroom room, List<EvaluatedPattern> patterns)
       throws IOException {
     Map<Variant, Manuals> manuals =
         room.manuals(patterns, request.extras().contains(LargePrint.EXTRA));

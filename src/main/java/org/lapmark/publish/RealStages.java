@@ -26,7 +26,7 @@ import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.NestedPlan;
@@ -91,8 +91,8 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
-    GradedPattern pattern = Grader.grade(source, variant, findings);
+  public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
+    EvaluatedPattern pattern = Grader.grade(source, variant, findings);
     Reach reach =
         new Reach(
             Manual.PAGES,
@@ -119,7 +119,7 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public void across(List<GradedPattern> patterns, Findings findings) {
+  public void across(List<EvaluatedPattern> patterns, Findings findings) {
     Rules.acrossSizes(patterns, findings);
   }
 
@@ -142,17 +142,17 @@ final class RealStages implements Stages {
   private record WritingDesk(DocumentWriter writer, SheetPlanner standard, SheetPlanner large)
       implements Desk {
     @Override
-    public SheetPlan plan(GradedPattern pattern, Paper paper) {
+    public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
       return standard.plan(pattern, paper);
     }
 
     @Override
-    public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+    public NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper) {
       return standard.nested(patterns, paper);
     }
 
     @Override
-    public Manual manual(GradedPattern pattern, Findings findings) {
+    public Manual manual(EvaluatedPattern pattern, Findings findings) {
       return writer.manual(pattern, Look.STANDARD, findings);
     }
 

@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
@@ -42,10 +42,10 @@ final class Rehearsal {
   private static final Request REQUEST = new Request(List.of(), List.of(), Path.of(""));
 
   private final Opened one;
-  private final List<GradedPattern> graded;
+  private final List<EvaluatedPattern> graded;
   private final FileNames names;
 
-  Rehearsal(Opened one, List<GradedPattern> graded) {
+  Rehearsal(Opened one, List<EvaluatedPattern> graded) {
     this.one = one;
     this.graded = graded;
     this.names = FileNames.of(one.name(), one.source());
@@ -64,7 +64,7 @@ final class Rehearsal {
       return;
     }
     Map<Variant, String> choices =
-        room.choices(graded.stream().map(GradedPattern::variant).toList());
+        room.choices(graded.stream().map(EvaluatedPattern::variant).toList());
     Run run =
         new Run(
             one.source(),
@@ -84,7 +84,7 @@ final class Rehearsal {
     if (everyKind && !manuals.isEmpty()) {
       jobs.add(Job.of(bench -> everyKind(bench.desk(), manuals)));
     }
-    for (GradedPattern pattern : graded) {
+    for (EvaluatedPattern pattern : graded) {
       for (Paper paper : Papers.USUAL) {
         jobs.add(Job.arranging(pattern, paper));
       }
@@ -93,7 +93,7 @@ final class Rehearsal {
   }
 
   /** The variants as by default, and the first with each other choice. */
-  private List<GradedPattern> onPaper(Map<Variant, String> choices) {
+  private List<EvaluatedPattern> onPaper(Map<Variant, String> choices) {
     Set<String> shown = new LinkedHashSet<>();
     return graded.stream()
         .filter(
@@ -107,13 +107,13 @@ final class Rehearsal {
   /** Makes one document of each kind of one variant a size. */
   private List<Manifest.Entry> everyKind(Desk desk, Map<Variant, Manuals> manuals)
       throws IOException {
-    Map<String, GradedPattern> bySize = new LinkedHashMap<>();
+    Map<String, EvaluatedPattern> bySize = new LinkedHashMap<>();
     graded.forEach(pattern -> bySize.putIfAbsent(pattern.variant().size(), pattern));
-    List<GradedPattern> sizes = List.copyOf(bySize.values());
+    List<EvaluatedPattern> sizes = List.copyOf(bySize.values());
     Findings told = new Findings(); // All of it has been found already.
     Map<Variant, Manuals> all = new LinkedHashMap<>();
     Map<Variant, String> choices = new LinkedHashMap<>();
-    for (GradedPattern pattern : sizes) {
+    for (EvaluatedPattern pattern : sizes) {
       choices.put(pattern.variant(), "");
       Manuals made = manuals.get(pattern.variant());
       if (made != null) {

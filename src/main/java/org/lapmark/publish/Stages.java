@@ -7,7 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternSource;
@@ -21,10 +21,10 @@ interface Stages {
   PatternSource read(Path folder, Findings findings) throws IOException;
 
   /** Evaluates a pattern in one variant. */
-  GradedPattern grade(PatternSource source, Variant variant, Findings findings);
+  EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings);
 
   /** Holds the variants of a pattern against each other. */
-  default void across(List<GradedPattern> patterns, Findings findings) {}
+  default void across(List<EvaluatedPattern> patterns, Findings findings) {}
 
   /** The folder of templates that take the place of the program's own, if there is one. */
   default Optional<Path> templateFolder() {

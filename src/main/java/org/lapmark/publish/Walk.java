@@ -2,7 +2,7 @@ package org.lapmark.publish;
 
 import java.util.List;
 import java.util.Objects;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 
 /**
  * A folder evaluated for walking its seams or comparing its sizes.
@@ -11,7 +11,7 @@ import org.lapmark.grade.GradedPattern;
  * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
  *     missing
  */
-public record Walk(Outcome outcome, List<GradedPattern> patterns) {
+public record Walk(Outcome outcome, List<EvaluatedPattern> patterns) {
   /** Copies the list. */
   public Walk {
     Objects.requireNonNull(outcome);

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.output.FileNames;
@@ -42,10 +42,10 @@ final class Workroom {
   }
 
   /** What the instructions of each variant say. */
-  Map<Variant, Manuals> manuals(List<GradedPattern> patterns, boolean largePrint)
+  Map<Variant, Manuals> manuals(List<EvaluatedPattern> patterns, boolean largePrint)
       throws IOException {
     List<Crew.Task<Manuals>> tasks = new ArrayList<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       tasks.add(
           findings -> {
             Manual standard = desks.get().manual(pattern, findings);
@@ -56,7 +56,7 @@ final class Workroom {
                     : Optional.empty());
           });
     }
-    List<Variant> variants = patterns.stream().map(GradedPattern::variant).toList();
+    List<Variant> variants = patterns.stream().map(EvaluatedPattern::variant).toList();
     Variants known = new Variants(one.source(), one.findings());
     Map<Variant, Manuals> manuals = new LinkedHashMap<>();
     crew.all(tasks, found -> known.join(found, variants))

@@ -7,7 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
@@ -36,7 +36,7 @@ public final class Printing {
    */
   public static Printing of(
       Collection<Inline.Value> values,
-      List<GradedPattern> patterns,
+      List<EvaluatedPattern> patterns,
       PrintForm form,
       Findings findings) {
     Map<Inline.Value, List<PrintedValue>> printed = new LinkedHashMap<>();
@@ -44,7 +44,7 @@ public final class Printing {
       TemplateText.Placeholder placeholder = value.placeholder();
       TemplateText text = new TemplateText(placeholder.formula().text(), List.of(placeholder));
       List<PrintedValue> all = new ArrayList<>();
-      for (GradedPattern pattern : patterns) {
+      for (EvaluatedPattern pattern : patterns) {
         Printed.of(text, pattern, form, findings)
             .ifPresent(one -> all.add((PrintedValue) one.parts().get(0)));
       }

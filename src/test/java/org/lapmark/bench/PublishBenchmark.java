@@ -6,7 +6,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.Publisher;
@@ -58,7 +58,7 @@ public class PublishBenchmark {
 
   /** Evaluates one variant. */
   @Benchmark
-  public GradedPattern grading() {
+  public EvaluatedPattern grading() {
     return Grader.grade(source, Variant.ofSize("M"), new Findings());
   }
 

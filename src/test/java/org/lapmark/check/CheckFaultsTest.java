@@ -15,7 +15,7 @@ import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Reach;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
@@ -74,7 +74,7 @@ class CheckFaultsTest extends LabelledFaults {
     Findings findings = new Findings();
     PatternSource source = fault.read(parent, findings);
     Rules.asWritten(new Written(source, ADDED, CareWords.NONE), findings);
-    List<GradedPattern> sizes = new ArrayList<>();
+    List<EvaluatedPattern> sizes = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
       Rules.inVariant(new Evaluated(sizes.get(sizes.size() - 1), REACH, CareWords.NONE), findings);

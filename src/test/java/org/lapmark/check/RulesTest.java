@@ -31,7 +31,7 @@ import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
@@ -97,7 +97,7 @@ class RulesTest {
       CareWords sought = CareFaultsTest.words(source.masthead().language());
       Written written = new Written(source, CheckFaultsTest.ADDED, sought);
       listen(Rules.AS_WRITTEN, written, findings, said);
-      List<GradedPattern> sizes = new ArrayList<>();
+      List<EvaluatedPattern> sizes = new ArrayList<>();
       for (String size : source.sizes().sizes()) {
         sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
         Evaluated evaluated =

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.lapmark.document.companion.Companion;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
@@ -39,7 +39,7 @@ class AbsentThingsTest {
     for (Path folder : folders()) {
       PatternSource source = PatternReader.read(folder, new Findings());
       for (String size : source.sizes().sizes()) {
-        GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), new Findings());
+        EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), new Findings());
         Set<String> absent = names(source);
         absent.removeAll(names(pattern.source()));
         if (!absent.isEmpty()) {
@@ -83,7 +83,7 @@ class AbsentThingsTest {
   }
 
   /** What options are called, and why something can't be chosen, is said all the same. */
-  private static String withoutOptions(GradedPattern pattern, String text) {
+  private static String withoutOptions(EvaluatedPattern pattern, String text) {
     String left = text;
     for (var refusal : pattern.refusals()) {
       PrintForm form = pattern.source().masthead().form();
@@ -97,7 +97,7 @@ class AbsentThingsTest {
     return left;
   }
 
-  private String text(GradedPattern pattern) {
+  private String text(EvaluatedPattern pattern) {
     Findings findings = new Findings();
     byte[] page = writer.write(new Companion(List.of(pattern)), findings);
     assertEquals(List.of(), findings.sorted());

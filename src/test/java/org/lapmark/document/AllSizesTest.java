@@ -19,7 +19,7 @@ import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.document.section.CuttingTable;
 import org.lapmark.document.section.ShoppingPage;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.TemplateText;
@@ -60,7 +60,7 @@ class AllSizesTest {
   }
 
   /** A short text of the author's in one size. */
-  private String printed(TemplateText text, GradedPattern pattern) {
+  private String printed(TemplateText text, EvaluatedPattern pattern) {
     return SizeWords.plain(
         text.print(
             pattern.scope(),
@@ -109,14 +109,14 @@ class AllSizesTest {
   @Test
   void finishedMeasurementsHaveAColumnASize() {
     assertTrue(all.contains("Measured S M L "), all);
-    GradedPattern first = demos.get(0).manual().pattern();
+    EvaluatedPattern first = demos.get(0).manual().pattern();
     int rows = first.source().finished().size();
     assertTrue(rows > 2);
     for (int i = 0; i < rows; i++) {
       StringBuilder row =
           new StringBuilder(printed(first.source().finished().get(i).label(), first));
       for (Demo demo : demos) {
-        GradedPattern pattern = demo.manual().pattern();
+        EvaluatedPattern pattern = demo.manual().pattern();
         row.append(' ').append(printed(pattern.source().finished().get(i).value(), pattern));
       }
       assertTrue(all.contains(plain(row.toString())), () -> row + " in " + all);

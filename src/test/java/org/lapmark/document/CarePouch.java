@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -50,9 +50,9 @@ public final class CarePouch {
   }
 
   /** The pattern in sizes. */
-  public static List<GradedPattern> grade(PatternSource source, String... sizes) {
+  public static List<EvaluatedPattern> grade(PatternSource source, String... sizes) {
     Findings findings = new Findings();
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         Stream.of(sizes).map(size -> Grader.grade(source, Variant.ofSize(size), findings)).toList();
     assertEquals(List.of(), findings.sorted());
     return patterns;

@@ -13,7 +13,7 @@ import org.lapmark.document.companion.Companion;
 import org.lapmark.document.companion.CompanionUnits;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -28,12 +28,12 @@ import org.xml.sax.SAXException;
 public final class Companions {
   private Companions() {}
 
-  public static List<GradedPattern> demo() {
+  public static List<EvaluatedPattern> demo() {
     Findings findings = new Findings();
     try {
       PatternSource source =
           PatternReader.read(Path.of("content", "towpath-handlebar-bag"), findings);
-      List<GradedPattern> patterns = new ArrayList<>();
+      List<EvaluatedPattern> patterns = new ArrayList<>();
       for (String size : source.sizes().sizes()) {
         patterns.add(Grader.grade(source, Variant.ofSize(size), findings));
       }
@@ -44,7 +44,7 @@ public final class Companions {
     }
   }
 
-  public static String page(List<GradedPattern> patterns) {
+  public static String page(List<EvaluatedPattern> patterns) {
     Findings findings = new Findings();
     byte[] page = new DocumentWriter(Specimen.templates()).write(new Companion(patterns), findings);
     refuse(findings);

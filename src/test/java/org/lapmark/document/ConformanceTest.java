@@ -13,7 +13,7 @@ import org.lapmark.document.book.Plates;
 import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
@@ -51,7 +51,7 @@ class ConformanceTest {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
-    GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
+    EvaluatedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
     SheetPlan plan = planner.plan(pattern, Paper.SHARED);
     conforms(
         writer.write(
@@ -69,7 +69,7 @@ class ConformanceTest {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.US), writer.styles(), writer.lettering());
-    GradedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
+    EvaluatedPattern pattern = new Specimen(Paper.SHARED, Locale.US).pattern();
     for (Paper paper : List.of(Paper.ROLL36, Paper.PROJECTOR)) {
       byte[] file =
           writer.write(
@@ -104,7 +104,7 @@ class ConformanceTest {
 
   @Test
   void sizesStackedAsLayersConform() throws Exception {
-    List<GradedPattern> sizes =
+    List<EvaluatedPattern> sizes =
         List.of("S", "M", "L").stream()
             .map(size -> Demo.of(size, Look.STANDARD).manual().pattern())
             .toList();

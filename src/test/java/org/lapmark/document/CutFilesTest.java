@@ -31,7 +31,7 @@ import org.lapmark.finding.Severity;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
@@ -57,15 +57,15 @@ class CutFilesTest {
 
   @TempDir Path home;
 
-  private static GradedPattern graded(String folder, String size) throws IOException {
+  private static EvaluatedPattern graded(String folder, String size) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(Path.of(folder), findings);
-    GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+    EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
     assertFalse(findings.hasErrors(), findings.sorted().toString());
     return pattern;
   }
 
-  private static Map<Piece, byte[]> files(GradedPattern pattern) {
+  private static Map<Piece, byte[]> files(EvaluatedPattern pattern) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     SheetPlanner planner =
         new SheetPlanner(
@@ -84,7 +84,7 @@ class CutFilesTest {
   @ParameterizedTest
   @CsvSource({DEMO + ",S", DEMO + ",M", DEMO + ",L", SHAPES + ",S", SHAPES + ",L", CORNERS + ",M"})
   void theProgramsOwnReaderReadsThePieceBack(String folder, String size) throws Exception {
-    GradedPattern pattern = graded(folder, size);
+    EvaluatedPattern pattern = graded(folder, size);
     Map<Piece, byte[]> files = files(pattern);
     Map<String, org.lapmark.geometry.Path> read = read(files);
     for (Piece piece : files.keySet()) {
@@ -190,7 +190,7 @@ class CutFilesTest {
 
   @Test
   void aFileHasItsSizeItsWordsAndAGroupForEachKindOfLine() throws Exception {
-    GradedPattern pattern = graded(SHAPES, "S");
+    EvaluatedPattern pattern = graded(SHAPES, "S");
     Map<Piece, byte[]> files = files(pattern);
     List<Piece> pieces = new ArrayList<>(files.keySet());
     Element flap = parsed(files.get(pieces.get(2)));

@@ -12,7 +12,7 @@ import org.lapmark.document.book.SizesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.SheetPlanner;
@@ -30,7 +30,7 @@ record Demo(DocumentWriter writer, SheetPlanner planner, Manual manual, Look loo
       PatternSource source =
           PatternReader.read(Path.of("content", "towpath-handlebar-bag"), findings);
       Locale language = source.masthead().language();
-      GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+      EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
       Manual manual = writer.manual(pattern, look, findings);
       if (!findings.sorted().isEmpty()) {
         throw new IllegalStateException(findings.sorted().toString());

@@ -11,7 +11,7 @@ import org.lapmark.document.book.CompleteDocument;
 import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 
 /** Documents of the specimen, and what can be read back from them. */
@@ -23,7 +23,7 @@ public final class Documents {
     return complete(specimen, specimen.pattern(), language);
   }
 
-  static byte[] complete(Specimen specimen, GradedPattern pattern, Locale language) {
+  static byte[] complete(Specimen specimen, EvaluatedPattern pattern, Locale language) {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     return writer.write(
         new CompleteDocument(

@@ -18,7 +18,7 @@ import org.lapmark.document.grading.NestDrawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
@@ -43,7 +43,7 @@ class GradePagesTest {
     Findings findings = new Findings();
     PatternSource source =
         PatternReader.read(Path.of("src/test/resources/org/lapmark/document/grade"), findings);
-    List<GradedPattern> patterns = new ArrayList<>();
+    List<EvaluatedPattern> patterns = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       Variant variant = new Variant(size, new TreeMap<>(Map.of("longer_back", "no")));
       patterns.add(Grader.grade(source, variant, findings));

@@ -12,7 +12,7 @@ import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Variants;
 import org.lapmark.print.SheetPlanner;
@@ -27,7 +27,7 @@ class HatPagesTest {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(Path.of("content", "slipway-rain-hat"), findings);
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(source, new Variants(source, findings).standard("54"), findings);
     Manual manual = writer.manual(pattern, Look.STANDARD, findings);
     SheetPlanner planner =

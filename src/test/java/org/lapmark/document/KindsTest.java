@@ -32,7 +32,7 @@ import org.lapmark.document.companion.Companion;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.Kind;
@@ -240,7 +240,7 @@ class KindsTest {
   private String page(String section, String thing, String ages) throws IOException {
     PatternSource source = read(section, thing, ages);
     Findings findings = new Findings();
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         source.sizes().sizes().stream()
             .map(size -> Grader.grade(source, Variant.ofSize(size), findings))
             .toList();

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.document.companion.CompanionUnits;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Printed;
 import org.lapmark.grade.Variants;
@@ -53,7 +53,7 @@ class PublishedLengthsTest {
       PatternSource printed =
           source.under(source.masthead().printing(source.masthead().form().with(units)));
       for (Variant variant : new Variants(printed, new Findings()).all()) {
-        GradedPattern pattern = Grader.grade(printed, variant, new Findings());
+        EvaluatedPattern pattern = Grader.grade(printed, variant, new Findings());
         for (StepSource step : pattern.source().steps()) {
           StringBuilder text = new StringBuilder();
           for (TemplateText.Part part : TemplateText.parse(step.body(), new Findings()).parts()) {
@@ -77,13 +77,13 @@ class PublishedLengthsTest {
     for (Units units : List.of(Units.METRIC_FIRST, Units.INCHES_FIRST)) {
       PatternSource printed =
           source.under(source.masthead().printing(source.masthead().form().with(units)));
-      Map<String, List<GradedPattern>> byChoices = new LinkedHashMap<>();
+      Map<String, List<EvaluatedPattern>> byChoices = new LinkedHashMap<>();
       for (Variant variant : new Variants(printed, new Findings()).all()) {
         byChoices
             .computeIfAbsent(variant.choices().toString(), choices -> new ArrayList<>())
             .add(Grader.grade(printed, variant, new Findings()));
       }
-      for (Map.Entry<String, List<GradedPattern>> sizes : byChoices.entrySet()) {
+      for (Map.Entry<String, List<EvaluatedPattern>> sizes : byChoices.entrySet()) {
         read += held(folder + " " + units + " " + sizes.getKey(), sizes.getValue());
       }
     }
@@ -91,7 +91,7 @@ class PublishedLengthsTest {
   }
 
   /** Holds every place of a companion; how many lengths there were. */
-  private static int held(String where, List<GradedPattern> sizes) {
+  private static int held(String where, List<EvaluatedPattern> sizes) {
     int read = 0;
     for (Element element : Companions.elements(Companions.parse(Companions.page(sizes)))) {
       boolean place =

@@ -20,7 +20,7 @@ import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.PrintForm.Units;
@@ -69,7 +69,7 @@ class PublishedPagesTest {
       for (Variant variant : ALL ? all : List.of(all.get(one))) {
         List<Manual> sizes =
             byChoices.computeIfAbsent(variant.choices().toString(), none -> new ArrayList<>());
-        GradedPattern pattern = Grader.grade(printed, variant, new Findings());
+        EvaluatedPattern pattern = Grader.grade(printed, variant, new Findings());
         Manual manual = writer.manual(pattern, Look.STANDARD, new Findings());
         sizes.add(manual);
         SheetPlan plan = planner.plan(pattern, Paper.A4);

@@ -22,7 +22,7 @@ import org.lapmark.document.manual.Chosen;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.SheetPlanner;
@@ -128,7 +128,7 @@ class RefusedChoicesTest {
 
   private List<Chosen.Line> line(
       PatternSource source, Map<String, String> choices, String... sizes) {
-    List<GradedPattern> patterns = grade(source, choices, sizes);
+    List<EvaluatedPattern> patterns = grade(source, choices, sizes);
     var wording = writer.wording(Locale.UK);
     return Chosen.in(patterns, wording).stream()
         .map(one -> one.printed(patterns, wording, source.masthead().form()))
@@ -142,10 +142,10 @@ class RefusedChoicesTest {
     return source;
   }
 
-  private static List<GradedPattern> grade(
+  private static List<EvaluatedPattern> grade(
       PatternSource source, Map<String, String> choices, String... sizes) {
     Findings findings = new Findings();
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         Stream.of(sizes)
             .map(size -> Grader.grade(source, new Variant(size, new TreeMap<>(choices)), findings))
             .toList();
@@ -161,7 +161,7 @@ class RefusedChoicesTest {
   }
 
   private List<String> instructions(PatternSource source, String size) throws IOException {
-    GradedPattern pattern = grade(source, Map.of(), size).get(0);
+    EvaluatedPattern pattern = grade(source, Map.of(), size).get(0);
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     Manual manual = writer.manual(pattern, Look.STANDARD, new Findings());

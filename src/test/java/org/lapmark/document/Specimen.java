@@ -31,7 +31,7 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.PrintForm;
@@ -101,11 +101,11 @@ public final class Specimen implements Plates {
     return SourceText.verbatim(new SourceFile(FILE, text), 0, text.length());
   }
 
-  GradedPattern pattern() {
+  EvaluatedPattern pattern() {
     return pattern("Harbour roll for the office");
   }
 
-  GradedPattern pattern(String title) {
+  EvaluatedPattern pattern(String title) {
     Masthead masthead =
         new Masthead(
             source(title),
@@ -147,7 +147,7 @@ public final class Specimen implements Plates {
             stated,
             List.of(),
             List.of());
-    return new GradedPattern(
+    return new EvaluatedPattern(
         source,
         Variant.ofSize("M"),
         Map.of(),

@@ -26,7 +26,7 @@ import org.lapmark.document.template.TemplateEngine;
 import org.lapmark.document.template.Templates;
 import org.lapmark.document.template.Words;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.read.PatternReader;
@@ -55,7 +55,7 @@ class WalkPagesTest {
     files.put("shell.ftlh", SHELL.getBytes(StandardCharsets.UTF_8));
     Templates templates = new Templates(files);
     Wording wording = Words.of(templates, Locale.UK);
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(
             PatternReader.read(Path.of(folder), new Findings()),
             Variant.ofSize(size),

@@ -15,7 +15,7 @@ import org.lapmark.check.Rules;
 import org.lapmark.check.rule.Written;
 import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
@@ -41,7 +41,7 @@ class YesterdayTest {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(Path.of(HOME, name), findings);
     Rules.asWritten(new Written(source), findings);
-    List<GradedPattern> sizes = new ArrayList<>();
+    List<EvaluatedPattern> sizes = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       sizes.add(Grader.grade(source, Variant.ofSize(size), findings));
     }
@@ -50,10 +50,10 @@ class YesterdayTest {
     Kept.hold(HOME + name + ".cut-files.txt", hashes(sizes));
   }
 
-  private static String hashes(List<GradedPattern> sizes) throws Exception {
+  private static String hashes(List<EvaluatedPattern> sizes) throws Exception {
     DocumentWriter writer = new DocumentWriter(Specimen.templates());
     StringBuilder hashes = new StringBuilder();
-    for (GradedPattern pattern : sizes) {
+    for (EvaluatedPattern pattern : sizes) {
       SheetPlanner planner =
           new SheetPlanner(
               writer.wording(pattern.source().masthead().language()),

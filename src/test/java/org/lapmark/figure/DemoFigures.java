@@ -26,7 +26,7 @@ import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -54,9 +54,9 @@ public final class DemoFigures {
     }
   }
 
-  public static GradedPattern pattern(PatternSource source, String size) {
+  public static EvaluatedPattern pattern(PatternSource source, String size) {
     Findings findings = new Findings();
-    GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+    EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
     if (findings.hasErrors()) {
       throw new IllegalStateException(said(findings));
     }
@@ -104,7 +104,7 @@ public final class DemoFigures {
     return new Wording(Locale.UK, messages);
   }
 
-  public static Staging staging(GradedPattern pattern) {
+  public static Staging staging(EvaluatedPattern pattern) {
     return new Staging(pattern, pattern.source().masthead().form(), new Words(wording()));
   }
 
@@ -119,7 +119,7 @@ public final class DemoFigures {
   }
 
   /** What a picture shows, which is nothing wrong. */
-  public static Scene scene(Picture picture, GradedPattern pattern) {
+  public static Scene scene(Picture picture, EvaluatedPattern pattern) {
     Staging staging = staging(pattern);
     Scene scene = picture.stage(staging, 1);
     if (!staging.faults().isEmpty()) {
@@ -129,7 +129,7 @@ public final class DemoFigures {
   }
 
   /** A picture in its true size. */
-  public static Canvas drawn(Picture picture, GradedPattern pattern) {
+  public static Canvas drawn(Picture picture, EvaluatedPattern pattern) {
     Canvas canvas = canvas();
     scene(picture, pattern).draw(canvas, 1);
     return canvas;

@@ -20,7 +20,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.source.PatternSource;
 
@@ -73,7 +73,7 @@ class DemoFiguresTest {
   @ValueSource(strings = {"S", "M", "L"})
   void everyFigureIsDrawnWithoutFindingAndItsLabelsKeepApart(String size) {
     PatternSource source = DemoFigures.source();
-    GradedPattern pattern = DemoFigures.pattern(source, size);
+    EvaluatedPattern pattern = DemoFigures.pattern(source, size);
     Map<String, SourceText> blocks = DemoFigures.blocks(source);
     assertTrue(blocks.size() >= 15);
     for (PrintForm.Units units :
@@ -83,7 +83,7 @@ class DemoFiguresTest {
     }
   }
 
-  private static void check(String name, SourceText block, GradedPattern pattern, PrintForm form) {
+  private static void check(String name, SourceText block, EvaluatedPattern pattern, PrintForm form) {
     Findings findings = new Findings();
     FigureSource figure = FigureSource.parse(block, findings).orElseThrow();
     Figure drawn =
@@ -131,7 +131,7 @@ class DemoFiguresTest {
     SourceText block = DemoFigures.blocks(source).get("cut-1");
     Findings findings = new Findings();
     FigureSource figure = FigureSource.parse(block, findings).orElseThrow();
-    GradedPattern pattern = DemoFigures.pattern(source, "M");
+    EvaluatedPattern pattern = DemoFigures.pattern(source, "M");
     PrintForm form = source.masthead().form();
     assertEquals(
         DemoFigures.drawer().draw(figure, pattern, form, findings),

@@ -20,13 +20,13 @@ import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 
 /** Each fault gives its finding at its place; the same block put right gives none. */
 class FigureFaultsTest {
   private static final PatternSource SOURCE = DemoFigures.source();
-  private static final GradedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
+  private static final EvaluatedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
 
   /** A block, and what is found in it: {@code line:column+length code}, one a line. */
   private record Case(String name, String yaml, String expected) {}

@@ -17,7 +17,7 @@ import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 
 /** Writes the demo's figures as SVG, to be looked at: a folder, then sizes and names if wanted. */
@@ -36,7 +36,7 @@ final class Sketch {
     FigureDrawer drawer = DemoFigures.drawer();
     List<String> sizes = arguments.length > 1 ? List.of(arguments[1].split(",")) : List.of("M");
     for (String size : sizes) {
-      GradedPattern pattern = DemoFigures.pattern(source, size);
+      EvaluatedPattern pattern = DemoFigures.pattern(source, size);
       for (Map.Entry<String, SourceText> block : DemoFigures.blocks(source).entrySet()) {
         if (arguments.length > 2 && !block.getKey().matches(arguments[2])) {
           continue;

@@ -19,7 +19,7 @@ import org.lapmark.source.read.PatternReader;
 
 /** Every way to cut a corner, as a designer states it in a folder. */
 class CornersTest {
-  private static GradedPattern pattern;
+  private static EvaluatedPattern pattern;
 
   @BeforeAll
   static void read() throws IOException {

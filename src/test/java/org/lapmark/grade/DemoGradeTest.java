@@ -23,9 +23,9 @@ import org.lapmark.source.StepSource;
 import org.lapmark.source.read.PatternReader;
 
 class DemoGradeTest {
-  private static GradedPattern grade(String folder, String size) throws IOException {
+  private static EvaluatedPattern grade(String folder, String size) throws IOException {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(PatternReader.read(Path.of(folder), findings), Variant.ofSize(size), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;
@@ -34,7 +34,7 @@ class DemoGradeTest {
   @ParameterizedTest
   @CsvSource({"S, 390.45, 18 cm", "M, 449.89, 23 cm", "L, 509.47, 25 cm"})
   void theRingOfTheDemoIsItsRim(String size, double rim, String zip) throws IOException {
-    GradedPattern bag = grade("content/towpath-handlebar-bag", size);
+    EvaluatedPattern bag = grade("content/towpath-handlebar-bag", size);
     assertEquals(rim, bag.panels().get("end").line("rim").length(), 0.005);
     assertTrue(bag.seams().stream().allMatch(WalkedSeam::agrees));
     assertEquals(zip, ((Value.NominalPair) bag.measures().get("zip_length")).metricText());
@@ -55,7 +55,7 @@ class DemoGradeTest {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(Path.of(folder), findings);
     Variant variant = new Variants(source, findings).all().get(0);
-    GradedPattern pattern = Grader.grade(source, variant, findings);
+    EvaluatedPattern pattern = Grader.grade(source, variant, findings);
     StepSource cut =
         pattern.source().steps().stream()
             .filter(step -> step.id().text().equals("cut"))
@@ -81,7 +81,7 @@ class DemoGradeTest {
 
   @Test
   void aFixedDrawingIsScaledToMeasuresAndItsMarksWithIt() throws IOException {
-    GradedPattern pouch = grade("src/test/resources/org/lapmark/grade/base", "M");
+    EvaluatedPattern pouch = grade("src/test/resources/org/lapmark/grade/base", "M");
     Box front = pouch.panels().get("front").outline().bounds();
     assertEquals(120, front.width(), 1e-9);
     assertEquals(60, front.height(), 1e-9);

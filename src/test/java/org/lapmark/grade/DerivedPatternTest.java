@@ -24,10 +24,10 @@ class DerivedPatternTest {
   private static final Path FOLDER =
       Path.of("src", "test", "resources", "org", "lapmark", "grade", "derived");
 
-  private static GradedPattern grade(String size) throws IOException {
+  private static EvaluatedPattern grade(String size) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(FOLDER, findings);
-    GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+    EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;
   }
@@ -49,7 +49,7 @@ class DerivedPatternTest {
   @ParameterizedTest
   @ValueSource(strings = {"S", "M"})
   void everythingFollowsFromTheHalf(String size) throws IOException {
-    GradedPattern pattern = grade(size);
+    EvaluatedPattern pattern = grade(size);
     Panel half = pattern.panels().get("half_front");
     Panel front = pattern.panels().get("front");
     Panel upper = pattern.panels().get("upper");

@@ -53,7 +53,7 @@ class GradeFaultsTest extends LabelledFaults {
     Conditions conditions = new Conditions(source);
     for (Variant variant : all) {
       Findings own = new Findings();
-      GradedPattern pattern = Grader.grade(source, variant, own);
+      EvaluatedPattern pattern = Grader.grade(source, variant, own);
       Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), own);
       conditions.see(pattern);
       found.add(own);

@@ -27,10 +27,10 @@ class GradeReportTest {
   private static final Path FOLDER =
       Path.of("src", "test", "resources", "org", "lapmark", "document", "grade");
 
-  private static List<GradedPattern> patterns(String longerBack) throws Exception {
+  private static List<EvaluatedPattern> patterns(String longerBack) throws Exception {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(FOLDER, findings);
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         source.sizes().sizes().stream()
             .map(
                 size ->
@@ -96,7 +96,7 @@ class GradeReportTest {
 
   @Test
   void aDrawnSlashLineIsScaledAndMarksGoWithTheirPart() throws Exception {
-    List<GradedPattern> patterns = patterns("no");
+    List<EvaluatedPattern> patterns = patterns("no");
     Panel smallest = patterns.get(0).panels().get("ear_flap");
     Panel largest = patterns.get(5).panels().get("ear_flap");
     assertEquals(92, smallest.outline().bounds().height(), 1e-6);
@@ -133,7 +133,7 @@ class GradeReportTest {
 
   @Test
   void aRectangleSpreadAlongItsSidesIsARectangleAndNeedsNoPaper() throws Exception {
-    GradedPattern pattern = patterns("no").get(0);
+    EvaluatedPattern pattern = patterns("no").get(0);
     StatedSize size = pattern.pieces().get(2).statedSize().orElseThrow();
     assertEquals(560 + 20, size.width(), 1e-6);
     assertEquals(48 + 20, size.height(), 1e-6);

@@ -32,7 +32,7 @@ import org.lapmark.source.read.PatternReader;
 
 /** Marks of every kind on a skirt in two sizes. */
 class MarksTest {
-  private static final Map<String, GradedPattern> SIZES = new LinkedHashMap<>();
+  private static final Map<String, EvaluatedPattern> SIZES = new LinkedHashMap<>();
 
   @BeforeAll
   static void grade() throws IOException {
@@ -51,13 +51,13 @@ class MarksTest {
     return found;
   }
 
-  private static WalkedSeam seam(GradedPattern pattern, String name) {
+  private static WalkedSeam seam(EvaluatedPattern pattern, String name) {
     return pattern.seams().stream().filter(one -> one.name().equals(name)).findFirst().get();
   }
 
   @Test
   void lengthsAndSeamsCountDartsAsClosed() {
-    for (GradedPattern pattern : SIZES.values()) {
+    for (EvaluatedPattern pattern : SIZES.values()) {
       Panel front = pattern.panels().get("front");
       Panel back = pattern.panels().get("back");
       double drawn = front.line("waist").length() + 2 * back.line("waist").length();
@@ -81,7 +81,7 @@ class MarksTest {
 
   @Test
   void aSetLiesOnItsPartnerAndKeepsTheSeamFromBeingTurned() {
-    for (GradedPattern pattern : SIZES.values()) {
+    for (EvaluatedPattern pattern : SIZES.values()) {
       WalkedSeam side = seam(pattern, "side");
       assertFalse(side.isTurnable());
       assertEquals(1, side.matching(1).pairs().size());
@@ -123,7 +123,7 @@ class MarksTest {
 
   @Test
   void aPieceOnTheFoldShowsHalfOfItsMarks() {
-    GradedPattern pattern = SIZES.get("L");
+    EvaluatedPattern pattern = SIZES.get("L");
     Piece front = pattern.pieces().get(0);
     FoldedHalf half = front.half().get();
     assertEquals(2, marks(front.shape().panel(), Intake.Dart.class).size());
@@ -140,7 +140,7 @@ class MarksTest {
 
   @Test
   void rowsStandWhereTheyAreStated() {
-    GradedPattern pattern = SIZES.get("M");
+    EvaluatedPattern pattern = SIZES.get("M");
     Panel placket = pattern.panels().get("placket");
     List<PointMark.Buttonhole> holes = marks(placket, PointMark.Buttonhole.class);
     assertEquals(7, holes.size());
@@ -181,7 +181,7 @@ class MarksTest {
         """);
     Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S\nheight,mm,80\n");
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(
             PatternReader.read(folder, Limits.STANDARD, findings), Variant.ofSize("S"), findings);
     assertEquals("[]", findings.sorted().toString());

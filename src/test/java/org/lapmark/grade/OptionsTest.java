@@ -49,8 +49,8 @@ class OptionsTest {
     variants = new Variants(source, findings);
   }
 
-  private GradedPattern grade(String size, Map<String, String> choices) {
-    GradedPattern pattern = Grader.grade(source, variants.of(size, choices), findings);
+  private EvaluatedPattern grade(String size, Map<String, String> choices) {
+    EvaluatedPattern pattern = Grader.grade(source, variants.of(size, choices), findings);
     Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;
@@ -92,7 +92,7 @@ class OptionsTest {
 
   @Test
   void hasWhatTheVariantHasAndNothingElse() {
-    GradedPattern plain = grade("M", Map.of());
+    EvaluatedPattern plain = grade("M", Map.of());
     assertEquals(List.of(1), plain.pieces().stream().map(Piece::number).toList());
     assertEquals(List.of("main"), ids(plain));
     assertEquals(
@@ -117,7 +117,7 @@ class OptionsTest {
 
   @Test
   void hasMoreWhereMoreIsChosen() {
-    GradedPattern trimmed = grade("M", Map.of("trim", "yes", "cord", "no"));
+    EvaluatedPattern trimmed = grade("M", Map.of("trim", "yes", "cord", "no"));
     assertEquals(List.of(1, 3), trimmed.pieces().stream().map(Piece::number).toList());
     assertEquals(List.of("main", "binding"), ids(trimmed));
     assertEquals(List.of("cut", "trim"), steps(trimmed));
@@ -127,7 +127,7 @@ class OptionsTest {
     assertTrue(trimmed.source().steps().get(0).body().text().contains("{trim_width}"));
     assertEquals(120 + 24, trimmed.pieces().get(0).statedSize().orElseThrow().width(), 1e-9);
 
-    GradedPattern flap = grade("S", Map.of("closure", "flap"));
+    EvaluatedPattern flap = grade("S", Map.of("closure", "flap"));
     assertEquals(List.of("trim_width", "round", "pocket"), measures(flap));
     assertEquals(2, flap.source().finished().size());
     assertEquals(List.of(), flap.source().hardware());
@@ -138,7 +138,7 @@ class OptionsTest {
 
   @Test
   void solvesInEveryVariant() {
-    GradedPattern small = grade("S", Map.of("closure", "flap"));
+    EvaluatedPattern small = grade("S", Map.of("closure", "flap"));
     // 2 x (100 + 150) = 500, and a quarter of its height.
     assertEquals(150, ((Value.Quantity) small.measures().get("round")).amount(), 1e-9);
     assertEquals(37.5, ((Value.Quantity) small.measures().get("pocket")).amount(), 1e-9);
@@ -148,7 +148,7 @@ class OptionsTest {
 
   @Test
   void printsOptionsAndTheSize() {
-    GradedPattern pattern = grade("M", Map.of());
+    EvaluatedPattern pattern = grade("M", Map.of());
     String text = "{closure}, {size}, {trim}";
     TemplateText template =
         TemplateText.parse(
@@ -302,7 +302,7 @@ class OptionsTest {
     assertEquals(
         Optional.of("Eine Klappe läge auf der Paspel."),
         variants.forbidden(variants.of("M", Map.of("trim", "yes", "closure", "flap"))));
-    GradedPattern plain = grade("M", Map.of());
+    EvaluatedPattern plain = grade("M", Map.of());
     assertEquals(1, plain.source().finished().size());
     assertEquals(List.of("cut"), steps(plain));
     assertEquals("Eine Rolle.", plain.source().notes().get(0).body().text().strip());
@@ -311,28 +311,28 @@ class OptionsTest {
         TemplateText.parse(
             SourceText.verbatim(new SourceFile("a.md", text), 0, text.length()), findings);
     assertEquals("Ein Reißverschluss", Printed.of(template, plain, findings).orElseThrow().text());
-    GradedPattern flap = grade("S", Map.of("closure", "flap"));
+    EvaluatedPattern flap = grade("S", Map.of("closure", "flap"));
     assertEquals("Tasche", flap.source().finished().get(1).label().source().text());
     assertTrue(flap.source().notes().get(0).body().text().contains("Sie hat eine Klappe."));
-    GradedPattern trimmed = grade("M", Map.of("trim", "yes"));
+    EvaluatedPattern trimmed = grade("M", Map.of("trim", "yes"));
     assertEquals("Paspel", trimmed.source().steps().get(1).title().text());
   }
 
-  private static List<String> ids(GradedPattern pattern) {
+  private static List<String> ids(EvaluatedPattern pattern) {
     return pattern.source().materials().stream().map(thing -> thing.id().text()).toList();
   }
 
-  private static List<String> measures(GradedPattern pattern) {
+  private static List<String> measures(EvaluatedPattern pattern) {
     return pattern.measures().keySet().stream()
         .filter(name -> !name.equals("pouch_width"))
         .toList();
   }
 
-  private static List<String> steps(GradedPattern pattern) {
+  private static List<String> steps(EvaluatedPattern pattern) {
     return pattern.source().steps().stream().map(step -> step.id().text()).toList();
   }
 
-  private static long notches(GradedPattern pattern) {
+  private static long notches(EvaluatedPattern pattern) {
     return pattern.panels().get("front").marks().stream()
         .filter(mark -> mark instanceof Mark.Notch)
         .count();

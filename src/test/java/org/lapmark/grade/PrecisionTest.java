@@ -35,7 +35,7 @@ class PrecisionTest {
     Path step = folder.resolve("steps").resolve("010-sew.md");
     Files.writeString(step, Files.readString(step) + "\n" + text + "\n");
     Findings findings = new Findings();
-    GradedPattern graded =
+    EvaluatedPattern graded =
         Grader.grade(PatternReader.read(folder, findings), Variant.ofSize("L"), findings);
     assertFalse(findings.hasErrors());
     return graded.source().masthead().form();

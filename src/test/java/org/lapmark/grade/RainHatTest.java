@@ -39,7 +39,7 @@ class RainHatTest {
           List.of("adhesive", "blades", "cords", "iron", "machine", "melting", "points"),
           text -> List.of());
 
-  private static final Map<Variant, GradedPattern> GRADED = new LinkedHashMap<>();
+  private static final Map<Variant, EvaluatedPattern> GRADED = new LinkedHashMap<>();
 
   private static PatternSource source;
   private static Variants variants;
@@ -53,19 +53,19 @@ class RainHatTest {
   }
 
   /** Each variant once. */
-  private static GradedPattern grade(Variant variant) {
+  private static EvaluatedPattern grade(Variant variant) {
     return GRADED.computeIfAbsent(variant, RainHatTest::graded);
   }
 
-  private static GradedPattern graded(Variant variant) {
+  private static EvaluatedPattern graded(Variant variant) {
     Findings findings = new Findings();
-    GradedPattern pattern = Grader.grade(source, variant, findings);
+    EvaluatedPattern pattern = Grader.grade(source, variant, findings);
     Rules.inVariant(new Evaluated(pattern, REACH, CareWords.NONE), findings);
     assertEquals(List.of(), findings.sorted(), variant.toString());
     return pattern;
   }
 
-  private static GradedPattern grade(String size, String longerBack) {
+  private static EvaluatedPattern grade(String size, String longerBack) {
     return grade(variants.of(size, Map.of("longer_back", longerBack)));
   }
 
@@ -86,7 +86,7 @@ class RainHatTest {
     return sum;
   }
 
-  private static double chords(GradedPattern hat, String panel, String line) {
+  private static double chords(EvaluatedPattern hat, String panel, String line) {
     return chords(hat.panels().get(panel).line(line));
   }
 
@@ -126,7 +126,7 @@ class RainHatTest {
   @ParameterizedTest
   @CsvSource({"54", "56", "58", "60", "62", "64"})
   void theTipIsAnOvalWhosePerimeterIsTheHeadlineLessSixty(String size) {
-    GradedPattern hat = grade(size, "no");
+    EvaluatedPattern hat = grade(size, "no");
     double round = Double.parseDouble(size) * 10 + 10 + 10 - 60;
     org.lapmark.geometry.Path rim = hat.panels().get("tip").line("rim");
     Box box = rim.bounds();
@@ -149,7 +149,7 @@ class RainHatTest {
   @ParameterizedTest
   @CsvSource({"54", "56", "58", "60", "62", "64"})
   void theBandIsAConesMantle(String size) {
-    GradedPattern hat = grade(size, "no");
+    EvaluatedPattern hat = grade(size, "no");
     double headline = Double.parseDouble(size) * 10 + 20;
     org.lapmark.geometry.Path lower = hat.panels().get("band").line("lower");
     org.lapmark.geometry.Path upper = hat.panels().get("band").line("upper");
@@ -169,7 +169,7 @@ class RainHatTest {
   @ParameterizedTest
   @CsvSource({"54", "56", "58", "60", "62", "64"})
   void theBrimIsARingSectorThatDroopsByThirtyFiveDegrees(String size) {
-    GradedPattern hat = grade(size, "no");
+    EvaluatedPattern hat = grade(size, "no");
     double headline = Double.parseDouble(size) * 10 + 20;
     org.lapmark.geometry.Path inner = hat.panels().get("brim").line("inner");
     org.lapmark.geometry.Path outer = hat.panels().get("brim").line("outer");
@@ -188,8 +188,8 @@ class RainHatTest {
   @ParameterizedTest
   @CsvSource({"54", "56", "58", "60", "62", "64"})
   void aLongerBackOpensTheBrimsEdgeAndLeavesTheHeadline(String size) {
-    GradedPattern plain = grade(size, "no");
-    GradedPattern longer = grade(size, "yes");
+    EvaluatedPattern plain = grade(size, "no");
+    EvaluatedPattern longer = grade(size, "yes");
     double headline = Double.parseDouble(size) * 10 + 20;
     assertEquals(headline, chords(longer, "brim", "inner"), 0.2);
     // Four openings of 10 mm straight across the end of a slash of 70 mm.
@@ -211,7 +211,7 @@ class RainHatTest {
   @ParameterizedTest
   @MethodSource("all")
   void seamsAgreeInEveryVariant(Variant variant) {
-    GradedPattern hat = grade(variant);
+    EvaluatedPattern hat = grade(variant);
     Map<String, String> pairs = new LinkedHashMap<>();
     pairs.put("tip.rim", "band.upper");
     pairs.put("band.lower", "brim.inner");
@@ -240,7 +240,7 @@ class RainHatTest {
     }
   }
 
-  private static double length(GradedPattern hat, String edge) {
+  private static double length(EvaluatedPattern hat, String edge) {
     String[] names = edge.split("\\.");
     return chords(hat, names[0], names[1]);
   }
@@ -248,7 +248,7 @@ class RainHatTest {
   @ParameterizedTest
   @MethodSource("all")
   void allowancesAreTenAndTheBrimsEdgeSix(Variant variant) {
-    GradedPattern hat = grade(variant);
+    EvaluatedPattern hat = grade(variant);
     for (Piece piece : hat.pieces()) {
       piece
           .shape()
@@ -303,7 +303,7 @@ class RainHatTest {
       assertEquals(
           child, variants.forbidden(tied).map(one -> one.contains("strangle")).orElse(false));
       assertFalse(variants.forbidden(variants.of(size, Map.of("cord", "no"))).isPresent());
-      GradedPattern plain = grade(variants.of(size, Map.of("cord", "no")));
+      EvaluatedPattern plain = grade(variants.of(size, Map.of("cord", "no")));
       assertTrue(plain.pieces().stream().noneMatch(piece -> piece.number() == 8));
       assertEquals(List.of(), plain.source().hardware());
       assertTrue(
@@ -325,7 +325,7 @@ class RainHatTest {
     "64, 8, 7\u00a07/8"
   })
   void hatSizesAreConverted(String size, String american, String british) {
-    GradedPattern hat = grade(size, "no");
+    EvaluatedPattern hat = grade(size, "no");
     List<String> printed = new ArrayList<>();
     Findings findings = new Findings();
     hat.source()

@@ -10,8 +10,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -67,7 +67,7 @@ class RuledPlacesTest {
     PatternSource source = PatternReader.read(folder, findings);
     PatternSource printed =
         source.under(source.masthead().printing(source.masthead().form().with(units)));
-    GradedPattern pattern = Grader.grade(printed, Variant.ofSize("S"), findings);
+    EvaluatedPattern pattern = Grader.grade(printed, Variant.ofSize("S"), findings);
     assertEquals(List.of(), findings.sorted());
     StatedSize size = pattern.pieces().get(0).statedSize().orElseThrow();
     PrintForm form = pattern.source().masthead().form().ruled();

@@ -37,18 +37,18 @@ class SeamNotchesTest {
 
   @TempDir Path folder;
 
-  private GradedPattern grade(String rest) throws IOException {
+  private EvaluatedPattern grade(String rest) throws IOException {
     Path pattern = Files.createDirectory(folder.resolve("test"));
     Files.writeString(pattern.resolve("pattern.yaml"), START + rest);
     Files.writeString(pattern.resolve("sizes.csv"), "measure,unit,S\nheight,mm,80\n");
     Findings findings = new Findings();
-    GradedPattern graded =
+    EvaluatedPattern graded =
         Grader.grade(PatternReader.read(pattern, findings), Variant.ofSize("S"), findings);
     assertEquals(List.of(), findings.sorted());
     return graded;
   }
 
-  private static List<String> notches(GradedPattern pattern, String panel) {
+  private static List<String> notches(EvaluatedPattern pattern, String panel) {
     return pattern.panels().get(panel).marks().stream()
         .filter(Mark.Notch.class::isInstance)
         .map(Mark.Notch.class::cast)
@@ -63,7 +63,7 @@ class SeamNotchesTest {
 
   @Test
   void stateThemselvesEverySoOftenAndNearCorners() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -81,7 +81,7 @@ class SeamNotchesTest {
 
   @Test
   void comeFromThePartnerWithItsJoinsItsNotchesAndWhatIsCaught() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -113,7 +113,7 @@ class SeamNotchesTest {
 
   @Test
   void comeFromSharpCornersUnlessThereIsACornerAlready() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -150,7 +150,7 @@ class SeamNotchesTest {
 
   @Test
   void standWhereASeamBeginsAndEndsWithinAnEdge() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -181,7 +181,7 @@ class SeamNotchesTest {
 
   @Test
   void standWhereAnEdgeMeetsTheSameEdgeOfItsMirroredCopy() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -203,7 +203,7 @@ class SeamNotchesTest {
 
   @Test
   void shareTheEaseBetweenTheNotchesThatAreThere() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -233,7 +233,7 @@ class SeamNotchesTest {
 
   @Test
   void areTakenByATubeFromItsOwnOtherEdge() throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             """
             panels:
@@ -255,7 +255,7 @@ class SeamNotchesTest {
   @ValueSource(strings = {"S", "M", "L"})
   void putTheDemosJoinsOnItsRim(String size) throws IOException {
     Findings findings = new Findings();
-    GradedPattern bag =
+    EvaluatedPattern bag =
         Grader.grade(
             PatternReader.read(Path.of("content/towpath-handlebar-bag"), findings),
             Variant.ofSize(size),

@@ -35,7 +35,7 @@ class SolvingTest {
       """;
 
   /** The pattern with some measures in one size. */
-  private static GradedPattern grade(Findings findings, String... measures) {
+  private static EvaluatedPattern grade(Findings findings, String... measures) {
     try {
       Path folder = Files.createTempDirectory("solving").resolve("box");
       Files.createDirectory(folder);
@@ -56,7 +56,7 @@ class SolvingTest {
     }
   }
 
-  private static double amount(GradedPattern pattern, String name) {
+  private static double amount(EvaluatedPattern pattern, String name) {
     return ((Value.Quantity) pattern.measures().get(name)).amount();
   }
 
@@ -68,7 +68,7 @@ class SolvingTest {
   void findsTheSideByTheArea(@ForAll @DoubleRange(min = 2, max = 900) double side) {
     Findings findings = new Findings();
     String area = mm(side) + " * " + mm(2 * side);
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(findings, "side: {solve: area(square) = " + area + ", from: 1 mm, to: 1 m}");
     assertEquals(List.of(), findings.sorted());
     assertEquals(side, amount(pattern, "side"), 1e-6);
@@ -100,7 +100,7 @@ class SolvingTest {
   @Test
   void aChainIsSolvedFromItsEnd() {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             findings,
             "third: {solve: third * 3 = second, from: 1 mm, to: 1 m}",
@@ -115,7 +115,7 @@ class SolvingTest {
   @Test
   void whatDependsOnTheSolutionMayStandInItsCondition() {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             findings,
             "gap: 100 mm - wide",
@@ -129,7 +129,7 @@ class SolvingTest {
   @Test
   void anAngleIsSolvedFor() {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             findings, "side: 10 mm", "slope: {solve: 2 * sin(slope) = 1, from: 0 deg, to: 90 deg}");
     assertEquals(List.of(), findings.sorted());
@@ -151,7 +151,7 @@ class SolvingTest {
   void trialsLeaveNoFindings() {
     Findings findings = new Findings();
     // Below 20 mm the panel has no height; no trial there is reported.
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             findings,
             "side: {solve: perimeter(square) + sqrt((tall - 20 mm) * 1 mm) = 625 mm, from: 1 mm,"

@@ -31,7 +31,7 @@ class StatedPanelsTest {
 
   @TempDir Path folder;
 
-  private GradedPattern grade(String size, String panels, String... drawings) throws IOException {
+  private EvaluatedPattern grade(String size, String panels, String... drawings) throws IOException {
     Files.createDirectories(folder.resolve("panels"));
     Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S,M\nhead,cm,54,58\n");
     Files.writeString(folder.resolve("pattern.yaml"), HEAD + panels);
@@ -44,7 +44,7 @@ class StatedPanelsTest {
               + "</svg>");
     }
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(PatternReader.read(folder, findings), Variant.ofSize(size), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;
@@ -53,7 +53,7 @@ class StatedPanelsTest {
   @ParameterizedTest
   @CsvSource({"S, 540", "M, 580"})
   void theRoundPartsOfAHatMeet(String size, double head) throws IOException {
-    GradedPattern hat =
+    EvaluatedPattern hat =
         grade(
             size,
             """
@@ -96,7 +96,7 @@ class StatedPanelsTest {
   @ParameterizedTest
   @CsvSource({"S, 54", "M, 58"})
   void aDrawingIsScaledUntilAnEdgeHasALength(String size, double length) throws IOException {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         grade(
             size,
             """

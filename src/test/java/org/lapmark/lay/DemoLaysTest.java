@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -21,7 +21,7 @@ class DemoLaysTest {
     PatternSource source =
         PatternReader.read(Path.of("content", "towpath-handlebar-bag"), findings);
     for (String size : source.sizes().sizes()) {
-      GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+      EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
       List<ClothPlan> plans = LayPlanner.plan(pattern, findings);
       assertEquals(source.materials().size(), plans.size());
       for (ClothPlan plan : plans) {

@@ -24,7 +24,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.Formula;
@@ -123,7 +123,7 @@ final class Samples {
     return new Cut(material, "heavy " + material, count, reversed);
   }
 
-  GradedPattern pattern() {
+  EvaluatedPattern pattern() {
     PatternSource source =
         new PatternSource(
             "ferry-tote",
@@ -147,7 +147,7 @@ final class Samples {
             sources,
             List.of(),
             List.of());
-    return new GradedPattern(
+    return new EvaluatedPattern(
         source, Variant.ofSize("M"), Map.of(), Map.of(), pieces, List.of(), new Nothing());
   }
 

@@ -15,7 +15,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
@@ -70,7 +70,7 @@ final class SvgSketch {
     PatternSource source = PatternReader.read(Path.of(folder), findings);
     Map<String, Lay> lays = new LinkedHashMap<>();
     for (String size : source.sizes().sizes()) {
-      GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+      EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
       for (ClothPlan plan : LayPlanner.plan(pattern, findings)) {
         plan.lays()
             .forEach(lay -> lays.put(size + plan.cloth().id() + lay.width().property(), lay));

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.packing.PageBound;
 import org.lapmark.packing.Search;
@@ -63,7 +63,7 @@ public final class ArrangingReport {
     return row(GeneratedPatterns.pattern(index));
   }
 
-  private static Row row(GradedPattern pattern) {
+  private static Row row(EvaluatedPattern pattern) {
     Paper paper = Paper.A4;
     TileGrid grid = Tiling.DEFAULT.grid(paper);
     List<Piece> pieces =
@@ -81,7 +81,7 @@ public final class ArrangingReport {
    * @param pattern the pattern
    * @param reached the pages on which it came out
    */
-  static int leastPages(GradedPattern pattern, int reached) {
+  static int leastPages(EvaluatedPattern pattern, int reached) {
     TileGrid grid = Tiling.DEFAULT.grid(Paper.A4);
     List<Shape> shapes =
         pattern.pieces().stream()
@@ -103,9 +103,9 @@ public final class ArrangingReport {
 
   /** Small patterns against what can't be had with fewer pages. */
   private static void small(int step) {
-    List<GradedPattern> patterns = new ArrayList<>();
+    List<EvaluatedPattern> patterns = new ArrayList<>();
     for (int i = 0; i < GeneratedPatterns.COUNT; i += step) {
-      GradedPattern pattern = GeneratedPatterns.pattern(i);
+      EvaluatedPattern pattern = GeneratedPatterns.pattern(i);
       if (pattern.pieces().size() > FEW && pattern.pieces().size() <= MANY) {
         patterns.add(pattern);
       }
@@ -116,7 +116,7 @@ public final class ArrangingReport {
     double plain = 0;
     double tighter = 0;
     double best = 0;
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       Row row = row(pattern);
       PlanQuality quality = row.quality();
       if (quality.bound() > SMALL) {

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -34,7 +34,7 @@ class BlankTilesTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
   private static final Piece CURTAIN = SamplePatterns.rectangle(1, "Curtain", 907, 1308);
 
-  private static GradedPattern pattern(Piece... pieces) {
+  private static EvaluatedPattern pattern(Piece... pieces) {
     return SamplePatterns.pattern("M", List.of(pieces));
   }
 

@@ -12,7 +12,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
@@ -26,7 +26,7 @@ import org.locationtech.jts.geom.GeometryFactory;
 
 /** An edge stated to lie on a fold looks as the fold of a half does. */
 class FoldedEdgeTest {
-  private static GradedPattern pattern;
+  private static EvaluatedPattern pattern;
 
   @BeforeAll
   static void read() throws IOException {

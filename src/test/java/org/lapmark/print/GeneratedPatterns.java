@@ -11,7 +11,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
@@ -47,8 +47,8 @@ final class GeneratedPatterns {
 
   private GeneratedPatterns() {}
 
-  static List<GradedPattern> all() {
-    List<GradedPattern> patterns = new ArrayList<>();
+  static List<EvaluatedPattern> all() {
+    List<EvaluatedPattern> patterns = new ArrayList<>();
     for (int i = 0; i < COUNT; i++) {
       patterns.add(pattern(i));
     }
@@ -56,13 +56,13 @@ final class GeneratedPatterns {
   }
 
   /** One of the fifty, which doesn't depend on the others. */
-  static GradedPattern pattern(int index) {
+  static EvaluatedPattern pattern(int index) {
     int pieces = FEWEST + (int) Math.round((double) (MOST - FEWEST) * index / (COUNT - 1));
     return pattern(index, pieces);
   }
 
   /** A pattern of as many pieces as wanted, by the same distribution. */
-  static GradedPattern pattern(int index, int pieces) {
+  static EvaluatedPattern pattern(int index, int pieces) {
     SplittableRandom random = new SplittableRandom(SEED + index);
     List<Piece> list = new ArrayList<>();
     for (int number = 1; number <= pieces; number++) {

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
@@ -42,17 +42,17 @@ class JoinNotesTest {
   @ParameterizedTest
   @CsvSource({"a4, 19, 35, 38", "letter, 14, 34, 48"})
   void everyJoinOfGeneratedPatternsIsLabelled(String paper, int first, int second, int third) {
-    Map<String, GradedPattern> patterns = new LinkedHashMap<>();
+    Map<String, EvaluatedPattern> patterns = new LinkedHashMap<>();
     for (int i : new int[] {first, second, third}) {
       patterns.put("generated " + i, GeneratedPatterns.pattern(i));
     }
     assertLabelled(patterns, paper.equals("a4") ? Paper.A4 : Paper.LETTER);
   }
 
-  private static void assertLabelled(Map<String, GradedPattern> patterns, Paper paper) {
+  private static void assertLabelled(Map<String, EvaluatedPattern> patterns, Paper paper) {
     List<String> missing = new ArrayList<>();
     int joins = 0;
-    for (Map.Entry<String, GradedPattern> each : patterns.entrySet()) {
+    for (Map.Entry<String, EvaluatedPattern> each : patterns.entrySet()) {
       SheetPlan plan = PLANNER.plan(each.getValue(), paper);
       joins += plan.tiles().stream().mapToInt(tile -> tile.joined().size()).sum();
       missing(plan).forEach(join -> missing.add(each.getKey() + ": " + join));
@@ -64,7 +64,7 @@ class JoinNotesTest {
   @ParameterizedTest
   @EnumSource(JoinStyle.class)
   void joinsAreLabelledHoweverPagesAreJoined(JoinStyle style) {
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         SamplePatterns.pattern("M", GeneratedPatterns.pattern(35).pieces(), style);
     assertEquals(List.of(), missing(PLANNER.plan(pattern, Paper.A4)));
   }

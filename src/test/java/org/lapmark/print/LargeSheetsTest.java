@@ -14,7 +14,7 @@ import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
@@ -23,7 +23,7 @@ import org.lapmark.print.sheet.Tile;
 
 class LargeSheetsTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();
-  private static final GradedPattern PATTERN = GeneratedPatterns.pattern(12);
+  private static final EvaluatedPattern PATTERN = GeneratedPatterns.pattern(12);
 
   static Stream<Paper> sheets() {
     return Stream.of(Paper.A0, Paper.ROLL36);
@@ -93,7 +93,7 @@ class LargeSheetsTest {
 
   @Test
   void aRollIsSplitBelowTheLargestPage() {
-    GradedPattern many = GeneratedPatterns.pattern(49, 300);
+    EvaluatedPattern many = GeneratedPatterns.pattern(49, 300);
     SheetPlan plan = PLANNER.plan(many, Paper.ROLL36);
     assertTrue(plan.tiles().size() > 1, plan.quality().toString());
     for (Tile tile : plan.tiles()) {

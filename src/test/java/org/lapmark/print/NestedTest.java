@@ -21,7 +21,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Variant;
@@ -55,10 +55,10 @@ class NestedTest {
 
   private final SheetPlanner planner = SamplePatterns.planner();
 
-  static List<GradedPattern> graded(String folder) throws IOException {
+  static List<EvaluatedPattern> graded(String folder) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(java.nio.file.Path.of(folder), findings);
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         source.sizes().sizes().stream()
             .map(size -> Grader.grade(source, Variant.ofSize(size), findings))
             .toList();
@@ -183,7 +183,7 @@ class NestedTest {
 
   @Test
   void piecesOfSomeSizesAreOnTheirLayersAlone() throws IOException {
-    List<GradedPattern> patterns = graded(SMOCK);
+    List<EvaluatedPattern> patterns = graded(SMOCK);
     NestArtist artist = new NestArtist(planner.setting(), Nest.of(patterns));
     Map<Integer, PieceArt> art = new TreeMap<>();
     drawn(artist, Paper.A0).layout().art().forEach(one -> art.put(one.piece().number(), one));
@@ -223,7 +223,7 @@ class NestedTest {
 
   @Test
   void labelsListWhatDiffersBySize() throws IOException {
-    List<GradedPattern> patterns = graded(SMOCK);
+    List<EvaluatedPattern> patterns = graded(SMOCK);
     NestArtist artist = new NestArtist(planner.setting(), Nest.of(patterns));
     Piece pocket = artist.pieces().get(2);
     assertEquals(

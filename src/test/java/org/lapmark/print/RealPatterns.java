@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Variants;
 import org.lapmark.source.PatternSource;
@@ -24,8 +24,8 @@ final class RealPatterns {
   private RealPatterns() {}
 
   /** Every size of each, with everything as by default, by folder and size. */
-  static Map<String, GradedPattern> all() {
-    Map<String, GradedPattern> patterns = new LinkedHashMap<>();
+  static Map<String, EvaluatedPattern> all() {
+    Map<String, EvaluatedPattern> patterns = new LinkedHashMap<>();
     for (Path folder : folders()) {
       Findings findings = new Findings();
       PatternSource source = read(folder, findings);

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.TestSquare;
@@ -82,7 +82,7 @@ class RollTest {
 
   @Test
   void allSheetsTogetherAreNearTheShortestThatCanBe() {
-    Map<String, GradedPattern> patterns = new LinkedHashMap<>(RealPatterns.all());
+    Map<String, EvaluatedPattern> patterns = new LinkedHashMap<>(RealPatterns.all());
     for (int i = 3; i < GeneratedPatterns.COUNT; i += 9) {
       patterns.put("generated " + i, GeneratedPatterns.pattern(i));
     }
@@ -167,7 +167,7 @@ class RollTest {
   @Test
   void aLaterEditionLeavesPiecesWhereTheyAre() {
     List<Piece> pieces = new ArrayList<>(GeneratedPatterns.pattern(5).pieces());
-    GradedPattern pattern = SamplePatterns.pattern("M", pieces);
+    EvaluatedPattern pattern = SamplePatterns.pattern("M", pieces);
     SheetPlan first = PLANNER.plan(pattern, ROLL);
     SheetPlan again = PLANNER.plan(pattern, ROLL, first.arranged());
     assertEquals(first.pieces(), again.pieces());

@@ -24,7 +24,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
@@ -75,11 +75,11 @@ final class SamplePatterns {
     return SourceText.verbatim(new SourceFile("sample/pattern.yaml", text), 0, text.length());
   }
 
-  static GradedPattern pattern(String size, List<Piece> pieces) {
+  static EvaluatedPattern pattern(String size, List<Piece> pieces) {
     return pattern(size, pieces, JoinStyle.OVERLAP);
   }
 
-  static GradedPattern pattern(String size, List<Piece> pieces, JoinStyle joins) {
+  static EvaluatedPattern pattern(String size, List<Piece> pieces, JoinStyle joins) {
     Masthead masthead =
         new Masthead(
             text("Towpath handlebar bag"),
@@ -106,7 +106,7 @@ final class SamplePatterns {
             List.of(),
             List.of(),
             List.of());
-    return new GradedPattern(
+    return new EvaluatedPattern(
         source, Variant.ofSize(size), Map.of(), Map.of(), pieces, List.of(), null);
   }
 
@@ -214,8 +214,8 @@ final class SamplePatterns {
   }
 
   /** The patterns that the tests go through, by what they are. */
-  static Map<String, GradedPattern> all() {
-    Map<String, GradedPattern> all = new LinkedHashMap<>();
+  static Map<String, EvaluatedPattern> all() {
+    Map<String, EvaluatedPattern> all = new LinkedHashMap<>();
     double[][] sizes = {{110, 120}, {125, 140}, {140, 160}};
     String[] names = {"S", "M", "L"};
     for (int i = 0; i < 3; i++) {

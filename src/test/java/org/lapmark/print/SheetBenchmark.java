@@ -2,7 +2,7 @@ package org.lapmark.print;
 
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.packing.Search;
 import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.paper.Paper;
@@ -32,7 +32,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 3)
 public class SheetBenchmark {
   private SheetPlanner planner;
-  private GradedPattern pattern;
+  private EvaluatedPattern pattern;
   private SheetLayout layout;
 
   /** Makes what the stages start from. */

@@ -21,7 +21,7 @@ import org.lapmark.drawing.Style;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.print.arrange.Cell;
@@ -116,7 +116,7 @@ class SheetPlannerTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void tilesPutTogetherShowEveryPointOfTheCuttingLine(
-      String name, GradedPattern pattern, SheetPlan plan) {
+      String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (PlacedPiece placed : plan.pieces()) {
       Path line = placed.piece().shape().cuttingLine().path().transformed(placed.placement());
       double length = line.length();
@@ -138,7 +138,7 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void everyCuttingLineOnATileBelongsToAPiece(String name, GradedPattern pattern, SheetPlan plan) {
+  void everyCuttingLineOnATileBelongsToAPiece(String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       Point shift = toSheet(tile, plan.paper());
       for (Path path : paths(tile.page(), "cutting-line")) {
@@ -168,7 +168,7 @@ class SheetPlannerTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void letteringCrossesNeitherJoinsNorLinesNorOtherLettering(
-      String name, GradedPattern pattern, SheetPlan plan) {
+      String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       List<Item.Lettering> texts = letterings(tile.page());
       List<Path> joins = new ArrayList<>(paths(tile.page(), "trim-line"));
@@ -195,7 +195,7 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void everyPieceHasItsLabelOnItOrBesideIt(String name, GradedPattern pattern, SheetPlan plan) {
+  void everyPieceHasItsLabelOnItOrBesideIt(String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (PlacedPiece placed : plan.pieces()) {
       String title =
           PLANNER
@@ -230,7 +230,7 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void halvesOfAMarkMeetAndCarryTheSameNumber(String name, GradedPattern pattern, SheetPlan plan) {
+  void halvesOfAMarkMeetAndCarryTheSameNumber(String name, EvaluatedPattern pattern, SheetPlan plan) {
     // By the mark's middle on the sheet: which tiles draw a half, and which number is in it.
     Map<String, List<String>> halves = new TreeMap<>();
     Map<String, List<Point>> bulges = new TreeMap<>();
@@ -277,7 +277,7 @@ class SheetPlannerTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
   void noTileIsEmptyAndEachNamesPatternSizeAndEdition(
-      String name, GradedPattern pattern, SheetPlan plan) {
+      String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       boolean first = tile == plan.tiles().get(0);
       assertTrue(first || !tile.pieces().isEmpty(), tile.code());
@@ -300,7 +300,7 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void theMapShowsEveryTileAndPiece(String name, GradedPattern pattern, SheetPlan plan) {
+  void theMapShowsEveryTileAndPiece(String name, EvaluatedPattern pattern, SheetPlan plan) {
     Map<String, Integer> pages = new LinkedHashMap<>();
     plan.tiles().forEach(tile -> pages.put(tile.code(), 31 + pages.size()));
     Drawing map = PLANNER.pageMap(plan, pages, 165, 200);
@@ -322,7 +322,7 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void tileCodesKeepOffOutlines(String name, GradedPattern pattern, SheetPlan plan) {
+  void tileCodesKeepOffOutlines(String name, EvaluatedPattern pattern, SheetPlan plan) {
     Drawing map = PLANNER.pageMap(plan, Map.of(), 165, 200);
     List<Point> outlines = new ArrayList<>();
     for (Item item : map.items()) {
@@ -418,7 +418,7 @@ class SheetPlannerTest {
   /** A part is said to lie where its points lie. */
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void partsReachWhereTheirWordsSay(String name, GradedPattern pattern, SheetPlan plan) {
+  void partsReachWhereTheirWordsSay(String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       for (PlacedPiece placed : plan.pieces()) {
         if (!tile.pieces().contains(placed.piece().number())) {
@@ -479,7 +479,7 @@ class SheetPlannerTest {
   /** Every visible stretch of a cutting line is drawn once on a tile. */
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void noStretchOfALineIsDrawnTwiceOnATile(String name, GradedPattern pattern, SheetPlan plan) {
+  void noStretchOfALineIsDrawnTwiceOnATile(String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       Point shift = toSheet(tile, plan.paper());
       List<Path> drawn = paths(tile.page(), "cutting-line");
@@ -512,7 +512,7 @@ class SheetPlannerTest {
 
   @Test
   void samePatternIsPlannedAlike() {
-    GradedPattern pattern = SamplePatterns.all().get("large and small");
+    EvaluatedPattern pattern = SamplePatterns.all().get("large and small");
     assertEquals(PLANNER.plan(pattern, Paper.A4), PLANNER.plan(pattern, Paper.A4));
   }
 

@@ -17,7 +17,7 @@ import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.line.CurveClip;
@@ -107,7 +107,7 @@ class TestSquareTest {
   @Test
   void aSquareInsideAPieceStaysThereInALaterEdition() {
     List<Piece> pieces = new ArrayList<>(List.of(SamplePatterns.rectangle(1, "Back", 180, 260)));
-    GradedPattern pattern = SamplePatterns.pattern("M", pieces);
+    EvaluatedPattern pattern = SamplePatterns.pattern("M", pieces);
     SheetPlan plan = PLANNER.plan(pattern, Paper.A4);
     assertEquals("100 inside", checked("Back", plan));
     assertEquals(1, plan.tiles().size());

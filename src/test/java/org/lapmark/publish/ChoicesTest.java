@@ -31,8 +31,8 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.GradeCode;
-import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
@@ -58,7 +58,7 @@ class ChoicesTest {
   private Path folder;
   private final TreeSet<String> graded = new TreeSet<>();
   private final TreeSet<String> planned = new TreeSet<>();
-  private BiConsumer<GradedPattern, Findings> manualFindings = (pattern, findings) -> {};
+  private BiConsumer<EvaluatedPattern, Findings> manualFindings = (pattern, findings) -> {};
 
   private final class SayingStages implements Stages {
     @Override
@@ -67,7 +67,7 @@ class ChoicesTest {
     }
 
     @Override
-    public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
+    public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
       synchronized (graded) {
         graded.add(variant.size() + " " + variant.choices());
       }
@@ -78,7 +78,7 @@ class ChoicesTest {
     public Desk desk(Locale language, boolean blankPages) {
       return new SayingDesk() {
         @Override
-        public SheetPlan plan(GradedPattern pattern, Paper paper) {
+        public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
           synchronized (graded) {
             planned.add(pattern.variant().size() + " " + pattern.variant().choices());
           }
@@ -86,7 +86,7 @@ class ChoicesTest {
         }
 
         @Override
-        public Manual manual(GradedPattern pattern, Findings findings) {
+        public Manual manual(EvaluatedPattern pattern, Findings findings) {
           if (pattern.variant().choices().get("closure").equals("flap")) {
             manualFindings.accept(pattern, findings);
           }

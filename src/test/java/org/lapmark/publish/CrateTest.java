@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.publish.request.Request;
@@ -168,7 +168,7 @@ class CrateTest {
   @Test
   void whereTheGussetTurnsItIsClipped() throws IOException {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(PatternReader.read(FOLDER, findings), Variant.ofSize("L"), findings);
     WalkedSeam seam = pattern.seams().get(0);
     assertEquals(List.of(180.0, 420.0), seam.clippings().stream().map(Clipping::from).toList());

@@ -27,7 +27,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
@@ -297,7 +297,7 @@ final class Mutants {
     }
     Variant variant = variants.get(random.nextInt(variants.size()));
     usual = known.unusual(variant).isEmpty();
-    GradedPattern pattern = stages.grade(source, variant, findings);
+    EvaluatedPattern pattern = stages.grade(source, variant, findings);
     stages.across(List.of(pattern), findings);
     if (!drawing || findings.hasErrors()) {
       return null;

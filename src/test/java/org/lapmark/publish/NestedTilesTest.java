@@ -35,7 +35,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.NestedPlan;
@@ -60,12 +60,12 @@ class NestedTilesTest {
   /** No name is longer, and no gap between dashes, in millimetres. */
   private static final double LONGEST_GAP = 16;
 
-  private record Made(NestedPlan plan, byte[] file, List<GradedPattern> patterns) {}
+  private record Made(NestedPlan plan, byte[] file, List<EvaluatedPattern> patterns) {}
 
   private static Made made(String folder, Paper paper) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(java.nio.file.Path.of(folder), findings);
-    List<GradedPattern> patterns =
+    List<EvaluatedPattern> patterns =
         source.sizes().sizes().stream()
             .map(size -> Grader.grade(source, Variant.ofSize(size), findings))
             .toList();

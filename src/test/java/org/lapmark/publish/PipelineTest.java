@@ -39,7 +39,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.Severity;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
@@ -98,9 +98,9 @@ class PipelineTest {
     }
 
     @Override
-    public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
+    public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
       grading.accept(source.folder() + " " + variant.size(), findings);
-      return new GradedPattern(source, variant, Map.of(), Map.of(), List.of(), List.of(), null);
+      return new EvaluatedPattern(source, variant, Map.of(), Map.of(), List.of(), List.of(), null);
     }
 
     SheetPlan plan(Paper paper) {
@@ -113,7 +113,7 @@ class PipelineTest {
       Thread owner = Thread.currentThread();
       return new SayingDesk() {
         @Override
-        public SheetPlan plan(GradedPattern pattern, Paper paper) {
+        public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
           assertEquals(owner, Thread.currentThread());
           return SayingStages.this.plan(paper);
         }
@@ -137,7 +137,7 @@ class PipelineTest {
           return document instanceof CutFile made ? made.piece().name() : "report";
         }
 
-        private String sizes(List<GradedPattern> patterns) {
+        private String sizes(List<EvaluatedPattern> patterns) {
           return String.join(" ", patterns.stream().map(one -> one.variant().size()).toList());
         }
       };

@@ -23,7 +23,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
@@ -57,12 +57,12 @@ class PlantedMistakesTest {
     }
 
     @Override
-    public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
+    public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
       return real.grade(source, variant, findings);
     }
 
     @Override
-    public void across(List<GradedPattern> patterns, Findings findings) {
+    public void across(List<EvaluatedPattern> patterns, Findings findings) {
       real.across(patterns, findings);
     }
 
@@ -74,12 +74,12 @@ class PlantedMistakesTest {
 
   private record QuickDesk(Desk real) implements Desk {
     @Override
-    public Manual manual(GradedPattern pattern, Findings findings) {
+    public Manual manual(EvaluatedPattern pattern, Findings findings) {
       return real.manual(pattern, findings);
     }
 
     @Override
-    public SheetPlan plan(GradedPattern pattern, Paper paper) {
+    public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
       return real.plan(pattern, paper);
     }
 
@@ -99,7 +99,7 @@ class PlantedMistakesTest {
     }
 
     @Override
-    public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+    public NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper) {
       throw new UnsupportedOperationException();
     }
   }

@@ -18,7 +18,7 @@ import org.lapmark.document.book.TilesDocument;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.cutting.FoldedHalf;
@@ -52,7 +52,7 @@ class PrintTruthTest {
         Papers.USUAL.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(java.nio.file.Path.of(folder), findings);
-    GradedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
+    EvaluatedPattern pattern = Grader.grade(source, Variant.ofSize(size), findings);
     assertEquals(List.of(), findings.sorted());
     DocumentWriter writer = new DocumentWriter(TemplateFolder.bundled());
     SheetPlanner planner =

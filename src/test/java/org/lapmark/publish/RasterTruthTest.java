@@ -28,7 +28,7 @@ import org.lapmark.drawing.Item;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.SheetPlanner;
@@ -84,7 +84,7 @@ class RasterTruthTest {
     assumeTrue(present, PROGRAM + " is missing");
     Paper paper =
         Papers.USUAL.stream().filter(each -> each.id().equals(paperName)).findFirst().get();
-    GradedPattern graded = graded(Path.of(pattern), size);
+    EvaluatedPattern graded = graded(Path.of(pattern), size);
     DocumentWriter writer = new DocumentWriter(TemplateFolder.bundled());
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
@@ -123,7 +123,7 @@ class RasterTruthTest {
     assertTrue(dark > 10_000, "only " + dark + " dark pixels");
   }
 
-  private static GradedPattern graded(Path pattern, String size) throws IOException {
+  private static EvaluatedPattern graded(Path pattern, String size) throws IOException {
     Findings findings = new Findings();
     return Grader.grade(PatternReader.read(pattern, findings), Variant.ofSize(size), findings);
   }

@@ -8,7 +8,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
@@ -26,13 +26,13 @@ abstract class SayingDesk implements Desk {
   }
 
   @Override
-  public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
+  public NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper) {
     SheetPlan none = new SheetPlan(paper, 0, 0, List.of(), List.of());
     return new NestedPlan(none, "", List.of(), List.of(), Map.of());
   }
 
   @Override
-  public Manual manual(GradedPattern pattern, Findings findings) {
+  public Manual manual(EvaluatedPattern pattern, Findings findings) {
     return manual(pattern, Look.STANDARD);
   }
 
@@ -41,7 +41,7 @@ abstract class SayingDesk implements Desk {
     return manual(manual.pattern(), Look.LARGE_PRINT);
   }
 
-  private static Manual manual(GradedPattern pattern, Look look) {
+  private static Manual manual(EvaluatedPattern pattern, Look look) {
     return new Manual(
         pattern,
         look,

@@ -29,7 +29,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.print.paper.Paper;
@@ -86,11 +86,11 @@ class ShelfTest {
     assertTrue(outcome.failure().isEmpty(), () -> outcome.failure().toString());
     assertEquals(stated, counted(outcome.result().findings()));
 
-    List<GradedPattern> sizes =
+    List<EvaluatedPattern> sizes =
         publisher.grade(List.of(folder), List.of(), Collections.emptySortedMap()).get(0).patterns();
     List<Path> written = outcome.result().written();
     String name = folder.getFileName().toString();
-    for (GradedPattern size : sizes) {
+    for (EvaluatedPattern size : sizes) {
       everyPieceIsUsed(size, folder);
       for (String paper : List.of("a4", "letter", "shared")) {
         String stem = "-" + size.variant().size() + "-" + paper;
@@ -166,14 +166,14 @@ class ShelfTest {
 
   @Test
   void clothWithADirectionHasArrowsWithOneHead() throws Exception {
-    GradedPattern cushion = graded("weirside-cushion");
+    EvaluatedPattern cushion = graded("weirside-cushion");
     assertTrue(
         grainlines(cushion, "main").allMatch(Mark.Grainline::oneWay), "each points to the top");
-    GradedPattern mitten = graded("lined-mitten");
+    EvaluatedPattern mitten = graded("lined-mitten");
     assertTrue(grainlines(mitten, "main").noneMatch(Mark.Grainline::oneWay));
   }
 
-  private static GradedPattern graded(String pattern) throws IOException {
+  private static EvaluatedPattern graded(String pattern) throws IOException {
     return publisher
         .grade(List.of(SHELF.resolve(pattern)), List.of(), Collections.emptySortedMap())
         .get(0)
@@ -181,7 +181,7 @@ class ShelfTest {
         .get(0);
   }
 
-  private static Stream<Mark.Grainline> grainlines(GradedPattern pattern, String material) {
+  private static Stream<Mark.Grainline> grainlines(EvaluatedPattern pattern, String material) {
     List<Mark.Grainline> lines =
         pattern.pieces().stream()
             .filter(piece -> piece.cuts().stream().anyMatch(cut -> cut.material().equals(material)))
@@ -251,7 +251,7 @@ class ShelfTest {
   }
 
   /** A piece that no step names or shows is cut in vain. */
-  private static void everyPieceIsUsed(GradedPattern size, Path folder) throws IOException {
+  private static void everyPieceIsUsed(EvaluatedPattern size, Path folder) throws IOException {
     StringBuilder steps = new StringBuilder();
     try (Stream<Path> files = Files.list(folder.resolve("steps"))) {
       for (Path file : files.sorted().toList()) {
@@ -264,7 +264,7 @@ class ShelfTest {
     }
   }
 
-  private static void everythingIsSaid(GradedPattern size, String text) {
+  private static void everythingIsSaid(EvaluatedPattern size, String text) {
     String place = size.source().folder() + " " + size.variant();
     resolved(Path.of(place), text);
     assertTrue(text.contains(size.source().masthead().title().text()), place);
@@ -289,7 +289,7 @@ class ShelfTest {
                     Math.min(text.length(), matcher.end() + 60)));
   }
 
-  private static void everyPieceIsCut(GradedPattern size, List<Path> written) throws Exception {
+  private static void everyPieceIsCut(EvaluatedPattern size, List<Path> written) throws Exception {
     List<Path> files =
         written.stream()
             .filter(path -> path.toString().endsWith("-" + size.variant().size() + ".svg"))

@@ -22,7 +22,7 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
@@ -43,7 +43,7 @@ class TilePagesTest {
   @ParameterizedTest
   @CsvSource({"towpath-handlebar-bag, M", "slipway-rain-hat, 58"})
   void everyPageAndEveryPieceSaysWhatItIs(String name, String size) throws IOException {
-    GradedPattern pattern = pattern(name, size);
+    EvaluatedPattern pattern = pattern(name, size);
     DocumentWriter writer = new DocumentWriter(TemplateFolder.bundled());
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
@@ -85,10 +85,10 @@ class TilePagesTest {
     assertTrue(count(words, "Size " + size + " · Edition " + edition) >= printed + 1);
   }
 
-  private static GradedPattern pattern(String name, String size) throws IOException {
+  private static EvaluatedPattern pattern(String name, String size) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(java.nio.file.Path.of("content", name), findings);
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(source, new Variants(source, findings).standard(size), findings);
     assertEquals(List.of(), findings.sorted());
     return pattern;

@@ -14,7 +14,7 @@ import org.lapmark.figure.DemoFigures;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.figure.read.FigureExamples;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.source.key.KeyWords;
 import org.lapmark.source.key.Table;
@@ -47,7 +47,7 @@ class FigureTablesTest {
     Matcher shown = Pattern.compile("(?s)```figure\n(.*?)```\n").matcher(introduction());
     assertTrue(shown.find());
     Findings findings = new Findings();
-    GradedPattern bag = DemoFigures.pattern(DemoFigures.source(), "M");
+    EvaluatedPattern bag = DemoFigures.pattern(DemoFigures.source(), "M");
     PrintForm form = bag.source().masthead().form();
     assertTrue(
         FigureSource.parse(DemoFigures.block(shown.group(1)), findings)

@@ -9,7 +9,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Scope;
@@ -75,7 +75,7 @@ final class Samples {
   }
 
   /** A pattern in one size, with the measures a (in millimetres) and n, a count. */
-  static GradedPattern pattern(String size, double a) {
+  static EvaluatedPattern pattern(String size, double a) {
     Scope scope =
         new Scope() {
           @Override
@@ -94,7 +94,7 @@ final class Samples {
             return Value.Quantity.length(10);
           }
         };
-    return new GradedPattern(
+    return new EvaluatedPattern(
         source(), Variant.ofSize(size), Map.of(), Map.of(), List.of(), List.of(), scope);
   }
 
@@ -128,7 +128,7 @@ final class Samples {
 
   static final PrintForm METRIC = new PrintForm(PrintForm.Units.METRIC, 1, 8);
 
-  static Printing printing(Manuscript manuscript, GradedPattern... patterns) {
+  static Printing printing(Manuscript manuscript, EvaluatedPattern... patterns) {
     return Printing.of(manuscript.values(), List.of(patterns), METRIC, new Findings());
   }
 
@@ -170,7 +170,7 @@ final class Samples {
     return new HtmlText(printing, new HtmlText.Frame(2, "s1", 0), new Plain());
   }
 
-  static String html(Manuscript manuscript, GradedPattern... patterns) {
+  static String html(Manuscript manuscript, EvaluatedPattern... patterns) {
     return html(printing(manuscript, patterns)).text(manuscript);
   }
 }

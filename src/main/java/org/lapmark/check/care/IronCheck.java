@@ -14,7 +14,7 @@ import org.lapmark.check.rule.Rule;
 import org.lapmark.figure.Layers;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.source.MakingSource.ToolSource;
 import org.lapmark.source.PieceSource;
@@ -42,12 +42,12 @@ public final class IronCheck {
   /** The hazard of whatever is hot and pressed. */
   private static final String IRON = "iron";
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Reach reach;
   private final Findings findings;
   private final Map<String, ThingSource> materials = new LinkedHashMap<>();
 
-  private IronCheck(GradedPattern pattern, Reach reach, Findings findings) {
+  private IronCheck(EvaluatedPattern pattern, Reach reach, Findings findings) {
     this.pattern = pattern;
     this.reach = reach;
     this.findings = findings;
@@ -55,7 +55,7 @@ public final class IronCheck {
   }
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     IronCheck check = new IronCheck(pattern, evaluated.reach(), findings);
     check.materials.values().forEach(check::name);
     check.materials.values().forEach(check::contradiction);

@@ -13,7 +13,7 @@ import org.lapmark.figure.Layers;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.ThingSource;
@@ -31,18 +31,18 @@ public final class LayerCheck {
   /** Less can't be cut. */
   private static final double NOTHING = 0.1;
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Findings findings;
   private final Map<String, ThingSource> materials = new LinkedHashMap<>();
 
-  private LayerCheck(GradedPattern pattern, Findings findings) {
+  private LayerCheck(EvaluatedPattern pattern, Findings findings) {
     this.pattern = pattern;
     this.findings = findings;
     pattern.source().materials().forEach(thing -> materials.put(thing.id().text(), thing));
   }
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     LayerCheck check = new LayerCheck(pattern, findings);
     pattern.pieces().forEach(check::check);
   }

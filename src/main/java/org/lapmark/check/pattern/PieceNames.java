@@ -7,7 +7,7 @@ import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.source.PieceSource;
 
@@ -19,7 +19,7 @@ public final class PieceNames {
   private PieceNames() {}
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     Map<Integer, Position> places = new LinkedHashMap<>();
     for (PieceSource source : pattern.source().pieces()) {
       places.put(source.number(), source.name().source().position());

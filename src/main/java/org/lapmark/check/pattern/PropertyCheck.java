@@ -9,7 +9,7 @@ import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PrintedTexts;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Traits;
 import org.lapmark.lay.LayCode;
 import org.lapmark.measure.Formula;
@@ -17,7 +17,7 @@ import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
 
 /** Every property of materials and hardware can be computed, and is as much as it can be. */
-public record PropertyCheck(GradedPattern pattern, Findings findings) {
+public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
   public static final Rule<Evaluated> RULE =
       new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE);
 
@@ -32,7 +32,7 @@ public record PropertyCheck(GradedPattern pattern, Findings findings) {
       List.of("quantity", "margin", "selvedge_margin", "shrinkage", "repeat", "thickness");
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     PropertyCheck check = new PropertyCheck(pattern, findings);
     PrintedTexts.things(pattern.source()).forEach(check::thing);
     pattern

@@ -11,7 +11,7 @@ import java.util.TreeSet;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
@@ -24,15 +24,15 @@ import org.lapmark.source.SizeTable;
  * Changes of up to 0.05 mm count for nothing.
  */
 public final class SizeOrder {
-  public static final Rule<List<GradedPattern>> RULE =
+  public static final Rule<List<EvaluatedPattern>> RULE =
       new Rule<>(SizeOrder::run, CheckCode.SIZE_ORDER_BROKEN);
 
   private static final double NOTHING = 0.05;
 
-  private final List<GradedPattern> patterns;
+  private final List<EvaluatedPattern> patterns;
   private final Findings findings;
 
-  private SizeOrder(List<GradedPattern> patterns, Findings findings) {
+  private SizeOrder(List<EvaluatedPattern> patterns, Findings findings) {
     this.patterns = patterns;
     this.findings = findings;
   }
@@ -45,7 +45,7 @@ public final class SizeOrder {
    *
    * @param patterns in the order of the size table
    */
-  static void run(List<GradedPattern> patterns, Findings findings) {
+  static void run(List<EvaluatedPattern> patterns, Findings findings) {
     if (patterns.size() > 2) {
       SizeOrder order = new SizeOrder(patterns, findings);
       Set<Integer> turning = order.turnsOfTable();
@@ -60,7 +60,7 @@ public final class SizeOrder {
     Set<Integer> turning = new TreeSet<>();
     for (SizeTable.Row row : patterns.get(0).source().sizes().rows()) {
       List<Double> amounts = new ArrayList<>();
-      for (GradedPattern pattern : patterns) {
+      for (EvaluatedPattern pattern : patterns) {
         Value.Quantity value = row.values().get(pattern.variant().size());
         if (value != null) {
           amounts.add(value.amount());
@@ -95,7 +95,7 @@ public final class SizeOrder {
       return;
     }
     Map<String, List<Double>> lengths = new LinkedHashMap<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       Panel panel = pattern.panels().get(source.name().text());
       if (panel == null) {
         return;

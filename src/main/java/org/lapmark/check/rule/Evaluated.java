@@ -2,7 +2,7 @@ package org.lapmark.check.rule;
 
 import java.util.List;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
@@ -10,7 +10,7 @@ import org.lapmark.text.markdown.StepsReader;
 
 /** A pattern in one variant, for rules that hold in each. It belongs to one thread. */
 public final class Evaluated {
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Reach reach;
   private final CareWords sought;
   private Steps steps;
@@ -22,13 +22,13 @@ public final class Evaluated {
    * @param reach what the documents can do
    * @param sought the words that its texts are searched for
    */
-  public Evaluated(GradedPattern pattern, Reach reach, CareWords sought) {
+  public Evaluated(EvaluatedPattern pattern, Reach reach, CareWords sought) {
     this.pattern = pattern;
     this.reach = reach;
     this.sought = sought;
   }
 
-  public GradedPattern pattern() {
+  public EvaluatedPattern pattern() {
     return pattern;
   }
 

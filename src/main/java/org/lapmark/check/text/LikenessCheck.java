@@ -16,13 +16,13 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PieceSource;
@@ -41,21 +41,21 @@ public final class LikenessCheck {
   public static final Rule<Evaluated> RULE =
       new Rule<>(LikenessCheck::run, CheckCode.PRINTED_ALIKE, CheckCode.DEPTH_ROUNDED_UP);
 
-  public static final Rule<List<GradedPattern>> ACROSS_SIZES =
+  public static final Rule<List<EvaluatedPattern>> ACROSS_SIZES =
       new Rule<>(LikenessCheck::acrossSizes, CheckCode.SIZES_PRINTED_ALIKE);
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final PrintForm form;
   private final Findings findings;
 
-  private LikenessCheck(GradedPattern pattern, Findings findings) {
+  private LikenessCheck(EvaluatedPattern pattern, Findings findings) {
     this.pattern = pattern;
     this.form = pattern.source().masthead().form();
     this.findings = findings;
   }
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     LikenessCheck check = new LikenessCheck(pattern, findings);
     for (StepSource step : pattern.source().steps()) {
       List<ShownLength> shown = new ArrayList<>(ShownLength.in(step.title(), pattern));
@@ -199,12 +199,12 @@ public final class LikenessCheck {
    * @param patterns the pattern in the sizes of one choice, in order
    * @param findings where problems go
    */
-  static void acrossSizes(List<GradedPattern> patterns, Findings findings) {
-    GradedPattern first = patterns.get(0);
+  static void acrossSizes(List<EvaluatedPattern> patterns, Findings findings) {
+    EvaluatedPattern first = patterns.get(0);
     Set<Position> told = new LinkedHashSet<>();
     for (int i = 1; i < patterns.size(); i++) {
-      GradedPattern before = patterns.get(i - 1);
-      GradedPattern after = patterns.get(i);
+      EvaluatedPattern before = patterns.get(i - 1);
+      EvaluatedPattern after = patterns.get(i);
       for (FinishedSource row : after.source().finished()) {
         for (ShownLength there : ShownLength.in(row.value(), after)) {
           for (FinishedSource same : before.source().finished()) {

@@ -8,8 +8,8 @@ import org.lapmark.check.rule.Amount;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.GradeCode;
-import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintedValue;
@@ -20,11 +20,11 @@ final class Negatives {
   private static final double NOTHING = 1e-9;
   private static final Pattern NOT_NAMES = Pattern.compile("[^a-z0-9_.]+");
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Findings findings;
   private final Set<Position> finished = new TreeSet<>();
 
-  Negatives(GradedPattern pattern, Findings findings) {
+  Negatives(EvaluatedPattern pattern, Findings findings) {
     this.pattern = pattern;
     this.findings = findings;
     pattern

@@ -6,10 +6,12 @@ import java.util.Optional;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
+import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
+import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 
@@ -33,19 +35,19 @@ record ShownLength(
     String metricText,
     String inchText) {
   /** The lengths that a text prints, in order. */
-  static List<ShownLength> in(SourceText text, GradedPattern pattern) {
+  static List<ShownLength> in(SourceText text, EvaluatedPattern pattern) {
     return in(TemplateText.parse(text, new Findings()), pattern);
   }
 
   /** The lengths that a text prints, in order. */
-  static List<ShownLength> in(TemplateText text, GradedPattern pattern) {
+  static List<ShownLength> in(TemplateText text, EvaluatedPattern pattern) {
     List<ShownLength> all = new ArrayList<>();
     text.placeholders().forEach(one -> of(text, one, pattern).ifPresent(all::add));
     return all;
   }
 
   private static Optional<ShownLength> of(
-      TemplateText text, TemplateText.Placeholder placeholder, GradedPattern pattern) {
+      TemplateText text, TemplateText.Placeholder placeholder, EvaluatedPattern pattern) {
     Optional<Value.Lengths> lengths =
         pattern.value(placeholder.formula(), new Findings()).flatMap(Value::lengths);
     if (lengths.isEmpty()) {

@@ -6,7 +6,7 @@ import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.AuthorTexts;
@@ -35,7 +35,7 @@ public final class TextCheck {
   private TextCheck() {}
 
   static void run(Evaluated evaluated, Findings findings) {
-    GradedPattern pattern = evaluated.pattern();
+    EvaluatedPattern pattern = evaluated.pattern();
     PatternSource source = pattern.source();
     Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {

@@ -6,7 +6,7 @@ import java.util.stream.Collectors;
 import org.lapmark.cli.console.Csv;
 import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.report.Checked;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.publish.Walk;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
@@ -46,7 +46,7 @@ public final class WalkCsv {
     StringBuilder text = new StringBuilder();
     Csv.append(text, HEAD);
     for (int i = 0; i < walks.size(); i++) {
-      for (GradedPattern pattern : walks.get(i).patterns()) {
+      for (EvaluatedPattern pattern : walks.get(i).patterns()) {
         for (WalkedSeam seam : pattern.seams()) {
           List<String> lead =
               List.of(

@@ -7,7 +7,7 @@ import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.Checked;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.publish.Walk;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
@@ -50,7 +50,7 @@ public final class WalkJson {
     List<Object> patterns = new ArrayList<>();
     for (int i = 0; i < walks.size(); i++) {
       List<Object> variants = new ArrayList<>();
-      for (GradedPattern pattern : walks.get(i).patterns()) {
+      for (EvaluatedPattern pattern : walks.get(i).patterns()) {
         variants.add(
             Json.object(
                 "size",

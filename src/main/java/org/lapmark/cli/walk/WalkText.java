@@ -8,7 +8,7 @@ import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Visible;
 import org.lapmark.cli.report.Checked;
 import org.lapmark.cli.report.TextReport;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.publish.Walk;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
@@ -26,7 +26,7 @@ public final class WalkText {
   public static String of(List<Checked> all, List<Walk> walks) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < walks.size(); i++) {
-      for (GradedPattern pattern : walks.get(i).patterns()) {
+      for (EvaluatedPattern pattern : walks.get(i).patterns()) {
         text.append(text.isEmpty() ? "" : "\n");
         String choices = WalkWords.choices(pattern);
         text.append(

@@ -2,7 +2,7 @@ package org.lapmark.cli.walk;
 
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.seam.SeamMark;
 import org.lapmark.seam.SeamSide;
@@ -13,7 +13,7 @@ final class WalkWords {
   private WalkWords() {}
 
   /** The choices of a variant, as {@code option=choice}; empty without options. */
-  static String choices(GradedPattern pattern) {
+  static String choices(EvaluatedPattern pattern) {
     return pattern.variant().choices().entrySet().stream()
         .map(choice -> choice.getKey() + "=" + choice.getValue())
         .collect(Collectors.joining(" "));

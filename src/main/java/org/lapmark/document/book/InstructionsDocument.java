@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.sheet.SheetPlan;
 
 /**
@@ -43,7 +43,7 @@ public record InstructionsDocument(Manual manual, SheetPlan plan, Plates plates)
       String title,
       String subject)
       throws IOException {
-    GradedPattern pattern = manual.pattern();
+    EvaluatedPattern pattern = manual.pattern();
     return new Pages(
         writer,
         new Pages.Title(pattern.source().masthead(), pattern.variant().size(), title, subject),

@@ -4,7 +4,7 @@ import java.io.IOException;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.NestedPlan;
 
 /**
@@ -15,7 +15,7 @@ import org.lapmark.print.NestedPlan;
  * @param plan the tiles, at least one, and layers
  * @param plates has the words and the look of drawings
  */
-public record NestedTilesDocument(GradedPattern pattern, NestedPlan plan, Plates plates)
+public record NestedTilesDocument(EvaluatedPattern pattern, NestedPlan plan, Plates plates)
     implements Document {
   /** Checks that there are tiles. */
   public NestedTilesDocument {

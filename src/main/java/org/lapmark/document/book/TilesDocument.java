@@ -4,7 +4,7 @@ import java.io.IOException;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.sheet.SheetPlan;
 
 /**
@@ -14,7 +14,7 @@ import org.lapmark.print.sheet.SheetPlan;
  * @param plan its tiles, at least one
  * @param plates has the words and the look of drawings
  */
-public record TilesDocument(GradedPattern pattern, SheetPlan plan, Plates plates)
+public record TilesDocument(EvaluatedPattern pattern, SheetPlan plan, Plates plates)
     implements Document {
   /** Checks that there are tiles. */
   public TilesDocument {

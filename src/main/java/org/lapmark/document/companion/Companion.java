@@ -17,7 +17,7 @@ import org.lapmark.document.pdf.Program;
 import org.lapmark.document.section.Content;
 import org.lapmark.document.section.Sections;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
@@ -38,7 +38,7 @@ import org.lapmark.wording.Wording;
  * @param patterns the pattern in every size of the page, in the order of the size table; without
  *     errors
  */
-public record Companion(List<GradedPattern> patterns) implements Document {
+public record Companion(List<EvaluatedPattern> patterns) implements Document {
   private static final String PAGE = "companion/companion.ftlh";
   private static final String STYLE = "companion/companion.css.ftl";
   private static final String SCRIPT = "companion/companion.js";

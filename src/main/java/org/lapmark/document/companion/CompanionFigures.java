@@ -12,7 +12,7 @@ import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.text.Block;
@@ -44,7 +44,7 @@ final class CompanionFigures {
 
   /** The key of sides and materials. */
   String key() {
-    GradedPattern pattern = sizes.patterns().get(sizes.typical());
+    EvaluatedPattern pattern = sizes.patterns().get(sizes.typical());
     return svg.write(
         drawer.key(pattern),
         "figure-key",

@@ -16,7 +16,7 @@ import org.lapmark.document.manual.Chosen;
 import org.lapmark.document.manual.Computed;
 import org.lapmark.document.manual.ThingDetails;
 import org.lapmark.document.section.BeginPage;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.ClothWidth;
@@ -37,7 +37,7 @@ import org.lapmark.wording.Wording;
 final class CompanionLists {
   private final CompanionSizes sizes;
   private final Wording wording;
-  private final GradedPattern first;
+  private final EvaluatedPattern first;
 
   CompanionLists(CompanionSizes sizes) {
     this.sizes = sizes;
@@ -120,7 +120,7 @@ final class CompanionLists {
         + (bare ? " " + wording.text("companion.allowances.bare") : "");
   }
 
-  private static double greatest(GradedPattern pattern) {
+  private static double greatest(EvaluatedPattern pattern) {
     return pattern.pieces().stream()
         .flatMap(piece -> piece.shape().allowances().values().stream())
         .mapToDouble(Double::doubleValue)
@@ -256,9 +256,9 @@ final class CompanionLists {
   }
 
   /** What there is to tell in some size, each once, as markup. */
-  private List<String> told(BiFunction<GradedPattern, PrintForm, Map<String, String>> details) {
+  private List<String> told(BiFunction<EvaluatedPattern, PrintForm, Map<String, String>> details) {
     Set<String> keys = new LinkedHashSet<>();
-    for (GradedPattern pattern : sizes.patterns()) {
+    for (EvaluatedPattern pattern : sizes.patterns()) {
       keys.addAll(details.apply(pattern, pattern.source().masthead().form()).keySet());
     }
     return keys.stream()

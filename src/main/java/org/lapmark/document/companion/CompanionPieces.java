@@ -11,7 +11,7 @@ import org.lapmark.document.manual.RuledMarks;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.PrintForm;
@@ -22,7 +22,7 @@ import org.lapmark.wording.Wording;
 final class CompanionPieces {
   private final CompanionSizes sizes;
   private final Wording wording;
-  private final GradedPattern first;
+  private final EvaluatedPattern first;
 
   CompanionPieces(CompanionSizes sizes) {
     this.sizes = sizes;
@@ -95,7 +95,7 @@ final class CompanionPieces {
     return lines;
   }
 
-  private String mark(GradedPattern pattern, Piece piece, PrintForm form, int line) {
+  private String mark(EvaluatedPattern pattern, Piece piece, PrintForm form, int line) {
     return same(pattern, piece)
         .statedSize()
         .filter(size -> line < size.marks().size())
@@ -111,7 +111,7 @@ final class CompanionPieces {
         .orElse(null);
   }
 
-  private String cut(GradedPattern pattern, Piece piece, Cut cut) {
+  private String cut(EvaluatedPattern pattern, Piece piece, Cut cut) {
     return same(pattern, piece).cuts().stream()
         .filter(other -> other.material().equals(cut.material()))
         .findFirst()
@@ -119,7 +119,7 @@ final class CompanionPieces {
         .orElse(null);
   }
 
-  private String size(GradedPattern pattern, Piece piece, PrintForm form) {
+  private String size(EvaluatedPattern pattern, Piece piece, PrintForm form) {
     Optional<StatedSize> size = same(pattern, piece).statedSize();
     if (size.isEmpty()) {
       return wording.text(
@@ -134,7 +134,7 @@ final class CompanionPieces {
             "bias", size.get().bias() ? "yes" : "no"));
   }
 
-  private String allowance(GradedPattern pattern, Piece piece, PrintForm form) {
+  private String allowance(EvaluatedPattern pattern, Piece piece, PrintForm form) {
     TreeSet<Double> stated = new TreeSet<>(same(pattern, piece).shape().allowances().values());
     if (stated.isEmpty() || stated.last() == 0) {
       return wording.text("companion.allowance.none");
@@ -144,7 +144,7 @@ final class CompanionPieces {
         Map.of("allowance", length(stated.last(), form)));
   }
 
-  private static Piece same(GradedPattern pattern, Piece piece) {
+  private static Piece same(EvaluatedPattern pattern, Piece piece) {
     return pattern.pieces().stream()
         .filter(other -> other.number() == piece.number())
         .findFirst()

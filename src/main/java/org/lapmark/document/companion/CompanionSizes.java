@@ -10,7 +10,7 @@ import java.util.function.BiFunction;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
@@ -24,7 +24,7 @@ import org.lapmark.wording.Wording;
 
 /** Prints whatever a companion says in every size and every choice of units. */
 final class CompanionSizes {
-  private final List<GradedPattern> patterns;
+  private final List<EvaluatedPattern> patterns;
   private final List<String> names;
   private final Map<CompanionUnits, PrintForm> forms;
   private final Wording wording;
@@ -37,7 +37,7 @@ final class CompanionSizes {
    * @param wording the page's words
    * @param findings where problems go
    */
-  CompanionSizes(List<GradedPattern> patterns, Wording wording, Findings findings) {
+  CompanionSizes(List<EvaluatedPattern> patterns, Wording wording, Findings findings) {
     this.patterns = List.copyOf(patterns);
     this.names = patterns.stream().map(pattern -> pattern.variant().size()).toList();
     this.wording = wording;
@@ -53,7 +53,7 @@ final class CompanionSizes {
     return patterns.get(0).source();
   }
 
-  List<GradedPattern> patterns() {
+  List<EvaluatedPattern> patterns() {
     return patterns;
   }
 
@@ -83,7 +83,7 @@ final class CompanionSizes {
    * A text that is worked out by size and units. A size whose text can't be printed is left out and
    * reported.
    */
-  SizedText sized(BiFunction<GradedPattern, PrintForm, String> text) {
+  SizedText sized(BiFunction<EvaluatedPattern, PrintForm, String> text) {
     Map<Integer, List<String>> texts = new LinkedHashMap<>();
     for (int i = 0; i < patterns.size(); i++) {
       List<String> printed = new ArrayList<>();
@@ -162,7 +162,7 @@ final class CompanionSizes {
   SizedText sized(Inline.Value value, Map<CompanionUnits, Printing> printings) {
     Map<Integer, List<String>> texts = new LinkedHashMap<>();
     for (int i = 0; i < patterns.size(); i++) {
-      GradedPattern pattern = patterns.get(i);
+      EvaluatedPattern pattern = patterns.get(i);
       List<String> printed = new ArrayList<>();
       for (Printing printing : printings.values()) {
         Optional<PrintedValue> one =

@@ -12,8 +12,8 @@ import org.lapmark.document.section.Pictures;
 import org.lapmark.document.setting.RecordModel;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.GradeReport;
-import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.source.Masthead;
 import org.lapmark.wording.Wording;
@@ -25,7 +25,7 @@ import org.lapmark.wording.Wording;
  * @param patterns the pattern in each size, in the order of the size table, with the same choices
  * @param paper the paper
  */
-public record GradeReportDocument(List<GradedPattern> patterns, Paper paper) implements Document {
+public record GradeReportDocument(List<EvaluatedPattern> patterns, Paper paper) implements Document {
   private static final String TEMPLATE = "document/grade-report.ftlh";
 
   /** Copies the list. */

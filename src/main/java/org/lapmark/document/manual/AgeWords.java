@@ -3,7 +3,7 @@ package org.lapmark.document.manual;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.Ages;
 import org.lapmark.source.UseSource;
 import org.lapmark.wording.Wording;
@@ -18,7 +18,7 @@ public final class AgeWords {
    * @param sizes the pattern in every size of the document
    * @return one text; sizes lead what isn't the same in all of them
    */
-  public static Optional<String> of(List<GradedPattern> sizes, Wording wording) {
+  public static Optional<String> of(List<EvaluatedPattern> sizes, Wording wording) {
     SizeWords words =
         new SizeWords(sizes.stream().map(size -> size.variant().size()).toList(), wording);
     List<String> told =
@@ -29,7 +29,7 @@ public final class AgeWords {
   }
 
   /** The ages of one size. */
-  public static Optional<String> of(GradedPattern pattern, Wording wording) {
+  public static Optional<String> of(EvaluatedPattern pattern, Wording wording) {
     UseSource use = pattern.source().making().use();
     return use.isForYoung()
         ? Optional.of(text(use.agesOf(pattern.variant().size()), wording))

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Refusal;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.wording.Wording;
 
 /**
@@ -34,7 +34,7 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
    */
   public record Refused(String option, String id, String words) {
     /** The reason in one size, as one string. */
-    public Optional<String> in(GradedPattern pattern, PrintForm form) {
+    public Optional<String> in(EvaluatedPattern pattern, PrintForm form) {
       return refusal(pattern, option, id)
           .map(refusal -> SizeWords.plain(refusal.printed(form)))
           .filter(reason -> !reason.isEmpty())
@@ -42,7 +42,7 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
     }
   }
 
-  private static Optional<Refusal> refusal(GradedPattern pattern, String option, String id) {
+  private static Optional<Refusal> refusal(EvaluatedPattern pattern, String option, String id) {
     return pattern.refusals().stream()
         .filter(refusal -> refusal.option().equals(option) && refusal.choice().equals(id))
         .findFirst();
@@ -53,8 +53,8 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
    *
    * @param sizes the pattern in every size of the document, with the same choices
    */
-  public static List<Chosen> in(List<GradedPattern> sizes, Wording wording) {
-    GradedPattern first = sizes.get(0);
+  public static List<Chosen> in(List<EvaluatedPattern> sizes, Wording wording) {
+    EvaluatedPattern first = sizes.get(0);
     List<Chosen> all = new ArrayList<>();
     for (OptionSource option : first.source().options().options()) {
       String choice = first.variant().choices().get(option.name().text());
@@ -71,7 +71,7 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
     return all;
   }
 
-  private static boolean isAlone(OptionSource option, String choice, List<GradedPattern> sizes) {
+  private static boolean isAlone(OptionSource option, String choice, List<EvaluatedPattern> sizes) {
     String name = option.name().text();
     return option.ids().stream()
         .filter(id -> !id.equals(choice))
@@ -79,7 +79,7 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
   }
 
   private static List<Refused> refused(
-      OptionSource option, List<GradedPattern> sizes, Wording wording) {
+      OptionSource option, List<EvaluatedPattern> sizes, Wording wording) {
     String name = option.name().text();
     List<Refused> refused = new ArrayList<>();
     for (String id : option.ids()) {
@@ -129,8 +129,8 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
    *
    * @param sizes the pattern in every size of the document
    */
-  public Line printed(List<GradedPattern> sizes, Wording wording, PrintForm form) {
-    GradedPattern first = sizes.get(0);
+  public Line printed(List<EvaluatedPattern> sizes, Wording wording, PrintForm form) {
+    EvaluatedPattern first = sizes.get(0);
     SizeWords words =
         new SizeWords(sizes.stream().map(size -> size.variant().size()).toList(), wording);
     List<String> reasons = new ArrayList<>();

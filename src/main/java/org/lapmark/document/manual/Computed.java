@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
@@ -12,7 +12,7 @@ import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 
 /** Values of a pattern that no text of the author's asks for. */
-public record Computed(GradedPattern pattern, PrintForm form) {
+public record Computed(EvaluatedPattern pattern, PrintForm form) {
   /** A formula's value as the document prints it; nothing when it can't be computed. */
   public Optional<String> text(Formula formula) {
     try {
@@ -28,7 +28,7 @@ public record Computed(GradedPattern pattern, PrintForm form) {
    *
    * @throws FindingException when it can't be computed
    */
-  public static String printed(Formula formula, GradedPattern pattern, PrintForm form) {
+  public static String printed(Formula formula, EvaluatedPattern pattern, PrintForm form) {
     Value value = formula.evaluate(pattern.scope());
     return value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH
         ? form.print(quantity)

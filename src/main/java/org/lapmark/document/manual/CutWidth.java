@@ -3,7 +3,7 @@ package org.lapmark.document.manual;
 import java.util.LinkedHashSet;
 import java.util.Set;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.PrintForm;
@@ -20,7 +20,7 @@ public final class CutWidth {
   private CutWidth() {}
 
   /** A length, or the nominal pair of the material's width. */
-  public static Value of(GradedPattern pattern, Piece piece, StatedSize size) {
+  public static Value of(EvaluatedPattern pattern, Piece piece, StatedSize size) {
     Set<Value> called = new LinkedHashSet<>();
     for (Cut cut : piece.cuts()) {
       for (ThingSource material : pattern.source().materials()) {
@@ -38,7 +38,7 @@ public final class CutWidth {
         : form.print((Value.Quantity) width);
   }
 
-  private static Value called(GradedPattern pattern, ThingSource material, double width) {
+  private static Value called(EvaluatedPattern pattern, ThingSource material, double width) {
     Value.Quantity plain = Value.Quantity.length(width);
     if (!material.properties().containsKey("usable_width")) {
       return plain;

@@ -10,7 +10,7 @@ import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
@@ -29,7 +29,7 @@ public final class Hazards {
   private static final String TEXT = ".text";
   private static final String NO_LIMIT = "none";
 
-  private final List<GradedPattern> patterns;
+  private final List<EvaluatedPattern> patterns;
   private final PatternSource source;
   private final PrintForm form;
   private final Wording wording;
@@ -41,7 +41,7 @@ public final class Hazards {
    * @param patterns the pattern in every size that the document speaks of; all consist of the same
    * @param form how a load limit is printed
    */
-  public Hazards(List<GradedPattern> patterns, PrintForm form, Wording wording) {
+  public Hazards(List<EvaluatedPattern> patterns, PrintForm form, Wording wording) {
     this.patterns = List.copyOf(patterns);
     this.source = patterns.get(0).source();
     this.form = form;
@@ -124,7 +124,7 @@ public final class Hazards {
 
   private Set<String> use() {
     Set<String> use = new LinkedHashSet<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       use.addAll(source.making().use().hazards(pattern.variant().size()));
     }
     use.removeIf(hazard -> !hasWords(hazard));
@@ -154,7 +154,7 @@ public final class Hazards {
 
   /** A caution in full for one size; nothing when a load limit can't be printed. */
   public Optional<String> text(
-      String hazard, GradedPattern pattern, PrintForm inForm, Findings findings) {
+      String hazard, EvaluatedPattern pattern, PrintForm inForm, Findings findings) {
     TemplateText load = source.making().use().loadLimit();
     if (load == null) {
       return Optional.of(say(hazard, TEXT, NO_LIMIT));
@@ -174,7 +174,7 @@ public final class Hazards {
     }
     List<String> names = new ArrayList<>();
     List<List<Object>> bySize = new ArrayList<>();
-    for (GradedPattern pattern : patterns) {
+    for (EvaluatedPattern pattern : patterns) {
       names.add(pattern.variant().size());
       Printed.of(load, pattern, form, new Findings())
           .ifPresent(printed -> bySize.add(printed.parts()));

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.figure.Figure;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.text.Block;
@@ -38,8 +38,8 @@ import org.lapmark.text.Targets;
  * @param walked whether the walk of every seam is appended
  */
 public record Manual(
-    GradedPattern pattern,
-    List<GradedPattern> sizes,
+    EvaluatedPattern pattern,
+    List<EvaluatedPattern> sizes,
     Look look,
     PrintForm form,
     Steps steps,
@@ -78,7 +78,7 @@ public record Manual(
    * @param key the key of sides and materials, if there are figures
    */
   public Manual(
-      GradedPattern pattern,
+      EvaluatedPattern pattern,
       Look look,
       PrintForm form,
       Steps steps,
@@ -127,7 +127,7 @@ public record Manual(
    * @param all the pattern in each size
    * @param findings where problems of values go
    */
-  public Manual ofSizes(List<GradedPattern> all, Findings findings) {
+  public Manual ofSizes(List<EvaluatedPattern> all, Findings findings) {
     List<Inline.Value> values = new ArrayList<>(steps.values());
     notes.values().forEach(note -> values.addAll(note.values()));
     return new Manual(

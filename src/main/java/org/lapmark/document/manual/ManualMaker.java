@@ -12,7 +12,7 @@ import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.LayPlanner;
 import org.lapmark.measure.NumberWords;
@@ -36,14 +36,14 @@ public final class ManualMaker {
 
   private static final double HIGHEST_ON_COVER = 104;
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Findings findings;
   private final PrintForm form;
   private final FigureDrawer drawer;
   private final FigureDrawer coverDrawer;
 
   public ManualMaker(
-      GradedPattern pattern,
+      EvaluatedPattern pattern,
       Wording wording,
       StyleSheet styles,
       LetteringMeasure lettering,
@@ -91,7 +91,7 @@ public final class ManualMaker {
         pattern, look, form, steps, notes, printing, cloths, figures, finished, cover, key);
   }
 
-  public static List<ClothPlan> cloths(GradedPattern pattern, Findings findings) {
+  public static List<ClothPlan> cloths(EvaluatedPattern pattern, Findings findings) {
     return LayPlanner.plan(pattern, findings);
   }
 

@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
@@ -30,11 +30,11 @@ public final class ThingDetails {
   /** Thinner cloths are asked for by weight. */
   private static final double WORTH_MENTIONING = 2;
 
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Computed computed;
   private final Wording wording;
 
-  public ThingDetails(GradedPattern pattern, PrintForm form, Wording wording) {
+  public ThingDetails(EvaluatedPattern pattern, PrintForm form, Wording wording) {
     this.pattern = pattern;
     this.computed = new Computed(pattern, form);
     this.wording = wording;

@@ -8,7 +8,7 @@ import org.lapmark.document.manual.CutWidth;
 import org.lapmark.document.manual.RuledMarks;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.measure.PrintForm;
@@ -19,11 +19,11 @@ import org.lapmark.wording.Wording;
 
 /** The cutting table of one variant: its pieces, and what is to be ruled onto the cloth. */
 public final class CuttingTable {
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final Wording wording;
   private final PrintForm form;
 
-  public CuttingTable(GradedPattern pattern, Wording wording) {
+  public CuttingTable(EvaluatedPattern pattern, Wording wording) {
     this.pattern = pattern;
     this.wording = wording;
     this.form = Setting.form(pattern, wording);

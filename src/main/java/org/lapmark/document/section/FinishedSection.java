@@ -3,7 +3,7 @@ package org.lapmark.document.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.wording.Wording;
 
 /** Finished measurements, and a picture that shows them. */
@@ -51,7 +51,7 @@ final class FinishedSection implements Section {
     return new BySize(rows);
   }
 
-  static List<Row> rows(GradedPattern pattern, Wording wording) {
+  static List<Row> rows(EvaluatedPattern pattern, Wording wording) {
     return pattern.source().finished().stream()
         .map(
             row ->

@@ -3,7 +3,7 @@ package org.lapmark.document.section;
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 
 /** Labels of pieces that have no paper, to be cut out and pinned on. */
@@ -40,7 +40,7 @@ final class LabelsSection implements Section {
     if (setting.manual().isOfSizes()) {
       return new Values(List.of());
     }
-    GradedPattern pattern = setting.manual().pattern();
+    EvaluatedPattern pattern = setting.manual().pattern();
     CuttingTable table = new CuttingTable(pattern, setting.wording());
     List<Label> labels = new ArrayList<>();
     for (Piece piece : pattern.pieces()) {

@@ -7,7 +7,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
@@ -51,13 +51,13 @@ public record Setting(
   }
 
   /** An author's short text with its values. */
-  static List<Object> printed(TemplateText text, GradedPattern pattern, Wording wording) {
+  static List<Object> printed(TemplateText text, EvaluatedPattern pattern, Wording wording) {
     return text == null
         ? List.of()
         : text.print(pattern.scope(), pattern.variant(), form(pattern, wording));
   }
 
-  static PrintForm form(GradedPattern pattern, Wording wording) {
+  static PrintForm form(EvaluatedPattern pattern, Wording wording) {
     return pattern.source().masthead().form().with(NumberWords.of(wording));
   }
 }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.function.Function;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.SizeWords;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.wording.Wording;
 
 /**
@@ -63,7 +63,7 @@ public record Sizes(List<Manual> manuals, String drawn, Wording wording) {
   }
 
   /** A text of each size, with the sizes named where they differ. */
-  List<Object> runs(Function<GradedPattern, List<Object>> text) {
+  List<Object> runs(Function<EvaluatedPattern, List<Object>> text) {
     return words().runs(each(manual -> text.apply(manual.pattern())));
   }
 

@@ -10,7 +10,7 @@ import org.lapmark.document.pdf.Program;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.figure.Figure;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.Masthead;
@@ -64,7 +64,7 @@ record TitlePages(
   private static final double COVER_ART_HEIGHT = 88;
 
   static TitlePages of(Setting setting) {
-    GradedPattern pattern = setting.manual().pattern();
+    EvaluatedPattern pattern = setting.manual().pattern();
     Masthead masthead = pattern.source().masthead();
     String pieces = piecesInWords(pattern, setting.wording());
     Optional<Figure> figure = setting.manual().cover();
@@ -101,7 +101,7 @@ record TitlePages(
   }
 
   private static List<Object> text(Setting setting, Function<Masthead, TemplateText> text) {
-    Function<GradedPattern, List<Object>> printed =
+    Function<EvaluatedPattern, List<Object>> printed =
         pattern ->
             Setting.printed(text.apply(pattern.source().masthead()), pattern, setting.wording());
     return setting
@@ -110,7 +110,7 @@ record TitlePages(
         .orElseGet(() -> printed.apply(setting.manual().pattern()));
   }
 
-  static String piecesInWords(GradedPattern pattern, Wording wording) {
+  static String piecesInWords(EvaluatedPattern pattern, Wording wording) {
     return String.join(
         wording.text("list.between"),
         pattern.pieces().stream()

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
@@ -92,7 +92,7 @@ public record WalkPages(String size, List<Seam> seams) {
    * @param wording the document's words
    * @return the page's content
    */
-  public static WalkPages of(GradedPattern pattern, Wording wording) {
+  public static WalkPages of(EvaluatedPattern pattern, Wording wording) {
     Names names =
         new Names(
             pattern, wording, pattern.source().masthead().form().with(NumberWords.of(wording)));
@@ -184,7 +184,7 @@ public record WalkPages(String size, List<Seam> seams) {
   }
 
   /** Parts of seams by the piece that a maker has in hand, and lengths in the document's units. */
-  private record Names(GradedPattern pattern, Wording wording, PrintForm form) {
+  private record Names(EvaluatedPattern pattern, Wording wording, PrintForm form) {
     /** A length as it was walked: metric to hundredths, inches as a ruler has them. */
     String walked(double length) {
       double millimetres = Math.round(length * 100) / 100.0 + 0.0; // never -0

@@ -12,7 +12,7 @@ import org.lapmark.drawing.Style;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.piece.CutGroup;
@@ -34,7 +34,7 @@ import org.lapmark.text.Markup;
  * @param piece one of its pieces
  * @param planner draws pieces and has the words
  */
-public record CutFile(GradedPattern pattern, Piece piece, SheetPlanner planner)
+public record CutFile(EvaluatedPattern pattern, Piece piece, SheetPlanner planner)
     implements Document {
   private static final double LINE = 0.25;
   private static final SvgNumbering NUMBERS = new SvgNumbering(5);

@@ -13,7 +13,7 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -27,7 +27,7 @@ import org.lapmark.source.ThingSource;
  *
  * @param pattern the pattern in that variant
  */
-public record PatternNames(GradedPattern pattern) {
+public record PatternNames(EvaluatedPattern pattern) {
   /** The piece of a number. */
   public Piece piece(SourceText number) {
     for (Piece piece : pattern.pieces()) {

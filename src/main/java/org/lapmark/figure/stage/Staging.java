@@ -14,7 +14,7 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
@@ -25,7 +25,7 @@ import org.lapmark.measure.TemplateText;
  * What the texts and formulas of one figure come to in one variant, and what is wrong with them.
  */
 public final class Staging {
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
   private final PrintForm form;
   private final Words words;
   private final FigureLengths lengths = new FigureLengths();
@@ -39,14 +39,14 @@ public final class Staging {
    * @param form how lengths are printed
    * @param words the words of figures
    */
-  public Staging(GradedPattern pattern, PrintForm form, Words words) {
+  public Staging(EvaluatedPattern pattern, PrintForm form, Words words) {
     this.pattern = pattern;
     this.form = form;
     this.words = words;
   }
 
   /** The pattern in the variant. */
-  public GradedPattern pattern() {
+  public EvaluatedPattern pattern() {
     return pattern;
   }
 

@@ -9,7 +9,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
@@ -40,7 +40,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param patterns the pattern in each size
  * @param pieces the pieces by number
  */
-public record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
+public record Nest(List<EvaluatedPattern> patterns, List<NestedPiece> pieces) {
   private static final GeometryFactory FACTORY = new GeometryFactory();
   private static final double ROOM = 1.03;
   private static final double CLOSE = 1.5;
@@ -58,7 +58,7 @@ public record Nest(List<GradedPattern> patterns, List<NestedPiece> pieces) {
     pieces = List.copyOf(pieces);
   }
 
-  public static Nest of(List<GradedPattern> patterns) {
+  public static Nest of(List<EvaluatedPattern> patterns) {
     Map<Integer, List<NestedPiece.Member>> byNumber = new TreeMap<>();
     for (int size = 0; size < patterns.size(); size++) {
       for (Piece piece : patterns.get(size).pieces()) {

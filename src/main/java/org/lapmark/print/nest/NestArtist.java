@@ -12,7 +12,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
@@ -97,7 +97,7 @@ public final class NestArtist implements SheetSubject {
   }
 
   @Override
-  public GradedPattern pattern() {
+  public EvaluatedPattern pattern() {
     return nest.patterns().get(0);
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.Value;
@@ -31,9 +31,9 @@ public class PieceLabel {
 
   private final Typesetting setting;
   private final Wording wording;
-  private final GradedPattern pattern;
+  private final EvaluatedPattern pattern;
 
-  public PieceLabel(Typesetting setting, GradedPattern pattern) {
+  public PieceLabel(Typesetting setting, EvaluatedPattern pattern) {
     this.setting = setting;
     this.wording = setting.wording();
     this.pattern = pattern;

@@ -5,7 +5,7 @@ import java.util.Map;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
@@ -16,7 +16,7 @@ import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.print.piece.Typesetting;
 
 /** The pieces of one size, as they are. */
-public record OneSize(Typesetting setting, GradedPattern pattern) implements SheetSubject {
+public record OneSize(Typesetting setting, EvaluatedPattern pattern) implements SheetSubject {
   @Override
   public String size() {
     return pattern.variant().size();

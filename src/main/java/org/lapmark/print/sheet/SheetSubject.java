@@ -4,7 +4,7 @@ import java.util.List;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
@@ -15,7 +15,7 @@ import org.lapmark.print.piece.PieceLabel;
 /** What a sheet shows: the pieces of one size, or those of all sizes stacked. */
 public interface SheetSubject {
   /** The pattern, for what all sizes have in common. */
-  GradedPattern pattern();
+  EvaluatedPattern pattern();
 
   /** The size, or the sizes in one phrase. */
   String size();

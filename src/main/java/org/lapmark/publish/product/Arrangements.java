@@ -3,7 +3,7 @@ package org.lapmark.publish.product;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.arrange.PlanQuality;
 import org.lapmark.print.paper.Paper;
@@ -40,8 +40,8 @@ public final class Arrangements {
   }
 
   /** Tells all, by pattern and paper. */
-  public void tell(List<GradedPattern> patterns, List<Paper> papers, Listener listener) {
-    for (GradedPattern pattern : patterns) {
+  public void tell(List<EvaluatedPattern> patterns, List<Paper> papers, Listener listener) {
+    for (EvaluatedPattern pattern : patterns) {
       for (Paper paper : papers) {
         String size = pattern.variant().size();
         PlanQuality quality = qualities.get(key(pattern.variant(), paper));

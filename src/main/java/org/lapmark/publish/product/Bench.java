@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.lapmark.document.Document;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.output.Manifest;
@@ -17,7 +17,7 @@ public final class Bench {
   private final Findings findings;
   private final Receiver receiver;
   private final Arrangements arrangements;
-  private GradedPattern planned;
+  private EvaluatedPattern planned;
   private SheetPlan plan;
 
   /**
@@ -41,7 +41,7 @@ public final class Bench {
   }
 
   /** Arranges the pieces on a paper, once for all jobs that are done together. */
-  public SheetPlan plan(GradedPattern pattern, Paper paper) {
+  public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
     if (planned != pattern || !plan.paper().equals(paper)) {
       plan = desk.plan(pattern, paper);
       planned = pattern;

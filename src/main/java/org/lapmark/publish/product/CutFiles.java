@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.svg.CutFile;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
@@ -30,7 +30,7 @@ final class CutFiles extends Product {
     return run.graded().stream().map(pattern -> job(run, pattern)).toList();
   }
 
-  private Job job(Run run, GradedPattern pattern) {
+  private Job job(Run run, EvaluatedPattern pattern) {
     Purpose purpose = run.purpose(pattern);
     return Job.of(
         bench -> {

@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
@@ -14,13 +14,13 @@ import org.lapmark.print.sheet.SheetPlan;
 /** Lays out and writes documents, for one thread. */
 public interface Desk {
   /** Arranges the pieces on a paper. */
-  SheetPlan plan(GradedPattern pattern, Paper paper);
+  SheetPlan plan(EvaluatedPattern pattern, Paper paper);
 
   /** Arranges the pieces of all sizes, stacked, on a paper. */
-  NestedPlan nested(List<GradedPattern> patterns, Paper paper);
+  NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper);
 
   /** What the instructions say, whatever the paper. */
-  Manual manual(GradedPattern pattern, Findings findings);
+  Manual manual(EvaluatedPattern pattern, Findings findings);
 
   /** The same in large print. */
   Manual enlarged(Manual manual, Findings findings);

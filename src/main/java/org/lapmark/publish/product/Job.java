@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.Manifest;
@@ -32,12 +32,12 @@ public record Job(Optional<Sheets> sheets, Work work) {
     return new Job(Optional.empty(), work);
   }
 
-  static Job on(GradedPattern pattern, Paper paper, Work work) {
+  static Job on(EvaluatedPattern pattern, Paper paper, Work work) {
     return new Job(Optional.of(new Sheets(pattern.variant(), paper)), work);
   }
 
   /** Arranges the pieces and makes nothing of it. */
-  public static Job arranging(GradedPattern pattern, Paper paper) {
+  public static Job arranging(EvaluatedPattern pattern, Paper paper) {
     return on(
         pattern,
         paper,

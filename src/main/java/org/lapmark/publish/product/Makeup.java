@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -21,7 +21,7 @@ record Makeup(List<Object> parts) {
     parts = List.copyOf(parts);
   }
 
-  static Makeup of(GradedPattern pattern) {
+  static Makeup of(EvaluatedPattern pattern) {
     PatternSource source = pattern.source();
     List<Object> parts = new ArrayList<>();
     parts.add(new LinkedHashMap<>(pattern.variant().choices()));
@@ -53,9 +53,9 @@ record Makeup(List<Object> parts) {
    * @param patterns one pattern a size
    * @return the groups, each in the order given and by their first
    */
-  static List<List<GradedPattern>> groups(List<GradedPattern> patterns) {
-    Map<Makeup, List<GradedPattern>> groups = new LinkedHashMap<>();
-    for (GradedPattern pattern : patterns) {
+  static List<List<EvaluatedPattern>> groups(List<EvaluatedPattern> patterns) {
+    Map<Makeup, List<EvaluatedPattern>> groups = new LinkedHashMap<>();
+    for (EvaluatedPattern pattern : patterns) {
       groups.computeIfAbsent(of(pattern), makeup -> new ArrayList<>()).add(pattern);
     }
     return List.copyOf(groups.values());

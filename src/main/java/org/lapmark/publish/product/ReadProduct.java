@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.lapmark.document.Document;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.request.Extra;
@@ -30,7 +30,7 @@ abstract class ReadProduct extends SheetProduct {
   abstract Document document(Manual manual, SheetPlan plan, Plates plates);
 
   @Override
-  final Optional<Document> document(Bench bench, Run run, GradedPattern pattern, SheetPlan plan) {
+  final Optional<Document> document(Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan) {
     return Optional.ofNullable(run.manuals().get(pattern.variant()))
         .flatMap(this::manual)
         .map(manual -> document(manual, plan, Plates.of(bench.desk().planner(manual.look()))));

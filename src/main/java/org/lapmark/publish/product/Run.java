@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
@@ -30,8 +30,8 @@ public record Run(
     PatternSource source,
     Request request,
     List<Paper> papers,
-    List<GradedPattern> graded,
-    List<GradedPattern> printed,
+    List<EvaluatedPattern> graded,
+    List<EvaluatedPattern> printed,
     Map<Variant, Manuals> manuals,
     Map<Variant, String> choices,
     FileNames names) {
@@ -49,7 +49,7 @@ public record Run(
     return papers.stream().filter(Paper::readable).toList();
   }
 
-  Purpose purpose(GradedPattern pattern) {
+  Purpose purpose(EvaluatedPattern pattern) {
     return Purpose.ofSize(pattern.variant().size(), choices.get(pattern.variant()));
   }
 
@@ -63,7 +63,7 @@ public record Run(
    * @param names the sizes; none where they are all
    * @param patterns the pattern in each
    */
-  record Group(List<String> names, List<GradedPattern> patterns) {
+  record Group(List<String> names, List<EvaluatedPattern> patterns) {
     Purpose purpose() {
       return Purpose.ofSizes(names, "");
     }
@@ -74,12 +74,12 @@ public record Run(
    * or makes other choices: files from before stay.
    */
   List<Group> groups() {
-    List<GradedPattern> usual =
+    List<EvaluatedPattern> usual =
         graded.stream().filter(made -> choices.get(made.variant()).isEmpty()).toList();
     if (usual.size() < source.sizes().sizes().size()) {
       return List.of();
     }
-    List<List<GradedPattern>> groups = Makeup.groups(usual);
+    List<List<EvaluatedPattern>> groups = Makeup.groups(usual);
     return groups.stream()
         .map(
             group ->
@@ -92,7 +92,7 @@ public record Run(
   }
 
   /** What the instructions of some sizes say; nothing unless that of each is known. */
-  Optional<List<Manual>> manuals(List<GradedPattern> patterns) {
+  Optional<List<Manual>> manuals(List<EvaluatedPattern> patterns) {
     List<Manual> known =
         patterns.stream()
             .map(pattern -> manuals.get(pattern.variant()))

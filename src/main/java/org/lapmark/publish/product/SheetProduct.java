@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.document.Document;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.output.Purpose;
@@ -28,12 +28,12 @@ abstract class SheetProduct extends Product {
   abstract boolean isOn(Paper paper);
 
   /** The file; nothing where there is nothing to make it of. */
-  abstract Optional<Document> document(Bench bench, Run run, GradedPattern pattern, SheetPlan plan);
+  abstract Optional<Document> document(Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan);
 
   @Override
   public final List<Job> jobs(Run run) {
     List<Job> jobs = new ArrayList<>();
-    for (GradedPattern pattern : run.printed()) {
+    for (EvaluatedPattern pattern : run.printed()) {
       for (Paper paper : run.papers()) {
         if (isOn(paper)) {
           Purpose purpose = run.purpose(pattern).on(paper);

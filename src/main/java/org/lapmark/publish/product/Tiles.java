@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 
@@ -26,7 +26,7 @@ final class Tiles extends SheetProduct {
   }
 
   @Override
-  Optional<Document> document(Bench bench, Run run, GradedPattern pattern, SheetPlan plan) {
+  Optional<Document> document(Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan) {
     return plan.tiles().isEmpty()
         ? Optional.empty()
         : Optional.of(

@@ -9,7 +9,7 @@ import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Nearest;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
@@ -104,8 +104,8 @@ public record ChosenPieces(SortedSet<Integer> numbers) {
    * @param omitted told which of the pieces have no paper, when others have
    * @throws RefusedException when none of them has paper, or one isn't made in any of the variants
    */
-  public List<GradedPattern> in(
-      String folder, List<GradedPattern> patterns, Consumer<String> omitted) {
+  public List<EvaluatedPattern> in(
+      String folder, List<EvaluatedPattern> patterns, Consumer<String> omitted) {
     if (isEverything()) {
       return patterns;
     }
@@ -133,7 +133,7 @@ public record ChosenPieces(SortedSet<Integer> numbers) {
     return patterns.stream()
         .map(
             pattern ->
-                new GradedPattern(
+                new EvaluatedPattern(
                     pattern.source(),
                     pattern.variant(),
                     pattern.measures(),

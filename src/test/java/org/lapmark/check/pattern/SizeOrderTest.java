@@ -18,7 +18,7 @@ import org.lapmark.check.rule.CheckCode;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
@@ -30,7 +30,7 @@ class SizeOrderTest {
   private static List<Finding> across(Path folder) throws IOException {
     Findings findings = new Findings();
     PatternSource source = PatternReader.read(folder, findings);
-    List<GradedPattern> patterns = new ArrayList<>();
+    List<EvaluatedPattern> patterns = new ArrayList<>();
     for (String size : source.sizes().sizes()) {
       patterns.add(Grader.grade(source, Variant.ofSize(size), findings));
     }

@@ -20,7 +20,7 @@ import org.lapmark.document.Companions;
 import org.lapmark.document.Specimen;
 import org.lapmark.document.template.Words;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
@@ -35,7 +35,7 @@ import org.w3c.dom.Element;
 
 /** What stands in a companion, read from the file itself. */
 class CompanionTest {
-  private static List<GradedPattern> patterns;
+  private static List<EvaluatedPattern> patterns;
   private static String page;
   private static Document document;
 
@@ -173,7 +173,7 @@ class CompanionTest {
               .toList();
       assertEquals(3, cells.size());
       for (int size = 0; size < 3; size++) {
-        GradedPattern pattern = patterns.get(size);
+        EvaluatedPattern pattern = patterns.get(size);
         Object value =
             stated
                 .get(i)

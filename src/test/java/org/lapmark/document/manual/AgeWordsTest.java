@@ -21,7 +21,7 @@ import org.lapmark.document.book.InstructionsDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.companion.Companion;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.source.PatternSource;
@@ -58,13 +58,13 @@ class AgeWordsTest {
 
   @Test
   void coverFirstPageAndCompanionSayIt() throws IOException {
-    List<GradedPattern> child = CarePouch.grade(source("{S: 2 to 4}"), "S");
+    List<EvaluatedPattern> child = CarePouch.grade(source("{S: 2 to 4}"), "S");
     List<String> pages = pages(child.get(0));
     assertTrue(pages.get(0).contains("Made for: ages 2 to 4 years"), pages.get(0));
     assertEquals(1, count(String.join(" ", pages), "Made for ages 2 to 4 years"), pages.toString());
     assertTrue(companion(child).contains("<dt>Made for</dt>"));
     assertTrue(companion(child).contains("ages 2 to 4 years"));
-    List<GradedPattern> grown = CarePouch.grade(source("adults"), "S");
+    List<EvaluatedPattern> grown = CarePouch.grade(source("adults"), "S");
     assertFalse(String.join(" ", pages(grown.get(0))).contains("Made for"));
     assertFalse(companion(grown).contains("Made for"));
   }
@@ -85,7 +85,7 @@ class AgeWordsTest {
     return told.orElse("").replace('\u00a0', ' ');
   }
 
-  private List<String> pages(GradedPattern pattern) throws IOException {
+  private List<String> pages(EvaluatedPattern pattern) throws IOException {
     SheetPlanner planner =
         new SheetPlanner(writer.wording(Locale.UK), writer.styles(), writer.lettering());
     Manual manual = writer.manual(pattern, Look.STANDARD, new Findings());
@@ -99,7 +99,7 @@ class AgeWordsTest {
         .toList();
   }
 
-  private String companion(List<GradedPattern> patterns) {
+  private String companion(List<EvaluatedPattern> patterns) {
     Findings findings = new Findings();
     byte[] page = writer.write(new Companion(patterns), findings);
     assertEquals(List.of(), findings.sorted());

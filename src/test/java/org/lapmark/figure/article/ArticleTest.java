@@ -9,10 +9,10 @@ import org.lapmark.figure.ink.Canvas;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 
 class ArticleTest {
-  private static final GradedPattern PATTERN = DemoFigures.pattern(DemoFigures.source(), "M");
+  private static final EvaluatedPattern PATTERN = DemoFigures.pattern(DemoFigures.source(), "M");
 
   private static Canvas drawn(String panel) {
     return DemoFigures.drawn(

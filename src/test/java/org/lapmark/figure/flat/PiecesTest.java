@@ -19,13 +19,13 @@ import org.lapmark.figure.ink.Canvas;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 
 class PiecesTest {
   private static final PatternSource SOURCE = DemoFigures.source();
-  private static final GradedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
+  private static final EvaluatedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
 
   /** Materials of one texture, one of them with a long name, and points marked on a panel. */
   private static final String FOLDER =
@@ -50,11 +50,11 @@ class PiecesTest {
 
   @TempDir private Path folder;
 
-  private static Canvas drawn(GradedPattern pattern, String yaml) {
+  private static Canvas drawn(EvaluatedPattern pattern, String yaml) {
     return DemoFigures.drawn(DemoFigures.picture(yaml), pattern);
   }
 
-  private GradedPattern small() throws IOException {
+  private EvaluatedPattern small() throws IOException {
     Files.writeString(folder.resolve("pattern.yaml"), FOLDER);
     Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S\nw,mm,200\n");
     Files.writeString(
@@ -153,7 +153,7 @@ class PiecesTest {
   @Test
   void marksHaveTheirDrillPointsAndMatchPoints() throws IOException {
     String shown = "pieces:\n- {piece: 1, show: [%s]}\n";
-    GradedPattern pattern = small();
+    EvaluatedPattern pattern = small();
     List<Item.Shape> points =
         shapes(drawn(pattern, String.format(shown, "marks")).items(), "figure-mark");
     assertEquals(3, points.size());

@@ -20,7 +20,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
@@ -32,7 +32,7 @@ class SeamRingTest {
     return SourceText.verbatim(new SourceFile("steps/figure.md", text), 0, text.length());
   }
 
-  private static List<SeamRing.Band> bands(GradedPattern pattern, String panel, String seam) {
+  private static List<SeamRing.Band> bands(EvaluatedPattern pattern, String panel, String seam) {
     return SeamRing.bands(
         DemoFigures.staging(pattern), pattern.panels().get(panel), new Around(word(seam), null));
   }
@@ -48,7 +48,7 @@ class SeamRingTest {
   @ParameterizedTest
   @ValueSource(strings = {"S", "M", "L"})
   void theDemosRingBeginsWhereItsSeamDoes(String size) {
-    GradedPattern bag = DemoFigures.pattern(DemoFigures.source(), size);
+    EvaluatedPattern bag = DemoFigures.pattern(DemoFigures.source(), size);
     Panel end = bag.panels().get("end");
     List<SeamRing.Band> bands = bands(bag, "end", "end_seam");
     assertEquals(
@@ -61,7 +61,7 @@ class SeamRingTest {
     assertEquals(0, last(bands.get(3)).distance(first(bands.get(0))), 1e-6);
   }
 
-  private static GradedPattern crate() throws IOException {
+  private static EvaluatedPattern crate() throws IOException {
     Findings findings = new Findings();
     return Grader.grade(
         PatternReader.read(
@@ -72,7 +72,7 @@ class SeamRingTest {
 
   @Test
   void onlyTheEdgesThatAreSewnAreSurrounded() throws IOException {
-    GradedPattern crate = crate();
+    EvaluatedPattern crate = crate();
     List<SeamRing.Band> bands = bands(crate, "front", "round");
     assertEquals(1, bands.size());
     SeamRing.Band band = bands.get(0);
@@ -91,7 +91,7 @@ class SeamRingTest {
 
   @Test
   void fromTheOtherSideItIsTravelledTheOtherWay() throws IOException {
-    GradedPattern crate = crate();
+    EvaluatedPattern crate = crate();
     List<SeamRing.Band> bands = bands(crate, "gusset", "round");
     assertEquals(
         List.of("1 Front", "1 Front", "1 Front"), bands.stream().map(SeamRing.Band::name).toList());
@@ -100,9 +100,9 @@ class SeamRingTest {
     assertEquals(0, last(bands.get(2)).distance(new Point(0, 600)), 1e-6);
   }
 
-  private static GradedPattern graded(Path folder, String size) throws IOException {
+  private static EvaluatedPattern graded(Path folder, String size) throws IOException {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(PatternReader.read(folder, findings), Variant.ofSize(size), findings);
     assertTrue(!findings.hasErrors());
     return pattern;
@@ -111,7 +111,7 @@ class SeamRingTest {
   /** The panel of the whole front is cut by no piece; the half that it is unfolded from is. */
   @Test
   void aDerivedPanelHasTheNameOfThePieceThatItComesFrom() throws IOException {
-    GradedPattern bodice =
+    EvaluatedPattern bodice =
         graded(
             Path.of("src", "test", "resources", "org", "lapmark", "shelf", "darted-bodice"), "12");
     assertEquals(
@@ -145,7 +145,7 @@ class SeamRingTest {
 
   @Test
   void wherePiecesHaveNoNameTheSidesIsShown(@TempDir Path folder) throws IOException {
-    GradedPattern crate =
+    EvaluatedPattern crate =
         graded(strangeCrate(folder, "{name: a liner, edges: [liner_2.left]}"), "L");
     assertEquals(
         List.of("a liner"),
@@ -154,7 +154,7 @@ class SeamRingTest {
 
   @Test
   void aSideWithoutAnyNameForReadersIsReported(@TempDir Path folder) throws IOException {
-    GradedPattern crate = graded(strangeCrate(folder, "[liner_2.left]"), "L");
+    EvaluatedPattern crate = graded(strangeCrate(folder, "[liner_2.left]"), "L");
     FindingException found =
         assertThrows(FindingException.class, () -> bands(crate, "gusset", "strange"));
     assertEquals("figure-around-nameless", found.finding().code().id());

@@ -8,10 +8,10 @@ import org.lapmark.figure.DemoFigures;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.stage.Picture;
 import org.lapmark.geometry.Box;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 
 class RingsTest {
-  private static final GradedPattern PATTERN = DemoFigures.pattern(DemoFigures.source(), "M");
+  private static final EvaluatedPattern PATTERN = DemoFigures.pattern(DemoFigures.source(), "M");
   private static final double TILT = Math.toRadians(22);
 
   private static Picture picture(String rings) {

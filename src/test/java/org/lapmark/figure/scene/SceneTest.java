@@ -12,7 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.figure.DemoFigures;
 import org.lapmark.figure.ink.Canvas;
-import org.lapmark.grade.GradedPattern;
+import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 
 /**
@@ -43,7 +43,7 @@ class SceneTest {
             + " labels: [{text: brim, hoop: 2, at: 0.1}]}"
       })
   void theSameIsEqualAndDrawnAtAnyScale(String block) {
-    GradedPattern medium = DemoFigures.pattern(SOURCE, "M");
+    EvaluatedPattern medium = DemoFigures.pattern(SOURCE, "M");
     Scene scene = scene(picture(block), medium);
     assertEquals(scene, scene(picture("# put down again\n" + block), medium));
     assertEquals(scene, scene(picture(block), DemoFigures.pattern(SOURCE, "M")));

@@ -35,7 +35,7 @@ import org.lapmark.source.derived.DerivedSource;
  * @param scope what names in the author's texts stand for
  * @param refusals what can't be chosen in place of the variant's choices
  */
-public record GradedPattern(
+public record EvaluatedPattern(
     PatternSource source,
     Variant variant,
     Map<String, Value> measures,
@@ -45,7 +45,7 @@ public record GradedPattern(
     Scope scope,
     List<Refusal> refusals) {
   /** Copies the collections, keeping their order. */
-  public GradedPattern {
+  public EvaluatedPattern {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
     panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
     pieces = List.copyOf(pieces);
@@ -64,7 +64,7 @@ public record GradedPattern(
    * @param seams every seam with its lengths
    * @param scope what names in the author's texts stand for
    */
-  public GradedPattern(
+  public EvaluatedPattern(
       PatternSource source,
       Variant variant,
       Map<String, Value> measures,
