@@ -8,6 +8,34 @@ import org.lapmark.panel.NotchSet;
  * edges of the cut piece, allowances included.
  */
 public sealed interface RuledMark {
+  /**
+   * Says what it is to somebody who treats each kind in a way of its own.
+   *
+   * @param reader who asks
+   * @param <R> what the reader makes of it
+   * @return what was made
+   */
+  <R> R read(Reader<R> reader);
+
+  /**
+   * What is made of each kind.
+   *
+   * @param <R> what is made
+   */
+  interface Reader<R> {
+    /** Takes the notches of an edge. */
+    R notches(Notches notches);
+
+    /** Takes a line parallel to an edge. */
+    R parallel(Parallel line);
+
+    /** Takes a line of straight stretches. */
+    R through(Through line);
+
+    /** Takes points. */
+    R points(Points points);
+  }
+
   /** A side of a rectangle as it lies: its width across, its height up and down. */
   enum Side {
     /** The upper one. */
@@ -65,6 +93,11 @@ public sealed interface RuledMark {
     public Notches {
       notches = List.copyOf(notches);
     }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.notches(this);
+    }
   }
 
   /**
@@ -80,7 +113,12 @@ public sealed interface RuledMark {
    */
   record Parallel(
       Use use, String name, boolean across, double at, double from, double to, boolean whole)
-      implements RuledMark {}
+      implements RuledMark {
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.parallel(this);
+    }
+  }
 
   /**
    * A line of straight stretches in any direction.
@@ -94,6 +132,11 @@ public sealed interface RuledMark {
     public Through {
       through = List.copyOf(through);
     }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.through(this);
+    }
   }
 
   /**
@@ -106,6 +149,11 @@ public sealed interface RuledMark {
     /** Copies the list. */
     public Points {
       spots = List.copyOf(spots);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.points(this);
     }
   }
 }

@@ -35,7 +35,7 @@ final class Shortened {
   }
 
   private static int pathBytes(int c) {
-    return Math.max(bytes(c), c > '~' || !SarifReport.isPlain((char) c) ? 3 * utf8(c) : 1);
+    return Math.max(bytes(c), c > '~' || !PathUri.isPlain((char) c) ? 3 * utf8(c) : 1);
   }
 
   private static int utf8(int c) {

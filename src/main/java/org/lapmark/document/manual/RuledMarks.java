@@ -19,7 +19,7 @@ import org.lapmark.wording.Wording;
  * Says in words where to mark a rectangle that has no paper: a line a mark, each a run of text and
  * printed values. Every place is measured from the same corner, so that no error adds up.
  */
-public final class RuledMarks {
+public final class RuledMarks implements RuledMark.Reader<String> {
   /** A value stands between these in a message until the message is made. */
   private static final char OPEN = '\uE000';
 
@@ -49,32 +49,38 @@ public final class RuledMarks {
     List<List<Object>> lines = new ArrayList<>();
     for (RuledMark mark : size.marks()) {
       values.clear();
-      lines.add(runs(line(mark)));
+      lines.add(runs(mark.read(this)));
     }
     return lines;
   }
 
-  private String line(RuledMark mark) {
-    if (mark instanceof RuledMark.Notches notches) {
-      return wording.text(
-          "ruled.edge",
-          Map.of("edge", notches.side().name(), "notches", list(notches(notches.notches()))));
-    }
-    if (mark instanceof RuledMark.Parallel line) {
-      Map<String, Object> arguments = line(line.use(), line.name());
-      arguments.put("direction", line.across() ? "across" : "down");
-      arguments.put("at", value(line.at()));
-      arguments.put("whole", line.whole() ? "yes" : "no");
-      arguments.put("from", line.whole() ? "" : value(line.from()));
-      arguments.put("to", line.whole() ? "" : value(line.to()));
-      return wording.text("ruled.parallel", arguments);
-    }
-    if (mark instanceof RuledMark.Through line) {
-      Map<String, Object> arguments = line(line.use(), line.name());
-      arguments.put("spots", list(line.through().stream().map(this::spot).toList()));
-      return wording.text("ruled.through", arguments);
-    }
-    RuledMark.Points points = (RuledMark.Points) mark;
+  @Override
+  public String notches(RuledMark.Notches notches) {
+    return wording.text(
+        "ruled.edge",
+        Map.of("edge", notches.side().name(), "notches", list(words(notches.notches()))));
+  }
+
+  @Override
+  public String parallel(RuledMark.Parallel line) {
+    Map<String, Object> arguments = line(line.use(), line.name());
+    arguments.put("direction", line.across() ? "across" : "down");
+    arguments.put("at", value(line.at()));
+    arguments.put("whole", line.whole() ? "yes" : "no");
+    arguments.put("from", line.whole() ? "" : value(line.from()));
+    arguments.put("to", line.whole() ? "" : value(line.to()));
+    return wording.text("ruled.parallel", arguments);
+  }
+
+  @Override
+  public String through(RuledMark.Through line) {
+    Map<String, Object> arguments = line(line.use(), line.name());
+    arguments.put("spots", list(line.through().stream().map(this::spot).toList()));
+    return wording.text("ruled.through", arguments);
+  }
+
+  @Override
+  public String points(RuledMark.Points points) {
     return wording.text(
         "ruled.points",
         Map.of(
@@ -101,16 +107,15 @@ public final class RuledMarks {
    * Single ones together, then double ones and so on, then sets with gaps of their own; of each
    * those that are slit before those that are cut out.
    */
-  private List<String> notches(List<RuledMark.Notch> notches) {
+  private List<String> words(List<RuledMark.Notch> notches) {
     List<String> words = new ArrayList<>();
     for (NotchSet.Cut cut : NotchSet.Cut.values()) {
-      words.addAll(
-          notches(cut, notches.stream().filter(notch -> notch.set().cut() == cut).toList()));
+      words.addAll(words(cut, notches.stream().filter(notch -> notch.set().cut() == cut).toList()));
     }
     return words;
   }
 
-  private List<String> notches(NotchSet.Cut cut, List<RuledMark.Notch> notches) {
+  private List<String> words(NotchSet.Cut cut, List<RuledMark.Notch> notches) {
     boolean wedge = cut == NotchSet.Cut.WEDGE;
     Map<Integer, List<String>> usual = new TreeMap<>();
     List<String> sets = new ArrayList<>();

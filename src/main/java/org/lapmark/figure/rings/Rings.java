@@ -21,7 +21,6 @@ import org.lapmark.panel.stated.StatedShape;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
-import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A finished article made of rings, as a hat is, seen from the front and above.
@@ -49,7 +48,7 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
 
   private static Picture read(Keys keys) {
     List<Hoop> hoops = keys.all(HOOPS);
-    int count = keys.node(HOOPS) instanceof YamlNode.Items items ? items.items().size() : ANY;
+    int count = keys.node(HOOPS).list().map(List::size).orElse(ANY);
     if (count < 2) {
       keys.report(
           Faults.kind(keys.node(HOOPS).position(), "rings/hoops", "at least two of them"), HOOPS);

@@ -3,7 +3,7 @@ package org.lapmark.cli.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.ibm.icu.text.MessageFormat;
+import com.ibm.icu.text.MessagePattern;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Random;
@@ -159,7 +158,13 @@ class FindingSizeTest {
     }
     for (String part : List.of("message", "hint")) {
       String pattern = words.getProperty(code.id() + "." + part);
-      names.addAll(new MessageFormat(pattern, Locale.ENGLISH).getArgumentNames());
+      // Those that stand in a branch of another are there, too.
+      MessagePattern parts = new MessagePattern(pattern);
+      for (int i = 0; i < parts.countParts(); i++) {
+        if (parts.getPartType(i) == MessagePattern.Part.Type.ARG_NAME) {
+          names.add(parts.getSubstring(parts.getPart(i)));
+        }
+      }
     }
     return names;
   }

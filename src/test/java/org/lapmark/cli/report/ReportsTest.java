@@ -61,8 +61,8 @@ class ReportsTest {
     assertEquals(
         "tote/a.yaml",
         checked(DIRECTORY.resolve("tote"), findings, null).file(findings.sorted().get(0)));
-    assertEquals("file:///other/gr%C3%B6%C3%9Fe%20%25.svg", SarifReport.uri("/other/größe %.svg"));
-    assertEquals("file:///C%3A/tote/a.yaml", SarifReport.uri("C:/tote/a.yaml"));
+    assertEquals("file:///other/gr%C3%B6%C3%9Fe%20%25.svg", PathUri.of("/other/größe %.svg"));
+    assertEquals("file:///C%3A/tote/a.yaml", PathUri.of("C:/tote/a.yaml"));
   }
 
   /** What SARIF 2.1.0 requires of the objects that we write, and what ties them together. */
