@@ -24,7 +24,7 @@ final class GlyphCheck {
 
   static void run(Evaluated evaluated, Findings findings) {
     PatternSource source = evaluated.source();
-    Reach reach = evaluated.reach();
+    DocumentLimits reach = evaluated.reach();
     for (SourceText text : PrintedTexts.all(source)) {
       List<String> missing = reach.missing().apply(text.text());
       if (!missing.isEmpty()) {

@@ -16,7 +16,7 @@ final class HazardCheck {
 
   static void run(Evaluated evaluated, Findings findings) {
     PatternSource source = evaluated.source();
-    Reach reach = evaluated.reach();
+    DocumentLimits reach = evaluated.reach();
     source
         .making()
         .tools()
@@ -30,7 +30,7 @@ final class HazardCheck {
         .forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
   }
 
-  private static void check(Position id, CareSource care, Reach reach, Findings findings) {
+  private static void check(Position id, CareSource care, DocumentLimits reach, Findings findings) {
     care.stated().forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
     // Templates of somebody's own may lack what a kind brings.
     for (Kind kind : care.kinds()) {
@@ -38,7 +38,8 @@ final class HazardCheck {
     }
   }
 
-  private static void check(Position position, String hazard, Reach reach, Findings findings) {
+  private static void check(
+      Position position, String hazard, DocumentLimits reach, Findings findings) {
     if (!reach.hazards().contains(hazard)) {
       String nearest = Nearest.of(hazard, reach.hazards()).orElse("");
       findings.add(

@@ -38,11 +38,11 @@ final class IronCheck {
   private static final String IRON = "iron";
 
   private final GradedPattern pattern;
-  private final Reach reach;
+  private final DocumentLimits reach;
   private final Findings findings;
   private final Map<String, ThingSource> materials = new LinkedHashMap<>();
 
-  private IronCheck(GradedPattern pattern, Reach reach, Findings findings) {
+  private IronCheck(GradedPattern pattern, DocumentLimits reach, Findings findings) {
     this.pattern = pattern;
     this.reach = reach;
     this.findings = findings;

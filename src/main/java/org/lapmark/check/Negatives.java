@@ -57,7 +57,7 @@ final class Negatives {
         && quantity.dimension() != Dimension.ANGLE
         && quantity.dimension() != Dimension.PLAIN
         && !isReported(printed)) {
-      Amount amount = new Amount(quantity.amount(), quantity.dimension());
+      ShownAmount amount = new ShownAmount(quantity.amount(), quantity.dimension());
       findings.add(
           finished.contains(printed.position())
               ? CheckCode.FINISHED_NEGATIVE

@@ -103,7 +103,7 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
     }
     Value.Quantity quantity = value.quantity().get();
     double least = value.lengths().map(Value.Lengths::least).orElse(quantity.amount());
-    Amount shown = new Amount(least, quantity.dimension());
+    ShownAmount shown = new ShownAmount(least, quantity.dimension());
     double amount = shown.amount();
     boolean fromZero = FROM_ZERO.contains(property);
     // Widths of cloth and shares are held to their ranges where cloth is laid out.

@@ -10,7 +10,7 @@ import org.lapmark.text.PlainText;
 import org.lapmark.text.Printing;
 
 /** A table has room for the longest word of each of its columns. */
-record TableCheck(String size, Printing printing, Reach reach, Findings findings) {
+record TableCheck(String size, Printing printing, DocumentLimits reach, Findings findings) {
   /** What tables of a step have beside its number, and what is left between columns. */
   private static final double ROOM = 158;
 

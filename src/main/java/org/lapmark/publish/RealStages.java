@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lapmark.check.AddedWords;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.DocumentLimits;
 import org.lapmark.check.Evaluated;
-import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
 import org.lapmark.check.Written;
 import org.lapmark.document.Document;
@@ -93,8 +93,8 @@ final class RealStages implements Stages {
   @Override
   public GradedPattern grade(PatternSource source, Variant variant, Findings findings) {
     GradedPattern pattern = Grader.grade(source, variant, findings);
-    Reach reach =
-        new Reach(
+    DocumentLimits reach =
+        new DocumentLimits(
             Manual.PAGES,
             words.hazards(source.masthead().language()),
             words::missingGlyphs,

@@ -20,7 +20,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.wording.Wording;
 
 class CareFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   CareFaultsTest() {
     super(

@@ -16,8 +16,8 @@ import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 
 class CheckFaultsTest extends LabelledFaults {
-  static final Reach REACH =
-      new Reach(
+  static final DocumentLimits REACH =
+      new DocumentLimits(
           List.of("cutting", "map"),
           List.of("blades", "load", "rivets", "iron"),
           CheckFaultsTest::missing,

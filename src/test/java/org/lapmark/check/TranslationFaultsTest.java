@@ -12,7 +12,8 @@ import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 
 class TranslationFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   TranslationFaultsTest() {
     super(

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.check.AddedWords;
 import org.lapmark.check.CareCode;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.DocumentLimits;
 import org.lapmark.check.Evaluated;
-import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
 import org.lapmark.check.Written;
 import org.lapmark.finding.Finding;
@@ -79,7 +79,7 @@ class CareLanguagesTest {
     Rules.inVariant(
         new Evaluated(
             CarePouch.grade(source, "S").get(0),
-            new Reach(List.of(), List.of(), text -> List.of()),
+            new DocumentLimits(List.of(), List.of(), text -> List.of()),
             words),
         findings);
     assertEquals(

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.DocumentLimits;
 import org.lapmark.check.Evaluated;
-import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
@@ -17,7 +17,8 @@ import org.lapmark.source.PatternSource;
 
 /** Panels have codes of their own, of which some show only in a pattern's variants. */
 class GradeFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   GradeFaultsTest() {
     super(

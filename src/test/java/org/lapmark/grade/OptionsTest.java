@@ -16,8 +16,8 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.DocumentLimits;
 import org.lapmark.check.Evaluated;
-import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
@@ -36,7 +36,8 @@ class OptionsTest {
   private static final Path PATTERN =
       Path.of("src", "test", "resources", "org", "lapmark", "grade", "options");
 
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   private final Findings findings = new Findings();
   @TempDir Path folder;

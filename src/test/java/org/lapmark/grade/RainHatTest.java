@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.check.CareWords;
+import org.lapmark.check.DocumentLimits;
 import org.lapmark.check.Evaluated;
-import org.lapmark.check.Reach;
 import org.lapmark.check.Rules;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
@@ -33,8 +33,8 @@ import org.lapmark.source.read.PatternReader;
 class RainHatTest {
   private static final int SAMPLES = 4_000;
   private static final double DROOP = StrictMath.cos(StrictMath.toRadians(35));
-  private static final Reach REACH =
-      new Reach(
+  private static final DocumentLimits REACH =
+      new DocumentLimits(
           List.of(),
           List.of("adhesive", "blades", "cords", "iron", "machine", "melting", "points"),
           text -> List.of());

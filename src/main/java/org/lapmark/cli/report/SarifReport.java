@@ -20,9 +20,9 @@ public final class SarifReport {
 
   private SarifReport() {}
 
-  public static String of(List<Checked> all) {
+  public static String of(List<FolderReport> all) {
     Map<String, Finding> firstOfCode = new TreeMap<>();
-    for (Checked checked : all) {
+    for (FolderReport checked : all) {
       checked.findings().forEach(finding -> firstOfCode.putIfAbsent(finding.code().id(), finding));
     }
     List<String> codes = List.copyOf(firstOfCode.keySet());
@@ -31,7 +31,7 @@ public final class SarifReport {
     firstOfCode.values().forEach(finding -> rules.add(rule(finding, words)));
     List<Object> results = new ArrayList<>();
     List<Object> failures = new ArrayList<>();
-    for (Checked checked : all) {
+    for (FolderReport checked : all) {
       for (Finding finding : checked.findings()) {
         results.add(result(checked, finding, codes.indexOf(finding.code().id()), words));
       }
@@ -80,7 +80,7 @@ public final class SarifReport {
   }
 
   private static Map<String, Object> rule(Finding example, FindingText words) {
-    Told general = Told.of(general(example), "", words);
+    BriefFinding general = BriefFinding.of(general(example), "", words);
     return Json.object(
         "id",
         example.code().id(),
@@ -110,9 +110,9 @@ public final class SarifReport {
   }
 
   private static Map<String, Object> result(
-      Checked checked, Finding finding, int rule, FindingText words) {
+      FolderReport checked, Finding finding, int rule, FindingText words) {
     Position position = finding.position();
-    Told told = checked.told(finding, words);
+    BriefFinding told = checked.told(finding, words);
     Map<String, Object> region =
         position.line() == 0
             ? null

@@ -135,21 +135,21 @@ class ReportsTest {
     return assertInstanceOf(List.class, value);
   }
 
-  private static List<Checked> samples() {
+  private static List<FolderReport> samples() {
     return List.of(
         checked(DIRECTORY.resolve("content/tote"), Samples.all(), null),
         checked(
             DIRECTORY.resolve("content/hat"), new Findings(), new IOException("the disk is full")));
   }
 
-  private static Checked checked(Path folder, Findings findings, Throwable failure) {
+  private static FolderReport checked(Path folder, Findings findings, Throwable failure) {
     Console console =
         new Console(
             new ByteArrayOutputStream(),
             new ByteArrayOutputStream(),
             StandardCharsets.UTF_8,
             DIRECTORY);
-    return Checked.of(
+    return FolderReport.of(
         new Outcome(folder, new Result(List.of(), findings), Optional.ofNullable(failure)),
         console);
   }

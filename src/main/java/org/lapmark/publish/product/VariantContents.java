@@ -16,12 +16,12 @@ import org.lapmark.source.PatternSource;
  * @param parts choices, pieces, materials, steps and texts, in words that are equal when they are
  *     the same
  */
-record Makeup(List<Object> parts) {
-  Makeup {
+record VariantContents(List<Object> parts) {
+  VariantContents {
     parts = List.copyOf(parts);
   }
 
-  static Makeup of(GradedPattern pattern) {
+  static VariantContents of(GradedPattern pattern) {
     PatternSource source = pattern.source();
     List<Object> parts = new ArrayList<>();
     parts.add(new LinkedHashMap<>(pattern.variant().choices()));
@@ -44,7 +44,7 @@ record Makeup(List<Object> parts) {
                         step.body().text()))
             .toList());
     parts.add(source.notes().stream().map(note -> note.name() + note.body().text()).toList());
-    return new Makeup(parts);
+    return new VariantContents(parts);
   }
 
   /**
@@ -54,7 +54,7 @@ record Makeup(List<Object> parts) {
    * @return the groups, each in the order given and by their first
    */
   static List<List<GradedPattern>> groups(List<GradedPattern> patterns) {
-    Map<Makeup, List<GradedPattern>> groups = new LinkedHashMap<>();
+    Map<VariantContents, List<GradedPattern>> groups = new LinkedHashMap<>();
     for (GradedPattern pattern : patterns) {
       groups.computeIfAbsent(of(pattern), makeup -> new ArrayList<>()).add(pattern);
     }
