@@ -56,7 +56,7 @@ record PropertyCheck(GradedPattern pattern, Findings findings) {
       return;
     }
     value(formula)
-        .filter(value -> !(value instanceof Value.Truth))
+        .filter(value -> !value.kind().equals("truth"))
         .ifPresent(value -> kind(thing, property, formula, "truth"));
   }
 

@@ -21,6 +21,7 @@ import org.lapmark.panel.stated.StatedShape;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
+import org.lapmark.source.yaml.YamlNode;
 
 /**
  * A finished article made of rings, as a hat is, seen from the front and above.
@@ -48,7 +49,8 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
 
   private static Picture read(Keys keys) {
     List<Hoop> hoops = keys.all(HOOPS);
-    int count = keys.node(HOOPS).list().map(List::size).orElse(ANY);
+    int count =
+        Optional.ofNullable(keys.node(HOOPS)).flatMap(YamlNode::list).map(List::size).orElse(ANY);
     if (count < 2) {
       keys.report(
           Faults.kind(keys.node(HOOPS).position(), "rings/hoops", "at least two of them"), HOOPS);
