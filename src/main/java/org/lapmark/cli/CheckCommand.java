@@ -9,10 +9,10 @@ import java.util.concurrent.Callable;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.ExitCode;
 import org.lapmark.cli.console.Version;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.ConsoleReport;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.cli.report.JsonReport;
 import org.lapmark.cli.report.SarifReport;
-import org.lapmark.cli.report.Talk;
 import org.lapmark.cli.report.TextReport;
 import org.lapmark.publish.Listener;
 import org.lapmark.publish.Outcome;
@@ -74,7 +74,7 @@ final class CheckCommand implements Callable<Integer> {
             format,
             List.of(Format.values()),
             known -> known.name().toLowerCase(Locale.ROOT));
-    List<Checked> all = new ArrayList<>();
+    List<FolderReport> all = new ArrayList<>();
     int[] sizes = {0};
     Listener listener =
         new Listener() {
@@ -85,12 +85,12 @@ final class CheckCommand implements Callable<Integer> {
 
           @Override
           public void ended(Outcome outcome) {
-            Checked checked = Checked.of(outcome, console);
+            FolderReport checked = FolderReport.of(outcome, console);
             all.add(checked);
             if (wanted == Format.TEXT) {
-              Talk.about(checked, console);
+              ConsoleReport.about(checked, console);
             } else {
-              Talk.failure(checked, console);
+              ConsoleReport.failure(checked, console);
             }
           }
         };
@@ -102,13 +102,13 @@ final class CheckCommand implements Callable<Integer> {
       case JSON -> console.report(JsonReport.of(all));
       case SARIF -> console.report(SarifReport.of(all));
       default -> {
-        int code = Talk.end(all, console);
+        int code = ConsoleReport.end(all, console);
         if (code == ExitCode.DONE) {
           console.say("no errors in " + TextReport.counted(sizes[0], "size"));
         }
         return code;
       }
     }
-    return Talk.exitCode(all);
+    return ConsoleReport.exitCode(all);
   }
 }

@@ -11,11 +11,11 @@ import org.lapmark.cli.console.Version;
 import org.lapmark.cli.grade.GradeCsv;
 import org.lapmark.cli.grade.GradeJson;
 import org.lapmark.cli.grade.GradeText;
-import org.lapmark.cli.report.Checked;
-import org.lapmark.cli.report.Talk;
+import org.lapmark.cli.report.ConsoleReport;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.finding.Nearest;
 import org.lapmark.grade.GradeReport;
-import org.lapmark.publish.Walk;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.publish.request.RefusedException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -77,26 +77,26 @@ final class GradeCommand implements Callable<Integer> {
             format,
             List.of(WalkCommand.Format.values()),
             known -> known.name().toLowerCase(Locale.ROOT));
-    List<Walk> walks =
+    List<EvaluatedFolder> walks =
         workshop.grade(
             Folders.patterns(folders, console),
             sizes.stream().distinct().toList(),
             Choices.of(choices));
-    List<Checked> all = new ArrayList<>();
+    List<FolderReport> all = new ArrayList<>();
     List<List<GradeReport>> reports = new ArrayList<>();
-    for (Walk walk : walks) {
-      Checked checked = Checked.of(walk.outcome(), console);
+    for (EvaluatedFolder walk : walks) {
+      FolderReport checked = FolderReport.of(walk.outcome(), console);
       all.add(checked);
       reports.add(walk.patterns().isEmpty() ? List.of() : List.of(GradeReport.of(walk.patterns())));
     }
     List<List<GradeReport>> chosen = onlyPanels(reports);
-    all.forEach(checked -> Talk.about(checked, console));
+    all.forEach(checked -> ConsoleReport.about(checked, console));
     switch (wanted) {
       case JSON -> console.report(GradeJson.of(all, chosen));
       case CSV -> console.report(GradeCsv.of(all, chosen));
       default -> console.text(GradeText.of(all, chosen));
     }
-    return Talk.end(all, console);
+    return ConsoleReport.end(all, console);
   }
 
   private List<List<GradeReport>> onlyPanels(List<List<GradeReport>> reports) {

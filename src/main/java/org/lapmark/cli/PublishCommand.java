@@ -14,8 +14,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.Version;
-import org.lapmark.cli.report.Checked;
-import org.lapmark.cli.report.Talk;
+import org.lapmark.cli.report.ConsoleReport;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.cli.report.TextReport;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.print.arrange.PlanQuality;
@@ -170,7 +170,7 @@ final class PublishCommand implements Callable<Integer> {
     Path ownTemplates = Folders.one("--templates", templates, console);
     List<Path> wanted =
         folders.isEmpty() ? Folders.content(console) : Folders.patterns(folders, console);
-    List<Checked> all = new ArrayList<>();
+    List<FolderReport> all = new ArrayList<>();
     Listener listener =
         new Listener() {
           @Override
@@ -217,9 +217,9 @@ final class PublishCommand implements Callable<Integer> {
 
           @Override
           public void ended(Outcome outcome) {
-            Checked checked = Checked.of(outcome, console);
+            FolderReport checked = FolderReport.of(outcome, console);
             all.add(checked);
-            Talk.about(checked, console);
+            ConsoleReport.about(checked, console);
             for (Path file : outcome.result().written()) {
               console.path(output.resolve(target.relativize(file)));
             }
@@ -237,7 +237,7 @@ final class PublishCommand implements Callable<Integer> {
             extras(),
             pieces.stream().distinct().toList()),
         listener);
-    return Talk.end(all, console);
+    return ConsoleReport.end(all, console);
   }
 
   /** The options for what can be asked for beside the usual, which the products state. */

@@ -8,12 +8,12 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.Version;
-import org.lapmark.cli.report.Checked;
-import org.lapmark.cli.report.Talk;
+import org.lapmark.cli.report.ConsoleReport;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.cli.walk.WalkCsv;
 import org.lapmark.cli.walk.WalkJson;
 import org.lapmark.cli.walk.WalkText;
-import org.lapmark.publish.Walk;
+import org.lapmark.publish.EvaluatedFolder;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -69,19 +69,19 @@ final class WalkCommand implements Callable<Integer> {
             format,
             List.of(Format.values()),
             known -> known.name().toLowerCase(Locale.ROOT));
-    List<Walk> walks =
+    List<EvaluatedFolder> walks =
         workshop.walk(Folders.patterns(folders, console), sizes.stream().distinct().toList());
-    List<Checked> all = new ArrayList<>();
-    for (Walk walk : walks) {
-      Checked checked = Checked.of(walk.outcome(), console);
+    List<FolderReport> all = new ArrayList<>();
+    for (EvaluatedFolder walk : walks) {
+      FolderReport checked = FolderReport.of(walk.outcome(), console);
       all.add(checked);
-      Talk.about(checked, console);
+      ConsoleReport.about(checked, console);
     }
     switch (wanted) {
       case JSON -> console.report(WalkJson.of(all, walks));
       case CSV -> console.report(WalkCsv.of(all, walks));
       default -> console.text(WalkText.of(all, walks));
     }
-    return Talk.end(all, console);
+    return ConsoleReport.end(all, console);
   }
 }

@@ -5,11 +5,11 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.publish.Listener;
 import org.lapmark.publish.Outcome;
 import org.lapmark.publish.Publisher;
 import org.lapmark.publish.TemplateFolder;
-import org.lapmark.publish.Walk;
 import org.lapmark.publish.request.Request;
 
 /** What the commands need done. */
@@ -22,11 +22,11 @@ public interface Workshop {
   List<Outcome> check(Path templates, List<Path> folders, Listener listener) throws IOException;
 
   /** Evaluates folders in the sizes wanted, or in all, so that their seams can be walked. */
-  List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException;
+  List<EvaluatedFolder> walk(List<Path> folders, List<String> sizes) throws IOException;
 
   /** Evaluates folders with some choices in the sizes wanted, or in all, to compare the sizes. */
-  List<Walk> grade(List<Path> folders, List<String> sizes, SortedMap<String, String> choices)
-      throws IOException;
+  List<EvaluatedFolder> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) throws IOException;
 
   /** The program's own. */
   final class Real implements Workshop {
@@ -43,12 +43,12 @@ public interface Workshop {
     }
 
     @Override
-    public List<Walk> walk(List<Path> folders, List<String> sizes) throws IOException {
+    public List<EvaluatedFolder> walk(List<Path> folders, List<String> sizes) throws IOException {
       return publisher(null).walk(folders, sizes);
     }
 
     @Override
-    public List<Walk> grade(
+    public List<EvaluatedFolder> grade(
         List<Path> folders, List<String> sizes, SortedMap<String, String> choices)
         throws IOException {
       return publisher(null).grade(folders, sizes, choices);

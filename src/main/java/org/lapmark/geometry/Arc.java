@@ -131,6 +131,12 @@ public record Arc(
   }
 
   @Override
+  public double areaAround(Point origin) {
+    Point chord = end().minus(origin).minus(start().minus(origin));
+    return (centre.minus(origin).cross(chord) + radiusX * radiusY * sweep) / 2;
+  }
+
+  @Override
   public Point at(double t) {
     double angle = angle(t);
     return centre.plus(onto(radiusX * StrictMath.cos(angle), radiusY * StrictMath.sin(angle)));

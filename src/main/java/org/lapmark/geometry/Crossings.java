@@ -226,7 +226,7 @@ public final class Crossings {
       boolean flat = one.stray <= FLAT && other.stray <= FLAT;
       boolean apart =
           Math.abs(along.cross(across)) > ALONG * along.norm() * across.norm()
-              || first instanceof Line && second instanceof Line;
+              || first.isStraight() && second.isStraight();
       boolean small = one.size() <= SHORT && other.size() <= SHORT;
       if (flat && apart || small) {
         meet(one, other);

@@ -29,6 +29,21 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
   }
 
   @Override
+  public double areaAround(Point origin) {
+    Point from = start.minus(origin);
+    Point to = end.minus(origin);
+    Point a = control1.minus(origin);
+    Point b = control2.minus(origin);
+    return (6 * from.cross(a)
+            + 3 * from.cross(b)
+            + from.cross(to)
+            + 3 * a.cross(b)
+            + 3 * a.cross(to)
+            + 6 * b.cross(to))
+        / 20;
+  }
+
+  @Override
   public Point at(double t) {
     if (t == 0) {
       return start;

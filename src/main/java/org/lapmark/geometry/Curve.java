@@ -8,6 +8,23 @@ import java.util.List;
  */
 public sealed interface Curve permits Line, Arc, Cubic {
   /**
+   * Whether it is a straight line, which needs no approaching.
+   *
+   * @return true of lines only, whatever the others look like
+   */
+  default boolean isStraight() {
+    return false;
+  }
+
+  /**
+   * What it contributes to the area that a closed path encloses: that between it and a point.
+   *
+   * @param origin the point, the same for all curves of a path
+   * @return square millimetres, positive where it goes round the point clockwise on paper (y down)
+   */
+  double areaAround(Point origin);
+
+  /**
    * Where it begins.
    *
    * @return the point at parameter 0

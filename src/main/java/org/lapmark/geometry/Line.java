@@ -10,6 +10,24 @@ import java.util.List;
  */
 public record Line(Point start, Point end) implements Curve {
   @Override
+  public boolean isStraight() {
+    return true;
+  }
+
+  @Override
+  public double areaAround(Point origin) {
+    return start.minus(origin).cross(end.minus(origin)) / 2;
+  }
+
+  @Override
+  public double nearest(Point point) {
+    Point along = end.minus(start);
+    double square = along.dot(along);
+    double t = square == 0 ? 0 : point.minus(start).dot(along) / square;
+    return Math.max(0, Math.min(1, t));
+  }
+
+  @Override
   public Point at(double t) {
     return t == 1 ? end : start.towards(end, t);
   }

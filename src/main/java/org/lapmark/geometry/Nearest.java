@@ -18,12 +18,6 @@ final class Nearest {
   private Nearest() {}
 
   static double parameter(Curve curve, Point point) {
-    if (curve instanceof Line line) {
-      Point along = line.end().minus(line.start());
-      double square = along.dot(along);
-      double t = square == 0 ? 0 : point.minus(line.start()).dot(along) / square;
-      return Math.max(0, Math.min(1, t));
-    }
     double bend = curve.greatestBend();
     double best = 0;
     double bestDistance = curve.start().distance(point);
@@ -92,7 +86,8 @@ final class Nearest {
   private static Span span(
       double from, double to, Point start, Point end, Point point, double bend) {
     double step = to - from;
-    Point chord = new Line(start, end).at(parameter(new Line(start, end), point));
+    Line line = new Line(start, end);
+    Point chord = line.at(line.nearest(point));
     return new Span(from, to, start, end, chord.distance(point) - step * step * bend / 8);
   }
 }

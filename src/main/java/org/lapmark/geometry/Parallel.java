@@ -89,8 +89,8 @@ public final class Parallel {
     if (distance == 0) {
       return List.of(curve);
     }
-    if (curve instanceof Line line) {
-      return List.of(beside(line, distance, distance));
+    if (curve.isStraight()) {
+      return List.of(beside(curve, distance, distance));
     }
     if (curve instanceof Arc arc && arc.isCircular()) {
       double radius = radius(arc, distance);
@@ -104,7 +104,7 @@ public final class Parallel {
     return new Parallel(curve, distance, distance).fitted(false);
   }
 
-  private static Line beside(Line line, double from, double to) {
+  private static Line beside(Curve line, double from, double to) {
     Point aside = outwards(line.tangent(0));
     return new Line(line.start().plus(aside.times(from)), line.end().plus(aside.times(to)));
   }
@@ -129,8 +129,8 @@ public final class Parallel {
     if (from == 0 && to == 0) {
       return List.of(curve);
     }
-    if (curve instanceof Line line) {
-      return List.of(beside(line, from, to));
+    if (curve.isStraight()) {
+      return List.of(beside(curve, from, to));
     }
     if (from == to && curve instanceof Arc arc && arc.isCircular()) {
       return radius(arc, from) < CENTRE ? List.of() : of(curve, from);
@@ -147,7 +147,7 @@ public final class Parallel {
    * @return that, or the distance of the curve's centre of curvature if it is nearer
    */
   public static double toCentre(Curve curve, double t, double distance) {
-    return curve instanceof Line ? distance : new Parallel(curve, distance, distance).aside(t);
+    return curve.isStraight() ? distance : new Parallel(curve, distance, distance).aside(t);
   }
 
   /**

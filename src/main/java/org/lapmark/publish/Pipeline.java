@@ -97,11 +97,12 @@ final class Pipeline {
     }
   }
 
-  List<Walk> walk(List<Path> folders, List<String> sizes) {
+  List<EvaluatedFolder> walk(List<Path> folders, List<String> sizes) {
     return evaluate(folders, sizes, one -> {}, one -> Grading.everyVariant(one, sizes));
   }
 
-  List<Walk> grade(List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
+  List<EvaluatedFolder> grade(
+      List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
     Request request = new Request(sizes, List.of(), choices, Path.of("")); // Nothing is written.
     return evaluate(
         folders,
@@ -110,7 +111,7 @@ final class Pipeline {
         one -> Grading.variants(one, request));
   }
 
-  private List<Walk> evaluate(
+  private List<EvaluatedFolder> evaluate(
       List<Path> folders,
       List<String> sizes,
       Consumer<Opened> refusal,
@@ -121,7 +122,7 @@ final class Pipeline {
             .toList();
     opened.forEach(one -> Refusals.refuseUnknownSizes(one, sizes));
     opened.forEach(refusal);
-    List<Walk> walks = new ArrayList<>();
+    List<EvaluatedFolder> walks = new ArrayList<>();
     try (Crew crew = new Crew(threads)) {
       for (Opened one : opened) {
         List<EvaluatedPattern> graded = new ArrayList<>();
@@ -133,7 +134,7 @@ final class Pipeline {
                   graded.addAll(new Grading(stages, crew).grade(one, variants.apply(one)));
                   return List.of();
                 });
-        walks.add(new Walk(outcome, graded));
+        walks.add(new EvaluatedFolder(outcome, graded));
       }
     }
     return walks;

@@ -86,7 +86,7 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
    * @return what came of each folder, in the order given
    * @throws RefusedException when two folders have the same name, or a size is unknown
    */
-  public List<Walk> walk(List<Path> folders, List<String> sizes) {
+  public List<EvaluatedFolder> walk(List<Path> folders, List<String> sizes) {
     return pipeline().walk(folders, sizes);
   }
 
@@ -100,7 +100,7 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
    * @throws RefusedException when two folders have the same name, or a size or a choice is unknown
    *     or forbidden
    */
-  public List<Walk> grade(
+  public List<EvaluatedFolder> grade(
       List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
     return pipeline().grade(folders, sizes, choices);
   }

@@ -8,11 +8,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.AddedWords;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Written;
 import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
@@ -93,8 +94,8 @@ final class RealStages implements Stages {
   @Override
   public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
     EvaluatedPattern pattern = Grader.grade(source, variant, findings);
-    Reach reach =
-        new Reach(
+    DocumentLimits reach =
+        new DocumentLimits(
             Manual.PAGES,
             words.hazards(source.masthead().language()),
             words::missingGlyphs,

@@ -1,5 +1,5 @@
 /**
- * The author's Markdown as a document model whose numbers are still values.
+ * The author's texts as a document model whose numbers are still values.
  *
  * <p>A {@link org.lapmark.text.Manuscript} is one text, parsed once: blocks and inlines as records,
  * with placeholders, cross-references, notes, boxes and figures as parts of their own and every

@@ -16,7 +16,7 @@ import org.lapmark.check.rule.CareCode;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.Grader;
@@ -27,7 +27,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.wording.Wording;
 
 class CareFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   CareFaultsTest() {
     super(

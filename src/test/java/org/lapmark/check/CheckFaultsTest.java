@@ -12,7 +12,7 @@ import org.lapmark.check.rule.CareCode;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
@@ -23,8 +23,8 @@ import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 
 class CheckFaultsTest extends LabelledFaults {
-  static final Reach REACH =
-      new Reach(
+  static final DocumentLimits REACH =
+      new DocumentLimits(
           List.of("cutting", "map"),
           List.of("blades", "load", "rivets", "iron"),
           CheckFaultsTest::missing,

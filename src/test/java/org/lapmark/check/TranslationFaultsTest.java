@@ -7,7 +7,7 @@ import java.util.List;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.Grader;
@@ -17,7 +17,8 @@ import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
 
 class TranslationFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   TranslationFaultsTest() {
     super(

@@ -25,10 +25,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.cli.console.Console;
 import org.lapmark.finding.Findings;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.publish.Listener;
 import org.lapmark.publish.Outcome;
 import org.lapmark.publish.Result;
-import org.lapmark.publish.Walk;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
@@ -63,15 +63,15 @@ class CommandsTest {
     }
 
     @Override
-    public List<Walk> walk(List<Path> folders, List<String> sizes) {
+    public List<EvaluatedFolder> walk(List<Path> folders, List<String> sizes) {
       walked = sizes;
       return outcomes(folders, new Listener() {}, false).stream()
-          .map(outcome -> new Walk(outcome, List.of()))
+          .map(outcome -> new EvaluatedFolder(outcome, List.of()))
           .toList();
     }
 
     @Override
-    public List<Walk> grade(
+    public List<EvaluatedFolder> grade(
         List<Path> folders, List<String> sizes, SortedMap<String, String> choices) {
       return walk(folders, sizes);
     }

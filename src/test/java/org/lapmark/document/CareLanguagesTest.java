@@ -16,12 +16,13 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.AddedWords;
 import org.lapmark.check.rule.CareCode;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
@@ -79,7 +80,7 @@ class CareLanguagesTest {
     Rules.inVariant(
         new Evaluated(
             CarePouch.grade(source, "S").get(0),
-            new Reach(List.of(), List.of(), text -> List.of()),
+            new DocumentLimits(List.of(), List.of(), text -> List.of()),
             words),
         findings);
     assertEquals(

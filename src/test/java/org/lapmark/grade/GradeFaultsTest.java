@@ -6,10 +6,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
@@ -21,7 +22,8 @@ import org.lapmark.source.mark.MarkCode;
 
 /** Panels have codes of their own, of which some show only in a pattern's variants. */
 class GradeFaultsTest extends LabelledFaults {
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   /** What shows before anything is computed. */
   private static final List<FindingCode> READ =

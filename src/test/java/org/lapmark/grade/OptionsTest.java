@@ -15,10 +15,11 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -36,7 +37,8 @@ class OptionsTest {
   private static final Path PATTERN =
       Path.of("src", "test", "resources", "org", "lapmark", "grade", "options");
 
-  private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
+  private static final DocumentLimits REACH =
+      new DocumentLimits(List.of(), List.of(), text -> List.of());
 
   private final Findings findings = new Findings();
   @TempDir Path folder;

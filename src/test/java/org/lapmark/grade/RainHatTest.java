@@ -16,10 +16,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
@@ -33,8 +34,8 @@ import org.lapmark.source.read.PatternReader;
 class RainHatTest {
   private static final int SAMPLES = 4_000;
   private static final double DROOP = StrictMath.cos(StrictMath.toRadians(35));
-  private static final Reach REACH =
-      new Reach(
+  private static final DocumentLimits REACH =
+      new DocumentLimits(
           List.of(),
           List.of("adhesive", "blades", "cords", "iron", "machine", "melting", "points"),
           text -> List.of());

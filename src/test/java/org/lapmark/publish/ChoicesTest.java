@@ -245,7 +245,7 @@ class ChoicesTest {
 
   @Test
   void gradingLooksAtOneVariantASize() {
-    List<Walk> walks =
+    List<EvaluatedFolder> walks =
         new Pipeline(new SayingStages(), 2, step -> {})
             .grade(List.of(folder), List.of(), new TreeMap<>(Map.of("trim", "yes")));
     assertEquals(
@@ -282,7 +282,7 @@ class ChoicesTest {
 
   @Test
   void walkLooksAtEveryCombinationOfTheSizesWanted() {
-    List<Walk> walks =
+    List<EvaluatedFolder> walks =
         new Pipeline(new SayingStages(), 2, step -> {}).walk(List.of(folder), List.of("M"));
     assertEquals(6, walks.get(0).patterns().size());
     assertEquals(6, graded.size());

@@ -3,7 +3,7 @@ package org.lapmark.check.care;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PrintedTexts;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
@@ -21,7 +21,7 @@ public final class HazardCheck {
 
   static void run(Evaluated evaluated, Findings findings) {
     PatternSource source = evaluated.source();
-    Reach reach = evaluated.reach();
+    DocumentLimits reach = evaluated.reach();
     source
         .making()
         .tools()
@@ -35,7 +35,7 @@ public final class HazardCheck {
         .forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
   }
 
-  private static void check(Position id, CareSource care, Reach reach, Findings findings) {
+  private static void check(Position id, CareSource care, DocumentLimits reach, Findings findings) {
     care.stated().forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
     // Templates of somebody's own may lack what a kind brings.
     for (Kind kind : care.kinds()) {
@@ -43,7 +43,8 @@ public final class HazardCheck {
     }
   }
 
-  private static void check(Position position, String hazard, Reach reach, Findings findings) {
+  private static void check(
+      Position position, String hazard, DocumentLimits reach, Findings findings) {
     if (!reach.hazards().contains(hazard)) {
       String nearest = Nearest.of(hazard, reach.hazards()).orElse("");
       findings.add(

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Originals;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.figure.Layers;
 import org.lapmark.finding.Findings;
@@ -43,11 +43,11 @@ public final class IronCheck {
   private static final String IRON = "iron";
 
   private final EvaluatedPattern pattern;
-  private final Reach reach;
+  private final DocumentLimits reach;
   private final Findings findings;
   private final Map<String, ThingSource> materials = new LinkedHashMap<>();
 
-  private IronCheck(EvaluatedPattern pattern, Reach reach, Findings findings) {
+  private IronCheck(EvaluatedPattern pattern, DocumentLimits reach, Findings findings) {
     this.pattern = pattern;
     this.reach = reach;
     this.findings = findings;

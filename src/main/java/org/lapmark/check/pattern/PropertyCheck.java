@@ -3,7 +3,7 @@ package org.lapmark.check.pattern;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.check.rule.Amount;
+import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PrintedTexts;
@@ -62,7 +62,7 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
       return;
     }
     value(formula)
-        .filter(value -> !(value instanceof Value.Truth))
+        .filter(value -> !value.kind().equals("truth"))
         .ifPresent(value -> kind(thing, property, formula, "truth"));
   }
 
@@ -109,7 +109,7 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
     }
     Value.Quantity quantity = value.quantity().get();
     double least = value.lengths().map(Value.Lengths::least).orElse(quantity.amount());
-    Amount shown = new Amount(least, quantity.dimension());
+    ShownAmount shown = new ShownAmount(least, quantity.dimension());
     double amount = shown.amount();
     boolean fromZero = FROM_ZERO.contains(property);
     // Widths of cloth and shares are held to their ranges where cloth is laid out.

@@ -11,7 +11,7 @@ import org.lapmark.text.markdown.StepsReader;
 /** A pattern in one variant, for rules that hold in each. It belongs to one thread. */
 public final class Evaluated {
   private final EvaluatedPattern pattern;
-  private final Reach reach;
+  private final DocumentLimits reach;
   private final CareWords sought;
   private Steps steps;
 
@@ -22,7 +22,7 @@ public final class Evaluated {
    * @param reach what the documents can do
    * @param sought the words that its texts are searched for
    */
-  public Evaluated(EvaluatedPattern pattern, Reach reach, CareWords sought) {
+  public Evaluated(EvaluatedPattern pattern, DocumentLimits reach, CareWords sought) {
     this.pattern = pattern;
     this.reach = reach;
     this.sought = sought;
@@ -36,7 +36,7 @@ public final class Evaluated {
     return pattern.source();
   }
 
-  public Reach reach() {
+  public DocumentLimits reach() {
     return reach;
   }
 

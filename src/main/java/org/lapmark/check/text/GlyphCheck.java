@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PrintedTexts;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
@@ -30,7 +30,7 @@ public final class GlyphCheck {
 
   static void run(Evaluated evaluated, Findings findings) {
     PatternSource source = evaluated.source();
-    Reach reach = evaluated.reach();
+    DocumentLimits reach = evaluated.reach();
     for (SourceText text : PrintedTexts.all(source)) {
       List<String> missing = reach.missing().apply(text.text());
       if (!missing.isEmpty()) {

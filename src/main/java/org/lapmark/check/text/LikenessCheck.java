@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.lapmark.check.rule.Amount;
+import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
@@ -112,11 +112,11 @@ public final class LikenessCheck {
               "first",
               first.expression(),
               "first_length",
-              new Amount(first.metric(), Dimension.LENGTH).value(),
+              new ShownAmount(first.metric(), Dimension.LENGTH).value(),
               "second",
               second.expression(),
               "second_length",
-              new Amount(second.metric(), Dimension.LENGTH).value(),
+              new ShownAmount(second.metric(), Dimension.LENGTH).value(),
               "text",
               plain(text.get()),
               "size",
@@ -160,7 +160,7 @@ public final class LikenessCheck {
           "expression",
           length.expression(),
           "length",
-          new Amount(length.metric(), Dimension.LENGTH).value(),
+          new ShownAmount(length.metric(), Dimension.LENGTH).value(),
           "text",
           plain(inches ? length.inchText() : length.metricText()),
           "write",
@@ -224,11 +224,11 @@ public final class LikenessCheck {
                                 "first",
                                 before.variant().size(),
                                 "first_length",
-                                new Amount(here.metric(), Dimension.LENGTH).value(),
+                                new ShownAmount(here.metric(), Dimension.LENGTH).value(),
                                 "second",
                                 after.variant().size(),
                                 "second_length",
-                                new Amount(there.metric(), Dimension.LENGTH).value(),
+                                new ShownAmount(there.metric(), Dimension.LENGTH).value(),
                                 "text",
                                 plain(text),
                                 "write",

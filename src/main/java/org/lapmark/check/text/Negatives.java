@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import org.lapmark.check.rule.Amount;
+import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -59,7 +59,7 @@ final class Negatives {
         && quantity.dimension() != Dimension.ANGLE
         && quantity.dimension() != Dimension.PLAIN
         && !isReported(printed)) {
-      Amount amount = new Amount(quantity.amount(), quantity.dimension());
+      ShownAmount amount = new ShownAmount(quantity.amount(), quantity.dimension());
       findings.add(
           finished.contains(printed.position())
               ? CheckCode.FINISHED_NEGATIVE

@@ -3,7 +3,7 @@ package org.lapmark.check.text;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.lapmark.check.rule.CheckCode;
-import org.lapmark.check.rule.Reach;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.text.Block;
@@ -12,7 +12,7 @@ import org.lapmark.text.PlainText;
 import org.lapmark.text.Printing;
 
 /** A table has room for the longest word of each of its columns. */
-record TableCheck(String size, Printing printing, Reach reach, Findings findings) {
+record TableCheck(String size, Printing printing, DocumentLimits reach, Findings findings) {
   /** What tables of a step have beside its number, and what is left between columns. */
   private static final double ROOM = 158;
 

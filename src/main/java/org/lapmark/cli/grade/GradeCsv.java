@@ -2,7 +2,7 @@ package org.lapmark.cli.grade;
 
 import java.util.List;
 import org.lapmark.cli.console.Csv;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradeReport.PanelGrades;
 import org.lapmark.grade.GradeReport.Row;
@@ -21,7 +21,7 @@ public final class GradeCsv {
 
   private GradeCsv() {}
 
-  public static String of(List<Checked> all, List<List<GradeReport>> reports) {
+  public static String of(List<FolderReport> all, List<List<GradeReport>> reports) {
     StringBuilder text = new StringBuilder();
     Csv.append(text, HEAD);
     for (int i = 0; i < reports.size(); i++) {

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Version;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradeReport.PanelGrades;
 import org.lapmark.grade.GradeReport.Row;
@@ -36,7 +36,7 @@ public final class GradeJson {
 
   private GradeJson() {}
 
-  public static String of(List<Checked> all, List<List<GradeReport>> reports) {
+  public static String of(List<FolderReport> all, List<List<GradeReport>> reports) {
     List<Object> patterns = new ArrayList<>();
     for (int i = 0; i < reports.size(); i++) {
       Optional<GradeReport> report = reports.get(i).stream().findFirst();

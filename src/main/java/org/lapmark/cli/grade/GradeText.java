@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.cli.console.Columns;
 import org.lapmark.cli.console.Visible;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradeReport.PanelGrades;
 import org.lapmark.grade.GradeReport.Row;
@@ -15,7 +15,7 @@ public final class GradeText {
 
   private GradeText() {}
 
-  public static String of(List<Checked> all, List<List<GradeReport>> reports) {
+  public static String of(List<FolderReport> all, List<List<GradeReport>> reports) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < reports.size(); i++) {
       for (GradeReport report : reports.get(i)) {

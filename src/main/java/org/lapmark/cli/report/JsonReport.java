@@ -38,10 +38,10 @@ public final class JsonReport {
 
   private JsonReport() {}
 
-  public static String of(List<Checked> all) {
+  public static String of(List<FolderReport> all) {
     List<Object> patterns = new ArrayList<>();
     FindingText words = new FindingText();
-    for (Checked checked : all) {
+    for (FolderReport checked : all) {
       List<Object> findings = new ArrayList<>();
       for (Finding finding : checked.findings()) {
         findings.add(finding(checked, finding, words));
@@ -75,9 +75,10 @@ public final class JsonReport {
             patterns));
   }
 
-  private static Map<String, Object> finding(Checked checked, Finding finding, FindingText words) {
+  private static Map<String, Object> finding(
+      FolderReport checked, Finding finding, FindingText words) {
     Position position = finding.position();
-    Told told = checked.told(finding, words);
+    BriefFinding told = checked.told(finding, words);
     boolean placed = position.line() > 0;
     return Json.object(
         "code",

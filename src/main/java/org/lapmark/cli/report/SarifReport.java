@@ -1,6 +1,5 @@
 package org.lapmark.cli.report;
 
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,9 +20,9 @@ public final class SarifReport {
 
   private SarifReport() {}
 
-  public static String of(List<Checked> all) {
+  public static String of(List<FolderReport> all) {
     Map<String, Finding> firstOfCode = new TreeMap<>();
-    for (Checked checked : all) {
+    for (FolderReport checked : all) {
       checked.findings().forEach(finding -> firstOfCode.putIfAbsent(finding.code().id(), finding));
     }
     List<String> codes = List.copyOf(firstOfCode.keySet());
@@ -32,7 +31,7 @@ public final class SarifReport {
     firstOfCode.values().forEach(finding -> rules.add(rule(finding, words)));
     List<Object> results = new ArrayList<>();
     List<Object> failures = new ArrayList<>();
-    for (Checked checked : all) {
+    for (FolderReport checked : all) {
       for (Finding finding : checked.findings()) {
         results.add(result(checked, finding, codes.indexOf(finding.code().id()), words));
       }
@@ -81,7 +80,7 @@ public final class SarifReport {
   }
 
   private static Map<String, Object> rule(Finding example, FindingText words) {
-    Told general = Told.of(general(example), "", words);
+    BriefFinding general = BriefFinding.of(general(example), "", words);
     return Json.object(
         "id",
         example.code().id(),
@@ -111,9 +110,9 @@ public final class SarifReport {
   }
 
   private static Map<String, Object> result(
-      Checked checked, Finding finding, int rule, FindingText words) {
+      FolderReport checked, Finding finding, int rule, FindingText words) {
     Position position = finding.position();
-    Told told = checked.told(finding, words);
+    BriefFinding told = checked.told(finding, words);
     Map<String, Object> region =
         position.line() == 0
             ? null
@@ -142,37 +141,13 @@ public final class SarifReport {
             Json.object(
                 "physicalLocation",
                 Json.object(
-                    "artifactLocation", Json.object("uri", uri(told.file())), "region", region))));
+                    "artifactLocation",
+                    Json.object("uri", PathUri.of(told.file())),
+                    "region",
+                    region))));
   }
 
   private static String level(Severity severity) {
     return severity.name().toLowerCase(Locale.ROOT);
-  }
-
-  /** Whether a character stands for itself in the path of a URI. */
-  static boolean isPlain(char c) {
-    return c >= 'a' && c <= 'z'
-        || c >= 'A' && c <= 'Z'
-        || c >= '0' && c <= '9'
-        || "-._~/".indexOf(c) >= 0;
-  }
-
-  /** A path as a URI reference (RFC 3986), absolute if the path is. */
-  static String uri(String path) {
-    StringBuilder uri = new StringBuilder();
-    if (path.startsWith("/")) {
-      uri.append("file://");
-    } else if (path.length() > 1 && path.charAt(1) == ':') {
-      uri.append("file:///");
-    }
-    for (byte b : path.getBytes(StandardCharsets.UTF_8)) {
-      char c = (char) (b & 0xFF);
-      if (isPlain(c)) {
-        uri.append(c);
-      } else {
-        uri.append(String.format(Locale.ROOT, "%%%02X", (int) c));
-      }
-    }
-    return uri.toString();
   }
 }

@@ -12,11 +12,11 @@ public final class TextReport {
   private TextReport() {}
 
   /** The findings of one folder, each with its line underlined and its hint. */
-  static String of(Checked checked) {
+  static String of(FolderReport checked) {
     StringBuilder text = new StringBuilder();
     FindingText words = new FindingText();
     for (Finding finding : checked.findings()) {
-      Told told = checked.told(finding, words);
+      BriefFinding told = checked.told(finding, words);
       text.append(Visible.text(told.file()));
       if (finding.position().line() > 0) {
         text.append(':').append(finding.position().line());
@@ -44,7 +44,7 @@ public final class TextReport {
   }
 
   /** How many of each severity, or nothing when there are none. */
-  static String summary(List<Checked> all) {
+  static String summary(List<FolderReport> all) {
     StringBuilder text = new StringBuilder();
     for (Severity severity : Severity.values()) {
       long count = all.stream().mapToLong(checked -> checked.count(severity)).sum();

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.lapmark.cli.console.Csv;
 import org.lapmark.cli.console.Millimetres;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.publish.Walk;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;
@@ -42,7 +42,7 @@ public final class WalkCsv {
 
   private WalkCsv() {}
 
-  public static String of(List<Checked> all, List<Walk> walks) {
+  public static String of(List<FolderReport> all, List<EvaluatedFolder> walks) {
     StringBuilder text = new StringBuilder();
     Csv.append(text, HEAD);
     for (int i = 0; i < walks.size(); i++) {

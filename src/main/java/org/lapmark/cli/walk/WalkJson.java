@@ -6,9 +6,9 @@ import java.util.Map;
 import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Version;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.publish.Walk;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;
@@ -46,7 +46,7 @@ public final class WalkJson {
 
   private WalkJson() {}
 
-  public static String of(List<Checked> all, List<Walk> walks) {
+  public static String of(List<FolderReport> all, List<EvaluatedFolder> walks) {
     List<Object> patterns = new ArrayList<>();
     for (int i = 0; i < walks.size(); i++) {
       List<Object> variants = new ArrayList<>();

@@ -6,10 +6,10 @@ import java.util.stream.Collectors;
 import org.lapmark.cli.console.Columns;
 import org.lapmark.cli.console.Millimetres;
 import org.lapmark.cli.console.Visible;
-import org.lapmark.cli.report.Checked;
+import org.lapmark.cli.report.FolderReport;
 import org.lapmark.cli.report.TextReport;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.publish.Walk;
+import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchLine;
@@ -23,7 +23,7 @@ public final class WalkText {
 
   private WalkText() {}
 
-  public static String of(List<Checked> all, List<Walk> walks) {
+  public static String of(List<FolderReport> all, List<EvaluatedFolder> walks) {
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < walks.size(); i++) {
       for (EvaluatedPattern pattern : walks.get(i).patterns()) {

@@ -59,7 +59,7 @@ public final class RuledMarks implements RuledMark.Reader<String> {
   public String notches(RuledMark.Notches notches) {
     return wording.text(
         "ruled.edge",
-        Map.of("edge", notches.side().name(), "notches", list(notches(notches.notches()))));
+        Map.of("edge", notches.side().name(), "notches", list(words(notches.notches()))));
   }
 
   @Override
@@ -108,16 +108,15 @@ public final class RuledMarks implements RuledMark.Reader<String> {
    * Single ones together, then double ones and so on, then sets with gaps of their own; of each
    * those that are slit before those that are cut out.
    */
-  private List<String> notches(List<RuledMark.Notch> notches) {
+  private List<String> words(List<RuledMark.Notch> notches) {
     List<String> words = new ArrayList<>();
     for (NotchSet.Cut cut : NotchSet.Cut.values()) {
-      words.addAll(
-          notches(cut, notches.stream().filter(notch -> notch.set().cut() == cut).toList()));
+      words.addAll(words(cut, notches.stream().filter(notch -> notch.set().cut() == cut).toList()));
     }
     return words;
   }
 
-  private List<String> notches(NotchSet.Cut cut, List<RuledMark.Notch> notches) {
+  private List<String> words(NotchSet.Cut cut, List<RuledMark.Notch> notches) {
     boolean wedge = cut == NotchSet.Cut.WEDGE;
     Map<Integer, List<String>> usual = new TreeMap<>();
     List<String> sets = new ArrayList<>();

@@ -9,7 +9,7 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -54,13 +54,13 @@ record Around(SourceText seam, SourceText start) {
     private static final double APART = 0.8;
 
     @Override
-    public void draw(Laid laid, List<Laid> above, FlatInk ink) {
+    public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       for (SeamRing.Band band : bands) {
         draw(laid, band, allowance + (GAP + band.level() * (WIDE + APART)) / ink.scale(), ink);
       }
     }
 
-    private static void draw(Laid laid, SeamRing.Band band, double gap, FlatInk ink) {
+    private static void draw(PlacedBody laid, SeamRing.Band band, double gap, FlatInk ink) {
       double far = gap + WIDE / ink.scale();
       List<Point> inner = new ArrayList<>();
       List<Point> outer = new ArrayList<>();

@@ -9,8 +9,8 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -49,7 +49,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   }
 
   @Override
-  public Overlay stage(Staging staging, Subject on, Laid laid) {
+  public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     List<String> names = on.edges(edges);
     double wide = staging.length(width, 0.1, 500);
     List<Path> inner = on.beside(names, on.allowance(names.get(0)) - wide);
@@ -100,7 +100,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     }
 
     @Override
-    public Path draw(Laid laid, FlatInk ink) {
+    public Path draw(PlacedBody laid, FlatInk ink) {
       Path hole = inner.transformed(laid.map());
       Path outline = laid.outline();
       ink.canvas().cloth(outline, texture, side, grain);

@@ -13,7 +13,7 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -65,7 +65,7 @@ record Clips(
   }
 
   /** Nothing where no curve is clipped, which is told. */
-  Optional<Detail> stage(Staging staging, Subject on, Laid laid) {
+  Optional<Detail> stage(Staging staging, Subject on, PlacedBody laid) {
     Path line = on.line(edge);
     double first = staging.along(from, line.length(), 0);
     double last = staging.along(to, line.length(), line.length());
@@ -131,7 +131,7 @@ record Clips(
    */
   private record Snips(List<Snip> snips, boolean haloed) implements Detail {
     @Override
-    public void draw(Laid laid, List<Laid> above, FlatInk ink) {
+    public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       List<Point> polygon = laid.polygon();
       List<Path> cuts = new ArrayList<>();
       for (Snip snip : snips) {

@@ -12,8 +12,8 @@ import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.PrintedLength;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Measure;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
@@ -103,7 +103,7 @@ record Dimension(
             keys.position()));
   }
 
-  Measure stage(Staging staging, Subject on, Laid laid) {
+  Measure stage(Staging staging, Subject on, PlacedBody laid) {
     if (measured.isOverall()) {
       return overall(staging, on, laid);
     }
@@ -113,7 +113,7 @@ record Dimension(
     return measured == Measured.ALONG ? along(staging, on, laid) : allowance(staging, on, laid);
   }
 
-  private Measure overall(Staging staging, Subject on, Laid laid) {
+  private Measure overall(Staging staging, Subject on, PlacedBody laid) {
     Optional<Path> stitched =
         raw || on.isZip() ? Optional.empty() : Optional.of(on.panel().outline());
     boolean wide = measured == Measured.WIDTH;
@@ -129,7 +129,7 @@ record Dimension(
     return new Overall(stitched, wide, beside, staging.dimension(place, length));
   }
 
-  private Measure along(Staging staging, Subject on, Laid laid) {
+  private Measure along(Staging staging, Subject on, PlacedBody laid) {
     Path line = on.line(edge);
     double first = staging.along(from, line.length(), 0);
     double last = staging.along(to, line.length(), line.length());
@@ -142,7 +142,7 @@ record Dimension(
     return new Span(a, b, beside, staging.dimension(place, Math.abs(last - first)));
   }
 
-  private Measure allowance(Staging staging, Subject on, Laid laid) {
+  private Measure allowance(Staging staging, Subject on, PlacedBody laid) {
     Path line = on.line(edge);
     double allowance = on.allowance(on.edges(edge).get(0));
     double deep = depth == null ? allowance : staging.length(depth, 0, allowance);
@@ -166,7 +166,7 @@ record Dimension(
   private record Overall(Optional<Path> stitched, boolean wide, Beside beside, PrintedLength length)
       implements Measure {
     @Override
-    public void draw(Laid laid, Box shape, FlatInk ink) {
+    public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       Box box = stitched.map(line -> line.transformed(laid.map())).orElse(laid.outline()).bounds();
       double x = beside == Beside.RIGHT ? box.maxX() : box.minX();
       double y = beside == Beside.ABOVE ? box.minY() : box.maxY();
@@ -179,7 +179,7 @@ record Dimension(
   /** From one point to another. */
   private record Span(Point a, Point b, Beside beside, PrintedLength length) implements Measure {
     @Override
-    public void draw(Laid laid, Box shape, FlatInk ink) {
+    public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       ink.dimension(length, beside, laid.map().apply(a), laid.map().apply(b), shape);
     }
   }
@@ -191,7 +191,7 @@ record Dimension(
   private record Depth(DepthAt first, DepthAt last, Beside beside, PrintedLength length)
       implements Measure {
     @Override
-    public void draw(Laid laid, Box shape, FlatInk ink) {
+    public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       DepthAt best = first;
       double least = Double.POSITIVE_INFINITY;
       for (DepthAt one : List.of(first, last)) {

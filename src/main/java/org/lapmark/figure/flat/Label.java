@@ -9,7 +9,7 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.source.key.Choice;
@@ -39,7 +39,7 @@ record Label(TemplateText text, int number, Place place) {
     return keys.whole(new Label(keys.get(TEXT), keys.or(NUMBER, 0), Place.read(keys)));
   }
 
-  Detail stage(Staging staging, Subject on, Laid laid) {
+  Detail stage(Staging staging, Subject on, PlacedBody laid) {
     Point point = place.stage(staging, on).point();
     on.checkSeen(laid, place.edge().position(), List.of(laid.map().apply(point)));
     return new Callout(number > 0 ? "" : staging.text(text), number, point);
@@ -48,7 +48,7 @@ record Label(TemplateText text, int number, Place place) {
   /** A label of a point, or a number in a ring. */
   private record Callout(String words, int number, Point point) implements Detail {
     @Override
-    public void draw(Laid laid, List<Laid> above, FlatInk ink) {
+    public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       Point anchor = laid.map().apply(point);
       if (number > 0) {
         ink.canvas().ring(number, anchor);

@@ -11,8 +11,8 @@ import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
 import org.lapmark.figure.stage.PictureKind;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.figure.workpiece.Laid;
-import org.lapmark.figure.workpiece.Lying;
+import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.PosedBody;
 import org.lapmark.figure.workpiece.Stack;
 import org.lapmark.figure.workpiece.Workpiece;
 import org.lapmark.finding.SourceText;
@@ -56,14 +56,14 @@ public record Layers(List<View> views) implements Picture {
     if (subjects.size() < views.size()) {
       return new Stack(List.of());
     }
-    List<Lying> lying = new ArrayList<>();
+    List<PosedBody> lying = new ArrayList<>();
     for (int i = 0; i < views.size(); i++) {
       View view = views.get(i);
       Affine pose = i == 0 ? view.facing() : onto(subjects.get(0), view, subjects.get(i));
-      lying.add(new Lying(subjects.get(i).body(), pose, view.cutAway()));
+      lying.add(new PosedBody(subjects.get(i).body(), pose, view.cutAway()));
     }
     checkZips(staging, subjects);
-    List<Laid> laid = Stack.lay(lying, scale);
+    List<PlacedBody> laid = Stack.lay(lying, scale);
     List<Workpiece> workpieces = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
       workpieces.add(views.get(i).stage(staging, subjects.get(i), laid.get(i)));

@@ -9,9 +9,9 @@ import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Cut;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -56,7 +56,7 @@ record PieceThing(
   }
 
   @Override
-  public Overlay stage(Staging staging, Subject on, Laid laid) {
+  public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Piece piece = staging.names().piece(number);
     String material = staging.names().cloth(piece, cloth);
     Path outline = piece.shape().cuttingLine().path();
@@ -126,7 +126,7 @@ record PieceThing(
     }
 
     @Override
-    public Path draw(Laid laid, FlatInk ink) {
+    public Path draw(PlacedBody laid, FlatInk ink) {
       Path at = outline.transformed(laid.map().after(on));
       List<Cut> cuts = new ArrayList<>();
       for (Cut cut : laid.cuts()) {

@@ -11,8 +11,8 @@ import org.lapmark.figure.stage.Picture;
 import org.lapmark.figure.stage.PictureKind;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Arrangement;
-import org.lapmark.figure.workpiece.Laid;
-import org.lapmark.figure.workpiece.Lying;
+import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.PosedBody;
 import org.lapmark.figure.workpiece.Spread;
 import org.lapmark.figure.workpiece.Workpiece;
 import org.lapmark.measure.Formula;
@@ -63,11 +63,11 @@ public record Pieces(Arrangement arrangement, List<View> views) implements Pictu
       subject.ifPresent(one -> shown.add(view));
       subject.ifPresent(subjects::add);
     }
-    List<Lying> lying = new ArrayList<>();
+    List<PosedBody> lying = new ArrayList<>();
     for (int i = 0; i < shown.size(); i++) {
-      lying.add(new Lying(subjects.get(i).body(), shown.get(i).facing(), null));
+      lying.add(new PosedBody(subjects.get(i).body(), shown.get(i).facing(), null));
     }
-    List<Laid> laid = arrangement.lay(lying, scale);
+    List<PlacedBody> laid = arrangement.lay(lying, scale);
     List<Workpiece> workpieces = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
       workpieces.add(shown.get(i).stage(staging, subjects.get(i), laid.get(i)));

@@ -14,8 +14,8 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -91,7 +91,7 @@ record SewnLine(
             kind, keys.all(kind.key), keys.get(DISTANCE), keys.or(NOW, true), keys.get(TEXT)));
   }
 
-  Detail stage(Staging staging, Subject on, Laid laid) {
+  Detail stage(Staging staging, Subject on, PlacedBody laid) {
     List<String> names = new ArrayList<>();
     edges.forEach(one -> names.addAll(on.edges(one)));
     boolean emphasis = kind == Kind.EDGE;
@@ -155,12 +155,12 @@ record SewnLine(
       String distance,
       Optional<String> words)
       implements Detail {
-    private List<Path> on(Laid laid) {
+    private List<Path> on(PlacedBody laid) {
       return paths.stream().map(path -> path.transformed(laid.map())).toList();
     }
 
     @Override
-    public void draw(Laid laid, List<Laid> above, FlatInk ink) {
+    public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       List<Path> drawn = on(laid);
       String role = "figure-" + kind.word() + (now ? "-now" : "");
       if (kind == Kind.EDGE) {
@@ -178,7 +178,7 @@ record SewnLine(
       }
     }
 
-    private List<Point> anchors(Laid laid, List<Path> drawn) {
+    private List<Point> anchors(PlacedBody laid, List<Path> drawn) {
       if (kind == Kind.EDGE) {
         return rim(laid, drawn);
       }
@@ -186,7 +186,7 @@ record SewnLine(
       return places(drawn).stream().filter(point -> Polygons.inside(outline, point)).toList();
     }
 
-    private static List<Point> rim(Laid laid, List<Path> drawn) {
+    private static List<Point> rim(PlacedBody laid, List<Path> drawn) {
       return places(drawn).stream().filter(point -> !laid.hides(point)).toList();
     }
 
@@ -202,7 +202,7 @@ record SewnLine(
     }
 
     /** The parts of lines that aren't left out. */
-    private static List<Path> seen(Laid laid, List<Path> paths) {
+    private static List<Path> seen(PlacedBody laid, List<Path> paths) {
       if (laid.cuts().isEmpty()) {
         return paths;
       }

@@ -7,8 +7,8 @@ import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -58,7 +58,7 @@ record StripThing(
   }
 
   @Override
-  public Overlay stage(Staging staging, Subject on, Laid laid) {
+  public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Place.Spot spot = place.stage(staging, on);
     double wide = staging.length(width, 0.1, 10_000);
     double whole = staging.length(length, 0.1, 10_000);
@@ -114,7 +114,7 @@ record StripThing(
     }
 
     @Override
-    public Path draw(Laid laid, FlatInk ink) {
+    public Path draw(PlacedBody laid, FlatInk ink) {
       Path drawn = outline().transformed(laid.map());
       Point down = laid.map().applyVector(inward);
       double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;

@@ -8,8 +8,8 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.workpiece.Body;
 import org.lapmark.figure.workpiece.Cut;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
@@ -103,7 +103,7 @@ record Subject(
   }
 
   /** Something of which nothing is seen isn't what its author meant. */
-  void checkSeen(Laid laid, Position stated, List<Point> places) {
+  void checkSeen(PlacedBody laid, Position stated, List<Point> places) {
     for (Cut cut : laid.cuts()) {
       if (places.stream().allMatch(cut::hides)) {
         throw leftOut(stated, cut);

@@ -6,8 +6,8 @@ import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.TemplateText;
@@ -70,5 +70,5 @@ sealed interface Thing permits PieceThing, BandThing, StripThing {
   /** Whether it lies round the rim. */
   boolean isBand();
 
-  Overlay stage(Staging staging, Subject on, Laid laid);
+  Overlay stage(Staging staging, Subject on, PlacedBody laid);
 }

@@ -12,11 +12,11 @@ import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
-import org.lapmark.figure.workpiece.Laid;
 import org.lapmark.figure.workpiece.Marks;
 import org.lapmark.figure.workpiece.Measure;
 import org.lapmark.figure.workpiece.NameTag;
 import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.figure.workpiece.Shown;
 import org.lapmark.figure.workpiece.Workpiece;
 import org.lapmark.finding.SourceText;
@@ -211,7 +211,7 @@ record View(
    *
    * @param laid where it lies at the scale that is tried first
    */
-  Workpiece stage(Staging staging, Subject subject, Laid laid) {
+  Workpiece stage(Staging staging, Subject subject, PlacedBody laid) {
     List<Overlay> overlays = new ArrayList<>();
     List<Detail> details = new ArrayList<>();
     List<Measure> measures = new ArrayList<>();

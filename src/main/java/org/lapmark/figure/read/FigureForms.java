@@ -174,7 +174,7 @@ public final class FigureForms {
         item.tables(),
         (reading, node, what) ->
             entries(
-                node instanceof YamlNode.Items items ? items.items() : List.of(node),
+                node.list().orElse(List.of(node)),
                 one -> item.reader().read(reading, one, what),
                 reading.findings()));
   }

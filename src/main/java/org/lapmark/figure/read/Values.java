@@ -17,10 +17,7 @@ public final class Values {
 
   /** The entries of a list. */
   public static List<YamlNode> list(YamlNode block, String what) {
-    if (block instanceof YamlNode.Items items) {
-      return items.items();
-    }
-    throw Faults.kind(block.position(), what, "a list");
+    return block.list().orElseThrow(() -> Faults.kind(block.position(), what, "a list"));
   }
 
   /** The entries of a list that has some. */

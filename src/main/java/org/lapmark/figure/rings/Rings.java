@@ -49,7 +49,8 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
 
   private static Picture read(Keys keys) {
     List<Hoop> hoops = keys.all(HOOPS);
-    int count = keys.node(HOOPS) instanceof YamlNode.Items items ? items.items().size() : ANY;
+    int count =
+        Optional.ofNullable(keys.node(HOOPS)).flatMap(YamlNode::list).map(List::size).orElse(ANY);
     if (count < 2) {
       keys.report(
           Faults.kind(keys.node(HOOPS).position(), "rings/hoops", "at least two of them"), HOOPS);

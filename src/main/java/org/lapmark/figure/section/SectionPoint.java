@@ -30,9 +30,9 @@ record SectionPoint(Formula along, double level) {
           (reading, node, what) -> read(node, what));
 
   static SectionPoint read(YamlNode block, String what) {
-    if (block instanceof YamlNode.Items items && items.items().size() == 2) {
-      return new SectionPoint(
-          Values.formula(items.items().get(0), what), level(items.items().get(1), what));
+    List<YamlNode> both = block.list().orElse(List.of());
+    if (both.size() == 2) {
+      return new SectionPoint(Values.formula(both.get(0), what), level(both.get(1), what));
     }
     throw Faults.kind(block.position(), what, "a distance and a level in brackets");
   }

@@ -16,16 +16,16 @@ public enum Arrangement {
   private static final double COLUMN_GAP = 11;
 
   /** Whether one lies under those that are joined to it. */
-  boolean isUnder(Laid laid) {
+  boolean isUnder(PlacedBody laid) {
     return this == JOINED && laid.lying().body().liesUnder();
   }
 
   /** Where things lie on paper at a scale. */
-  public List<Laid> lay(List<Lying> all, double scale) {
-    List<Laid> laid = new ArrayList<>();
+  public List<PlacedBody> lay(List<PosedBody> all, double scale) {
+    List<PlacedBody> laid = new ArrayList<>();
     double x = 0;
     double y = 0;
-    for (Lying lying : all) {
+    for (PosedBody lying : all) {
       Affine facing = Affine.scaling(scale, scale).after(lying.pose());
       Box box = lying.body().outline().transformed(facing).bounds();
       if (this == JOINED) {
@@ -36,7 +36,7 @@ public enum Arrangement {
           this == ROW
               ? new Point(x - box.minX(), -box.centre().y())
               : new Point(-box.centre().x(), y - box.minY());
-      laid.add(new Laid(lying, Affine.translation(to.x(), to.y()).after(facing)));
+      laid.add(new PlacedBody(lying, Affine.translation(to.x(), to.y()).after(facing)));
       x += box.width() + ROW_GAP;
       y += box.height() + (this == JOINED ? 0 : COLUMN_GAP);
     }

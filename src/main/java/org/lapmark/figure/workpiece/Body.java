@@ -25,5 +25,5 @@ public sealed interface Body permits Cloth, Tape {
   double covered();
 
   /** Draws it without anything on it. */
-  void draw(Laid laid, FlatInk ink);
+  void draw(PlacedBody laid, FlatInk ink);
 }

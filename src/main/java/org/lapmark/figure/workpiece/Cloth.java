@@ -37,7 +37,7 @@ public record Cloth(
   }
 
   @Override
-  public void draw(Laid laid, FlatInk ink) {
+  public void draw(PlacedBody laid, FlatInk ink) {
     ink.canvas().cloth(laid.outline(), texture, side, grain);
     for (Flap flap : flaps) {
       Path shape = flap.shape().transformed(laid.map());

@@ -12,7 +12,7 @@ public interface Detail {
    * @param laid the piece
    * @param above what lies on the piece
    */
-  void draw(Laid laid, List<Laid> above, FlatInk ink);
+  void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink);
 
   /** A sentence about it; nothing if the picture alone shows it. */
   Optional<String> inWords(Words words);

@@ -48,7 +48,7 @@ public record Marks(
 
   /** A mark whose size on paper is the same at any scale. */
   private interface Sign {
-    void draw(Laid laid, FlatInk ink);
+    void draw(PlacedBody laid, FlatInk ink);
   }
 
   public static Marks of(
@@ -163,7 +163,7 @@ public record Marks(
     return new Path(List.of(new Line(from, to)));
   }
 
-  void draw(Laid laid, FlatInk ink) {
+  void draw(PlacedBody laid, FlatInk ink) {
     lines(laid, stitching, "figure-stitching", ink);
     lines(laid, solid, "figure-mark", ink);
     lines(laid, dashed, "figure-mark-dashed", ink);
@@ -172,13 +172,13 @@ public record Marks(
     signs.forEach(sign -> sign.draw(laid, ink));
   }
 
-  private static void lines(Laid laid, List<Path> lines, String role, FlatInk ink) {
+  private static void lines(PlacedBody laid, List<Path> lines, String role, FlatInk ink) {
     Affine map = laid.map();
     ink.within(laid.whole(), lines.stream().map(line -> line.transformed(map)).toList(), role);
   }
 
   /** A ring with a cross: a drill point's reaches beyond it, upright; a match point's slants. */
-  private static void cross(Laid laid, Point point, Point arm, FlatInk ink) {
+  private static void cross(PlacedBody laid, Point point, Point arm, FlatInk ink) {
     Point at = laid.map().apply(point);
     if (laid.hides(at)) {
       return;
@@ -200,7 +200,7 @@ public record Marks(
   private record Notch(Path edge, double at, List<Double> offsets, double least, double allowance)
       implements Sign {
     @Override
-    public void draw(Laid laid, FlatInk ink) {
+    public void draw(PlacedBody laid, FlatInk ink) {
       double apart = APART / ink.scale() / least;
       for (double offset : offsets) {
         double place = at + offset * apart;
@@ -217,7 +217,7 @@ public record Marks(
   /** A grain line, of which as much is drawn as isn't left out. */
   private record Grain(Point from, Point to, boolean oneWay) implements Sign {
     @Override
-    public void draw(Laid laid, FlatInk ink) {
+    public void draw(PlacedBody laid, FlatInk ink) {
       Point start = laid.map().apply(from);
       Point tip = laid.map().apply(to);
       for (Cut cut : laid.cuts()) {

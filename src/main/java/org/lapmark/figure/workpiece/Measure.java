@@ -10,5 +10,5 @@ public interface Measure {
    * @param laid the piece
    * @param shape the box that it stands beside
    */
-  void draw(Laid laid, Box shape, FlatInk ink);
+  void draw(PlacedBody laid, Box shape, FlatInk ink);
 }

@@ -15,7 +15,7 @@ import org.lapmark.geometry.Point;
  */
 public record NameTag(String words, List<Path> covers) implements Detail {
   @Override
-  public void draw(Laid laid, List<Laid> above, FlatInk ink) {
+  public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
     List<List<Point>> hidden = new ArrayList<>();
     above.forEach(cover -> hidden.add(cover.polygon()));
     covers.forEach(cover -> hidden.add(cover.transformed(laid.map()).flattened(FlatInk.FLATNESS)));

@@ -20,5 +20,5 @@ public interface Overlay {
    * @param laid the piece
    * @return its outline on paper
    */
-  Path draw(Laid laid, FlatInk ink);
+  Path draw(PlacedBody laid, FlatInk ink);
 }

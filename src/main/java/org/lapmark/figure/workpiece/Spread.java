@@ -17,7 +17,8 @@ public record Spread(Arrangement arrangement, List<Workpiece> workpieces) implem
   @Override
   public void draw(Canvas canvas, double scale) {
     FlatInk ink = new FlatInk(canvas, scale);
-    List<Laid> laid = arrangement.lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
+    List<PlacedBody> laid =
+        arrangement.lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
     // A zip lies under the strips that were turned away from it.
     for (boolean under : new boolean[] {true, false}) {
       for (int i = 0; i < laid.size(); i++) {
@@ -26,8 +27,8 @@ public record Spread(Arrangement arrangement, List<Workpiece> workpieces) implem
         }
       }
     }
-    for (Laid under : laid) {
-      for (Laid cover : laid) {
+    for (PlacedBody under : laid) {
+      for (PlacedBody cover : laid) {
         if (arrangement.isUnder(under) && !arrangement.isUnder(cover)) {
           canvas.within(cover.outline(), List.of(under.outline()), "figure-under");
         }
@@ -35,8 +36,8 @@ public record Spread(Arrangement arrangement, List<Workpiece> workpieces) implem
     }
     Box shape = canvas.bounds();
     for (int i = 0; i < laid.size(); i++) {
-      Laid one = laid.get(i);
-      List<Laid> others = new ArrayList<>(laid);
+      PlacedBody one = laid.get(i);
+      List<PlacedBody> others = new ArrayList<>(laid);
       others.remove(i);
       workpieces.get(i).details(one, arrangement.isUnder(one) ? others : List.of(), ink);
     }

@@ -18,13 +18,13 @@ public record Stack(List<Workpiece> workpieces) implements Scene {
   private static final double STAGGER = 2.5;
 
   /** Where things lie on paper at a scale. */
-  public static List<Laid> lay(List<Lying> all, double scale) {
+  public static List<PlacedBody> lay(List<PosedBody> all, double scale) {
     boolean cutAway = all.stream().anyMatch(lying -> lying.cutAway() != null);
-    List<Laid> laid = new ArrayList<>();
-    for (Lying lying : all) {
+    List<PlacedBody> laid = new ArrayList<>();
+    for (PosedBody lying : all) {
       double moved = cutAway ? 0 : STAGGER * laid.size();
       Affine map = Affine.scaling(scale, scale).after(lying.pose());
-      Laid one = new Laid(lying, Affine.translation(moved, moved).after(map));
+      PlacedBody one = new PlacedBody(lying, Affine.translation(moved, moved).after(map));
       int above = all.size() - 1 - laid.size();
       laid.add(lying.cutAway() == null ? one : one.cutAway(above));
     }
@@ -34,10 +34,10 @@ public record Stack(List<Workpiece> workpieces) implements Scene {
   @Override
   public void draw(Canvas canvas, double scale) {
     FlatInk ink = new FlatInk(canvas, scale);
-    List<Laid> laid = lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
+    List<PlacedBody> laid = lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
     for (int i = 0; i < laid.size(); i++) {
       workpieces.get(i).base(laid.get(i), ink);
-      for (Laid below : laid.subList(0, i)) {
+      for (PlacedBody below : laid.subList(0, i)) {
         canvas.within(laid.get(i).outline(), List.of(below.outline()), "figure-under");
       }
       workpieces.get(i).details(laid.get(i), laid.subList(i + 1, laid.size()), ink);

@@ -55,7 +55,7 @@ public record Tape(double length, double tape, double visible, Side side) implem
   }
 
   @Override
-  public void draw(Laid laid, FlatInk ink) {
+  public void draw(PlacedBody laid, FlatInk ink) {
     Canvas canvas = ink.canvas();
     canvas.shape(laid.outline(), "figure-tape");
     canvas.line(laid.outline(), "figure-outline");

@@ -17,14 +17,14 @@ import org.lapmark.geometry.Point;
  * @param dimensions its dimensions
  */
 public record Workpiece(
-    Lying lying,
+    PosedBody lying,
     String said,
     List<Overlay> things,
     Marks marks,
     List<Detail> details,
     List<Measure> dimensions) {
   /** The thing itself, and what lies on it. */
-  public void base(Laid laid, FlatInk ink) {
+  public void base(PlacedBody laid, FlatInk ink) {
     lying.body().draw(laid, ink);
     List<List<Point>> shapes = new ArrayList<>();
     things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(FlatInk.FLATNESS)));
@@ -36,12 +36,12 @@ public record Workpiece(
     }
   }
 
-  public void details(Laid laid, List<Laid> above, FlatInk ink) {
+  public void details(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
     marks.draw(laid, ink);
     details.forEach(detail -> detail.draw(laid, above, ink));
   }
 
-  public void dimensions(Laid laid, Box shape, FlatInk ink) {
+  public void dimensions(PlacedBody laid, Box shape, FlatInk ink) {
     dimensions.forEach(dimension -> dimension.draw(laid, shape, ink));
   }
 

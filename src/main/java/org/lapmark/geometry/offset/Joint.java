@@ -13,6 +13,32 @@ public sealed interface Joint {
    */
   double MITRE_LIMIT = 2.5;
 
+  /**
+   * How far the tip of a mitre may reach.
+   *
+   * @return in times the larger distance from the corner
+   */
+  default double mitreLimit() {
+    return MITRE_LIMIT;
+  }
+
+  /** An end of the strip beside one of the two sides, which its neighbour's line leads up to. */
+  sealed interface Shaped extends Joint {
+    /**
+     * Whose strip it is.
+     *
+     * @return whether the side is the one that ends at the corner, else the one that begins
+     */
+    boolean first();
+
+    /**
+     * How often the strip is folded over its side.
+     *
+     * @return 0 where it ends square, else 1 or 2
+     */
+    int folds();
+  }
+
   /** Lines that go on as they run until they meet. */
   Joint MET = new Met(10);
 
@@ -31,6 +57,11 @@ public sealed interface Joint {
       if (!(limit >= 1)) {
         throw new IllegalArgumentException("a mitre's limit is 1 or more");
       }
+    }
+
+    @Override
+    public double mitreLimit() {
+      return limit;
     }
   }
 
@@ -56,7 +87,12 @@ public sealed interface Joint {
    *
    * @param first whether the side is the one that ends at the corner, else the one that begins
    */
-  record Square(boolean first) implements Joint {}
+  record Square(boolean first) implements Shaped {
+    @Override
+    public int folds() {
+      return 0;
+    }
+  }
 
   /**
    * The strip beside the side ends as the mirror image, over the side's own line, of its
@@ -65,7 +101,7 @@ public sealed interface Joint {
    * @param first whether the side is the one that ends at the corner, else the one that begins
    * @param folds 1 where it is folded once; 2 where it is folded by half its distance twice
    */
-  record Turned(boolean first, int folds) implements Joint {
+  record Turned(boolean first, int folds) implements Shaped {
     /** Checks the number of folds. */
     public Turned {
       if (folds < 1 || folds > 2) {

@@ -207,8 +207,8 @@ final class Meeting {
 
   private static Crossing crossing(Stretch one, Stretch other, Predicate<Crossing> fits) {
     Crossing best = null;
-    int steps = one.curve instanceof Line ? 1 : STEPS;
-    int others = other.curve instanceof Line ? 1 : STEPS;
+    int steps = one.curve.isStraight() ? 1 : STEPS;
+    int others = other.curve.isStraight() ? 1 : STEPS;
     for (int i = 0; i < steps; i++) {
       Line chord = new Line(one.curve.at((double) i / steps), one.curve.at((i + 1.0) / steps));
       for (int k = 0; k < others; k++) {

@@ -5,7 +5,6 @@ import java.util.List;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Cubic;
 import org.lapmark.geometry.Curve;
-import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Parallel;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -48,9 +47,9 @@ final class Mirror {
         curves.stream()
             .allMatch(
                 curve ->
-                    curve instanceof Line line
-                        && Math.abs(line.tangent(0).cross(tangent)) < 1e-12
-                        && line.tangent(0).dot(tangent) > 0);
+                    curve.isStraight()
+                        && Math.abs(curve.tangent(0).cross(tangent)) < 1e-12
+                        && curve.tangent(0).dot(tangent) > 0);
   }
 
   private record Foot(Point at, Point out) {}

@@ -174,8 +174,10 @@ public final class Offset {
     }
     List<Meeting> met = new ArrayList<>();
     for (int i = 0; i < count; i++) {
-      boolean asked = trims && !meeting[i] && joint(strips, i) instanceof Joint.Met;
-      met.add(asked ? Meeting.of(strips, meeting, i, ((Joint.Met) joint(strips, i)), sign) : null);
+      met.add(
+          trims && !meeting[i] && joint(strips, i) instanceof Joint.Met asked
+              ? Meeting.of(strips, meeting, i, asked, sign)
+              : null);
       trimmed |= met.get(i) != null && met.get(i).cuts();
     }
     Point[] cuts = new Point[count];
@@ -208,14 +210,10 @@ public final class Offset {
         line(raw, strip.side, strip.end(), cuts[i]);
         line(raw, next.side, cuts[i], next.start());
       } else if (!meeting[i]) {
-        join(strip, next, limit(joint(strips, i)), raw);
+        join(strip, next, joint(strips, i).mitreLimit(), raw);
       }
     }
     return raw;
-  }
-
-  private static double limit(Joint joint) {
-    return joint instanceof Joint.Mitred mitred ? mitred.limit() : Joint.MITRE_LIMIT;
   }
 
   /**
@@ -232,24 +230,22 @@ public final class Offset {
   }
 
   private boolean isShaped(List<Strip> strips, int index) {
-    return joint(strips, index) instanceof Joint.Square
-        || joint(strips, index) instanceof Joint.Turned;
+    return joint(strips, index) instanceof Joint.Shaped;
   }
 
   private List<Part> shaped(List<Strip> strips, int index, boolean[] meeting) {
     Strip strip = strips.get(index);
     Strip next = strips.get((index + 1) % strips.size());
-    Joint joint = joint(strips, index);
-    if (joint instanceof Joint.Turned turned) {
-      Side side = sides.get(turned.first() ? strip.side : next.side);
-      if (side.distance() != side.endDistance()) {
-        throw new JointException(strip.side, JointException.Reason.UNEVEN);
-      }
-      return new ShapedEnd(strips, meeting, index, turned.first())
-          .turned(side.path(), turned.folds());
+    Joint.Shaped joint = (Joint.Shaped) joint(strips, index);
+    ShapedEnd end = new ShapedEnd(strips, meeting, index, joint.first());
+    if (joint.folds() == 0) {
+      return end.square();
     }
-    boolean first = ((Joint.Square) joint).first();
-    return new ShapedEnd(strips, meeting, index, first).square();
+    Side side = sides.get(joint.first() ? strip.side : next.side);
+    if (side.distance() != side.endDistance()) {
+      throw new JointException(strip.side, JointException.Reason.UNEVEN);
+    }
+    return end.turned(side.path(), joint.folds());
   }
 
   /** Whether one of two neighbours is a fold and the other isn't. */

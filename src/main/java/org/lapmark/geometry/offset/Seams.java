@@ -59,7 +59,7 @@ final class Seams {
     if (before instanceof Arc || after instanceof Arc) {
       return before instanceof Arc;
     }
-    boolean later = before instanceof Cubic && after instanceof Line;
+    boolean later = !before.isStraight() && after.isStraight();
     double moving = (later ? after : before).length();
     double staying = (later ? before : after).length();
     return moving < FEW * gap && staying > moving ? !later : later;
@@ -99,7 +99,7 @@ final class Seams {
   }
 
   private static boolean goesOn(Part a, Part b) {
-    if (a.side() != b.side() || !(a.curve() instanceof Line) || !(b.curve() instanceof Line)) {
+    if (a.side() != b.side() || !a.curve().isStraight() || !b.curve().isStraight()) {
       return false;
     }
     Point t = a.curve().tangent(0);

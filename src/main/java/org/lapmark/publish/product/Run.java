@@ -79,7 +79,7 @@ public record Run(
     if (usual.size() < source.sizes().sizes().size()) {
       return List.of();
     }
-    List<List<EvaluatedPattern>> groups = Makeup.groups(usual);
+    List<List<EvaluatedPattern>> groups = VariantContents.groups(usual);
     return groups.stream()
         .map(
             group ->

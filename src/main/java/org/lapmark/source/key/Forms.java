@@ -307,7 +307,7 @@ public final class Forms {
         schema("anyOf", List.of(item.schema(), several.schema())),
         item.tables(),
         (reading, node, key) -> {
-          if (node instanceof YamlNode.Items) {
+          if (node.list().isPresent()) {
             return several.reader().read(reading, node, key);
           }
           T value = item.reader().read(reading, node, key);

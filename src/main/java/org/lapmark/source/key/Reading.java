@@ -77,12 +77,11 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   public static boolean looksLikePlaceholder(YamlNode.Entries map) {
     return map.flow()
         && !map.entries().isEmpty()
-        && map.entries().stream()
-            .allMatch(entry -> entry.value() instanceof YamlNode.Text text && text.isNothing());
+        && map.entries().stream().allMatch(entry -> entry.value().isNothing());
   }
 
   /** An empty value is shown at the end of what stands before it, its key. */
-  private static Position emptyPosition(YamlNode.Text text) {
+  private static Position emptyPosition(YamlNode text) {
     if (text.end() > text.start()) {
       return text.file().position(text.start(), text.end());
     }
@@ -229,16 +228,17 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
 
   /** A list's values; empty if it isn't one, which is then reported. */
   public List<YamlNode> list(YamlNode node, String key) {
-    if (node instanceof YamlNode.Items items) {
-      return items.items();
-    }
-    ofAnotherKind(node, key, KeyCode.VALUE_NOT_LIST);
-    return List.of();
+    return node.list()
+        .orElseGet(
+            () -> {
+              ofAnotherKind(node, key, KeyCode.VALUE_NOT_LIST);
+              return List.of();
+            });
   }
 
   private void ofAnotherKind(YamlNode node, String key, FindingCode code) {
-    if (node instanceof YamlNode.Text text && text.isNothing()) {
-      findings.add(KeyCode.VALUE_EMPTY, emptyPosition(text), "key", key);
+    if (node.isNothing()) {
+      findings.add(KeyCode.VALUE_EMPTY, emptyPosition(node), "key", key);
     } else {
       findings.add(code, node.position(), "key", key);
     }
@@ -275,7 +275,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
    */
   List<YamlNode> items(YamlNode node, String key, boolean needed, int most) {
     List<YamlNode> nodes = list(node, key);
-    if (needed && nodes.isEmpty() && node instanceof YamlNode.Items) {
+    if (needed && nodes.isEmpty() && node.list().isPresent()) {
       findings.add(KeyCode.LIST_EMPTY, node.position(), "key", key);
     }
     return bounded(nodes, key, most);

@@ -77,7 +77,8 @@ final class CareReader {
   }
 
   private static boolean isNone(Stated in) {
-    return in.node(HAZARDS) instanceof YamlNode.Items items && items.items().isEmpty();
+    YamlNode hazards = in.node(HAZARDS);
+    return hazards != null && hazards.list().filter(List::isEmpty).isPresent();
   }
 
   /** A reason is one for no hazards; beside some it would say nothing. */

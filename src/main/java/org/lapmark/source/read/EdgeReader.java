@@ -36,7 +36,7 @@ final class EdgeReader {
           "list of two corners",
           Forms.list(Forms.CORNER).with("minItems", 2, "maxItems", 2).schema(),
           List.of(),
-          (reading, node, key) -> node instanceof YamlNode.Items ? reading.texts(node, key) : null);
+          (reading, node, key) -> node.list().isPresent() ? reading.texts(node, key) : null);
   private static final Key<YamlNode> CORNERS = Key.required("corners", CORNER_PAIR.unread());
   private static final Table EDGE = Table.of("edge", CORNERS, Stated.WHEN);
 
@@ -81,7 +81,7 @@ final class EdgeReader {
   }
 
   private static boolean isEmptyList(YamlNode node) {
-    return node instanceof YamlNode.Items items && items.items().isEmpty();
+    return node != null && node.list().filter(List::isEmpty).isPresent();
   }
 
   /** Edges in a row under one name. */

@@ -99,7 +99,7 @@ final class SeamReader {
       return;
     }
     List<YamlNode> nodes = in.all(SIDES);
-    if (nodes.size() < 2 && in.node(SIDES) instanceof YamlNode.Items) {
+    if (nodes.size() < 2 && in.node(SIDES).list().isPresent()) {
       reading.findings().add(SourceCode.SEAM_SIDES, name.position(), "name", name.text());
     }
     List<SeamSource.Side> sides = new ArrayList<>();

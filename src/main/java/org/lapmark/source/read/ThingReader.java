@@ -136,7 +136,7 @@ final class ThingReader {
   }
 
   private static Formula stock(Reading reading, YamlNode node, String key) {
-    if (node instanceof YamlNode.Items) {
+    if (node.list().isPresent()) {
       List<SourceText> texts = reading.texts(node, key);
       return texts.isEmpty() ? null : reading.formula(joined(texts));
     }

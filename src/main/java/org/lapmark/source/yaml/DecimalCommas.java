@@ -45,8 +45,7 @@ public final class DecimalCommas {
 
   private static boolean isRest(YamlNode.Entry before, YamlNode.Entry entry) {
     return before.value() instanceof YamlNode.Text value
-        && entry.value() instanceof YamlNode.Text nothing
-        && nothing.isNothing()
+        && entry.value().isNothing()
         && entry.key().start() == value.end() + 1
         && value.file().content().charAt(value.end()) == ','
         && WHOLE.matcher(value.text().text()).matches()

@@ -1,6 +1,7 @@
 package org.lapmark.source.yaml;
 
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -43,9 +44,25 @@ public sealed interface YamlNode {
    * @return a map's first key, or where the value stands
    */
   default Position firstKey() {
-    return this instanceof Entries map && !map.entries().isEmpty()
-        ? map.entries().get(0).key().position()
-        : position();
+    return position();
+  }
+
+  /**
+   * Whether nothing was written, or one of YAML's words for nothing.
+   *
+   * @return true of some scalars only
+   */
+  default boolean isNothing() {
+    return false;
+  }
+
+  /**
+   * The values of a sequence.
+   *
+   * @return the values; nothing if it is something else
+   */
+  default Optional<List<YamlNode>> list() {
+    return Optional.empty();
   }
 
   /**
@@ -62,7 +79,7 @@ public sealed interface YamlNode {
       return text.file();
     }
 
-    /** Whether nothing was written, or one of YAML's words for nothing. */
+    @Override
     public boolean isNothing() {
       String value = text.text();
       return value.isBlank() || plain && (value.equals("~") || value.equals("null"));
@@ -82,7 +99,12 @@ public sealed interface YamlNode {
    * @param end offset behind its last character
    * @param items its values
    */
-  record Items(SourceFile file, int start, int end, List<YamlNode> items) implements YamlNode {}
+  record Items(SourceFile file, int start, int end, List<YamlNode> items) implements YamlNode {
+    @Override
+    public Optional<List<YamlNode>> list() {
+      return Optional.of(items);
+    }
+  }
 
   /**
    * A mapping; duplicate keys are kept.
@@ -94,7 +116,12 @@ public sealed interface YamlNode {
    * @param entries its entries
    */
   record Entries(SourceFile file, int start, int end, boolean flow, List<Entry> entries)
-      implements YamlNode {}
+      implements YamlNode {
+    @Override
+    public Position firstKey() {
+      return entries.isEmpty() ? position() : entries.get(0).key().position();
+    }
+  }
 
   /**
    * A key and its value.

@@ -84,17 +84,14 @@ public final class YamlParser {
           YamlCode.YAML_SYNTAX, file.position(from, from), "problem", "unreadable characters");
       return null;
     }
-    if (root == null || root instanceof YamlNode.Text text && text.isNothing()) {
+    if (root == null || root.isNothing()) {
       return new YamlNode.Entries(file, from, from, false, List.of());
     }
     if (root instanceof YamlNode.Entries map) {
       return map;
     }
     findings.add(
-        YamlCode.ROOT_NOT_MAP,
-        root.position(),
-        "kind",
-        root instanceof YamlNode.Items ? "list" : "text");
+        YamlCode.ROOT_NOT_MAP, root.position(), "kind", root.list().isPresent() ? "list" : "text");
     return null;
   }
 

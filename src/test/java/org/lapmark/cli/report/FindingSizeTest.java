@@ -3,7 +3,7 @@ package org.lapmark.cli.report;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.ibm.icu.text.MessageFormat;
+import com.ibm.icu.text.MessagePattern;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.io.IOException;
@@ -13,7 +13,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Random;
@@ -52,17 +51,19 @@ class FindingSizeTest {
     for (FindingCode code : codes) {
       for (int i = 0; i < 3; i++) {
         Finding finding = finding(code);
-        Checked checked = new Checked("x", "x", i == 0 ? "" : text(200), List.of(finding), 0, null);
+        FolderReport checked =
+            new FolderReport("x", "x", i == 0 ? "" : text(200), List.of(finding), 0, null);
         int text = bytes(TextReport.of(checked));
-        assertTrue(text <= Told.MOST_BYTES, TextReport.of(checked));
+        assertTrue(text <= BriefFinding.MOST_BYTES, TextReport.of(checked));
         int json = difference(JsonReport.of(List.of(checked)), JsonReport.of(List.of(none())));
-        assertTrue(json <= Told.MOST_BYTES, code.id() + " has " + json + " bytes as JSON");
+        assertTrue(json <= BriefFinding.MOST_BYTES, code.id() + " has " + json + " bytes as JSON");
         // The second finding of a code adds no rule.
-        Checked twice =
-            new Checked(
+        FolderReport twice =
+            new FolderReport(
                 "x", "x", checked.prefix(), List.of(finding, finding), 0, checked.failure());
         int sarif = difference(SarifReport.of(List.of(twice)), SarifReport.of(List.of(checked)));
-        assertTrue(sarif <= Told.MOST_BYTES, code.id() + " has " + sarif + " bytes as SARIF");
+        assertTrue(
+            sarif <= BriefFinding.MOST_BYTES, code.id() + " has " + sarif + " bytes as SARIF");
       }
     }
   }
@@ -78,7 +79,7 @@ class FindingSizeTest {
             list);
     String message = FindingText.message(finding);
     assertTrue(message.contains("measure, measure, and 135 more"), message);
-    Told told = Told.of(finding, "tote/a.yaml", new FindingText());
+    BriefFinding told = BriefFinding.of(finding, "tote/a.yaml", new FindingText());
     assertTrue(told.excerpt().matches("…x+wrongy+…"), told.excerpt());
     assertTrue(told.message().endsWith("…"), told.message());
     assertTrue(told.arguments().get("name").toString().matches("measure, .*…"));
@@ -94,15 +95,15 @@ class FindingSizeTest {
             new Position("tote/a.yaml", 3, 4, 5, "   wrong \"line\""),
             "name",
             "one, two");
-    Told told = Told.of(finding, "tote/a.yaml", new FindingText());
+    BriefFinding told = BriefFinding.of(finding, "tote/a.yaml", new FindingText());
     assertEquals("   wrong \"line\"", told.excerpt());
     assertEquals(Map.of("name", "one, two"), told.arguments());
     assertEquals(FindingText.message(finding), told.message());
     assertEquals(FindingText.hint(finding), told.hint());
   }
 
-  private static Checked none() {
-    return new Checked("x", "x", "", List.of(), 0, null);
+  private static FolderReport none() {
+    return new FolderReport("x", "x", "", List.of(), 0, null);
   }
 
   private static int difference(String larger, String smaller) {
@@ -159,7 +160,13 @@ class FindingSizeTest {
     }
     for (String part : List.of("message", "hint")) {
       String pattern = words.getProperty(code.id() + "." + part);
-      names.addAll(new MessageFormat(pattern, Locale.ENGLISH).getArgumentNames());
+      // Those that stand in a branch of another are there, too.
+      MessagePattern parts = new MessagePattern(pattern);
+      for (int i = 0; i < parts.countParts(); i++) {
+        if (parts.getPartType(i) == MessagePattern.Part.Type.ARG_NAME) {
+          names.add(parts.getSubstring(parts.getPart(i)));
+        }
+      }
     }
     return names;
   }

@@ -61,8 +61,8 @@ class ReportsTest {
     assertEquals(
         "tote/a.yaml",
         checked(DIRECTORY.resolve("tote"), findings, null).file(findings.sorted().get(0)));
-    assertEquals("file:///other/gr%C3%B6%C3%9Fe%20%25.svg", SarifReport.uri("/other/größe %.svg"));
-    assertEquals("file:///C%3A/tote/a.yaml", SarifReport.uri("C:/tote/a.yaml"));
+    assertEquals("file:///other/gr%C3%B6%C3%9Fe%20%25.svg", PathUri.of("/other/größe %.svg"));
+    assertEquals("file:///C%3A/tote/a.yaml", PathUri.of("C:/tote/a.yaml"));
   }
 
   /** What SARIF 2.1.0 requires of the objects that we write, and what ties them together. */
@@ -135,21 +135,21 @@ class ReportsTest {
     return assertInstanceOf(List.class, value);
   }
 
-  private static List<Checked> samples() {
+  private static List<FolderReport> samples() {
     return List.of(
         checked(DIRECTORY.resolve("content/tote"), Samples.all(), null),
         checked(
             DIRECTORY.resolve("content/hat"), new Findings(), new IOException("the disk is full")));
   }
 
-  private static Checked checked(Path folder, Findings findings, Throwable failure) {
+  private static FolderReport checked(Path folder, Findings findings, Throwable failure) {
     Console console =
         new Console(
             new ByteArrayOutputStream(),
             new ByteArrayOutputStream(),
             StandardCharsets.UTF_8,
             DIRECTORY);
-    return Checked.of(
+    return FolderReport.of(
         new Outcome(folder, new Result(List.of(), findings), Optional.ofNullable(failure)),
         console);
   }

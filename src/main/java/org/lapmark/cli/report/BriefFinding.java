@@ -16,7 +16,7 @@ import org.lapmark.finding.Position;
  * @param excerpt the source line, or of a long one the part around the place; null if there is none
  * @param arguments what the message names
  */
-record Told(
+record BriefFinding(
     String file, String message, String hint, String excerpt, Map<String, Object> arguments) {
   /** How many bytes a finding takes, in any form. */
   static final int MOST_BYTES = 2000;
@@ -34,26 +34,26 @@ record Told(
   private static final int ARGUMENT_FRAME = 20;
   private static final int LEAST_OF_ARGUMENT = 4;
 
-  static Told of(Finding finding, String path, FindingText words) {
+  static BriefFinding of(Finding finding, String path, FindingText words) {
     Position position = finding.position();
-    String file = Shortened.path(path, MOST_OF_FILE);
-    String message = Shortened.head(words.messageOf(finding), MOST_OF_MESSAGE);
+    String file = BriefText.path(path, MOST_OF_FILE);
+    String message = BriefText.head(words.messageOf(finding), MOST_OF_MESSAGE);
     String excerpt =
         position.line() == 0
             ? null
-            : Shortened.around(position.lineText(), position.column() - 1, MOST_OF_EXCERPT);
+            : BriefText.around(position.lineText(), position.column() - 1, MOST_OF_EXCERPT);
     int left =
         MOST_BYTES
-            - Shortened.pathBytes(file)
-            - Shortened.bytes(message)
-            - (excerpt == null ? 0 : Shortened.bytes(excerpt));
-    String hint = Shortened.head(words.hintOf(finding), left - FRAME);
-    return new Told(
+            - BriefText.pathBytes(file)
+            - BriefText.bytes(message)
+            - (excerpt == null ? 0 : BriefText.bytes(excerpt));
+    String hint = BriefText.head(words.hintOf(finding), left - FRAME);
+    return new BriefFinding(
         file,
         message,
         hint,
         excerpt,
-        arguments(finding, left - JSON_FRAME - Shortened.bytes(hint)));
+        arguments(finding, left - JSON_FRAME - BriefText.bytes(hint)));
   }
 
   private static Map<String, Object> arguments(Finding finding, int bytes) {
@@ -71,9 +71,9 @@ record Told(
     // Short ones leave their share to those behind them.
     for (Map.Entry<String, Object> argument : arguments.entrySet()) {
       if (argument.getValue() instanceof String text) {
-        String some = Shortened.head(text, Math.max(LEAST_OF_ARGUMENT, left / texts));
+        String some = BriefText.head(text, Math.max(LEAST_OF_ARGUMENT, left / texts));
         argument.setValue(some);
-        left -= Shortened.bytes(some);
+        left -= BriefText.bytes(some);
         texts--;
       }
     }

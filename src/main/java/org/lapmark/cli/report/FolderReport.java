@@ -20,18 +20,18 @@ import org.lapmark.publish.Outcome;
  * @param leftOut how many more there were
  * @param failure why the folder couldn't be finished, or null
  */
-public record Checked(
+public record FolderReport(
     String pattern,
     String folder,
     String prefix,
     List<Finding> findings,
     int leftOut,
     String failure) {
-  public static Checked of(Outcome outcome, Console console) {
+  public static FolderReport of(Outcome outcome, Console console) {
     Path folder = outcome.folder();
     String parent = console.shown(folder.resolveSibling("x"));
     Findings findings = outcome.result().findings();
-    return new Checked(
+    return new FolderReport(
         folder.getFileName().toString(),
         slashes(console.shown(folder)),
         slashes(parent.substring(0, parent.length() - 1)),
@@ -50,8 +50,8 @@ public record Checked(
   }
 
   /** What is said about a finding, in the words of findings read so far. */
-  Told told(Finding finding, FindingText words) {
-    return Told.of(finding, file(finding), words);
+  BriefFinding told(Finding finding, FindingText words) {
+    return BriefFinding.of(finding, file(finding), words);
   }
 
   long count(Severity severity) {

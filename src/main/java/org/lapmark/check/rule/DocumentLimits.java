@@ -15,7 +15,7 @@ import java.util.function.ToDoubleFunction;
  * @param unless words by which they say that they aren't
  * @param width how wide words are in tables, in millimetres; called by several threads at a time
  */
-public record Reach(
+public record DocumentLimits(
     List<String> pages,
     List<String> hazards,
     Function<String, List<String>> missing,
@@ -23,7 +23,7 @@ public record Reach(
     List<String> unless,
     ToDoubleFunction<String> width) {
   /** Copies the lists. */
-  public Reach {
+  public DocumentLimits {
     pages = List.copyOf(pages);
     hazards = List.copyOf(hazards);
     fusible = List.copyOf(fusible);
@@ -37,7 +37,8 @@ public record Reach(
    * @param hazards the hazards that there are cautions for
    * @param missing gives the characters of a text that can't be printed, each once
    */
-  public Reach(List<String> pages, List<String> hazards, Function<String, List<String>> missing) {
+  public DocumentLimits(
+      List<String> pages, List<String> hazards, Function<String, List<String>> missing) {
     this(pages, hazards, missing, List.of(), List.of(), word -> 0);
   }
 }

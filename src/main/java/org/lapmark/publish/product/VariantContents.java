@@ -16,12 +16,12 @@ import org.lapmark.source.PatternSource;
  * @param parts choices, pieces, materials, steps and texts, in words that are equal when they are
  *     the same
  */
-record Makeup(List<Object> parts) {
-  Makeup {
+record VariantContents(List<Object> parts) {
+  VariantContents {
     parts = List.copyOf(parts);
   }
 
-  static Makeup of(EvaluatedPattern pattern) {
+  static VariantContents of(EvaluatedPattern pattern) {
     PatternSource source = pattern.source();
     List<Object> parts = new ArrayList<>();
     parts.add(new LinkedHashMap<>(pattern.variant().choices()));
@@ -44,7 +44,7 @@ record Makeup(List<Object> parts) {
                         step.body().text()))
             .toList());
     parts.add(source.notes().stream().map(note -> note.name() + note.body().text()).toList());
-    return new Makeup(parts);
+    return new VariantContents(parts);
   }
 
   /**
@@ -54,7 +54,7 @@ record Makeup(List<Object> parts) {
    * @return the groups, each in the order given and by their first
    */
   static List<List<EvaluatedPattern>> groups(List<EvaluatedPattern> patterns) {
-    Map<Makeup, List<EvaluatedPattern>> groups = new LinkedHashMap<>();
+    Map<VariantContents, List<EvaluatedPattern>> groups = new LinkedHashMap<>();
     for (EvaluatedPattern pattern : patterns) {
       groups.computeIfAbsent(of(pattern), makeup -> new ArrayList<>()).add(pattern);
     }

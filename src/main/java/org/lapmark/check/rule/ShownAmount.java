@@ -5,7 +5,7 @@ import java.math.RoundingMode;
 import org.lapmark.measure.Dimension;
 
 /** An amount as findings say it: in numbers, so that those of several sizes are told as one. */
-public record Amount(double amount, Dimension dimension) {
+public record ShownAmount(double amount, Dimension dimension) {
   public String value() {
     return BigDecimal.valueOf(amount)
         .setScale(2, RoundingMode.HALF_UP)

@@ -11,9 +11,9 @@ import org.lapmark.grade.EvaluatedPattern;
  * @param patterns the pattern in each variant, with its seams; what couldn't be evaluated is
  *     missing
  */
-public record Walk(Outcome outcome, List<EvaluatedPattern> patterns) {
+public record EvaluatedFolder(Outcome outcome, List<EvaluatedPattern> patterns) {
   /** Copies the list. */
-  public Walk {
+  public EvaluatedFolder {
     Objects.requireNonNull(outcome);
     patterns = List.copyOf(patterns);
   }

@@ -11,4 +11,4 @@ import org.lapmark.geometry.Affine;
  *     pieces lie apart, only how it is turned
  * @param cutAway the side on which it is cut away to show what lies beneath, or null
  */
-public record Lying(Body body, Affine pose, Beside cutAway) {}
+public record PosedBody(Body body, Affine pose, Beside cutAway) {}

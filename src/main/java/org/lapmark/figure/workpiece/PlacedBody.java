@@ -14,11 +14,11 @@ import org.lapmark.geometry.Point;
  * @param outline what is seen of it
  * @param cuts lines where the rest is left out
  */
-public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
+public record PlacedBody(PosedBody lying, Affine map, Path outline, List<Cut> cuts) {
   /** How much of the top layer is cut away. */
   private static final double CUT_AWAY = 0.4;
 
-  Laid(Lying lying, Affine map) {
+  PlacedBody(PosedBody lying, Affine map) {
     this(
         lying,
         map,
@@ -32,8 +32,8 @@ public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
   }
 
   /** All of it, also what is left out to show what lies beneath. */
-  public Laid uncut() {
-    return new Laid(lying, map);
+  public PlacedBody uncut() {
+    return new PlacedBody(lying, map);
   }
 
   /** Its outline with that. */
@@ -51,7 +51,7 @@ public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
    *
    * @param above how many layers lie on it
    */
-  Laid cutAway(int above) {
+  PlacedBody cutAway(int above) {
     Point side = lying.cutAway().outward();
     double start = Double.POSITIVE_INFINITY;
     double end = Double.NEGATIVE_INFINITY;
@@ -66,6 +66,6 @@ public record Laid(Lying lying, Affine map, Path outline, List<Cut> cuts) {
     if (rest.from() != null) {
       all.add(new Cut("cut_away", rest.from(), rest.to(), side));
     }
-    return new Laid(lying, map, rest.path(), all);
+    return new PlacedBody(lying, map, rest.path(), all);
   }
 }

@@ -5,7 +5,7 @@ import java.util.function.IntUnaryOperator;
 import org.lapmark.cli.console.Visible;
 
 /** Texts cut to a number of bytes, as they take in whatever form writes most for them. */
-final class Shortened {
+final class BriefText {
   private static final String CUT = "…";
   private static final int BYTES_OF_CUT = 3;
 
@@ -15,16 +15,16 @@ final class Shortened {
   /** A URI writes three letters for each byte. */
   private static final int BYTES_OF_PATH_CUT = 9;
 
-  private Shortened() {}
+  private BriefText() {}
 
   /** How many bytes a text takes within quotation marks. */
   static int bytes(String text) {
-    return text.codePoints().map(Shortened::bytes).sum();
+    return text.codePoints().map(BriefText::bytes).sum();
   }
 
   /** How many bytes a path takes within quotation marks, or as a URI. */
   static int pathBytes(String path) {
-    return path.codePoints().map(Shortened::pathBytes).sum();
+    return path.codePoints().map(BriefText::pathBytes).sum();
   }
 
   private static int bytes(int c) {
@@ -35,7 +35,7 @@ final class Shortened {
   }
 
   private static int pathBytes(int c) {
-    return Math.max(bytes(c), c > '~' || !SarifReport.isPlain((char) c) ? 3 * utf8(c) : 1);
+    return Math.max(bytes(c), c > '~' || !PathUri.isPlain((char) c) ? 3 * utf8(c) : 1);
   }
 
   private static int utf8(int c) {
@@ -65,8 +65,8 @@ final class Shortened {
     }
     int[] points = path.codePoints().toArray();
     int half = (bytes - BYTES_OF_PATH_CUT) / 2;
-    int head = reach(points, 0, 1, half, Shortened::pathBytes);
-    int tail = reach(points, points.length - 1, -1, half, Shortened::pathBytes);
+    int head = reach(points, 0, 1, half, BriefText::pathBytes);
+    int tail = reach(points, points.length - 1, -1, half, BriefText::pathBytes);
     return new String(points, 0, head) + CUT + new String(points, points.length - tail, tail);
   }
 
@@ -84,16 +84,16 @@ final class Shortened {
     int[] points = line.codePoints().toArray();
     int start = Math.max(0, Math.min(from, points.length));
     int left = bytes - 2 * BYTES_OF_CUT;
-    int before = reach(points, start - 1, -1, left / 3, Shortened::bytes);
+    int before = reach(points, start - 1, -1, left / 3, BriefText::bytes);
     for (int i = start - before; i < start; i++) {
       left -= bytes(points[i]);
     }
-    int after = reach(points, start, 1, left, Shortened::bytes);
+    int after = reach(points, start, 1, left, BriefText::bytes);
     for (int i = start; i < start + after; i++) {
       left -= bytes(points[i]);
     }
     // What isn't needed behind the place is given to what stands before it.
-    before += reach(points, start - before - 1, -1, left, Shortened::bytes);
+    before += reach(points, start - before - 1, -1, left, BriefText::bytes);
     return (start > before ? CUT : "")
         + new String(points, start - before, before + after)
         + (start + after < points.length ? CUT : "");
