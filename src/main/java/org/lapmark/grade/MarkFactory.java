@@ -18,7 +18,7 @@ import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchPlace;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.drawing.DrawnMark;
-import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.DrawnPanel;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.mark.MarkKind;
 import org.lapmark.source.mark.MarkKinds;
@@ -46,7 +46,7 @@ final class MarkFactory {
    * @param scaling from the drawing to the panel
    * @return the panel with all that is drawn on it, slash lines apart
    */
-  Panel drawn(Panel panel, PanelSource source, PanelDrawing.Shapes shapes, Affine scaling) {
+  Panel drawn(Panel panel, PanelSource source, DrawnPanel shapes, Affine scaling) {
     List<Mark> marks = new ArrayList<>();
     for (Role role : Role.values()) {
       List<DrawnMark> drawn =

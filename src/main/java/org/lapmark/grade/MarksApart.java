@@ -101,11 +101,7 @@ final class MarksApart {
   }
 
   private void buttonholes(Panel panel, PanelSource source) {
-    List<PointMark.Buttonhole> holes =
-        panel.marks().stream()
-            .filter(PointMark.Buttonhole.class::isInstance)
-            .map(PointMark.Buttonhole.class::cast)
-            .toList();
+    List<PointMark.Buttonhole> holes = panel.marks(PointMark.Buttonhole.class);
     for (int i = 0; i < holes.size(); i++) {
       for (int j = i + 1; j < holes.size(); j++) {
         PointMark.Buttonhole one = holes.get(i);

@@ -34,7 +34,7 @@ import org.lapmark.source.ShapeSource.Rectangle;
 import org.lapmark.source.ShapeSource.SizeDrawing;
 import org.lapmark.source.ShapeSource.Stated;
 import org.lapmark.source.ShapeSource.Strip;
-import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.DrawnPanel;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.mark.MarkKinds;
 import org.lapmark.source.mark.MarkSource;
@@ -268,7 +268,7 @@ final class PanelFactory {
   }
 
   private Panel drawn(String name, PanelSource source, Drawn drawn) {
-    PanelDrawing.Shapes shapes = drawn.drawing().resolve(this::number, findings);
+    DrawnPanel shapes = drawn.drawing().resolve(this::number, findings);
     if (shapes == null) {
       throw new DemandGraph.Unavailable();
     }
@@ -288,8 +288,7 @@ final class PanelFactory {
         marks.drawn(cut(name, source, shapes, scaling), source, shapes, scaling), source, lines);
   }
 
-  private static Panel cut(
-      String name, PanelSource source, PanelDrawing.Shapes shapes, Affine scaling) {
+  private static Panel cut(String name, PanelSource source, DrawnPanel shapes, Affine scaling) {
     Map<String, Point> corners = new LinkedHashMap<>();
     shapes.points(Role.CORNER).forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
     return PanelBuilder.fromOutline(

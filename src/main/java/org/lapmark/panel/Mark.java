@@ -3,6 +3,7 @@ package org.lapmark.panel;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.function.UnaryOperator;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -19,6 +20,16 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
    * @return the mark on the image, on edges of the same names
    */
   Mark transformed(Affine map, ToDoubleFunction<String> lengths);
+
+  /**
+   * The same mark where edges have other names.
+   *
+   * @param names an edge's new name by its old one
+   * @return the mark; the same where it stands on none
+   */
+  default Mark renamed(UnaryOperator<String> names) {
+    return this;
+  }
 
   /**
    * What kind of mark it is, in one word for keys of messages.
@@ -146,6 +157,11 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
      * @return true for a notch at the same place
      */
     boolean meets(Notch other, double length, double tolerance);
+
+    @Override
+    default OnEdge renamed(UnaryOperator<String> names) {
+      return on(names.apply(edge()), 0);
+    }
 
     @Override
     OnEdge transformed(Affine map, ToDoubleFunction<String> lengths);

@@ -33,6 +33,7 @@ import org.lapmark.source.Kept;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
+import org.lapmark.source.drawing.xml.XmlCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.mark.MarkCode;
@@ -56,6 +57,7 @@ class FindingsPageTest {
     sections.put("Panels derived from others", List.of(DerivedCode.values()));
     sections.put("Marks on panels", List.of(MarkCode.values()));
     sections.put("The table of sizes", List.of(SizesCode.values()));
+    sections.put("Drawings as XML", List.of(XmlCode.values()));
     sections.put("Drawings of panels", List.of(DrawingCode.values()));
     sections.put("Formulas and placeholders", List.of(MeasureCode.values()));
     sections.put("Steps, notes and other texts", List.of(TextCode.values()));

@@ -16,7 +16,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
-import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.DrawnPanel;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.read.PatternReader;
 
@@ -70,8 +70,7 @@ class DemoTest {
       values.put("corner_radius", 25.0);
       values.put("straight", 55.0);
       values.put("rear_flat", heights[i] - 50);
-      PanelDrawing.Shapes shapes =
-          drawn.drawing().resolve(formula -> number(formula, values), findings);
+      DrawnPanel shapes = drawn.drawing().resolve(formula -> number(formula, values), findings);
       assertEquals(rims[i], shapes.outline().length(), 0.005);
       assertTrue(shapes.outline().isClosed());
       assertEquals(

@@ -8,6 +8,7 @@ import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
+import org.lapmark.source.drawing.xml.XmlCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.mark.MarkCode;
@@ -26,6 +27,7 @@ class FaultsTest extends LabelledFaults {
             YamlCode.values(),
             KeyCode.values(),
             DrawingCode.values(),
+            XmlCode.values(),
             SizesCode.values(),
             new DerivedCode[] {DerivedCode.DISTANCE_MISSING, DerivedCode.CONSTRUCTION_WRONG},
             new MarkCode[] {MarkCode.MARK_STATEMENT, MarkCode.PLEAT_UNSTATED})

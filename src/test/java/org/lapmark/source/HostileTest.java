@@ -11,6 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.source.drawing.DrawingCode;
+import org.lapmark.source.drawing.xml.XmlCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.KeyCode;
@@ -96,15 +97,15 @@ class HostileTest {
   void drawings() throws Exception {
     String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>\n";
     String file = "panels/front.svg";
-    gives(DrawingCode.XML_TOO_DEEP, file, svg + "<g>".repeat(30_000));
-    gives(DrawingCode.XML_TOO_LARGE, file, svg + "<g/>\n".repeat(300_000) + "</svg>");
-    gives(DrawingCode.XML_SYNTAX, file, svg + "&amp;".repeat(19_000) + "&" + "x".repeat(1000));
+    gives(XmlCode.XML_TOO_DEEP, file, svg + "<g>".repeat(30_000));
+    gives(XmlCode.XML_TOO_LARGE, file, svg + "<g/>\n".repeat(300_000) + "</svg>");
+    gives(XmlCode.XML_SYNTAX, file, svg + "&amp;".repeat(19_000) + "&" + "x".repeat(1000));
     StringBuilder prefixes = new StringBuilder("<svg xmlns='http://www.w3.org/2000/svg'");
     for (int i = 0; i < 20_000; i++) {
       prefixes.append("\nxmlns:p").append(i).append("='u' p").append(i).append(":onx='1'");
     }
     prefixes.append(">").append("<g xmlns:q='v'/>".repeat(5_000)).append("</svg>");
-    gives(DrawingCode.XML_SYNTAX, file, prefixes.toString());
+    gives(XmlCode.XML_SYNTAX, file, prefixes.toString());
     gives(
         DrawingCode.PATH_TOO_LONG,
         file,
@@ -136,7 +137,7 @@ class HostileTest {
       bomb.append(("<use href='#c" + (i - 1) + "'/>").repeat(10)).append("</g>\n");
     }
     bomb.append("</defs>");
-    gives(DrawingCode.XML_TOO_DEEP, file, bomb + "<use id='outline' href='#c49'/></svg>");
+    gives(XmlCode.XML_TOO_DEEP, file, bomb + "<use id='outline' href='#c49'/></svg>");
     gives(DrawingCode.SVG_COPIES, file, bomb + "<use id='outline' href='#c9'/></svg>");
     gives(
         DrawingCode.SVG_COPY_CYCLE,

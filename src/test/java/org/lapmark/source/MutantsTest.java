@@ -21,7 +21,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
-import org.lapmark.source.drawing.XmlParser;
+import org.lapmark.source.drawing.xml.XmlParser;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.read.PatternReader;
 import org.xml.sax.InputSource;

@@ -71,10 +71,7 @@ public final class Naming {
             .orElse(e);
       }
     }
-    List<Mark> marks = new ArrayList<>();
-    for (Mark mark : panel.marks()) {
-      marks.add(mark instanceof Mark.OnEdge one ? one.on(renamed.get(one.edge()), 0) : mark);
-    }
+    List<Mark> marks = panel.marks().stream().map(mark -> mark.renamed(renamed::get)).toList();
     return new Panel(panel.name(), all, chains, marks);
   }
 

@@ -1,6 +1,7 @@
 package org.lapmark.source.drawing;
 
 import java.util.List;
+import org.lapmark.source.drawing.xml.XmlElement;
 
 /**
  * What stands around an element.

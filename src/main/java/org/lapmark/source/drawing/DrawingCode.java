@@ -14,14 +14,6 @@ public enum DrawingCode implements FindingCode {
   NOTCH_OFF_OUTLINE,
   /** A drawing that no panel uses. */
   DRAWING_UNUSED(Severity.NOTE),
-  /** The XML can't be parsed. */
-  XML_SYNTAX,
-  /** A document type declaration that isn't harmless. */
-  XML_DOCTYPE,
-  /** Elements stand too deep in each other. */
-  XML_TOO_DEEP,
-  /** The drawing has too many elements. */
-  XML_TOO_LARGE,
   /** The file isn't an SVG drawing. */
   SVG_ROOT,
   /** Something that would run or fetch something. */

@@ -16,6 +16,9 @@ import org.lapmark.source.key.KeyCode;
 
 /** Turns path commands into curves in millimetres, one list a subpath; empty segments drop out. */
 final class OutlineBuilder implements PathSink {
+  /** The widest gap between an outline's end and start that is closed, in millimetres. */
+  static final double GAP = 0.05;
+
   private static final double NOTHING = 1e-9;
 
   private final Affine map;
@@ -109,7 +112,7 @@ final class OutlineBuilder implements PathSink {
   public void close() {
     // A last stretch shorter than a gap that is closed anyway isn't drawn as a line of its own.
     Point from = map.apply(current);
-    if (from.distance(map.apply(start)) > ShapeReading.GAP) {
+    if (from.distance(map.apply(start)) > GAP) {
       lineTo(start);
     }
     end(true);

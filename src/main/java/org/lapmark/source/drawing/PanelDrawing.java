@@ -3,7 +3,6 @@ package org.lapmark.source.drawing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -20,7 +19,6 @@ import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.folder.Limits;
 
@@ -81,7 +79,7 @@ public final class PanelDrawing {
    * the alphabet; in file order where the outline can't be drawn. Only of a fixed drawing.
    */
   public List<String> cornersAround() {
-    Shapes shapes = fixed(new Findings());
+    DrawnPanel shapes = fixed(new Findings());
     if (shapes == null || shapes.marks(Role.CORNER).isEmpty()) {
       return List.copyOf(cornerNames());
     }
@@ -173,7 +171,7 @@ public final class PanelDrawing {
 
   /** Says at which size a fixed drawing comes out. */
   void reportSize(Viewport.Doubt doubt, Position place, Findings findings) {
-    Shapes shapes = fixed(new Findings());
+    DrawnPanel shapes = fixed(new Findings());
     if (shapes != null) {
       Box box = shapes.outline().bounds();
       findings.add(
@@ -188,7 +186,7 @@ public final class PanelDrawing {
     }
   }
 
-  private Shapes fixed(Findings findings) {
+  private DrawnPanel fixed(Findings findings) {
     return resolve(
         formula -> {
           throw new IllegalStateException("a fixed drawing has no placeholders");
@@ -208,19 +206,11 @@ public final class PanelDrawing {
    * @param findings where problems go
    * @return the shapes, or null when there is no usable outline (which is then reported)
    */
-  public Shapes resolve(Function<Formula, Double> evaluator, Findings findings) {
+  public DrawnPanel resolve(Function<Formula, Double> evaluator, Findings findings) {
     if (toMillimetres == null) {
       return null;
     }
-    return new ShapeReading(this, evaluator, findings).shapes(shapes);
-  }
-
-  Affine toMillimetres() {
-    return toMillimetres;
-  }
-
-  Limits limits() {
-    return limits;
+    return new ShapeReading(toMillimetres, computed, limits, evaluator, findings).shapes(shapes);
   }
 
   /** Reports what can be known before anything is computed. */
@@ -234,40 +224,6 @@ public final class PanelDrawing {
       }
     } else {
       fixed(findings);
-    }
-  }
-
-  /**
-   * What a drawing shows.
-   *
-   * @param outline the closed outline
-   * @param marks everything else by what it stands for, in file order
-   */
-  public record Shapes(Path outline, Map<Role, List<DrawnMark>> marks) {
-    /** Copies the collections, keeping their order. */
-    public Shapes {
-      Map<Role, List<DrawnMark>> copy = new EnumMap<>(Role.class);
-      marks.forEach((role, some) -> copy.put(role, List.copyOf(some)));
-      marks = Collections.unmodifiableMap(copy);
-    }
-
-    /** What stands for something, in file order. */
-    public List<DrawnMark> marks(Role role) {
-      return marks.getOrDefault(role, List.of());
-    }
-
-    /** Named points, in file order. */
-    public Map<String, Point> points(Role role) {
-      Map<String, Point> points = new LinkedHashMap<>();
-      marks(role).forEach(mark -> points.put(mark.name(), mark.point()));
-      return points;
-    }
-
-    /** Named lines, in file order. */
-    public Map<String, Path> lines(Role role) {
-      Map<String, Path> lines = new LinkedHashMap<>();
-      marks(role).forEach(mark -> lines.put(mark.name(), mark.path()));
-      return lines;
     }
   }
 }

@@ -14,20 +14,21 @@ import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Rounded;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.folder.Limits;
 
 /** Takes a drawing's shapes, in millimetres, as they are in one variant. */
 final class ShapeReading {
-  /** The widest gap between an outline's end and start that is closed, in millimetres. */
-  static final double GAP = 0.05;
-
   /** How far a dart's leg may stray from a straight line, in millimetres. */
   private static final double STRAIGHT_LEG = 0.1;
 
-  private final PanelDrawing drawing;
+  private final Affine toMillimetres;
+  private final boolean computed;
+  private final Limits limits;
   private final Function<Formula, Double> evaluator;
   private final Findings findings;
   private final SegmentBudget budget;
@@ -35,21 +36,36 @@ final class ShapeReading {
   private final List<DrawnNotch> notches = new ArrayList<>();
   private Path outline;
 
-  ShapeReading(PanelDrawing drawing, Function<Formula, Double> evaluator, Findings findings) {
-    this.drawing = drawing;
+  /**
+   * Prepares it.
+   *
+   * @param toMillimetres from user units
+   * @param computed whether a user unit is a millimetre
+   * @param evaluator gives placeholders' numbers
+   * @param findings where problems go
+   */
+  ShapeReading(
+      Affine toMillimetres,
+      boolean computed,
+      Limits limits,
+      Function<Formula, Double> evaluator,
+      Findings findings) {
+    this.toMillimetres = toMillimetres;
+    this.computed = computed;
+    this.limits = limits;
     this.evaluator = evaluator;
     this.findings = findings;
-    this.budget = new SegmentBudget(drawing.limits().pathSegments());
+    this.budget = new SegmentBudget(limits.pathSegments());
   }
 
   /** The shapes; null when there is no usable outline, which is then reported. */
-  PanelDrawing.Shapes shapes(List<DrawnShape> shapes) {
+  DrawnPanel shapes(List<DrawnShape> shapes) {
     for (DrawnShape shape : shapes) {
       if (shape.isBroken()) {
         continue;
       }
       try {
-        shape.role().form().take(shape, this);
+        take(shape);
       } catch (FindingException e) {
         findings.add(e.finding());
         if (e.finding().code() == DrawingCode.PATH_TOO_LONG) {
@@ -67,48 +83,39 @@ final class ShapeReading {
         add(notch.shape(), new DrawnMark(notch.shape().name(), notch.mark(), null));
       }
     }
-    return new PanelDrawing.Shapes(outline, marks);
+    return new DrawnPanel(outline, marks);
   }
 
-  void outline(Path path) {
-    outline = path;
+  private void take(DrawnShape shape) {
+    switch (shape.role().form()) {
+      case OUTLINE -> outline = outline(shape);
+      case LINE -> add(shape, DrawnMark.line(shape.name(), path(shape)));
+      case POINT -> add(shape, new DrawnMark(shape.name(), point(shape), null));
+      case LEGS -> add(shape, DrawnMark.line(shape.name(), legs(shape)));
+      // Held to the outline when that is known.
+      case NOTCH -> notches.add(notch(shape));
+    }
   }
 
-  void add(DrawnShape shape, DrawnMark mark) {
+  private void add(DrawnShape shape, DrawnMark mark) {
     marks.computeIfAbsent(shape.role(), role -> new ArrayList<>()).add(mark);
   }
 
-  /** Adds a notch, which is held to the outline when that is known. */
-  void add(DrawnNotch notch) {
-    notches.add(notch);
-  }
-
-  Point point(DrawnShape shape) {
-    Point mark =
-        shape.mark(
-            drawing.toMillimetres(),
-            evaluator,
-            drawing.isComputed(),
-            budget,
-            drawing.limits().largest());
+  private Point point(DrawnShape shape) {
+    Point mark = shape.mark(toMillimetres, evaluator, computed, budget, limits.largest());
     if (mark == null) {
       throw fault(DrawingCode.SHAPE_EMPTY, shape);
     }
     return mark;
   }
 
-  Path path(DrawnShape shape) {
+  private Path path(DrawnShape shape) {
     return new Path(run(shape).curves());
   }
 
   private OutlineBuilder.Subpath run(DrawnShape shape) {
     List<OutlineBuilder.Subpath> subpaths =
-        shape.draw(
-            drawing.toMillimetres(),
-            evaluator,
-            drawing.isComputed(),
-            budget,
-            drawing.limits().largest());
+        shape.draw(toMillimetres, evaluator, computed, budget, limits.largest());
     if (subpaths.isEmpty()) {
       throw fault(DrawingCode.SHAPE_EMPTY, shape);
     }
@@ -119,7 +126,7 @@ final class ShapeReading {
   }
 
   /** A dart's two legs. */
-  Path legs(DrawnShape shape) {
+  private Path legs(DrawnShape shape) {
     Path path = path(shape);
     if (path.curves().size() != 2 || path.isClosed()) {
       throw fault(DrawingCode.DART_SHAPE, shape);
@@ -150,7 +157,7 @@ final class ShapeReading {
     return most;
   }
 
-  DrawnNotch notch(DrawnShape shape) {
+  private DrawnNotch notch(DrawnShape shape) {
     Point mark = point(shape);
     return shape.isPoint()
         ? new DrawnNotch(shape, mark, null)
@@ -163,14 +170,9 @@ final class ShapeReading {
             DrawingCode.SHAPE_SEVERAL, shape.position(), "id", shape.id().text(), "count", count));
   }
 
-  Path outline(DrawnShape shape) {
+  private Path outline(DrawnShape shape) {
     List<OutlineBuilder.Subpath> subpaths =
-        shape.draw(
-            drawing.toMillimetres(),
-            evaluator,
-            drawing.isComputed(),
-            budget,
-            drawing.limits().largest());
+        shape.draw(toMillimetres, evaluator, computed, budget, limits.largest());
     if (subpaths.isEmpty()) {
       throw fault(DrawingCode.SHAPE_EMPTY, shape);
     }
@@ -178,7 +180,7 @@ final class ShapeReading {
     if (joiner == null) {
       throw several(shape, subpaths.size());
     }
-    if (joiner.widestGap() > GAP) {
+    if (joiner.widestGap() > OutlineBuilder.GAP) {
       throw new FindingException(
           Finding.of(
               DrawingCode.OUTLINE_NOT_CLOSED,
@@ -198,7 +200,8 @@ final class ShapeReading {
           joiner.closed());
     }
     Path path = new Path(joiner.curves());
-    if (!(Math.abs(path.signedArea()) > GAP * GAP || path.enclosedArea() > GAP * GAP)) {
+    if (!(Math.abs(path.signedArea()) > OutlineBuilder.GAP * OutlineBuilder.GAP
+        || path.enclosedArea() > OutlineBuilder.GAP * OutlineBuilder.GAP)) {
       throw fault(DrawingCode.SHAPE_EMPTY, shape);
     }
     return path;

@@ -13,6 +13,9 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.source.drawing.xml.XmlCode;
+import org.lapmark.source.drawing.xml.XmlElement;
+import org.lapmark.source.drawing.xml.XmlParser;
 import org.lapmark.source.key.Reading;
 
 /**
@@ -116,7 +119,7 @@ final class SvgReader {
       throw limit(DrawingCode.SVG_COPIES, around.copy(), reading.limits().xmlElements());
     }
     if (open.size() >= reading.limits().xmlDepth()) {
-      throw limit(DrawingCode.XML_TOO_DEEP, around.copy(), reading.limits().xmlDepth());
+      throw limit(XmlCode.XML_TOO_DEEP, around.copy(), reading.limits().xmlDepth());
     }
     Around here = around.looking(elements.look(element));
     Placing step = elements.step(element);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
+import org.lapmark.source.drawing.xml.XmlElement;
 
 /**
  * The few style properties that say whether a shape is drawn, and where: from attributes, from

@@ -2,6 +2,7 @@ package org.lapmark.source.drawing;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
+import org.lapmark.source.drawing.xml.XmlElement;
 import org.lapmark.source.key.Reading;
 
 /** Roles that are stated where nothing comes of them. */

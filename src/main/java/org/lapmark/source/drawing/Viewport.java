@@ -5,6 +5,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.source.drawing.xml.XmlElement;
 
 /**
  * A viewport: how a view box is fitted into it (SVG 2, sections 8.6 and 8.7).

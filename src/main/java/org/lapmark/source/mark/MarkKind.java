@@ -70,6 +70,11 @@ public abstract class MarkKind {
     return stage;
   }
 
+  /** Whether lengths and derived shapes may depend on such a mark. */
+  public final boolean isGeometry() {
+    return stage == Stage.SHAPE;
+  }
+
   /** The ways in which its place can be stated. */
   final Choice places() {
     return table.choices().get(0);

@@ -19,9 +19,9 @@ import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Reading;
 
 class SvgGeometryTest {
-  private static PanelDrawing.Shapes shapes(String root, String body) {
+  private static DrawnPanel shapes(String root, String body) {
     Findings findings = new Findings();
-    PanelDrawing.Shapes shapes = shapes(root, body, findings);
+    DrawnPanel shapes = shapes(root, body, findings);
     for (Finding finding : findings.sorted()) {
       // Only what is to be told of its size, and that is true.
       assertEquals(DrawingCode.SVG_SIZE, finding.code());
@@ -36,7 +36,7 @@ class SvgGeometryTest {
     return Double.parseDouble((String) finding.arguments().get(argument));
   }
 
-  private static PanelDrawing.Shapes shapes(String root, String body, Findings findings) {
+  private static DrawnPanel shapes(String root, String body, Findings findings) {
     SourceFile file =
         new SourceFile(
             "x.svg", "<svg xmlns='http://www.w3.org/2000/svg' " + root + ">" + body + "</svg>");
@@ -60,7 +60,7 @@ class SvgGeometryTest {
     "6pc, 25.4"
   })
   void theRootsSizeAndViewBoxGiveTheScale(String width, double millimetres) {
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             "width='" + width + "' height='" + width + "' viewBox='10 20 100 100'",
             "<rect id='outline' x='10' y='20' width='100' height='50'/>");
@@ -88,7 +88,7 @@ class SvgGeometryTest {
     "xMidYMax slice,      0, -20, 3"
   })
   void theAspectRatioIsPreserved(String aspect, double x, double y, double scale) {
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             "width='30mm' height='10mm' viewBox='0 0 10 10' preserveAspectRatio='" + aspect + "'",
             "<rect id='outline' width='10' height='10'/>");
@@ -167,7 +167,7 @@ class SvgGeometryTest {
         1e-6);
     assertEquals(
         12, shapes(MM, "<polygon id='outline' points='0,0 3 0,3,4'/>").outline().length(), 1e-9);
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             MM,
             OUTLINE
@@ -196,7 +196,7 @@ class SvgGeometryTest {
 
   @Test
   void aPlaceholderMakesAUserUnitAMillimetre() {
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             "width='1in' height='1in' viewBox='-5 -5 3 3'",
             "<rect id='outline' width='9' height='9' data-width='{a}' data-height='20'/>"
@@ -225,7 +225,7 @@ class SvgGeometryTest {
             "M0 0A20 20 0 0 1 10 0V10A10 10 0 0 1 0.03 0",
             "M0 0H10V10H0V0.03Z")) {
       Findings findings = new Findings();
-      PanelDrawing.Shapes shapes = shapes(MM, "<path id='outline' d='" + d + "'/>", findings);
+      DrawnPanel shapes = shapes(MM, "<path id='outline' d='" + d + "'/>", findings);
       assertNotNull(shapes, d);
       assertTrue(shapes.outline().isClosed(), d);
       assertEquals(
@@ -256,7 +256,7 @@ class SvgGeometryTest {
             + "<use id='drill.b' href='#pair' x='10' transform='rotate(90)'/>"
             + "<g transform='translate(0 50)'>"
             + "<use xmlns:l='http://www.w3.org/1999/xlink' l:href='#marks' x='1'/></g>";
-    PanelDrawing.Shapes shapes = shapes(MM, body);
+    DrawnPanel shapes = shapes(MM, body);
     near(2, 4, shapes.points(Role.DRILL).get("a"));
     near(-7, 13, shapes.points(Role.DRILL).get("b"));
     near(5, 55, shapes.points(Role.DRILL).get("inner"));
@@ -273,7 +273,7 @@ class SvgGeometryTest {
             + "<circle id='dot' cx='10' cy='10'/></symbol>"
             + "<use id='drill.c' href='#s' x='1' y='1' width='20' height='40'/>"
             + "<use id='drill.d' href='#s'/>";
-    PanelDrawing.Shapes shapes = shapes(MM, body);
+    DrawnPanel shapes = shapes(MM, body);
     near(10 + 10 + 20, 30, shapes.points(Role.DRILL).get("a"));
     near(4, 6, shapes.points(Role.DRILL).get("b"));
     near(11, 21, shapes.points(Role.DRILL).get("c"));
@@ -282,7 +282,7 @@ class SvgGeometryTest {
 
   @Test
   void sharesAreOfTheViewport() {
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             "width='30mm' height='40mm' viewBox='0 0 30 40'",
             "<rect id='outline' width='100%' height='50%'/><circle id='drill.a' cx='10%' cy='10%'/>");
@@ -300,7 +300,7 @@ class SvgGeometryTest {
 
   @Test
   void aComputedDrawingPlacesCopiesByFormulas() {
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             MM,
             OUTLINE
@@ -323,7 +323,7 @@ class SvgGeometryTest {
             + " data-name='outline'/></g>"
       })
   void outlinesInPartsAndLayersAreRead(String body) {
-    PanelDrawing.Shapes shapes = shapes(MM, body);
+    DrawnPanel shapes = shapes(MM, body);
     assertEquals(new Box(0, 0, 9, 9), shapes.outline().bounds());
     assertEquals(36, shapes.outline().length(), 1e-9);
     assertTrue(shapes.outline().isClosed());
@@ -332,7 +332,7 @@ class SvgGeometryTest {
   @Test
   void gapsBetweenPartsAreClosed() {
     Findings findings = new Findings();
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(
             MM,
             "<g id='outline'><path d='M0 0H9.03'/><path d='M9 9V0.04'/><path d='M9 9H0V0'/></g>",
@@ -347,7 +347,7 @@ class SvgGeometryTest {
   @Test
   void aCopyOfWhatIsDrawnIsOnlyShown() {
     Findings findings = new Findings();
-    PanelDrawing.Shapes shapes =
+    DrawnPanel shapes =
         shapes(MM, "<use href='#outline' transform='scale(-1 1)'/>" + OUTLINE, findings);
     assertEquals(new Box(0, 0, 9, 9), shapes.outline().bounds());
     assertEquals(

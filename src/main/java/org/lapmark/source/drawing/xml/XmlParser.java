@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.xml;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -74,12 +74,7 @@ public final class XmlParser {
       XmlElement element = open.peek();
       throw new FindingException(
           Finding.of(
-              DrawingCode.XML_SYNTAX,
-              element.position(),
-              "problem",
-              "open",
-              "text",
-              element.name()));
+              XmlCode.XML_SYNTAX, element.position(), "problem", "open", "text", element.name()));
     }
     if (root == null) {
       throw cursor.fault("no_root", 0, 1);
@@ -93,10 +88,10 @@ public final class XmlParser {
     String name = cursor.name();
     XmlElement element = new XmlElement(file, name, start + 1, cursor.at());
     if (++elements > limits.xmlElements()) {
-      throw limit(DrawingCode.XML_TOO_LARGE, element, limits.xmlElements());
+      throw limit(XmlCode.XML_TOO_LARGE, element, limits.xmlElements());
     }
     if (open.size() >= limits.xmlDepth()) {
-      throw limit(DrawingCode.XML_TOO_DEEP, element, limits.xmlDepth());
+      throw limit(XmlCode.XML_TOO_DEEP, element, limits.xmlDepth());
     }
     boolean empty = attributes(element, start);
     namespaces.open(element);

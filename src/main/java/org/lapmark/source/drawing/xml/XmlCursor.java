@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.xml;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -266,7 +266,7 @@ final class XmlCursor {
     int from = Math.min(start, text.length());
     return new FindingException(
         Finding.of(
-            DrawingCode.XML_SYNTAX,
+            XmlCode.XML_SYNTAX,
             file.position(from, to),
             "problem",
             problem,

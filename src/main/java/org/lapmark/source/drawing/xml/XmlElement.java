@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.xml;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -34,24 +34,25 @@ public final class XmlElement {
    * @param end offset behind its name
    * @param value its value after entities were replaced, each character with its place
    */
-  record Attribute(String name, SourceFile file, int start, int end, SourceText value) {
+  public record Attribute(String name, SourceFile file, int start, int end, SourceText value) {
     /** Where its name stands. */
-    Position position() {
+    public Position position() {
       return file.position(start, end);
     }
   }
 
   /** The name as written, with its prefix. */
-  String name() {
+  public String name() {
     return name;
   }
 
   /** The name without its prefix. */
-  String localName() {
+  public String localName() {
     return name.substring(name.indexOf(':') + 1);
   }
 
-  String namespace() {
+  /** The address of the namespace that it belongs to; empty for none. */
+  public String namespace() {
     return namespace;
   }
 
@@ -59,16 +60,18 @@ public final class XmlElement {
     namespace = uri;
   }
 
-  List<Attribute> attributes() {
+  /** Its attributes in file order. */
+  public List<Attribute> attributes() {
     return attributes;
   }
 
-  List<XmlElement> children() {
+  /** The elements in it, in file order. */
+  public List<XmlElement> children() {
     return children;
   }
 
   /** An attribute's value, or null. */
-  SourceText value(String attribute) {
+  public SourceText value(String attribute) {
     for (Attribute candidate : attributes) {
       if (candidate.name().equals(attribute)) {
         return candidate.value();
@@ -88,12 +91,12 @@ public final class XmlElement {
   }
 
   /** What stands between its tags, as written. */
-  String content() {
+  public String content() {
     return file.content().substring(contentStart, contentEnd);
   }
 
   /** Where the name stands, in the start tag. */
-  Position position() {
+  public Position position() {
     return file.position(start, nameEnd);
   }
 }

@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.xml;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -75,7 +75,7 @@ final class XmlNamespaces {
       if (expanded.put(uri + ' ' + name.substring(colon + 1), name) != null) {
         throw new FindingException(
             Finding.of(
-                DrawingCode.XML_SYNTAX,
+                XmlCode.XML_SYNTAX,
                 attribute.position(),
                 "problem",
                 "attribute_twice",
@@ -96,7 +96,7 @@ final class XmlNamespaces {
 
   private static FindingException namespaceFault(Position position, String name) {
     return new FindingException(
-        Finding.of(DrawingCode.XML_SYNTAX, position, "problem", "namespace", "text", name));
+        Finding.of(XmlCode.XML_SYNTAX, position, "problem", "namespace", "text", name));
   }
 
   /** Leaves an element. */

@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.xml;
 
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -160,7 +160,7 @@ final class DocumentType {
   static FindingException fault(SourceFile file, String problem, int start, int end) {
     return new FindingException(
         Finding.of(
-            DrawingCode.XML_DOCTYPE,
+            XmlCode.XML_DOCTYPE,
             file.position(start, end),
             "problem",
             problem,
