@@ -13,6 +13,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Scope;
+import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
@@ -23,34 +24,20 @@ import org.lapmark.source.ThingSource;
 import org.lapmark.source.derived.DerivedSource;
 
 /**
- * The whole pattern evaluated in one variant.
+ * A pattern evaluated in one variant: its values, beside what they were evaluated from and what
+ * evaluates its author's texts.
  *
  * @param source what it was evaluated from, without what belongs to other variants only: pieces,
  *     cuts, materials, steps, passages of texts and the like that its choices leave out
- * @param variant the size and a choice for every option
- * @param measures values by name, base measures first
- * @param panels panels by name
- * @param pieces in the order stated
- * @param seams every seam with its lengths
+ * @param values all that it comes to
  * @param scope what names in the author's texts stand for
- * @param refusals what can't be chosen in place of the variant's choices
+ * @param reasons why what is refused is, in the author's words, by what is refused
  */
 public record EvaluatedPattern(
-    PatternSource source,
-    Variant variant,
-    Map<String, Value> measures,
-    Map<String, Panel> panels,
-    List<Piece> pieces,
-    List<WalkedSeam> seams,
-    Scope scope,
-    List<Refusal> refusals) {
-  /** Copies the collections, keeping their order. */
+    PatternSource source, GradedPattern values, Scope scope, Map<Refusal, Reason> reasons) {
+  /** Copies the reasons, keeping their order. */
   public EvaluatedPattern {
-    measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
-    panels = Collections.unmodifiableMap(new LinkedHashMap<>(panels));
-    pieces = List.copyOf(pieces);
-    seams = List.copyOf(seams);
-    refusals = List.copyOf(refusals);
+    reasons = Collections.unmodifiableMap(new LinkedHashMap<>(reasons));
   }
 
   /**
@@ -72,7 +59,74 @@ public record EvaluatedPattern(
       List<Piece> pieces,
       List<WalkedSeam> seams,
       Scope scope) {
-    this(source, variant, measures, panels, pieces, seams, scope, List.of());
+    this(
+        source,
+        new GradedPattern(variant, measures, panels, pieces, seams, List.of()),
+        scope,
+        Map.of());
+  }
+
+  /**
+   * Why something can't be chosen.
+   *
+   * @param text the author's words
+   * @param scope what names in them stand for, in the variant that can't be made
+   */
+  public record Reason(TemplateText text, Scope scope) {}
+
+  /** The size and a choice for every option. */
+  public Variant variant() {
+    return values.variant();
+  }
+
+  /** Values by name, base measures first. */
+  public Map<String, Value> measures() {
+    return values.measures();
+  }
+
+  /** Panels by name. */
+  public Map<String, Panel> panels() {
+    return values.panels();
+  }
+
+  /** Pieces in the order stated. */
+  public List<Piece> pieces() {
+    return values.pieces();
+  }
+
+  /** Every seam with its lengths. */
+  public List<WalkedSeam> seams() {
+    return values.seams();
+  }
+
+  /** What can't be chosen in place of the variant's choices. */
+  public List<Refusal> refusals() {
+    return values.refusals();
+  }
+
+  /**
+   * The same pattern of which only some pieces are looked at.
+   *
+   * @param pieces the pieces
+   * @return the pattern with all else
+   */
+  public EvaluatedPattern with(List<Piece> pieces) {
+    return new EvaluatedPattern(source, values.with(pieces), scope, reasons);
+  }
+
+  /**
+   * Why something can't be chosen, as readers see it.
+   *
+   * @param refusal what can't be chosen
+   * @param form how values are printed
+   * @return strings and printed values; nothing when it can't be printed, which is reported where
+   *     the folder is checked
+   */
+  public List<Object> reason(Refusal refusal, PrintForm form) {
+    Reason reason = reasons.get(refusal);
+    return Printed.of(reason.text(), reason.scope(), refusal.variant(), form, new Findings())
+        .map(Printed::parts)
+        .orElse(List.of());
   }
 
   /**
@@ -118,7 +172,8 @@ public record EvaluatedPattern(
       }
     }
     return Stream.concat(before.stream(), after.stream())
-        .flatMap(name -> pieces.stream().filter(piece -> piece.shape().panel().name().equals(name)))
+        .flatMap(
+            name -> pieces().stream().filter(piece -> piece.shape().panel().name().equals(name)))
         .findFirst();
   }
 

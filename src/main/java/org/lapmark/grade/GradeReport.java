@@ -201,7 +201,8 @@ public record GradeReport(
     return panel.outline().transformed(Affine.translation(-at.x(), -at.y()));
   }
 
-  private static List<Double> allowances(String panel, String edge, List<EvaluatedPattern> patterns) {
+  private static List<Double> allowances(
+      String panel, String edge, List<EvaluatedPattern> patterns) {
     TreeSet<Double> found = new TreeSet<>();
     for (EvaluatedPattern pattern : patterns) {
       for (Piece piece : pattern.pieces()) {

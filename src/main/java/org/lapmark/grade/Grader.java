@@ -23,7 +23,7 @@ public final class Grader {
   private final Findings findings;
   private final PatternEvaluator evaluator;
   private final PatternScope scope;
-  private final List<Refusal> refusals;
+  private final Map<Refusal, EvaluatedPattern.Reason> refused;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
@@ -31,7 +31,7 @@ public final class Grader {
     this.evaluator = new PatternEvaluator(source, variant, findings);
     this.scope = evaluator.scope();
     this.source = evaluator.presence().of(source, findings);
-    this.refusals = new Variants(source, findings).refusals(variant);
+    this.refused = new ForbiddenChoices(source, findings).refused(variant);
   }
 
   /**
@@ -77,7 +77,12 @@ public final class Grader {
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
-        new EvaluatedPattern(made, variant, measures, panels, pieces, seams(pieces), scope, refusals));
+        new EvaluatedPattern(
+            made,
+            new GradedPattern(
+                variant, measures, panels, pieces, seams(pieces), List.copyOf(refused.keySet())),
+            scope,
+            refused));
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */

@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.FinestSteps;
-import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.source.AuthorTexts;
@@ -32,13 +32,9 @@ final class Precision {
         source.masthead().form().with(new Precision(pattern).gathered(source.masthead().form()));
     return new EvaluatedPattern(
         source.under(source.masthead().printing(form)),
-        pattern.variant(),
-        pattern.measures(),
-        pattern.panels(),
-        pattern.pieces(),
-        pattern.seams(),
+        pattern.values(),
         pattern.scope(),
-        pattern.refusals());
+        pattern.reasons());
   }
 
   private FinestSteps gathered(PrintForm form) {

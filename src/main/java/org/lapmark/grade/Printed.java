@@ -31,7 +31,8 @@ public record Printed(List<Object> parts) {
    * @return the printed text; nothing when a placeholder couldn't be printed, which is then
    *     reported
    */
-  public static Optional<Printed> of(TemplateText text, EvaluatedPattern pattern, Findings findings) {
+  public static Optional<Printed> of(
+      TemplateText text, EvaluatedPattern pattern, Findings findings) {
     return of(
         text, pattern.scope(), pattern.variant(), pattern.source().masthead().form(), findings);
   }

@@ -29,6 +29,7 @@ public final class Variants {
   private final PatternSource source;
   private final OptionsSource options;
   private final Findings findings;
+  private final ForbiddenChoices rules;
   private final Map<String, SortedMap<String, String>> standards = new LinkedHashMap<>();
   private final Set<String> never = new LinkedHashSet<>();
   private boolean complete = true;
@@ -43,6 +44,7 @@ public final class Variants {
     this.source = source;
     this.options = source.options();
     this.findings = findings;
+    this.rules = new ForbiddenChoices(source, findings);
   }
 
   static Variant completed(PatternSource source, Variant variant, Findings findings) {
@@ -81,26 +83,13 @@ public final class Variants {
       if (choice == null) {
         Variant undecided = Variant.ofSize(size);
         choice =
-            holds(option.standardWhen(), scope(undecided)) ? OptionsSource.YES : OptionsSource.NO;
+            rules.holds(option.standardWhen(), rules.scope(undecided))
+                ? OptionsSource.YES
+                : OptionsSource.NO;
       }
       defaults.put(option.name().text(), choice);
     }
     return defaults;
-  }
-
-  /**
-   * Whether a condition holds. What is wrong with it is reported; what is wrong with what it asks
-   * for shows where the pattern is evaluated.
-   */
-  private boolean holds(Formula condition, PatternScope scope) {
-    try {
-      return condition.holds(scope);
-    } catch (FindingException e) {
-      findings.add(e.finding());
-    } catch (DemandGraph.Unavailable e) {
-      // Reported where the pattern is evaluated.
-    }
-    return false;
   }
 
   /**
@@ -110,53 +99,7 @@ public final class Variants {
    * @return the first reason, or nothing when it can be made
    */
   public Optional<String> forbidden(Variant variant) {
-    return breach(variant).map(one -> reason(one, variant));
-  }
-
-  /**
-   * What a variant can't be changed to by another choice of one option.
-   *
-   * @param variant the variant, with a choice for every option
-   * @return by option and choice in the order stated, each with the first reason
-   */
-  List<Refusal> refusals(Variant variant) {
-    List<Refusal> refusals = new ArrayList<>();
-    if (options.forbidden().isEmpty()) {
-      return refusals;
-    }
-    for (OptionSource option : options.options()) {
-      String name = option.name().text();
-      for (String choice : option.ids()) {
-        if (!choice.equals(variant.choices().get(name))) {
-          SortedMap<String, String> choices = new TreeMap<>(variant.choices());
-          choices.put(name, choice);
-          Variant other = new Variant(variant.size(), choices);
-          breach(other)
-              .ifPresent(
-                  one ->
-                      refusals.add(new Refusal(name, choice, one.reason(), scope(other), other)));
-        }
-      }
-    }
-    return refusals;
-  }
-
-  private Optional<ForbiddenSource> breach(Variant variant) {
-    if (options.forbidden().isEmpty()) {
-      return Optional.empty();
-    }
-    PatternScope scope = scope(variant);
-    return options.forbidden().stream().filter(one -> holds(one.when(), scope)).findFirst();
-  }
-
-  private PatternScope scope(Variant variant) {
-    return new PatternEvaluator(source, variant, new Findings()).scope();
-  }
-
-  private String reason(ForbiddenSource one, Variant variant) {
-    return Printed.of(one.reason(), scope(variant), variant, source.masthead().form(), findings)
-        .map(Printed::text)
-        .orElse(one.reason().source().text());
+    return rules.breach(variant).map(one -> rules.reason(one, variant));
   }
 
   /**
@@ -236,7 +179,7 @@ public final class Variants {
         return;
       }
       for (SortedMap<String, String> choices : combinations.all()) {
-        PatternScope scope = scope(new Variant(size, choices));
+        PatternScope scope = rules.scope(new Variant(size, choices));
         idle.removeIf(one -> mayHold(one.when(), scope));
       }
     }
@@ -280,7 +223,7 @@ public final class Variants {
    */
   public boolean checkDefault(String size) {
     Variant standard = standard(size);
-    Optional<ForbiddenSource> breach = breach(standard);
+    Optional<ForbiddenSource> breach = rules.breach(standard);
     if (breach.isEmpty()) {
       return true;
     }
@@ -299,14 +242,19 @@ public final class Variants {
       }
     }
     findings.add(
-        GradeCode.DEFAULT_FORBIDDEN, place, "size", size, "reason", reason(breach.get(), standard));
+        GradeCode.DEFAULT_FORBIDDEN,
+        place,
+        "size",
+        size,
+        "reason",
+        rules.reason(breach.get(), standard));
     return true;
   }
 
   private List<Variant> of(String size) {
     Combinations combinations =
         new Combinations(
-            slots(standard(size)), choices -> breach(new Variant(size, choices)).isEmpty());
+            slots(standard(size)), choices -> rules.breach(new Variant(size, choices)).isEmpty());
     if (combinations.count() <= MOST_COMBINATIONS) {
       return combinations.all().stream().map(one -> new Variant(size, one)).toList();
     }

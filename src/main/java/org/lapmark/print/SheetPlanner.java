@@ -94,10 +94,10 @@ public record SheetPlanner(
   }
 
   /**
-   * Arranges the pieces and draws the tiles as {@link #plan(EvaluatedPattern, Paper)} does, but leaves
-   * pieces that still fit where an earlier arrangement on the same paper had them. Islands keep
-   * their order and size, so that their tiles keep their codes; a piece that doesn't fit any more,
-   * or is new, goes where there is room, or onto an island behind the others.
+   * Arranges the pieces and draws the tiles as {@link #plan(EvaluatedPattern, Paper)} does, but
+   * leaves pieces that still fit where an earlier arrangement on the same paper had them. Islands
+   * keep their order and size, so that their tiles keep their codes; a piece that doesn't fit any
+   * more, or is new, goes where there is room, or onto an island behind the others.
    *
    * @param pattern the pattern in one variant
    * @param paper the paper

@@ -87,7 +87,7 @@ class AbsentThingsTest {
     String left = text;
     for (var refusal : pattern.refusals()) {
       PrintForm form = pattern.source().masthead().form();
-      String reason = plain(SizeWords.plain(refusal.printed(form)));
+      String reason = plain(SizeWords.plain(pattern.reason(refusal, form)));
       assertTrue(left.contains(reason), reason);
       left = left.replace(reason, " ");
     }

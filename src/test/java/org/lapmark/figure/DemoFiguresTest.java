@@ -83,7 +83,8 @@ class DemoFiguresTest {
     }
   }
 
-  private static void check(String name, SourceText block, EvaluatedPattern pattern, PrintForm form) {
+  private static void check(
+      String name, SourceText block, EvaluatedPattern pattern, PrintForm form) {
     Findings findings = new Findings();
     FigureSource figure = FigureSource.parse(block, findings).orElseThrow();
     Figure drawn =

@@ -144,10 +144,7 @@ class DependenciesTest {
       return switch (what.kind()) {
         case SEAM -> seamSides();
         case NOTCH -> "at: 0." + (1 + random.nextInt(9));
-        case PANEL ->
-            what.name().equals("inner")
-                ? inset()
-                : rectangle();
+        case PANEL -> what.name().equals("inner") ? inset() : rectangle();
         default -> what.name().equals("sought") ? equation() : length(5);
       };
     }
@@ -208,7 +205,8 @@ class DependenciesTest {
       }
     }
     text.append("  inner: {inset: ").append(is.get(panelFact("inner")));
-    text.append("}\npieces: [{number: 1, name: P, panel: p1, cut: [{material: main, count: 1}]}]\n");
+    text.append(
+        "}\npieces: [{number: 1, name: P, panel: p1, cut: [{material: main, count: 1}]}]\n");
     return text.append("seams: {side: ").append(is.get(seam())).append("}\n").toString();
   }
 
@@ -253,8 +251,7 @@ class DependenciesTest {
     }
     for (PanelSource panel : read.panels()) {
       SourceText name = panel.name();
-      values.put(
-          new PanelShapes.Shape(panel.ref()), value(() -> evaluator.shapes().shape(name)));
+      values.put(new PanelShapes.Shape(panel.ref()), value(() -> evaluator.shapes().shape(name)));
       values.put(
           new PanelMarks.Marked(panel.ref(), true), value(() -> evaluator.marks().panel(name)));
     }

@@ -31,7 +31,8 @@ class StatedPanelsTest {
 
   @TempDir Path folder;
 
-  private EvaluatedPattern grade(String size, String panels, String... drawings) throws IOException {
+  private EvaluatedPattern grade(String size, String panels, String... drawings)
+      throws IOException {
     Files.createDirectories(folder.resolve("panels"));
     Files.writeString(folder.resolve("sizes.csv"), "measure,unit,S,M\nhead,cm,54,58\n");
     Files.writeString(folder.resolve("pattern.yaml"), HEAD + panels);

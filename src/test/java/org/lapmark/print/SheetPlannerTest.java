@@ -138,7 +138,8 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void everyCuttingLineOnATileBelongsToAPiece(String name, EvaluatedPattern pattern, SheetPlan plan) {
+  void everyCuttingLineOnATileBelongsToAPiece(
+      String name, EvaluatedPattern pattern, SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       Point shift = toSheet(tile, plan.paper());
       for (Path path : paths(tile.page(), "cutting-line")) {
@@ -230,7 +231,8 @@ class SheetPlannerTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("plans")
-  void halvesOfAMarkMeetAndCarryTheSameNumber(String name, EvaluatedPattern pattern, SheetPlan plan) {
+  void halvesOfAMarkMeetAndCarryTheSameNumber(
+      String name, EvaluatedPattern pattern, SheetPlan plan) {
     // By the mark's middle on the sheet: which tiles draw a half, and which number is in it.
     Map<String, List<String>> halves = new TreeMap<>();
     Map<String, List<Point>> bulges = new TreeMap<>();

@@ -3,13 +3,11 @@ package org.lapmark.source;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
@@ -69,8 +67,10 @@ class IdentityTest {
                       Object asWritten = read(folder, text -> text);
                       for (int seed = 1; seed <= 3; seed++) {
                         Random random = new Random(seed);
-                        assertEquals(asWritten, read(folder, text -> commented(text, random)));
-                        assertEquals(asWritten, read(folder, text -> reordered(text, random)));
+                        assertEquals(
+                            asWritten, read(folder, text -> Rewriting.commented(text, random)));
+                        assertEquals(
+                            asWritten, read(folder, text -> Rewriting.reordered(text, random)));
                       }
                     }));
   }
@@ -83,41 +83,5 @@ class IdentityTest {
         written.pieces().get(0).position().line(), lower.pieces().get(0).position().line());
     assertEquals(written.options().conditions().keySet(), lower.options().conditions().keySet());
     assertNotEquals(SourceValues.of(written), read(BAG, text -> text.replace("1.5 kg", "2 kg")));
-  }
-
-  /** Comments above lines that begin something, blocks of text excepted. */
-  private static String commented(String text, Random random) {
-    StringBuilder edited = new StringBuilder();
-    int block = -1;
-    int added = 0;
-    for (String line : text.split("\n", -1)) {
-      int indent = line.length() - line.stripLeading().length();
-      if (block >= 0 && (line.isBlank() || indent > block)) {
-        edited.append(line).append('\n');
-        continue;
-      }
-      block = line.matches(".*[:-] *[>|][-+]?\\s*") ? indent : -1;
-      if (line.strip().matches("(- |[a-z0-9_]+:).*") && random.nextInt(4) == 0) {
-        edited.append(" ".repeat(indent)).append("# A remark.\n");
-        added++;
-      }
-      edited.append(line).append('\n');
-    }
-    assertTrue(added > 0);
-    return edited.toString();
-  }
-
-  /** The keys at the top of the file, with what stands below each, in another order. */
-  private static String reordered(String text, Random random) {
-    List<StringBuilder> blocks = new ArrayList<>();
-    for (String line : text.split("\n", -1)) {
-      if (blocks.isEmpty() || line.matches("[a-z_]+:.*")) {
-        blocks.add(new StringBuilder());
-      }
-      blocks.get(blocks.size() - 1).append(line).append('\n');
-    }
-    assertTrue(blocks.size() > 5);
-    Collections.shuffle(blocks, random);
-    return String.join("", blocks);
   }
 }

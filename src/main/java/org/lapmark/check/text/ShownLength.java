@@ -8,10 +8,8 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 

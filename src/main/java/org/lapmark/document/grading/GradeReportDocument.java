@@ -25,7 +25,8 @@ import org.lapmark.wording.Wording;
  * @param patterns the pattern in each size, in the order of the size table, with the same choices
  * @param paper the paper
  */
-public record GradeReportDocument(List<EvaluatedPattern> patterns, Paper paper) implements Document {
+public record GradeReportDocument(List<EvaluatedPattern> patterns, Paper paper)
+    implements Document {
   private static final String TEMPLATE = "document/grade-report.ftlh";
 
   /** Copies the list. */

@@ -8,8 +8,8 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Refusal;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.OptionsSource;
+import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.wording.Wording;
 
 /**
@@ -36,7 +36,7 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
     /** The reason in one size, as one string. */
     public Optional<String> in(EvaluatedPattern pattern, PrintForm form) {
       return refusal(pattern, option, id)
-          .map(refusal -> SizeWords.plain(refusal.printed(form)))
+          .map(refusal -> SizeWords.plain(pattern.reason(refusal, form)))
           .filter(reason -> !reason.isEmpty())
           .map(reason -> words + reason);
     }

@@ -30,7 +30,8 @@ abstract class ReadProduct extends SheetProduct {
   abstract Document document(Manual manual, SheetPlan plan, Plates plates);
 
   @Override
-  final Optional<Document> document(Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan) {
+  final Optional<Document> document(
+      Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan) {
     return Optional.ofNullable(run.manuals().get(pattern.variant()))
         .flatMap(this::manual)
         .map(manual -> document(manual, plan, Plates.of(bench.desk().planner(manual.look()))));

@@ -28,7 +28,8 @@ abstract class SheetProduct extends Product {
   abstract boolean isOn(Paper paper);
 
   /** The file; nothing where there is nothing to make it of. */
-  abstract Optional<Document> document(Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan);
+  abstract Optional<Document> document(
+      Bench bench, Run run, EvaluatedPattern pattern, SheetPlan plan);
 
   @Override
   public final List<Job> jobs(Run run) {

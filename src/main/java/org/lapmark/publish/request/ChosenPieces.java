@@ -133,17 +133,10 @@ public record ChosenPieces(SortedSet<Integer> numbers) {
     return patterns.stream()
         .map(
             pattern ->
-                new EvaluatedPattern(
-                    pattern.source(),
-                    pattern.variant(),
-                    pattern.measures(),
-                    pattern.panels(),
+                pattern.with(
                     pattern.pieces().stream()
                         .filter(piece -> numbers.contains(piece.number()))
-                        .toList(),
-                    pattern.seams(),
-                    pattern.scope(),
-                    pattern.refusals()))
+                        .toList()))
         .toList();
   }
 
