@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.fastening.Fastened;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Scope;
@@ -35,6 +36,7 @@ import org.lapmark.source.ThingSource;
  * @param seams every seam with its lengths
  * @param scope what names in the author's texts stand for
  * @param refusals what can't be chosen in place of the variant's choices
+ * @param fastened what is sewn along edges and attached at places
  */
 public record GradedPattern(
     PatternSource source,
@@ -44,7 +46,8 @@ public record GradedPattern(
     List<Piece> pieces,
     List<WalkedSeam> seams,
     Scope scope,
-    List<Refusal> refusals) {
+    List<Refusal> refusals,
+    Fastened fastened) {
   /** Copies the collections, keeping their order. */
   public GradedPattern {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -73,7 +76,7 @@ public record GradedPattern(
       List<Piece> pieces,
       List<WalkedSeam> seams,
       Scope scope) {
-    this(source, variant, measures, panels, pieces, seams, scope, List.of());
+    this(source, variant, measures, panels, pieces, seams, scope, List.of(), Fastened.NONE);
   }
 
   /**

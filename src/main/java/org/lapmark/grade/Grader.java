@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.fastening.Fastened;
+import org.lapmark.grade.fastening.Trim;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -75,7 +77,16 @@ public final class Grader {
     PatternSource made = source.withPieces(cut(pieces));
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
-        new GradedPattern(made, variant, measures, panels, pieces, seams(pieces), scope, refusals));
+        new GradedPattern(
+            made,
+            variant,
+            measures,
+            panels,
+            pieces,
+            seams(pieces),
+            scope,
+            refusals,
+            fastened(pieces)));
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */
@@ -120,6 +131,16 @@ public final class Grader {
     List<WalkedSeam> seams = new ArrayList<>();
     source.seams().forEach(seam -> attempt(() -> walker.walk(seam)).ifPresent(seams::add));
     return seams;
+  }
+
+  private Fastened fastened(List<Piece> pieces) {
+    TrimFactory factory = new TrimFactory(scope, findings);
+    List<Trim> trims = new ArrayList<>();
+    source
+        .fastenings()
+        .trims()
+        .forEach(trim -> attempt(() -> factory.build(trim)).ifPresent(trims::add));
+    return new Fastened(trims, new AttachmentFactory(scope, source, pieces, findings).all());
   }
 
   private Optional<String> print(TemplateText text) {

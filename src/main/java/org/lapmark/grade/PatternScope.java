@@ -38,6 +38,8 @@ import org.lapmark.source.SeamSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.Fastenings;
+import org.lapmark.source.fastening.TrimSource;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Ref;
 
@@ -62,6 +64,7 @@ final class PatternScope implements Scope {
   private final Map<String, PanelSource> panels = new LinkedHashMap<>();
   private final Map<String, SeamSource> seams = new LinkedHashMap<>();
   private final Map<String, OptionSource> options = new LinkedHashMap<>();
+  private final Fastenings fastenings;
   private final List<String> sizeNames;
   private final Map<String, Value> tried;
   private final Presence presence;
@@ -86,6 +89,7 @@ final class PatternScope implements Scope {
     source.hardware().forEach(thing -> things.put(thing.id().text(), thing));
     source.panels().forEach(panel -> panels.put(panel.name().text(), panel));
     source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
+    this.fastenings = source.fastenings();
     this.factory = new PanelFactory(this, variant, findings);
     this.notches = new NotchFactory(this, variant, findings);
   }
@@ -105,6 +109,7 @@ final class PatternScope implements Scope {
     this.things.putAll(above.things);
     this.panels.putAll(above.panels);
     this.seams.putAll(above.seams);
+    this.fastenings = above.fastenings;
     this.factory = new PanelFactory(this, variant, sink);
     this.notches = new NotchFactory(this, variant, sink);
   }
@@ -208,7 +213,7 @@ final class PatternScope implements Scope {
   }
 
   /** Whatever a variant doesn't have can't be asked for there. */
-  private void requirePresence(Ref what, SourceText name) {
+  void requirePresence(Ref what, SourceText name) {
     if (!presence.holds(what)) {
       throw new FindingException(
           Finding.of(
@@ -434,6 +439,11 @@ final class PatternScope implements Scope {
     return seams.get(name);
   }
 
+  /** All that is fastened, also what the variant doesn't have. */
+  Fastenings fastenings() {
+    return fastenings;
+  }
+
   boolean hasPanel(String name) {
     return panels.containsKey(name);
   }
@@ -503,6 +513,11 @@ final class PatternScope implements Scope {
       }
       default -> {
         require(dot < 0, function, first, "panel");
+        Optional<TrimSource> trim = fastenings.trim(first.text());
+        if (trim.isPresent() && function.text().equals("width")) {
+          Formula width = TrimFactory.visibleWidth(this, trim.get(), first);
+          yield compute("width(" + first.text() + ")", first.position(), width);
+        }
         yield ofPanel(function.text(), shape(first));
       }
     };
@@ -568,6 +583,13 @@ final class PatternScope implements Scope {
     List<Object> all = new ArrayList<>(List.of(arguments));
     all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
     all.addAll(List.of("known", Known.listed(known)));
+    return new FindingException(Finding.of(code, position, all.toArray()));
+  }
+
+  /** Something amiss in this variant with what has a name. */
+  FindingException fault(GradeCode code, Position position, String name, Object... arguments) {
+    List<Object> all = new ArrayList<>(List.of(arguments));
+    all.addAll(List.of("name", name, "size", variant.size()));
     return new FindingException(Finding.of(code, position, all.toArray()));
   }
 

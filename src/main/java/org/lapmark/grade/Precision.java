@@ -38,7 +38,8 @@ final class Precision {
         pattern.pieces(),
         pattern.seams(),
         pattern.scope(),
-        pattern.refusals());
+        pattern.refusals(),
+        pattern.fastened());
   }
 
   private FinestSteps gathered(PrintForm form) {

@@ -139,7 +139,7 @@ final class SeamAssembler {
       parts.add(
           stretch.isPresent()
               ? part(member, stretch.get())
-              : SeamPart.ofLength(member.text().text(), fixed(member), member.notch()));
+              : SeamPart.ofLength(called(member), fixed(member), member.notch()));
     }
     if (parts.isEmpty()) {
       // The reader has said what is wrong with this side.
@@ -162,20 +162,32 @@ final class SeamAssembler {
   }
 
   private double fixed(Member member) {
-    double length = scope.length(member.formula());
+    Formula formula =
+        scope
+            .fastenings()
+            .trim(member.text().text())
+            .map(trim -> TrimFactory.visibleWidth(scope, trim, member.text()))
+            .orElse(member.formula());
+    double length = scope.length(formula);
     if (length < 0) {
       throw new FindingException(
           Finding.of(
               GradeCode.LENGTH_NOT_POSITIVE,
-              member.formula().text().position(),
+              formula.text().position(),
               "value",
               Rounded.hundredth(length),
               "cause",
-              PatternScope.cause(member.formula()),
+              PatternScope.cause(formula),
               "size",
               variant.size()));
     }
     return length;
+  }
+
+  /** What a part that is no edge is called. */
+  private String called(Member member) {
+    String text = member.text().text();
+    return scope.fastenings().trim(text).map(TrimFactory::called).orElse(text);
   }
 
   /** The members of a side that are edges, in the order of sewing; lengths are empty. */

@@ -60,7 +60,8 @@ public record SeamSource(
   }
 
   /**
-   * One part of a side: an edge or chain if the text names one, else a length.
+   * One part of a side: an edge or chain if the text names one, a trim if it names one, else a
+   * length.
    *
    * @param text as written
    * @param formula the same as a formula

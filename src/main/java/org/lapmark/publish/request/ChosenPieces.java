@@ -143,7 +143,8 @@ public record ChosenPieces(SortedSet<Integer> numbers) {
                         .toList(),
                     pattern.seams(),
                     pattern.scope(),
-                    pattern.refusals()))
+                    pattern.refusals(),
+                    pattern.fastened()))
         .toList();
   }
 

@@ -23,7 +23,7 @@ final class SeamReader {
 
   private static final Form<Formula> LINE = Forms.formula("edge or chain of a panel");
   private static final Form<Formula> LINE_OR_LENGTH =
-      Forms.formula("edge or chain of a panel, or length");
+      Forms.formula("edge or chain of a panel, trim, or length");
   private static final Key<Integer> NOTCH = Key.of("notch", Forms.number(1, 2)).unless("1");
   private static final Key<Boolean> REVERSED = Key.of("reversed", Forms.TRUTH).unless("no");
 
