@@ -23,6 +23,7 @@ import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SeamSource.Member;
+import org.lapmark.source.fastening.TrimSource;
 
 /** Puts the sides of a seam together in one variant, each in the order of sewing. */
 final class SeamAssembler {
@@ -187,7 +188,7 @@ final class SeamAssembler {
   /** What a part that is no edge is called. */
   private String called(Member member) {
     String text = member.text().text();
-    return scope.fastenings().trim(text).map(TrimFactory::called).orElse(text);
+    return scope.fastenings().trim(text).map(TrimSource::called).orElse(text);
   }
 
   /** The members of a side that are edges, in the order of sewing; lengths are empty. */

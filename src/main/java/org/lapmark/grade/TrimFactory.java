@@ -20,8 +20,6 @@ import org.lapmark.source.fastening.TrimSource;
 
 /** Measures what is sewn along edges in one variant, and compares it with them. */
 final class TrimFactory {
-  private static final String VISIBLE_WIDTH = "visible_width";
-
   /** What says how wide a thing is, the first that it has. */
   private static final List<String> WIDTHS =
       List.of("tape_width", "width", "usable_width", "diameter");
@@ -59,14 +57,8 @@ final class TrimFactory {
     if (trim.visibleWidth() != null) {
       return Optional.of(trim.visibleWidth());
     }
-    return Optional.ofNullable(thing(scope, trim.thing()).properties().get(VISIBLE_WIDTH));
-  }
-
-  /** How a seam's part that is a trim is called: by what says how wide it shows. */
-  static String called(TrimSource trim) {
-    return trim.visibleWidth() == null
-        ? trim.thing().text() + '.' + VISIBLE_WIDTH
-        : trim.visibleWidth().text().text();
+    return Optional.ofNullable(
+        thing(scope, trim.thing()).properties().get(TrimSource.VISIBLE_WIDTH));
   }
 
   /** A thing that the variant has. */

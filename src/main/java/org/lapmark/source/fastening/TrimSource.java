@@ -38,10 +38,22 @@ public record TrimSource(
     Formula visibleWidth,
     Formula distance,
     Formula casing) {
+  /** What a thing says how wide it shows by. */
+  public static final String VISIBLE_WIDTH = "visible_width";
+
   /** Copies the lists. */
   public TrimSource {
     along = List.copyOf(along);
     facing = List.copyOf(facing);
+  }
+
+  /**
+   * How it is called as a part of a seam: by what says how wide it shows.
+   *
+   * @return such as {@code zip.visible_width}
+   */
+  public String called() {
+    return visibleWidth == null ? thing.text() + '.' + VISIBLE_WIDTH : visibleWidth.text().text();
   }
 
   /** Its identity. */
