@@ -4,7 +4,7 @@
  * <p>{@link org.lapmark.source.read.PatternReader} makes them; everything wrong is reported in one
  * run, and what could be read is handed on. Below the values stand, from the bottom: {@code
  * folder}, the files; {@code yaml}; {@code key}, what can be written under which key; {@code
- * drawing}, the drawings of panels. Above them {@code sizes} reads the table of sizes and {@code
- * read} everything else.
+ * drawing}, the drawings of panels; {@code fastening}, trims and attachments. Above them {@code
+ * sizes} reads the table of sizes and {@code read} everything else.
  */
 package org.lapmark.source;
