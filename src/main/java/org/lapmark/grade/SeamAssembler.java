@@ -208,12 +208,30 @@ final class SeamAssembler {
     Panel panel = scope.shape(text.part(0, dot));
     SourceText edge = text.part(dot + 1, text.text().length());
     double whole = MarkFactory.closed(panel, edge).length();
-    double from = member.from() == null ? 0 : along(member.from(), whole);
-    double to = member.to() == null ? whole : along(member.to(), whole);
+    Range range = range(scope, member.from(), member.to(), whole, text);
+    return Optional.of(
+        new Stretch(panel, edge.text(), range.from(), range.to(), against == member.reversed()));
+  }
+
+  /** Where a part of a line begins and ends, in millimetres. */
+  record Range(double from, double to) {}
+
+  /**
+   * The stated part of a line.
+   *
+   * @param first where it begins, or null for the line's beginning
+   * @param last where it ends, or null for its end
+   * @param text the line as written
+   * @throws FindingException when it doesn't lie on the line
+   */
+  static Range range(
+      PatternScope scope, Formula first, Formula last, double whole, SourceText text) {
+    double from = first == null ? 0 : along(scope, first, whole);
+    double to = last == null ? whole : along(scope, last, whole);
     if (!(from >= -Path.JOIN_TOLERANCE
         && from < to - Path.JOIN_TOLERANCE
         && to <= whole + Path.JOIN_TOLERANCE)) {
-      Formula at = member.from() == null ? member.to() : member.from();
+      Formula at = first == null ? last : first;
       throw new FindingException(
           Finding.of(
               GradeCode.SEAM_PART_OFF_EDGE,
@@ -227,15 +245,9 @@ final class SeamAssembler {
               "length",
               Rounded.hundredth(whole),
               "size",
-              variant.size()));
+              scope.size()));
     }
-    return Optional.of(
-        new Stretch(
-            panel,
-            edge.text(),
-            Math.max(0, from),
-            Math.min(whole, to),
-            against == member.reversed()));
+    return new Range(Math.max(0, from), Math.min(whole, to));
   }
 
   private SeamPart part(Member member, Stretch stretch) {

@@ -117,8 +117,8 @@ final class TrimFactory {
     return new Trim(
         source.name().text(),
         thing.id().text(),
-        source.along().stream().map(SourceText::text).toList(),
-        source.facing().stream().map(SourceText::text).toList(),
+        names(source.along()),
+        names(source.facing()),
         edge,
         length,
         (edge + more - length) / 2,
@@ -131,10 +131,16 @@ final class TrimFactory {
     return formula == null ? 0 : scope.length(formula);
   }
 
-  private double length(List<SourceText> lines) {
+  private static List<String> names(List<TrimSource.Stretch> lines) {
+    return lines.stream().map(stretch -> stretch.line().text()).toList();
+  }
+
+  private double length(List<TrimSource.Stretch> lines) {
     double sum = 0;
-    for (SourceText line : lines) {
-      sum += length(line);
+    for (TrimSource.Stretch part : lines) {
+      SeamAssembler.Range range =
+          SeamAssembler.range(scope, part.from(), part.to(), length(part.line()), part.line());
+      sum += range.to() - range.from();
     }
     return sum;
   }
@@ -192,7 +198,7 @@ final class TrimFactory {
     if (Math.abs(edge - other) > tolerance) {
       report(
           GradeCode.TRIM_SIDES_DIFFER,
-          source.facing().get(0).position(),
+          source.facing().get(0).line().position(),
           source,
           "edge",
           Rounded.hundredth(edge),

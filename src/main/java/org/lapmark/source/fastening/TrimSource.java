@@ -10,7 +10,7 @@ import org.lapmark.source.key.Ref;
  *
  * @param name its name
  * @param thing the hardware or the material
- * @param along the edges, chains or lines that it is sewn along, end to end, as {@code panel.edge}
+ * @param along the edges, chains or lines that it is sewn along, end to end
  * @param facing those on its other side; empty where nothing is
  * @param length how long it is, or null for what its edges ask for
  * @param ends how far each of its ends stands in from the ends of its edges, or null
@@ -27,8 +27,8 @@ import org.lapmark.source.key.Ref;
 public record TrimSource(
     SourceText name,
     SourceText thing,
-    List<SourceText> along,
-    List<SourceText> facing,
+    List<Stretch> along,
+    List<Stretch> facing,
     Formula length,
     Formula ends,
     boolean centred,
@@ -40,6 +40,15 @@ public record TrimSource(
     Formula casing) {
   /** What a thing says how wide it shows by. */
   public static final String VISIBLE_WIDTH = "visible_width";
+
+  /**
+   * A line, or a part of one.
+   *
+   * @param line {@code panel.edge}
+   * @param from where on it the part begins, or null for its beginning
+   * @param to where it ends, or null for its end
+   */
+  public record Stretch(SourceText line, Formula from, Formula to) {}
 
   /** Copies the lists. */
   public TrimSource {

@@ -25,13 +25,25 @@ import org.lapmark.source.yaml.YamlNode;
 
 /** Reads what is fastened: trims along edges, and what is attached at places. */
 final class FasteningReader {
-  private static final Form<List<SourceText>> LINES =
-      Forms.oneOrMore(Forms.special("text", Forms.schema("type", "string"), FasteningReader::line))
-          .shown("edge, chain or line of a panel, or a list");
+  private static final Form<SourceText> LINE =
+      Forms.special(
+          "edge, chain or line of a panel", Forms.schema("type", "string"), FasteningReader::line);
+  private static final Key<SourceText> PART_OF = Key.required("edge", LINE);
+  private static final Key<Formula> FROM = Key.of("from", Forms.PLACE);
+  private static final Key<Formula> TO = Key.of("to", Forms.PLACE);
+  private static final Table TRIM_EDGE = Table.of("trim_edge", PART_OF, FROM, TO);
+  private static final Form<YamlNode> LINE_OR_PART = Forms.either(LINE, Forms.map(TRIM_EDGE));
+  private static final Form<List<TrimSource.Stretch>> LINES =
+      Forms.oneOrMore(
+          new Form<>(
+              LINE_OR_PART.shown(),
+              LINE_OR_PART.schema(),
+              LINE_OR_PART.tables(),
+              FasteningReader::stretch));
 
   private static final Key<SourceText> TRIMMING = Key.required("thing", Forms.NAME);
-  private static final Key<List<SourceText>> ALONG = Key.required("along", LINES);
-  private static final Key<List<SourceText>> FACING = Key.of("facing", LINES);
+  private static final Key<List<TrimSource.Stretch>> ALONG = Key.required("along", LINES);
+  private static final Key<List<TrimSource.Stretch>> FACING = Key.of("facing", LINES);
   private static final Key<Formula> TRIM_LENGTH = Key.of("length", Forms.LENGTH);
   private static final Key<Formula> ENDS = Key.of("ends", Forms.LENGTH).unless("0 mm");
   private static final Key<Boolean> CENTRED = Key.of("centred", Forms.TRUTH).unless("no");
@@ -136,6 +148,17 @@ final class FasteningReader {
       return null;
     }
     return line;
+  }
+
+  private static TrimSource.Stretch stretch(Reading reading, YamlNode node, String key) {
+    if (!(node instanceof YamlNode.Entries)) {
+      SourceText line = line(reading, node, key);
+      return line == null ? null : new TrimSource.Stretch(line, null, null);
+    }
+    Stated in = Stated.of(reading, node, TRIM_EDGE, node.firstKey(), key);
+    return isSound(in, TRIM_EDGE)
+        ? new TrimSource.Stretch(in.get(PART_OF), in.get(FROM), in.get(TO))
+        : null;
   }
 
   Fastenings read(Stated pattern) {
