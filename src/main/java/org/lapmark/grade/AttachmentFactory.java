@@ -14,7 +14,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -40,7 +39,6 @@ final class AttachmentFactory {
 
   private final PatternScope scope;
   private final PatternSource source;
-  private final List<Piece> pieces;
   private final Findings findings;
   private final Map<String, Optional<Attached>> built = new LinkedHashMap<>();
 
@@ -48,13 +46,10 @@ final class AttachmentFactory {
    * Prepares the work.
    *
    * @param source what the variant has
-   * @param pieces its pieces
    */
-  AttachmentFactory(
-      PatternScope scope, PatternSource source, List<Piece> pieces, Findings findings) {
+  AttachmentFactory(PatternScope scope, PatternSource source, Findings findings) {
     this.scope = scope;
     this.source = source;
-    this.pieces = pieces;
     this.findings = findings;
   }
 
@@ -81,9 +76,6 @@ final class AttachmentFactory {
     return built.get(name);
   }
 
-  /** How wide something is, and how far it reaches. */
-  private record Extent(double width, double length) {}
-
   /** One attachment, by how its place is stated. */
   private final class Placing implements AttachmentSource.Reader<Attached> {
     private final AttachmentSource attachment;
@@ -91,50 +83,19 @@ final class AttachmentFactory {
 
     Placing(AttachmentSource attachment) {
       this.attachment = attachment;
-      Extent own = attachment.thing() == null ? ofPiece() : ofThing();
-      this.extent =
-          new Extent(
-              attachment.width() == null ? own.width() : scope.positiveLength(attachment.width()),
-              attachment.length() == null
-                  ? own.length()
-                  : scope.positiveLength(attachment.length()));
-    }
-
-    private Extent ofThing() {
-      ThingSource thing = TrimFactory.thing(scope, attachment.thing());
-      Formula length = thing.properties().get("length");
-      return new Extent(
-          TrimFactory.width(scope, thing).orElse(0), length == null ? 0 : scope.length(length));
-    }
-
-    private Extent ofPiece() {
-      Panel panel = piece().shape().panel();
-      Box box = panel.outline().bounds();
-      if (attachment.end() == null) {
-        return new Extent(box.width(), box.height());
+      if (attachment.piece() != null) {
+        requirePiece(attachment.piece());
       }
-      Path end = PatternScope.edge(panel, attachment.end());
-      Point inward = end.end().minus(end.start()).unit().quarterTurn();
-      double far = 0;
-      for (Edge edge : panel.edges()) {
-        far = Math.max(far, edge.path().start().minus(end.start()).dot(inward));
-      }
-      return new Extent(end.length(), far);
+      this.extent = Extent.of(scope, attachment);
     }
 
-    private Piece piece() {
-      SourceText number = attachment.piece();
-      boolean stated =
+    private void requirePiece(SourceText number) {
+      boolean made =
           source.pieces().stream()
               .anyMatch(one -> Integer.toString(one.number()).equals(number.text()));
-      Optional<Piece> made =
-          pieces.stream()
-              .filter(one -> Integer.toString(one.number()).equals(number.text()))
-              .findFirst();
-      if (made.isEmpty() && !stated) {
+      if (!made && scope.piece(number.text()).isPresent()) {
         throw absent("piece " + number.text(), number.position());
       }
-      return made.orElseThrow(DemandGraph.Unavailable::new);
     }
 
     private FindingException absent(String name, Position place) {

@@ -78,15 +78,7 @@ public final class Grader {
     MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
         new GradedPattern(
-            made,
-            variant,
-            measures,
-            panels,
-            pieces,
-            seams(pieces),
-            scope,
-            refusals,
-            fastened(pieces)));
+            made, variant, measures, panels, pieces, seams(pieces), scope, refusals, fastened()));
   }
 
   /** What is stated of pieces, without those that aren't cut; what couldn't be built stays. */
@@ -133,14 +125,14 @@ public final class Grader {
     return seams;
   }
 
-  private Fastened fastened(List<Piece> pieces) {
+  private Fastened fastened() {
     TrimFactory factory = new TrimFactory(scope, findings);
     List<Trim> trims = new ArrayList<>();
     source
         .fastenings()
         .trims()
         .forEach(trim -> attempt(() -> factory.build(trim)).ifPresent(trims::add));
-    return new Fastened(trims, new AttachmentFactory(scope, source, pieces, findings).all());
+    return new Fastened(trims, new AttachmentFactory(scope, source, findings).all());
   }
 
   private Optional<String> print(TemplateText text) {

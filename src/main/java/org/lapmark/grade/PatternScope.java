@@ -34,6 +34,7 @@ import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SizeTable;
@@ -65,6 +66,7 @@ final class PatternScope implements Scope {
   private final Map<String, SeamSource> seams = new LinkedHashMap<>();
   private final Map<String, OptionSource> options = new LinkedHashMap<>();
   private final Fastenings fastenings;
+  private final List<PieceSource> pieces;
   private final List<String> sizeNames;
   private final Map<String, Value> tried;
   private final Presence presence;
@@ -90,6 +92,7 @@ final class PatternScope implements Scope {
     source.panels().forEach(panel -> panels.put(panel.name().text(), panel));
     source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
     this.fastenings = source.fastenings();
+    this.pieces = source.pieces();
     this.factory = new PanelFactory(this, variant, findings);
     this.notches = new NotchFactory(this, variant, findings);
   }
@@ -110,6 +113,7 @@ final class PatternScope implements Scope {
     this.panels.putAll(above.panels);
     this.seams.putAll(above.seams);
     this.fastenings = above.fastenings;
+    this.pieces = above.pieces;
     this.factory = new PanelFactory(this, variant, sink);
     this.notches = new NotchFactory(this, variant, sink);
   }
@@ -442,6 +446,13 @@ final class PatternScope implements Scope {
   /** All that is fastened, also what the variant doesn't have. */
   Fastenings fastenings() {
     return fastenings;
+  }
+
+  /** A piece by its number, also one that the variant doesn't have. */
+  Optional<PieceSource> piece(String number) {
+    return pieces.stream()
+        .filter(piece -> Integer.toString(piece.number()).equals(number))
+        .findFirst();
   }
 
   boolean hasPanel(String name) {

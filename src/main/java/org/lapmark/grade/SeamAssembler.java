@@ -23,6 +23,7 @@ import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SeamSource.Member;
+import org.lapmark.source.fastening.AttachmentSource;
 import org.lapmark.source.fastening.TrimSource;
 
 /** Puts the sides of a seam together in one variant, each in the order of sewing. */
@@ -349,8 +350,9 @@ final class SeamAssembler {
   }
 
   private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
-    Optional<Stretch> stretch = stretch(tab.width(), false);
-    double width = stretch.isPresent() ? stretch.get().length() : fixed(tab.width());
+    Optional<AttachmentSource> attachment =
+        scope.fastenings().attachment(tab.width().text().text());
+    double width = attachment.isPresent() ? width(attachment.get(), tab) : width(tab.width());
     double at = along(tab.at(), whole);
     if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
         && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
@@ -369,7 +371,32 @@ final class SeamAssembler {
               "size",
               variant.size()));
     }
-    return new SeamSide.Tab(tab.width().text().text(), width, at);
+    String text = tab.width().text().text();
+    return new SeamSide.Tab(called(attachment).orElse(text), width, at);
+  }
+
+  private double width(Member member) {
+    return stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member));
+  }
+
+  private double width(AttachmentSource attachment, SeamSource.Tab tab) {
+    scope.requirePresence(attachment.ref(), tab.width().text());
+    return Extent.of(scope, attachment).width();
+  }
+
+  /** How something caught is called that is stated as an attachment: by what states its width. */
+  private Optional<String> called(Optional<AttachmentSource> attachment) {
+    return attachment.flatMap(
+        one -> {
+          if (one.width() != null) {
+            return Optional.of(one.width().text().text());
+          }
+          return one.end() == null
+              ? Optional.empty()
+              : scope
+                  .piece(one.piece().text())
+                  .map(piece -> piece.panel().text() + '.' + one.end().text());
+        });
   }
 
   /** A length, or a plain number as a share of a whole. */

@@ -77,7 +77,7 @@ public record SeamSource(
   /**
    * Something caught in the seam.
    *
-   * @param width its edge, or its width
+   * @param width its edge, its width, or the attachment that it is
    * @param at where its middle lies, from the side's start, as a length or a fraction
    */
   public record Tab(Member width, Formula at) {}

@@ -21,6 +21,7 @@ import org.lapmark.grade.fastening.Fastened;
 import org.lapmark.grade.fastening.Trim;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.seam.SeamSide;
 import org.lapmark.source.read.PatternReader;
 
 /** What is fastened in the demos and on the shelf, in numbers. */
@@ -163,5 +164,24 @@ class FasteningsTest {
             Variant.ofSize("M"));
     assertEquals(yesterday.seams(), bag.seams());
     assertEquals(Fastened.NONE, yesterday.fastened());
+  }
+
+  @Test
+  void whatIsCaughtInASeamIsAsWideAsItsAttachment() throws IOException {
+    SeamSide side = seam(grade(SHELF + "millrace-drum-bag", Variant.ofSize("S")), "end_seam");
+    assertEquals(List.of(new SeamSide.Tab("ring_tab.top", 25, side.length() / 2)), side.tabs());
+    GradedPattern hat = grade(HAT, new Variant("60", new TreeMap<>(Map.of("cord", "yes"))));
+    SeamSide crown = seam(hat, "loops");
+    assertEquals(List.of(8.0, 8.0), crown.tabs().stream().map(SeamSide.Tab::width).toList());
+    assertEquals(crown.length() / 4, crown.tabs().get(0).at(), 1e-9);
+  }
+
+  private static SeamSide seam(GradedPattern pattern, String name) {
+    return pattern.seams().stream()
+        .filter(seam -> seam.name().equals(name))
+        .findFirst()
+        .orElseThrow()
+        .sides()
+        .get(0);
   }
 }

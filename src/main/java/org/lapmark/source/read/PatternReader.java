@@ -226,6 +226,7 @@ public final class PatternReader {
     source.measures().forEach(measure -> names.add(measure.name().text()));
     source.options().options().forEach(option -> names.add(option.name().text()));
     source.fastenings().trims().forEach(trim -> names.add(trim.name().text()));
+    source.fastenings().attachments().forEach(one -> names.add(one.name().text()));
     return names;
   }
 
