@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.fastening.Fastened;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Scope;
@@ -61,7 +62,7 @@ public record EvaluatedPattern(
       Scope scope) {
     this(
         source,
-        new GradedPattern(variant, measures, panels, pieces, seams, List.of()),
+        new GradedPattern(variant, measures, panels, pieces, seams, List.of(), Fastened.NONE),
         scope,
         Map.of());
   }
@@ -73,6 +74,11 @@ public record EvaluatedPattern(
    * @param scope what names in them stand for, in the variant that can't be made
    */
   public record Reason(TemplateText text, Scope scope) {}
+
+  /** What is sewn along edges and attached at places. */
+  public Fastened fastened() {
+    return values.fastened();
+  }
 
   /** The size and a choice for every option. */
   public Variant variant() {

@@ -146,7 +146,25 @@ public enum GradeCode implements FindingCode {
   /** A drawn panel without grainline, cut from cloth that has a grain. */
   GRAINLINE_MISSING(Severity.WARNING),
   /** A grainline that leaves its panel. */
-  GRAINLINE_OUTSIDE(Severity.WARNING);
+  GRAINLINE_OUTSIDE(Severity.WARNING),
+  /** How wide something shows is asked, and nothing says so. */
+  TRIM_WIDTH_UNKNOWN,
+  /** The edges on the two sides of a trim don't have one length. */
+  TRIM_SIDES_DIFFER,
+  /** A trim of whose edges nothing is left between its ends. */
+  TRIM_WITHOUT_ROOM,
+  /** A trim that is longer or shorter than its edges ask for. */
+  TRIM_LENGTH_DIFFERS,
+  /** Stitches that don't go through what they are to hold. */
+  TRIM_STITCHES_MISS,
+  /** A casing lower than what lies in it. */
+  CASING_TOO_NARROW,
+  /** A mark that the panel doesn't have. */
+  ATTACHMENT_MARK_UNKNOWN,
+  /** Something wider than the line at which it is attached, or that hangs over its end. */
+  ATTACHMENT_BEYOND,
+  /** Something that is attached beside its panel. */
+  ATTACHMENT_OUTSIDE;
 
   private final Severity severity;
 

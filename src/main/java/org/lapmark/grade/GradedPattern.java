@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.grade.fastening.Fastened;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
@@ -19,6 +20,7 @@ import org.lapmark.seam.WalkedSeam;
  * @param pieces in the order stated
  * @param seams every seam with its lengths
  * @param refusals what can't be chosen in place of the variant's choices
+ * @param fastened what is sewn along edges and attached at places
  */
 public record GradedPattern(
     Variant variant,
@@ -26,7 +28,8 @@ public record GradedPattern(
     Map<String, Panel> panels,
     List<Piece> pieces,
     List<WalkedSeam> seams,
-    List<Refusal> refusals) {
+    List<Refusal> refusals,
+    Fastened fastened) {
   /** Copies the collections, keeping their order. */
   public GradedPattern {
     measures = Collections.unmodifiableMap(new LinkedHashMap<>(measures));
@@ -43,6 +46,6 @@ public record GradedPattern(
    * @return the pattern with all else
    */
   public GradedPattern with(List<Piece> some) {
-    return new GradedPattern(variant, measures, panels, some, seams, refusals);
+    return new GradedPattern(variant, measures, panels, some, seams, refusals, fastened);
   }
 }

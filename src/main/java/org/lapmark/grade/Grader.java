@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.fastening.Fastened;
+import org.lapmark.grade.fastening.Trim;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -80,7 +82,13 @@ public final class Grader {
         new EvaluatedPattern(
             made,
             new GradedPattern(
-                variant, measures, panels, pieces, seams(pieces), List.copyOf(refused.keySet())),
+                variant,
+                measures,
+                panels,
+                pieces,
+                seams(pieces),
+                List.copyOf(refused.keySet()),
+                fastened()),
             scope,
             refused));
   }
@@ -127,6 +135,16 @@ public final class Grader {
     List<WalkedSeam> seams = new ArrayList<>();
     source.seams().forEach(seam -> attempt(() -> walker.walk(seam)).ifPresent(seams::add));
     return seams;
+  }
+
+  private Fastened fastened() {
+    TrimFactory factory = new TrimFactory(evaluator, findings);
+    List<Trim> trims = new ArrayList<>();
+    source
+        .fastenings()
+        .trims()
+        .forEach(trim -> attempt(() -> factory.build(trim)).ifPresent(trims::add));
+    return new Fastened(trims, new AttachmentFactory(evaluator, source, findings).all());
   }
 
   private Optional<String> print(TemplateText text) {

@@ -41,6 +41,7 @@ final class PanelMarks {
       DemandGraph graph,
       PanelFactory factory,
       PanelShapes shapes,
+      FastenedThings fastened,
       PatternScope scope,
       Findings findings) {
     this.statements = statements;
@@ -54,8 +55,8 @@ final class PanelMarks {
         new NotchFactory(
             scope,
             this::seam,
-            new SeamAssembler(scope, shapes, this::plainNotches, SeamAllowances.NONE),
-            new SeamAssembler(scope, shapes, this::notches, SeamAllowances.NONE),
+            new SeamAssembler(scope, shapes, fastened, this::plainNotches, SeamAllowances.NONE),
+            new SeamAssembler(scope, shapes, fastened, this::notches, SeamAllowances.NONE),
             findings);
   }
 

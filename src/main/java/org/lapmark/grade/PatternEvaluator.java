@@ -13,6 +13,7 @@ import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.TrimSource;
 
 /** Evaluates a pattern in one variant: all its values and panels on demand, in one graph. */
 final class PatternEvaluator implements Scope {
@@ -22,6 +23,7 @@ final class PatternEvaluator implements Scope {
   private final PatternScope scope;
   private final Presence presence;
   private final PanelShapes shapes;
+  private final FastenedThings fastened;
   private final PanelMarks marks;
   private final NamedValues names;
 
@@ -47,7 +49,9 @@ final class PatternEvaluator implements Scope {
     this.presence = new Presence(scope, statements, graph);
     PanelFactory factory = new PanelFactory(scope, variant, findings);
     this.shapes = new PanelShapes(statements, presence, graph, factory, variant.size());
-    this.marks = new PanelMarks(statements, presence, graph, factory, shapes, scope, findings);
+    this.fastened = new FastenedThings(statements, presence, graph, scope, shapes);
+    this.marks =
+        new PanelMarks(statements, presence, graph, factory, shapes, fastened, scope, findings);
     this.names =
         new NamedValues(variant, statements, presence, graph, tried, scope, this::trial, findings);
   }
@@ -66,6 +70,13 @@ final class PatternEvaluator implements Scope {
 
   @Override
   public Value geometry(SourceText function, List<SourceText> references) {
+    if (function.text().equals("width")) {
+      SourceText name = references.get(0);
+      Optional<TrimSource> trim = fastened.trim(name.text());
+      if (trim.isPresent()) {
+        return fastened.visible(trim.get(), name);
+      }
+    }
     return GeometryFunction.value(function, references, shapes);
   }
 
@@ -98,6 +109,10 @@ final class PatternEvaluator implements Scope {
 
   PanelShapes shapes() {
     return shapes;
+  }
+
+  FastenedThings fastened() {
+    return fastened;
   }
 
   PanelMarks marks() {

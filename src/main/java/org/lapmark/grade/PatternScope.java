@@ -133,6 +133,13 @@ final class PatternScope implements Scope {
     return new FindingException(Finding.of(code, position, all.toArray()));
   }
 
+  /** Something amiss in this variant with what has a name. */
+  FindingException fault(GradeCode code, Position position, String name, Object... arguments) {
+    List<Object> all = new ArrayList<>(List.of(arguments));
+    all.addAll(List.of("name", name, "size", size));
+    return new FindingException(Finding.of(code, position, all.toArray()));
+  }
+
   /**
    * A length.
    *

@@ -17,6 +17,9 @@ import org.lapmark.source.PieceSource;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.AttachmentSource;
+import org.lapmark.source.fastening.Fastenings;
+import org.lapmark.source.fastening.TrimSource;
 import org.lapmark.source.key.Passages;
 import org.lapmark.source.key.Ref;
 
@@ -135,6 +138,9 @@ final class Presence {
         kept(source.panels(), PanelSource::ref).stream().map(this::of).toList(),
         pieces(source, findings),
         kept(source.seams(), SeamSource::ref),
+        new Fastenings(
+            kept(source.fastenings().trims(), TrimSource::ref),
+            kept(source.fastenings().attachments(), AttachmentSource::ref)),
         new MakingSource(
             making.texts(),
             making.stitches(),
@@ -187,6 +193,8 @@ final class Presence {
                     step.stage(),
                     step.uses().stream()
                         .filter(use -> stands(Ref.of(Ref.Kind.THING, use.text())))
+                        .filter(use -> stands(Ref.of(Ref.Kind.TRIM, use.text())))
+                        .filter(use -> stands(Ref.of(Ref.Kind.ATTACHMENT, use.text())))
                         .toList(),
                     text(step.body())))
         .toList();

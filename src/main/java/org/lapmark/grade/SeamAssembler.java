@@ -20,11 +20,14 @@ import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SeamSource.Member;
+import org.lapmark.source.fastening.AttachmentSource;
+import org.lapmark.source.fastening.TrimSource;
 
 /** Puts the sides of a seam together in one variant, each in the order of sewing. */
 final class SeamAssembler {
   private final PatternScope scope;
   private final PanelShapes shapes;
+  private final FastenedThings fastened;
   private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
   private final SeamAllowances allowances;
 
@@ -37,10 +40,12 @@ final class SeamAssembler {
   SeamAssembler(
       PatternScope scope,
       PanelShapes shapes,
+      FastenedThings fastened,
       BiFunction<Panel, List<String>, List<Mark.Notch>> notches,
       SeamAllowances allowances) {
     this.scope = scope;
     this.shapes = shapes;
+    this.fastened = fastened;
     this.notches = notches;
     this.allowances = allowances;
   }
@@ -136,7 +141,7 @@ final class SeamAssembler {
       parts.add(
           stretch.isPresent()
               ? part(member, stretch.get())
-              : SeamPart.ofLength(member.text().text(), fixed(member), member.notch()));
+              : SeamPart.ofLength(called(member), fixed(member), member.notch()));
     }
     if (parts.isEmpty()) {
       // The reader has said what is wrong with this side.
@@ -159,20 +164,31 @@ final class SeamAssembler {
   }
 
   private double fixed(Member member) {
-    double length = scope.length(member.formula());
+    Formula formula =
+        fastened
+            .trim(member.text().text())
+            .map(trim -> fastened.visibleWidth(trim, member.text()))
+            .orElse(member.formula());
+    double length = scope.length(formula);
     if (length < 0) {
       throw new FindingException(
           Finding.of(
               GradeCode.LENGTH_NOT_POSITIVE,
-              member.formula().text().position(),
+              formula.text().position(),
               "value",
               Rounded.hundredth(length),
               "cause",
-              PatternScope.cause(member.formula()),
+              PatternScope.cause(formula),
               "size",
               scope.size()));
     }
     return length;
+  }
+
+  /** What a part that is no edge is called. */
+  private String called(Member member) {
+    String text = member.text().text();
+    return fastened.trim(text).map(TrimSource::called).orElse(text);
   }
 
   /** The members of a side that are edges, in the order of sewing; lengths are empty. */
@@ -192,12 +208,30 @@ final class SeamAssembler {
     Panel panel = shapes.shape(text.part(0, dot));
     SourceText edge = text.part(dot + 1, text.text().length());
     double whole = PatternScope.closed(panel, edge).length();
-    double from = member.from() == null ? 0 : along(member.from(), whole);
-    double to = member.to() == null ? whole : along(member.to(), whole);
+    Range range = range(scope, member.from(), member.to(), whole, text);
+    return Optional.of(
+        new Stretch(panel, edge.text(), range.from(), range.to(), against == member.reversed()));
+  }
+
+  /** Where a part of a line begins and ends, in millimetres. */
+  record Range(double from, double to) {}
+
+  /**
+   * The stated part of a line.
+   *
+   * @param first where it begins, or null for the line's beginning
+   * @param last where it ends, or null for its end
+   * @param text the line as written
+   * @throws FindingException when it doesn't lie on the line
+   */
+  static Range range(
+      PatternScope scope, Formula first, Formula last, double whole, SourceText text) {
+    double from = first == null ? 0 : scope.along(first, whole);
+    double to = last == null ? whole : scope.along(last, whole);
     if (!(from >= -Path.JOIN_TOLERANCE
         && from < to - Path.JOIN_TOLERANCE
         && to <= whole + Path.JOIN_TOLERANCE)) {
-      Formula at = member.from() == null ? member.to() : member.from();
+      Formula at = first == null ? last : first;
       throw new FindingException(
           Finding.of(
               GradeCode.SEAM_PART_OFF_EDGE,
@@ -213,13 +247,7 @@ final class SeamAssembler {
               "size",
               scope.size()));
     }
-    return Optional.of(
-        new Stretch(
-            panel,
-            edge.text(),
-            Math.max(0, from),
-            Math.min(whole, to),
-            against == member.reversed()));
+    return new Range(Math.max(0, from), Math.min(whole, to));
   }
 
   private SeamPart part(Member member, Stretch stretch) {
@@ -321,8 +349,8 @@ final class SeamAssembler {
   }
 
   private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
-    Optional<Stretch> stretch = stretch(tab.width(), false);
-    double width = stretch.isPresent() ? stretch.get().length() : fixed(tab.width());
+    Optional<AttachmentSource> attachment = fastened.attachment(tab.width().text().text());
+    double width = attachment.isPresent() ? width(attachment.get(), tab) : width(tab.width());
     double at = along(tab.at(), whole);
     if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
         && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
@@ -341,7 +369,32 @@ final class SeamAssembler {
               "size",
               scope.size()));
     }
-    return new SeamSide.Tab(tab.width().text().text(), width, at);
+    String text = tab.width().text().text();
+    return new SeamSide.Tab(called(attachment).orElse(text), width, at);
+  }
+
+  private double width(Member member) {
+    return stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member));
+  }
+
+  private double width(AttachmentSource attachment, SeamSource.Tab tab) {
+    fastened.require(attachment, tab.width().text());
+    return fastened.extent(attachment).width();
+  }
+
+  /** How something caught is called that is stated as an attachment: by what states its width. */
+  private Optional<String> called(Optional<AttachmentSource> attachment) {
+    return attachment.flatMap(
+        one -> {
+          if (one.width() != null) {
+            return Optional.of(one.width().text().text());
+          }
+          return one.end() == null
+              ? Optional.empty()
+              : fastened
+                  .piece(one.piece().text())
+                  .map(piece -> piece.panel().text() + '.' + one.end().text());
+        });
   }
 
   /** A length, or a plain number as a share of a whole. */

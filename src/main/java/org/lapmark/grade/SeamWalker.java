@@ -33,7 +33,11 @@ final class SeamWalker {
     this.findings = findings;
     this.assembler =
         new SeamAssembler(
-            scope, evaluator.shapes(), evaluator.marks()::notches, SeamAllowances.of(pieces));
+            scope,
+            evaluator.shapes(),
+            evaluator.fastened(),
+            evaluator.marks()::notches,
+            SeamAllowances.of(pieces));
     this.joints = new JointFinder(assembler, seams);
     this.swaps = new SwapCheck(pieces);
   }

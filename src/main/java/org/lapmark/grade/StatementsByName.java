@@ -15,9 +15,11 @@ import org.lapmark.source.MeasureSource;
 import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.Fastenings;
 import org.lapmark.source.key.Ref;
 
 /** What a pattern states, by the names that formulas and texts use. */
@@ -29,6 +31,8 @@ final class StatementsByName {
   private final Map<String, SeamSource> seams = new LinkedHashMap<>();
   private final Map<String, OptionSource> options;
   private final Map<Ref, Formula> conditions;
+  private final Fastenings fastenings;
+  private final List<PieceSource> pieces;
   private final List<String> sizes;
 
   StatementsByName(PatternSource source) {
@@ -42,6 +46,8 @@ final class StatementsByName {
     source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
     options = named(source.options().options(), option -> option.name().text());
     conditions = source.options().conditions();
+    fastenings = source.fastenings();
+    pieces = source.pieces();
   }
 
   private static <T> Map<String, T> named(List<T> all, Function<T, String> name) {
@@ -83,6 +89,18 @@ final class StatementsByName {
   /** The first seam of a name, or null. */
   SeamSource seam(String name) {
     return seams.get(name);
+  }
+
+  /** All that is fastened. */
+  Fastenings fastenings() {
+    return fastenings;
+  }
+
+  /** A piece by its number. */
+  Optional<PieceSource> piece(String number) {
+    return pieces.stream()
+        .filter(piece -> Integer.toString(piece.number()).equals(number))
+        .findFirst();
   }
 
   /** On what condition something belongs to a variant, or null. */

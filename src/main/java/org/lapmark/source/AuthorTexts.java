@@ -63,6 +63,7 @@ public final class AuthorTexts {
         source.panels(),
         replaced.pieces(),
         source.seams(),
+        source.fastenings(),
         replaced.making(),
         source.steps().stream().map(step -> translated(step, steps)).toList(),
         source.notes().stream().map(note -> notes.getOrDefault(note.name(), note)).toList(),
@@ -115,6 +116,7 @@ public final class AuthorTexts {
         source.panels(),
         source.pieces().stream().map(piece -> piece(piece, exchange)).toList(),
         source.seams(),
+        source.fastenings(),
         new MakingSource(
             values(making.texts(), exchange),
             making.stitches(),

@@ -1,6 +1,7 @@
 package org.lapmark.source;
 
 import java.util.List;
+import org.lapmark.source.fastening.Fastenings;
 
 /**
  * A pattern folder as read. Lists keep the order of the source. What couldn't be read is missing
@@ -16,6 +17,7 @@ import java.util.List;
  * @param panels panel shapes
  * @param pieces what is printed and cut
  * @param seams what is sewn together
+ * @param fastenings what is fastened to panels and isn't a seam of edges
  * @param making what a maker should know
  * @param steps the steps, by file name in code point order
  * @param notes the introduction, the author's own cautions and the like
@@ -33,6 +35,7 @@ public record PatternSource(
     List<PanelSource> panels,
     List<PieceSource> pieces,
     List<SeamSource> seams,
+    Fastenings fastenings,
     MakingSource making,
     List<StepSource> steps,
     List<NoteSource> notes,
@@ -90,6 +93,7 @@ public record PatternSource(
         panels,
         pieces,
         seams,
+        Fastenings.NONE,
         MakingSource.NONE,
         steps,
         List.of(),
@@ -115,6 +119,7 @@ public record PatternSource(
         panels,
         others,
         seams,
+        fastenings,
         making,
         steps,
         notes,
@@ -140,6 +145,7 @@ public record PatternSource(
         panels,
         pieces,
         seams,
+        fastenings,
         making,
         steps,
         notes,

@@ -60,7 +60,8 @@ public record SeamSource(
   }
 
   /**
-   * One part of a side: an edge or chain if the text names one, else a length.
+   * One part of a side: an edge or chain if the text names one, a trim if it names one, else a
+   * length.
    *
    * @param text as written
    * @param formula the same as a formula
@@ -76,7 +77,7 @@ public record SeamSource(
   /**
    * Something caught in the seam.
    *
-   * @param width its edge, or its width
+   * @param width its edge, its width, or the attachment that it is
    * @param at where its middle lies, from the side's start, as a length or a fraction
    */
   public record Tab(Member width, Formula at) {}

@@ -130,7 +130,21 @@ public enum SourceCode implements FindingCode {
   /** An edge with neither an allowance nor one at its start and one at its end, or with both. */
   EDGE_ALLOWANCE,
   /** Where a slash line ends is stated in no way, or in two. */
-  SLASH_END;
+  SLASH_END,
+  /** What a trim is sewn along isn't named with its panel. */
+  TRIM_LINE,
+  /** What is attached, or where, isn't stated in one of the ways. */
+  ATTACHMENT_STATEMENT,
+  /** A side that cloth doesn't have. */
+  ATTACHMENT_SIDE,
+  /** A material or hardware that isn't stated. */
+  THING_UNKNOWN,
+  /** A piece that isn't stated. */
+  PIECE_UNKNOWN,
+  /** An attachment that isn't stated. */
+  HOLDER_UNKNOWN,
+  /** Attachments that hold each other, and none is attached to a panel. */
+  HELD_IN_A_CIRCLE;
 
   private final Severity severity;
 
@@ -155,7 +169,9 @@ public enum SourceCode implements FindingCode {
   @Override
   public List<String> subject() {
     return switch (this) {
-      case MATERIAL_UNKNOWN, PANEL_UNKNOWN, USE_UNKNOWN -> List.of("name", "name");
+      case MATERIAL_UNKNOWN, PANEL_UNKNOWN, USE_UNKNOWN, THING_UNKNOWN, HOLDER_UNKNOWN ->
+          List.of("name", "name");
+      case PIECE_UNKNOWN -> List.of("piece", "name");
       case SEAM_UNKNOWN -> List.of("seam", "name");
       case EDGE_UNKNOWN -> List.of("edge", "panel", "name");
       case CORNER_UNKNOWN -> List.of("corner", "panel", "name");

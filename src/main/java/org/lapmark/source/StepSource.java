@@ -10,7 +10,7 @@ import org.lapmark.source.key.Ref;
  * @param id its stated name, for cross-references
  * @param title its heading
  * @param stage the heading of the group it belongs to
- * @param uses the tools, materials and hardware it uses, by id
+ * @param uses the tools, materials, hardware, trims and attachments it uses, by id
  * @param body the Markdown after the front matter
  */
 public record StepSource(

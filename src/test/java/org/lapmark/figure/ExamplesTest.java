@@ -79,6 +79,11 @@ class ExamplesTest {
     for (Choice choice : TABLES.get(where).choices()) {
       if (choice.keys().contains(key)) {
         choice.keys().forEach(entry::remove);
+        choice.ways().stream()
+            .filter(way -> way.contains(key))
+            .findFirst()
+            .orElseThrow()
+            .forEach(beside -> entry.put(beside, example(where + "/" + beside)));
       }
     }
     entry.put(key, value);

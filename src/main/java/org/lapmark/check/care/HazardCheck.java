@@ -1,9 +1,9 @@
 package org.lapmark.check.care;
 
 import org.lapmark.check.rule.CheckCode;
+import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PrintedTexts;
-import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;

@@ -145,7 +145,10 @@ public record Article(
         piped,
         places,
         Optional.ofNullable(zip)
-            .flatMap(one -> staging.attempt(() -> one.stage(staging, rim, across))),
+            .flatMap(
+                one ->
+                    staging.attempt(
+                        () -> one.stage(staging, staging.names().panel(panel), rim, across))),
         Optional.ofNullable(straps)
             .flatMap(one -> staging.attempt(() -> one.stage(staging, rim, across, bar))),
         Optional.ofNullable(baste)

@@ -1,5 +1,7 @@
 package org.lapmark.figure.article;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.figure.ink.Canvas;
@@ -8,12 +10,16 @@ import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.fastening.Attached;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
@@ -22,24 +28,44 @@ import org.lapmark.source.key.Table;
  * Straps of the finished article.
  *
  * @param at places along the rim where they are caught
+ * @param attachments their names where they are stated as attachments, which say the rest; or none
  * @param places distances of their middles from the left side
- * @param width their width
- * @param cloth their material
+ * @param width their width, or null
+ * @param cloth their material, or null
  */
-record ArticleStraps(Formula at, List<Formula> places, Formula width, SourceText cloth) {
+record ArticleStraps(
+    Formula at,
+    List<SourceText> attachments,
+    List<Formula> places,
+    Formula width,
+    SourceText cloth) {
   private static final Key<Formula> AT = Key.required("at", FigureForms.PLACE);
   private static final Key<Entries<Formula>> PLACES =
-      Key.required("places", FigureForms.each(FigureForms.LENGTH));
-  private static final Key<Formula> WIDTH = Key.required("width", FigureForms.LENGTH);
-  private static final Key<SourceText> CLOTH = Key.required("cloth", FigureForms.NAME);
-  private static final Table TABLE = Table.of("straps", AT, PLACES, WIDTH, CLOTH);
+      Key.of("places", FigureForms.each(FigureForms.LENGTH));
+  private static final Key<Formula> WIDTH = Key.of("width", FigureForms.LENGTH);
+  private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
+  private static final Key<Entries<SourceText>> ATTACHMENTS =
+      Key.of("attachments", FigureForms.each(FigureForms.NAME));
+  private static final Table TABLE =
+      Table.of("straps", AT, PLACES, WIDTH, CLOTH, ATTACHMENTS)
+          .oneOf(Choice.of(way(PLACES, WIDTH, CLOTH), way(ATTACHMENTS)));
 
   /** Stated as a map. */
   static final Form<ArticleStraps> FORM = FigureForms.map(TABLE, ArticleStraps::read);
 
   private static ArticleStraps read(Keys keys) {
+    if (keys.has(ATTACHMENTS)) {
+      keys.idle(ATTACHMENTS, List.of(PLACES, WIDTH, CLOTH), List.of(AT));
+    } else {
+      keys.need(PLACES, WIDTH, CLOTH);
+    }
     return keys.whole(
-        new ArticleStraps(keys.get(AT), keys.all(PLACES), keys.get(WIDTH), keys.get(CLOTH)));
+        new ArticleStraps(
+            keys.get(AT),
+            keys.all(ATTACHMENTS),
+            keys.all(PLACES),
+            keys.get(WIDTH),
+            keys.get(CLOTH)));
   }
 
   /**
@@ -49,13 +75,31 @@ record ArticleStraps(Formula at, List<Formula> places, Formula width, SourceText
    */
   Loops stage(Staging staging, Path rim, double length, Formula bar) {
     double diameter = bar == null ? 0 : staging.length(bar, 1, 200);
+    Point caught = rim.atLength(staging.along(at, rim.length(), 0));
+    if (!attachments.isEmpty()) {
+      return attached(staging, caught, diameter);
+    }
     double wide = staging.length(width, 1, 500);
     Texture texture = staging.cloths().texture(staging.names().material(cloth));
-    Point caught = rim.atLength(staging.along(at, rim.length(), 0));
     List<Double> middles = new ArrayList<>();
     places.forEach(place -> middles.add(staging.length(place, 0, length)));
     middles.sort(Double::compare);
     return new Loops(caught, middles, wide, texture, diameter);
+  }
+
+  /** Attachments as straps: as far from the left as on their panel, as wide as the first. */
+  private Loops attached(Staging staging, Point caught, double diameter) {
+    PatternNames names = staging.names();
+    List<Double> middles = new ArrayList<>();
+    for (SourceText name : attachments) {
+      Attached strap = names.attached(name);
+      Panel panel = staging.pattern().panels().get(strap.panel());
+      middles.add(strap.point().x() - panel.outline().bounds().minX());
+    }
+    middles.sort(Double::compare);
+    Attached first = names.attached(attachments.get(0));
+    Texture texture = names.material(first).map(staging.cloths()::texture).orElse(Texture.OTHER);
+    return new Loops(caught, middles, first.width(), texture, diameter);
   }
 
   /**

@@ -1,13 +1,19 @@
 package org.lapmark.figure.article;
 
+import static org.lapmark.source.key.Choice.way;
+
 import java.util.List;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.stage.TrimInSeam;
+import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
@@ -15,27 +21,51 @@ import org.lapmark.source.key.Table;
 /**
  * A zip of the finished article.
  *
- * @param from where along the rim it begins
- * @param to where it ends
- * @param length from stop to stop
+ * @param trim the name of the trim that it is, which says the next three; or null
+ * @param from where along the rim it begins, or null
+ * @param to where it ends, or null
+ * @param length from stop to stop, or null
  * @param open how far it is open, 0 to 1
  */
-record ArticleZip(Formula from, Formula to, Formula length, double open) {
-  private static final Key<Formula> FROM = Key.required("from", FigureForms.PLACE);
-  private static final Key<Formula> TO = Key.required("to", FigureForms.PLACE);
-  private static final Key<Formula> LENGTH = Key.required("length", FigureForms.LENGTH);
+record ArticleZip(SourceText trim, Formula from, Formula to, Formula length, double open) {
+  private static final Key<SourceText> TRIM = Key.of("trim", FigureForms.NAME);
+  private static final Key<Formula> FROM = Key.of("from", FigureForms.PLACE);
+  private static final Key<Formula> TO = Key.of("to", FigureForms.PLACE);
+  private static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
   private static final Key<Double> OPEN = Key.of("open", FigureForms.SIMPLE_SHARE).unless("0");
-  private static final Table TABLE = Table.of("opening", FROM, TO, LENGTH, OPEN);
+  private static final Table TABLE =
+      Table.of("opening", FROM, TO, LENGTH, TRIM, OPEN)
+          .oneOf(Choice.of(way(FROM, TO, LENGTH), way(TRIM)));
 
   /** Stated as a map. */
   static final Form<ArticleZip> FORM = FigureForms.map(TABLE, ArticleZip::read);
 
   private static ArticleZip read(Keys keys) {
+    if (keys.has(TRIM)) {
+      keys.idle(TRIM, List.of(FROM, TO, LENGTH), List.of(OPEN));
+    } else {
+      keys.need(FROM, TO, LENGTH);
+    }
     return keys.whole(
-        new ArticleZip(keys.get(FROM), keys.get(TO), keys.get(LENGTH), keys.or(OPEN, 0.0)));
+        new ArticleZip(
+            keys.get(TRIM), keys.get(FROM), keys.get(TO), keys.get(LENGTH), keys.or(OPEN, 0.0)));
   }
 
-  Across stage(Staging staging, Path rim, double across) {
+  /**
+   * The zip in one variant.
+   *
+   * @param panel the panel whose stitching line the rim is
+   * @param across how far it is from side to side
+   */
+  Across stage(Staging staging, Panel panel, Path rim, double across) {
+    if (trim != null) {
+      TrimInSeam place = TrimInSeam.of(staging, trim, panel);
+      return new Across(
+          rim.nearestLength(place.from()),
+          rim.nearestLength(place.to()),
+          Math.min(across, staging.names().trim(trim).length()),
+          open);
+    }
     double first = staging.along(from, rim.length(), 0);
     double last = staging.along(to, rim.length(), 0);
     double stops = staging.length(length, 1, across);

@@ -75,7 +75,7 @@ public record Layers(List<View> views) implements Picture {
   private Affine onto(Subject base, View view, Subject layer) {
     View lowest = views.get(0);
     if (base.isZip()) {
-      throw Faults.of(lowest.zip().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
+      throw Faults.of(lowest.what().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
     }
     Path seam = base.line(lowest.seamEdge());
     Point inward = lowest.facing().applyVector(Subject.inward(seam)).unit();
@@ -99,9 +99,9 @@ public record Layers(List<View> views) implements Picture {
     return edge.start().towards(edge.end(), 0.5);
   }
 
-  /** A zip that is laid along an edge must not be longer than that. */
+  /** A zip that is laid along an edge must not be longer than that; a trim was held to its own. */
   private void checkZips(Staging staging, List<Subject> subjects) {
-    List<View> zips = views.stream().filter(View::isZip).toList();
+    List<View> zips = views.stream().filter(view -> view.zip() != null).toList();
     for (int i = 0; i < views.size() && !zips.isEmpty(); i++) {
       if (subjects.get(i).isZip()) {
         continue;

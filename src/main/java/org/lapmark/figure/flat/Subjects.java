@@ -17,6 +17,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.Piece;
+import org.lapmark.grade.fastening.Trim;
 import org.lapmark.panel.Panel;
 
 /** Finds out what is drawn of views in one variant. */
@@ -30,14 +31,25 @@ final class Subjects {
 
   private static Subject zip(View view, Staging staging) {
     PatternNames names = staging.names();
-    String id = names.hardware(view.zip());
+    SourceText id = view.zip() == null ? names.thing(names.trim(view.trim())) : view.zip();
+    if (view.zip() != null) {
+      names.hardware(id);
+    }
     Tape tape =
-        new Tape(
-            staging.length(view.length(), 1, 5_000),
-            names.property(view.zip(), "tape_width"),
-            names.property(view.zip(), "visible_width"),
-            view.side());
-    return new Subject(names, null, id, Map.of(), List.of(), view.side(), view.turn(), false, tape);
+        view.zip() == null
+            ? tape(names, names.trim(view.trim()), id, view.side())
+            : new Tape(
+                staging.length(view.length(), 1, 5_000),
+                names.property(id, "tape_width"),
+                names.property(id, "visible_width"),
+                view.side());
+    return new Subject(
+        names, null, id.text(), Map.of(), List.of(), view.side(), view.turn(), false, tape);
+  }
+
+  private static Tape tape(PatternNames names, Trim trim, SourceText thing, Side side) {
+    double visible = trim.visibleWidth().orElseGet(() -> names.property(thing, "visible_width"));
+    return new Tape(trim.length(), names.property(thing, "tape_width"), visible, side);
   }
 
   private static Subject piece(View view, Staging staging) {

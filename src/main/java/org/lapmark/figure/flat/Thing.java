@@ -17,7 +17,7 @@ import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
 
 /** Something that lies on a piece. */
-sealed interface Thing permits PieceThing, BandThing, StripThing {
+sealed interface Thing permits PieceThing, BandThing, StripThing, AttachedThing {
   /** What a piece is stated by. */
   Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
 
@@ -26,6 +26,9 @@ sealed interface Thing permits PieceThing, BandThing, StripThing {
 
   /** What a strip is stated by. */
   Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
+
+  /** What is stated beside the seams. */
+  Key<SourceText> ATTACHMENT = Key.of("attachment", FigureForms.NAME);
 
   Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
   Key<Side> SIDE = Key.of("side", FigureForms.constant(Side.class)).unless("right");
@@ -44,13 +47,14 @@ sealed interface Thing permits PieceThing, BandThing, StripThing {
               SIDE,
               WIDTH,
               LENGTH,
+              ATTACHMENT,
               Place.EDGE,
               Place.ALONG,
               Place.INSIDE,
               TURN,
               CROPPED,
               NAME)
-          .oneOf(Choice.among(List.of(PIECE, BAND, LENGTH)));
+          .oneOf(Choice.among(List.of(PIECE, BAND, LENGTH, ATTACHMENT)));
 
   /** Stated in a list. */
   Form<Entries<Thing>> LIST = FigureForms.list(TABLE, Thing::read);
@@ -63,6 +67,9 @@ sealed interface Thing permits PieceThing, BandThing, StripThing {
     keys.get(TURN);
     if (kind.equals(PIECE.name())) {
       return PieceThing.read(keys);
+    }
+    if (kind.equals(ATTACHMENT.name())) {
+      return AttachedThing.read(keys);
     }
     return kind.equals(BAND.name()) ? BandThing.read(keys) : StripThing.read(keys);
   }

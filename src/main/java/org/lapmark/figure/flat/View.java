@@ -34,6 +34,7 @@ import org.lapmark.source.yaml.YamlNode;
  *
  * @param piece the piece's number, or null for a zip
  * @param zip the zip's id, or null for a piece
+ * @param trim the name of a trim that is shown as a zip, or null
  * @param length the zip's length from stop to stop, or null
  * @param cloth the material's id, or null for the first
  * @param side the side that faces the reader
@@ -56,6 +57,7 @@ import org.lapmark.source.yaml.YamlNode;
 record View(
     SourceText piece,
     SourceText zip,
+    SourceText trim,
     Formula length,
     SourceText cloth,
     Side side,
@@ -76,6 +78,7 @@ record View(
     Around around) {
   private static final Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
   private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.NAME);
+  private static final Key<SourceText> TRIM = Key.of("trim", FigureForms.NAME);
   private static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
   private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
   private static final Key<Side> SIDE =
@@ -100,6 +103,7 @@ record View(
               "view",
               PIECE,
               ZIP,
+              TRIM,
               LENGTH,
               CLOTH,
               SIDE,
@@ -117,7 +121,7 @@ record View(
               THINGS,
               CLIPS,
               AROUND)
-          .oneOf(Choice.among(List.of(PIECE, ZIP)));
+          .oneOf(Choice.among(List.of(PIECE, ZIP, TRIM)));
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
   private static final List<Key<?>> NEEDS_PIECE =
@@ -127,25 +131,35 @@ record View(
   private static final List<Key<?>> BESIDE_ZIP =
       List.of(LENGTH, SIDE, REVERSED, TURN, EDGE, CUT_AWAY, NAME, DIMENSIONS);
 
+  /** What is looked at of a trim, which says itself how long it is. */
+  private static final List<Key<?>> BESIDE_TRIM =
+      BESIDE_ZIP.stream().<Key<?>>filter(key -> key != LENGTH).toList();
+
   /** What is looked at of a piece. */
   private static final List<Key<?>> BESIDE_PIECE =
       TABLE.keys().stream()
-          .<Key<?>>filter(key -> !List.of(PIECE, ZIP, LENGTH).contains(key))
+          .<Key<?>>filter(key -> !List.of(PIECE, ZIP, TRIM, LENGTH).contains(key))
           .toList();
 
   /** A view; null if where everything on it lies depends on something that can't be read. */
   static View read(Keys keys) {
-    if (keys.one().equals(ZIP.name())) {
-      keys.need(LENGTH);
+    if (!keys.one().equals(PIECE.name())) {
+      Key<?> what = keys.has(ZIP) ? ZIP : TRIM;
+      if (what == ZIP) {
+        keys.need(LENGTH);
+      }
       for (Key<?> key : NEEDS_PIECE) {
         if (keys.has(key)) {
           keys.report(
               Faults.of(
                   keys.node(key).position(), FigureCode.FIGURE_NEEDS_PIECE, "name", key.name()),
-              ZIP);
+              what);
         }
       }
-      keys.idle(ZIP, List.of(CLOTH), BESIDE_ZIP);
+      keys.idle(what, List.of(CLOTH), BESIDE_ZIP);
+      if (what == TRIM) {
+        keys.idle(TRIM, List.of(LENGTH), BESIDE_TRIM);
+      }
     } else {
       keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
       if (keys.has(CROPPED)) {
@@ -157,6 +171,7 @@ record View(
         new View(
             keys.get(PIECE),
             keys.get(ZIP),
+            keys.get(TRIM),
             keys.get(LENGTH),
             keys.get(CLOTH),
             keys.or(SIDE, Side.RIGHT),
@@ -175,11 +190,18 @@ record View(
             keys.all(THINGS),
             keys.all(CLIPS),
             keys.get(AROUND));
-    return keys.amiss(PIECE, ZIP, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED) ? null : view;
+    return keys.amiss(PIECE, ZIP, TRIM, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED)
+        ? null
+        : view;
   }
 
   boolean isZip() {
-    return zip != null;
+    return piece == null;
+  }
+
+  /** Where it says what is shown. */
+  SourceText what() {
+    return isZip() ? zip == null ? trim : zip : piece;
   }
 
   /** Whether something lies round its rim, on which lines are drawn. */
@@ -200,8 +222,7 @@ record View(
   /** The edge along which it meets other layers. */
   SourceText seamEdge() {
     if (edge == null) {
-      SourceText what = isZip() ? zip : piece;
-      throw Faults.of(what.position(), FigureCode.FIGURE_KEY_MISSING, "name", "edge");
+      throw Faults.of(what().position(), FigureCode.FIGURE_KEY_MISSING, "name", "edge");
     }
     return edge;
   }

@@ -51,6 +51,14 @@ public enum FigureCode implements FindingCode {
   FIGURE_AROUND_START,
   /** What is shown round a piece belongs to no piece and has no name for readers. */
   FIGURE_AROUND_NAMELESS,
+  /** No trim has the name. */
+  FIGURE_TRIM_UNKNOWN,
+  /** No seam has the trim beside the panel. */
+  FIGURE_TRIM_ELSEWHERE,
+  /** No attachment has the name. */
+  FIGURE_ATTACHMENT_UNKNOWN,
+  /** Something is attached to another panel than that of the piece on which it is to be shown. */
+  FIGURE_ATTACHED_ELSEWHERE,
   /** A zip is longer than the edge that it is laid on. */
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
@@ -104,7 +112,11 @@ public enum FigureCode implements FindingCode {
   public List<String> subject() {
     return switch (this) {
       case FIGURE_PIECE_UNKNOWN -> List.of("piece", "number");
-      case FIGURE_PANEL_UNKNOWN, FIGURE_MATERIAL_UNKNOWN, FIGURE_HARDWARE_UNKNOWN ->
+      case FIGURE_PANEL_UNKNOWN,
+          FIGURE_MATERIAL_UNKNOWN,
+          FIGURE_HARDWARE_UNKNOWN,
+          FIGURE_TRIM_UNKNOWN,
+          FIGURE_ATTACHMENT_UNKNOWN ->
           List.of("name", "name");
       case FIGURE_SEAM_UNKNOWN -> List.of("seam", "name");
       case FIGURE_EDGE_UNKNOWN -> List.of("edge", "panel", "name");

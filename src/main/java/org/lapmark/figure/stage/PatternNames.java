@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -15,6 +16,8 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Piece;
+import org.lapmark.grade.fastening.Attached;
+import org.lapmark.grade.fastening.Trim;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.Panel;
@@ -82,6 +85,52 @@ public record PatternNames(EvaluatedPattern pattern) {
       return id.text();
     }
     throw unknown(code, id, known);
+  }
+
+  /** A trim in this variant. */
+  public Trim trim(SourceText name) {
+    return pattern
+        .fastened()
+        .trim(name.text())
+        .orElseThrow(
+            () ->
+                unknown(
+                    FigureCode.FIGURE_TRIM_UNKNOWN,
+                    name,
+                    pattern.fastened().trims().stream().map(Trim::name).toList()));
+  }
+
+  /** Where it is stated what a trim is made of. */
+  public SourceText thing(Trim trim) {
+    return pattern.source().fastenings().trim(trim.name()).orElseThrow().thing();
+  }
+
+  /** An attachment in this variant. */
+  public Attached attached(SourceText name) {
+    return pattern
+        .fastened()
+        .attachment(name.text())
+        .orElseThrow(
+            () ->
+                unknown(
+                    FigureCode.FIGURE_ATTACHMENT_UNKNOWN,
+                    name,
+                    pattern.fastened().attachments().stream().map(Attached::name).toList()));
+  }
+
+  /** The material of what is attached: of a piece the first; nothing for hardware. */
+  public Optional<String> material(Attached attached) {
+    if (attached.piece().isEmpty()) {
+      return pattern.source().materials().stream()
+          .map(thing -> thing.id().text())
+          .filter(attached.thing()::equals)
+          .findFirst();
+    }
+    return pattern.pieces().stream()
+        .filter(piece -> piece.number() == attached.piece().getAsInt())
+        .flatMap(piece -> piece.cuts().stream())
+        .map(Cut::material)
+        .findFirst();
   }
 
   /** A property of a material or of hardware, in millimetres. */

@@ -33,6 +33,10 @@ public record Ref(Kind kind, String owner, String name) {
     ALLOWANCE,
     /** A seam. */
     SEAM,
+    /** Something sewn along edges. */
+    TRIM,
+    /** Something attached at a place. */
+    ATTACHMENT,
     /** A row of the finished measurements. */
     FINISHED,
     /** A step. */

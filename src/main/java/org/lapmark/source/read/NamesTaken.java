@@ -38,11 +38,14 @@ final class NamesTaken {
     }
     source.measures().forEach(measure -> claim(measures, measure.name()));
     source.options().options().forEach(option -> claim(measures, option.name()));
+    source.fastenings().trims().forEach(trim -> claim(measures, trim.name()));
     Map<String, Position> things = new LinkedHashMap<>();
     source.materials().forEach(thing -> claim(things, thing.id()));
     source.hardware().forEach(thing -> claim(things, thing.id()));
     source.making().tools().forEach(tool -> claim(things, tool.id()));
     source.panels().forEach(panel -> claim(things, panel.name()));
+    source.fastenings().trims().forEach(trim -> claim(things, trim.name()));
+    source.fastenings().attachments().forEach(one -> claim(things, one.name()));
   }
 
   private void uses() {
@@ -50,6 +53,8 @@ final class NamesTaken {
     source.making().tools().forEach(tool -> known.add(tool.id().text()));
     source.materials().forEach(thing -> known.add(thing.id().text()));
     source.hardware().forEach(thing -> known.add(thing.id().text()));
+    source.fastenings().trims().forEach(trim -> known.add(trim.name().text()));
+    source.fastenings().attachments().forEach(one -> known.add(one.name().text()));
     for (StepSource step : source.steps()) {
       for (SourceText use : step.uses()) {
         if (!known.contains(use.text())) {

@@ -69,6 +69,8 @@ public final class PatternReader {
                   MeasureReader.MEASURES,
                   FINISHED,
                   SeamReader.SEAMS,
+                  FasteningReader.TRIMS,
+                  FasteningReader.ATTACHMENTS,
                   MakingReader.MAKING,
                   MakingReader.TOOLS,
                   CareReader.USE));
@@ -185,6 +187,7 @@ public final class PatternReader {
             new PanelReader(reading, drawings).read(in),
             new PieceReader(reading).read(in),
             new SeamReader(reading).read(in),
+            new FasteningReader(reading).read(in),
             new MakingReader(reading).read(in),
             steps,
             notes,
@@ -222,6 +225,8 @@ public final class PatternReader {
     }
     source.measures().forEach(measure -> names.add(measure.name().text()));
     source.options().options().forEach(option -> names.add(option.name().text()));
+    source.fastenings().trims().forEach(trim -> names.add(trim.name().text()));
+    source.fastenings().attachments().forEach(one -> names.add(one.name().text()));
     return names;
   }
 

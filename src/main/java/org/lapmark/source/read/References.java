@@ -30,7 +30,7 @@ import org.lapmark.source.yaml.YamlNode;
 
 /** Checks what can be known of names without computing anything: clashes, and where they lead. */
 final class References {
-  private static final Pattern DOTTED = Pattern.compile("[a-z][a-z0-9_]*\\.[a-z][a-z0-9_]*");
+  static final Pattern DOTTED = Pattern.compile("[a-z][a-z0-9_]*\\.[a-z][a-z0-9_]*");
 
   private final Reading reading;
   private final PatternSource source;
@@ -86,6 +86,7 @@ final class References {
 
   void check() {
     new NamesTaken(reading, source).check();
+    new FasteningNames(reading, source).check();
     source.panels().forEach(this::panel);
     source.pieces().forEach(this::piece);
     for (SeamSource seam : source.seams()) {

@@ -23,7 +23,9 @@ final class SeamReader {
 
   private static final Form<Formula> LINE = Forms.formula("edge or chain of a panel");
   private static final Form<Formula> LINE_OR_LENGTH =
-      Forms.formula("edge or chain of a panel, or length");
+      Forms.formula("edge or chain of a panel, trim, or length");
+  private static final Form<Formula> CAUGHT =
+      Forms.formula("attachment, edge or chain of a panel, or length");
   private static final Key<Integer> NOTCH = Key.of("notch", Forms.number(1, 2)).unless("1");
   private static final Key<Boolean> REVERSED = Key.of("reversed", Forms.TRUTH).unless("no");
 
@@ -35,7 +37,7 @@ final class SeamReader {
   private static final Key<Formula> LENGTH = Key.required("length", Forms.LENGTH);
   private static final Table SEAM_LENGTH = Table.of("seam_length", LENGTH, NOTCH);
 
-  private static final Key<Formula> TAB = Key.required("tab", LINE_OR_LENGTH);
+  private static final Key<Formula> TAB = Key.required("tab", CAUGHT);
   private static final Key<Formula> AT = Key.required("at", Forms.PLACE);
   private static final Table SEAM_TAB = Table.of("seam_tab", TAB, AT);
 

@@ -1,0 +1,91 @@
+package org.lapmark.figure.flat;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Overlay;
+import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * A strip as it lies on a piece.
+ *
+ * @param corners its four corners, the first two where it begins
+ * @param broken whether it goes on beyond what is drawn
+ * @param texture how its material is shown; nothing for the other side of the main cloth
+ * @param side the side that faces the reader
+ * @param inward its direction
+ * @param name its name; empty for none
+ */
+record Strip(
+    List<Point> corners,
+    boolean broken,
+    Optional<Texture> texture,
+    Side side,
+    Point inward,
+    String name)
+    implements Overlay {
+  /**
+   * A strip of which it isn't known yet how it is shown.
+   *
+   * @param at the middle of its beginning
+   * @param inward its direction, of length 1
+   * @param seen how much of its length is drawn
+   * @param broken whether that isn't all
+   */
+  static Strip of(Point at, Point inward, double wide, double seen, boolean broken) {
+    Point along = inward.quarterTurn().times(-wide / 2);
+    Point in = inward.times(seen);
+    List<Point> corners =
+        List.of(at.minus(along), at.plus(along), at.plus(along).plus(in), at.minus(along).plus(in));
+    return new Strip(corners, broken, Optional.empty(), Side.WRONG, inward, "");
+  }
+
+  Strip shown(Optional<Texture> how, Side face, String words) {
+    return new Strip(corners, broken, how, face, inward, words);
+  }
+
+  /** Points of its outline where it is laid. */
+  List<Point> places(PlacedBody laid) {
+    return outline().transformed(laid.map()).flattened(FlatInk.FLATNESS);
+  }
+
+  @Override
+  public String said() {
+    return name;
+  }
+
+  @Override
+  public Optional<Path> cover() {
+    return Optional.empty();
+  }
+
+  Path outline() {
+    return Path.polyline(
+        List.of(corners.get(0), corners.get(1), corners.get(2), corners.get(3), corners.get(0)));
+  }
+
+  @Override
+  public Path draw(PlacedBody laid, FlatInk ink) {
+    Path drawn = outline().transformed(laid.map());
+    Point down = laid.map().applyVector(inward);
+    double angle = StrictMath.toDegrees(StrictMath.atan2(down.y(), down.x())) - 90;
+    if (texture.isPresent()) {
+      ink.canvas().cloth(drawn, texture.get(), side, angle);
+    } else {
+      ink.canvas().cloth(drawn, Texture.MAIN, Side.WRONG, 0);
+    }
+    if (broken) {
+      List<Point> at = corners.stream().map(laid.map()::apply).toList();
+      Path sides = Path.polyline(List.of(at.get(3), at.get(0), at.get(1), at.get(2)));
+      ink.canvas().line(sides, "figure-outline");
+      ink.breakLine(at.get(2), at.get(3));
+    } else {
+      ink.canvas().line(drawn, "figure-outline");
+    }
+    return drawn;
+  }
+}

@@ -1,0 +1,228 @@
+package org.lapmark.grade;
+
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
+import org.lapmark.grade.fastening.Trim;
+import org.lapmark.measure.Formula;
+import org.lapmark.panel.LineMark;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.WalkedSeam;
+import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.TrimSource;
+
+/** Measures what is sewn along edges in one variant, and compares it with them. */
+final class TrimFactory {
+  private final PatternEvaluator evaluator;
+  private final PatternScope scope;
+  private final FastenedThings fastened;
+  private final Findings findings;
+
+  TrimFactory(PatternEvaluator evaluator, Findings findings) {
+    this.evaluator = evaluator;
+    this.scope = evaluator.scope();
+    this.fastened = evaluator.fastened();
+    this.findings = findings;
+  }
+
+  /**
+   * Measures a trim and reports where it doesn't fit.
+   *
+   * @throws FindingException when it can't be measured
+   */
+  Trim build(TrimSource source) {
+    ThingSource thing = fastened.thing(source.thing());
+    double edge = length(source.along());
+    double tolerance = tolerance(source);
+    if (!source.facing().isEmpty()) {
+      facing(source, edge, length(source.facing()), tolerance);
+    }
+    double more = length(source.overlap()) + length(source.ease());
+    double needed = edge - 2 * length(source.ends()) + more;
+    if (!(needed > 0)) {
+      throw fault(
+          GradeCode.TRIM_WITHOUT_ROOM,
+          source.name().position(),
+          source,
+          "edge",
+          Rounded.hundredth(edge),
+          "left",
+          Rounded.hundredth(needed));
+    }
+    double length = needed;
+    if (source.length() != null) {
+      length = scope.positiveLength(source.length());
+      compare(source, length, needed, tolerance);
+    }
+    OptionalDouble width = fastened.width(thing);
+    stitches(source, width);
+    casing(source, width);
+    Optional<Formula> visible = fastened.stated(source);
+    return new Trim(
+        source.name().text(),
+        thing.id().text(),
+        names(source.along()),
+        names(source.facing()),
+        edge,
+        length,
+        (edge + more - length) / 2,
+        visible.isPresent()
+            ? OptionalDouble.of(scope.length(visible.get()))
+            : OptionalDouble.empty());
+  }
+
+  private double length(Formula formula) {
+    return formula == null ? 0 : scope.length(formula);
+  }
+
+  private static List<String> names(List<TrimSource.Stretch> lines) {
+    return lines.stream().map(stretch -> stretch.line().text()).toList();
+  }
+
+  private double length(List<TrimSource.Stretch> lines) {
+    double sum = 0;
+    for (TrimSource.Stretch part : lines) {
+      SeamAssembler.Range range =
+          SeamAssembler.range(scope, part.from(), part.to(), length(part.line()), part.line());
+      sum += range.to() - range.from();
+    }
+    return sum;
+  }
+
+  /** The length of an edge or a chain as sewn, or else of a line on the panel. */
+  private double length(SourceText reference) {
+    int dot = reference.text().indexOf('.');
+    SourceText owner = reference.part(0, dot);
+    SourceText name = reference.part(dot + 1, reference.text().length());
+    Panel shape = evaluator.shapes().shape(owner);
+    Set<String> known = new LinkedHashSet<>(shape.chains().keySet());
+    shape.edges().forEach(edge -> known.add(edge.name()));
+    if (known.contains(name.text())) {
+      return PatternScope.closed(shape, name).length();
+    }
+    List<LineMark> lines =
+        evaluator.marks().panel(owner).marks(LineMark.class).stream()
+            .filter(LineMark::isDrawn)
+            .toList();
+    for (LineMark line : lines) {
+      if (line.name().equals(name.text())) {
+        return line.path().length();
+      }
+    }
+    lines.forEach(line -> known.add(line.name()));
+    throw PatternScope.fault(
+        GradeCode.REFERENCE_EDGE_UNKNOWN,
+        name.position(),
+        name.text(),
+        known,
+        "panel",
+        owner.text(),
+        "edge",
+        name.text());
+  }
+
+  private double tolerance(TrimSource source) {
+    double stated =
+        source.tolerance() == null
+            ? WalkedSeam.DEFAULT_TOLERANCE
+            : scope.length(source.tolerance());
+    if (stated >= 0) {
+      return stated;
+    }
+    findings.add(
+        Finding.of(
+            GradeCode.SEAM_TOLERANCE_NEGATIVE,
+            source.tolerance().text().position(),
+            "value",
+            Rounded.hundredth(stated),
+            "size",
+            scope.size()));
+    return WalkedSeam.DEFAULT_TOLERANCE;
+  }
+
+  private void facing(TrimSource source, double edge, double other, double tolerance) {
+    if (Math.abs(edge - other) > tolerance) {
+      report(
+          GradeCode.TRIM_SIDES_DIFFER,
+          source.facing().get(0).line().position(),
+          source,
+          "edge",
+          Rounded.hundredth(edge),
+          "other",
+          Rounded.hundredth(other),
+          "tolerance",
+          Rounded.hundredth(tolerance));
+    }
+  }
+
+  private void compare(TrimSource source, double length, double needed, double tolerance) {
+    double longer = length - needed;
+    if (longer > tolerance || longer < -tolerance && !source.centred()) {
+      report(
+          GradeCode.TRIM_LENGTH_DIFFERS,
+          source.length().text().position(),
+          source,
+          "length",
+          Rounded.hundredth(length),
+          "needed",
+          Rounded.hundredth(needed),
+          "centred",
+          source.centred() ? "yes" : "no",
+          "difference",
+          Rounded.hundredth(Math.abs(longer)),
+          "way",
+          longer > 0 ? "longer" : "shorter");
+    }
+  }
+
+  /** Stitches that don't go through the trim hold nothing. */
+  private void stitches(TrimSource source, OptionalDouble width) {
+    if (source.distance() == null) {
+      return;
+    }
+    double distance = scope.length(source.distance());
+    if (distance < 0 || width.isPresent() && distance >= width.getAsDouble()) {
+      report(
+          GradeCode.TRIM_STITCHES_MISS,
+          source.distance().text().position(),
+          source,
+          "distance",
+          Rounded.hundredth(distance),
+          "width",
+          width.isPresent() ? Rounded.hundredth(width.getAsDouble()) : "none");
+    }
+  }
+
+  private void casing(TrimSource source, OptionalDouble width) {
+    if (source.casing() == null) {
+      return;
+    }
+    double casing = scope.positiveLength(source.casing());
+    if (width.isPresent() && width.getAsDouble() > casing) {
+      report(
+          GradeCode.CASING_TOO_NARROW,
+          source.casing().text().position(),
+          source,
+          "casing",
+          Rounded.hundredth(casing),
+          "width",
+          Rounded.hundredth(width.getAsDouble()));
+    }
+  }
+
+  private void report(GradeCode code, Position place, TrimSource source, Object... arguments) {
+    findings.add(fault(code, place, source, arguments).finding());
+  }
+
+  private FindingException fault(
+      GradeCode code, Position place, TrimSource source, Object... arguments) {
+    return scope.fault(code, place, source.name().text(), arguments);
+  }
+}
