@@ -30,15 +30,15 @@ class FasteningsTest {
   private static final String HAT = "content/slipway-rain-hat";
   private static final String SHELF = "src/test/resources/org/lapmark/shelf/";
 
-  private static GradedPattern grade(String folder, Variant variant) throws IOException {
+  private static EvaluatedPattern grade(String folder, Variant variant) throws IOException {
     Findings findings = new Findings();
-    GradedPattern pattern =
+    EvaluatedPattern pattern =
         Grader.grade(PatternReader.read(Path.of(folder), findings), variant, findings);
     assertTrue(!findings.hasErrors(), findings.sorted().toString());
     return pattern;
   }
 
-  private static double measure(GradedPattern pattern, String name) {
+  private static double measure(EvaluatedPattern pattern, String name) {
     Value value = pattern.measures().get(name);
     return value instanceof Value.NominalPair pair
         ? pair.metric()
@@ -48,7 +48,7 @@ class FasteningsTest {
   @ParameterizedTest
   @CsvSource({"S", "M", "L"})
   void theZipLiesInTheMiddleOfBothStrips(String size) throws IOException {
-    GradedPattern bag = grade(BAG, Variant.ofSize(size));
+    EvaluatedPattern bag = grade(BAG, Variant.ofSize(size));
     Trim zip = bag.fastened().trim("zip_panel").orElseThrow();
     double width = measure(bag, "bag_width");
     double length = measure(bag, "zip_length");
@@ -66,7 +66,7 @@ class FasteningsTest {
 
   @Test
   void strapsAreCaughtAtTheirPlaces() throws IOException {
-    GradedPattern bag = grade(BAG, Variant.ofSize("M"));
+    EvaluatedPattern bag = grade(BAG, Variant.ofSize("M"));
     double width = measure(bag, "bag_width");
     Point corner = bag.panels().get("rear_strip").line("top").start();
     Attached left = bag.fastened().attachment("left_strap").orElseThrow();
@@ -115,7 +115,7 @@ class FasteningsTest {
   @Test
   void whatIsHeldLiesWhereItsHolderEnds() throws IOException {
     assertEquals(Fastened.NONE, grade(HAT, Variant.ofSize("54")).fastened());
-    GradedPattern hat = grade(HAT, new Variant("60", new TreeMap<>(Map.of("cord", "yes"))));
+    EvaluatedPattern hat = grade(HAT, new Variant("60", new TreeMap<>(Map.of("cord", "yes"))));
     Attached loop = hat.fastened().attachment("first_loop").orElseThrow();
     Attached cord = hat.fastened().attachment("first_cord").orElseThrow();
     Attached clasp = hat.fastened().attachment("clasp_on_cord").orElseThrow();
@@ -129,7 +129,7 @@ class FasteningsTest {
 
   @Test
   void aPocketHangsFromItsPlacementLine() throws IOException {
-    GradedPattern tote = grade(SHELF + "saltmarsh-tote", Variant.ofSize("M"));
+    EvaluatedPattern tote = grade(SHELF + "saltmarsh-tote", Variant.ofSize("M"));
     Attached pocket = tote.fastened().attachment("pocket_inside").orElseThrow();
     assertEquals(measure(tote, "pocket_width"), pocket.width(), 1e-9);
     assertEquals(measure(tote, "pocket_height"), pocket.length(), 1e-9);
@@ -140,7 +140,7 @@ class FasteningsTest {
 
   @Test
   void aCordGoesRoundItsCasing() throws IOException {
-    GradedPattern sack = grade(SHELF + "tarn-drawstring-sack", Variant.ofSize("M"));
+    EvaluatedPattern sack = grade(SHELF + "tarn-drawstring-sack", Variant.ofSize("M"));
     Trim cord = sack.fastened().trim("drawcord").orElseThrow();
     assertEquals(measure(sack, "round"), cord.edge(), 1e-6);
     assertEquals(measure(sack, "cord_length"), cord.length(), 1e-9);
@@ -157,8 +157,8 @@ class FasteningsTest {
   /** A seam that has a trim as a part is walked, and named in the walk, as with its width. */
   @Test
   void aTrimInASeamIsAsLongAsItIsWide() throws IOException {
-    GradedPattern bag = grade(BAG, Variant.ofSize("M"));
-    GradedPattern yesterday =
+    EvaluatedPattern bag = grade(BAG, Variant.ofSize("M"));
+    EvaluatedPattern yesterday =
         grade(
             "src/test/resources/org/lapmark/document/yesterday/towpath-handlebar-bag",
             Variant.ofSize("M"));
@@ -170,13 +170,13 @@ class FasteningsTest {
   void whatIsCaughtInASeamIsAsWideAsItsAttachment() throws IOException {
     SeamSide side = seam(grade(SHELF + "millrace-drum-bag", Variant.ofSize("S")), "end_seam");
     assertEquals(List.of(new SeamSide.Tab("ring_tab.top", 25, side.length() / 2)), side.tabs());
-    GradedPattern hat = grade(HAT, new Variant("60", new TreeMap<>(Map.of("cord", "yes"))));
+    EvaluatedPattern hat = grade(HAT, new Variant("60", new TreeMap<>(Map.of("cord", "yes"))));
     SeamSide crown = seam(hat, "loops");
     assertEquals(List.of(8.0, 8.0), crown.tabs().stream().map(SeamSide.Tab::width).toList());
     assertEquals(crown.length() / 4, crown.tabs().get(0).at(), 1e-9);
   }
 
-  private static SeamSide seam(GradedPattern pattern, String name) {
+  private static SeamSide seam(EvaluatedPattern pattern, String name) {
     return pattern.seams().stream()
         .filter(seam -> seam.name().equals(name))
         .findFirst()
