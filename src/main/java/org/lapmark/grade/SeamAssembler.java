@@ -103,7 +103,7 @@ final class SeamAssembler {
   /** How far from the beginning of its first member a side is sewn, in millimetres. */
   double start(SeamSource seam, int index, double whole) {
     Formula start = seam.sides().get(index).start();
-    return start == null || !seam.closed() ? 0 : along(start, whole);
+    return start == null || !seam.closed() ? 0 : scope.along(start, whole);
   }
 
   /** The lengths of a side's members, in millimetres, in the order stated. */
@@ -351,7 +351,7 @@ final class SeamAssembler {
   private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
     Optional<AttachmentSource> attachment = fastened.attachment(tab.width().text().text());
     double width = attachment.isPresent() ? width(attachment.get(), tab) : width(tab.width());
-    double at = along(tab.at(), whole);
+    double at = scope.along(tab.at(), whole);
     if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
         && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
       throw new FindingException(
@@ -397,8 +397,4 @@ final class SeamAssembler {
         });
   }
 
-  /** A length, or a plain number as a share of a whole. */
-  private double along(Formula formula, double whole) {
-    return scope.along(formula, whole);
-  }
 }

