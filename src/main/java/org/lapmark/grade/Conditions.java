@@ -8,6 +8,8 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.code.GradeCode;
+import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;

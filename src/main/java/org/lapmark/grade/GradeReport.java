@@ -16,6 +16,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.grade.fastening.Fastened;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;

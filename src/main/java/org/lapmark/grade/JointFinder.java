@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Path;
+import org.lapmark.grade.panel.SeamAssembler;
+import org.lapmark.grade.piece.Corners;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
+import org.lapmark.grade.piece.Piece;
+import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.measure.FinestSteps;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Scope;

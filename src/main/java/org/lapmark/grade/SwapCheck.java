@@ -7,6 +7,8 @@ import java.util.Map;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.piece.Corners;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.NotchMatching;

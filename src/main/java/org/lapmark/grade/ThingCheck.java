@@ -2,6 +2,8 @@ package org.lapmark.grade;
 
 import java.util.List;
 import org.lapmark.finding.FindingException;
+import org.lapmark.grade.panel.PatternEvaluator;
+import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;

@@ -1,6 +1,7 @@
 package org.lapmark.grade;
 
 import org.lapmark.finding.FindingException;
+import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;

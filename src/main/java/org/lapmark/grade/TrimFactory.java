@@ -1,5 +1,6 @@
 package org.lapmark.grade;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,13 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.grade.code.GradeCode;
+import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.fastening.Trim;
+import org.lapmark.grade.panel.FastenedThings;
+import org.lapmark.grade.panel.PatternEvaluator;
+import org.lapmark.grade.panel.SeamAssembler;
+import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Panel;
@@ -223,6 +230,8 @@ final class TrimFactory {
 
   private FindingException fault(
       GradeCode code, Position place, TrimSource source, Object... arguments) {
-    return scope.fault(code, place, source.name().text(), arguments);
+    List<Object> all = new ArrayList<>(List.of(arguments));
+    all.addAll(List.of("name", source.name().text(), "size", scope.size()));
+    return new FindingException(Finding.of(code, place, all.toArray()));
   }
 }

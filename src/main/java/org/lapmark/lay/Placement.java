@@ -2,7 +2,7 @@ package org.lapmark.lay;
 
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 
 /**
  * A piece at its place on the cloth, or one of the lengths that a bias strip is joined from.

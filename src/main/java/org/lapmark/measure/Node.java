@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 import org.lapmark.finding.SourceText;
 
 /** A part of a parsed formula, with the stretch of the formula that it was written as. */
-interface Node {
+public interface Node {
   /** Index of its first unit. */
   int start();
 

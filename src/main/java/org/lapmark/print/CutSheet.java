@@ -13,7 +13,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.line.FreeSpace;
 import org.lapmark.print.piece.CutGroup;

@@ -11,7 +11,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Search;
 import org.lapmark.print.arrange.Arranged;
 import org.lapmark.print.arrange.Cell;

@@ -25,7 +25,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Position;
-import org.lapmark.grade.GradeCode;
+import org.lapmark.grade.code.GradeCode;
 import org.lapmark.lay.LayCode;
 import org.lapmark.measure.MeasureCode;
 import org.lapmark.panel.PanelCode;

@@ -33,7 +33,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.SheetPlanner;

@@ -17,7 +17,7 @@ import org.lapmark.document.svg.CutFile;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.source.Kept;

@@ -14,6 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
+import org.lapmark.grade.piece.Piece;
+import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;

@@ -12,6 +12,7 @@ import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
+import org.lapmark.grade.code.GradeCode;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
 import org.lapmark.source.LabelledFaults;

@@ -15,6 +15,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradeReport.Kind;
 import org.lapmark.grade.GradeReport.PanelGrades;
 import org.lapmark.grade.GradeReport.Row;
+import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;

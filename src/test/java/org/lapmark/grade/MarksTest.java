@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Intake;
 import org.lapmark.panel.Mark;

@@ -24,6 +24,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
+import org.lapmark.grade.code.GradeCode;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;

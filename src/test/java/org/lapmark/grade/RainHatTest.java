@@ -23,6 +23,7 @@ import org.lapmark.check.rule.Evaluated;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.seam.WalkedSeam;

@@ -2,7 +2,7 @@ package org.lapmark.print;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.TileGrid;
 import org.lapmark.print.piece.PieceArt;
 import org.locationtech.jts.geom.Envelope;

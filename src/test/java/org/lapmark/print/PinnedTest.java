@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.lapmark.geometry.Affine;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.arrange.Arranged;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;

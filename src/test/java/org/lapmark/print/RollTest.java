@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.TestSquare;
 import org.lapmark.print.paper.Paper;

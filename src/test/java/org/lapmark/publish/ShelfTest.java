@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Request;

@@ -14,7 +14,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.derived.DerivedSource;

@@ -8,7 +8,7 @@ import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.source.PieceSource;
 
 /** Makers can tell pieces apart by their names, as printed in one variant. */

@@ -17,7 +17,7 @@ import org.lapmark.document.manual.Computed;
 import org.lapmark.document.manual.ThingDetails;
 import org.lapmark.document.section.BeginPage;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.ClothWidth;
 import org.lapmark.lay.Lay;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.manual.SizeWords;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.SizeList;
 import org.lapmark.text.Block;

@@ -2,10 +2,10 @@ package org.lapmark.document.manual;
 
 import java.util.LinkedHashSet;
 import java.util.Set;
-import org.lapmark.grade.Cut;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
-import org.lapmark.grade.StatedSize;
+import org.lapmark.grade.piece.Cut;
+import org.lapmark.grade.piece.Piece;
+import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;

@@ -9,7 +9,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 
 /**
  * The picture on the cover: all pieces of the pattern in small, side by side on one ground line and

@@ -2,9 +2,9 @@ package org.lapmark.document.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.lapmark.grade.Cut;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Cut;
+import org.lapmark.grade.piece.Piece;
 
 /** Labels of pieces that have no paper, to be cut out and pinned on. */
 final class LabelsSection implements Section {

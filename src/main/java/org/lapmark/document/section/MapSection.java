@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.lapmark.document.manual.PageRanges;
 import org.lapmark.drawing.Drawing;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 

@@ -10,7 +10,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.SizeWords;
 import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.text.Block;
 import org.lapmark.text.HtmlText;

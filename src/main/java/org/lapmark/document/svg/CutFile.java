@@ -13,7 +13,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.piece.CutGroup;
 import org.lapmark.source.Masthead;

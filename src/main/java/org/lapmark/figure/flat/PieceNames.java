@@ -2,7 +2,7 @@ package org.lapmark.figure.flat;
 
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 
 /** How pieces are called in figures. */
 final class PieceNames {

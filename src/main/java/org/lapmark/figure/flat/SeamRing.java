@@ -11,7 +11,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.EaseSpread;

@@ -16,8 +16,8 @@ import org.lapmark.figure.workpiece.Tape;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
 import org.lapmark.grade.fastening.Trim;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Panel;
 
 /** Finds out what is drawn of views in one variant. */

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Arrangement;
 import org.lapmark.packing.Island;
 import org.lapmark.packing.Placement;

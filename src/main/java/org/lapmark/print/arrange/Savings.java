@@ -3,7 +3,7 @@ package org.lapmark.print.arrange;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Arrangement;
 import org.lapmark.packing.Packer;
 import org.lapmark.packing.Placement;

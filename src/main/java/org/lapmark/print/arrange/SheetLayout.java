@@ -9,7 +9,7 @@ import java.util.function.Function;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Arrangement;
 import org.lapmark.packing.Placement;
 import org.lapmark.packing.Search;

@@ -8,7 +8,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Island;
 import org.lapmark.packing.Placement;
 import org.lapmark.packing.TileGrid;

@@ -13,7 +13,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.arrange.TestSquare;

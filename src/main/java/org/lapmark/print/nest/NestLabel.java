@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
 import java.util.function.Function;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.print.piece.Typesetting;
 import org.lapmark.wording.Wording;

@@ -2,7 +2,7 @@ package org.lapmark.print.nest;
 
 import java.util.List;
 import org.lapmark.geometry.Affine;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.locationtech.jts.geom.Polygon;
 
 /**

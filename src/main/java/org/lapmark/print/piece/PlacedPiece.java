@@ -1,7 +1,7 @@
 package org.lapmark.print.piece;
 
 import org.lapmark.geometry.Affine;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 
 /**
  * A piece at its place on the sheet.

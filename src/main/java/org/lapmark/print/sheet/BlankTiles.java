@@ -11,7 +11,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.Join;
 import org.lapmark.print.arrange.SheetLayout;

@@ -8,7 +8,7 @@ import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Item.Alignment;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.Typesetting;
 import org.lapmark.print.sheet.DraftSheet;

@@ -5,7 +5,7 @@ import java.util.List;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.svg.CutFile;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.Purpose;

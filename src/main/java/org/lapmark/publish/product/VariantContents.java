@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.Cut;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.piece.Cut;
 import org.lapmark.source.PatternSource;
 
 /**

@@ -6,7 +6,7 @@ package org.lapmark.source.drawing;
  * @param width in user units; NaN where the drawing doesn't say
  * @param height in user units; NaN where the drawing doesn't say
  */
-record Extent(double width, double height) {
+public record Extent(double width, double height) {
   /** Where no share is known. */
   static final Extent UNKNOWN = new Extent(Double.NaN, Double.NaN);
 

@@ -21,7 +21,7 @@ import org.lapmark.document.Specimen;
 import org.lapmark.document.template.Words;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Piece;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
 import org.lapmark.source.FinishedSource;

@@ -1,0 +1,201 @@
+package org.lapmark.grade.code;
+
+import java.util.List;
+import java.util.Locale;
+import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Severity;
+
+/** What can turn out wrong when a pattern is evaluated in a variant. */
+public enum GradeCode implements FindingCode {
+  /** A name that nothing in the pattern has. */
+  NAME_UNKNOWN,
+  /** A property that its material or hardware doesn't state. */
+  PROPERTY_UNKNOWN,
+  /** A panel that isn't stated. */
+  REFERENCE_PANEL_UNKNOWN,
+  /** An edge or chain that its panel doesn't have. */
+  REFERENCE_EDGE_UNKNOWN,
+  /** A corner that its panel doesn't have. */
+  REFERENCE_CORNER_UNKNOWN,
+  /** An edge whose corners lead the long way round, over all other edges. */
+  EDGE_LONG_WAY(Severity.WARNING),
+  /** A panel where an edge is needed, or the other way round. */
+  REFERENCE_KIND,
+  /** Values that are defined by each other. */
+  VALUE_CYCLE,
+  /** A value at the end of too long a row of values, each computed from the next. */
+  VALUE_TOO_DEEP,
+  /** A value that isn't a length where one is needed. */
+  NOT_A_LENGTH,
+  /** A length that must be above zero and isn't. */
+  LENGTH_NOT_POSITIVE,
+  /** A length beyond what is drawn. */
+  LENGTH_TOO_LARGE,
+  /** A value that isn't the angle or plain number that a stated shape needs. */
+  SHAPE_VALUE_KIND,
+  /** A number with which a stated shape can't be drawn. */
+  SHAPE_OUT_OF_RANGE,
+  /** A placeholder of a drawing that gives no number. */
+  NOT_A_NUMBER,
+  /** An allowance below zero. */
+  ALLOWANCE_NEGATIVE,
+  /** An allowance wider than any that is sewn or turned in. */
+  ALLOWANCE_TOO_WIDE,
+  /** A line that is too short, or rounder than a half circle. */
+  STYLE_LINE_BOW,
+  /** A line that begins or ends beyond its edge. */
+  STYLE_LINE_BEYOND_EDGE,
+  /** A mounted lining has another allowance than the main cloth that it is sewn with. */
+  LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
+  /** An edge on a fold that isn't straight. */
+  FOLD_NOT_STRAIGHT,
+  /** An edge on a fold beyond which the panel goes on. */
+  FOLD_CROSSED,
+  /** More edges on a fold than cloth has folds. */
+  FOLDS_TOO_MANY,
+  /** A number of pieces that isn't whole, or below zero. */
+  CUT_COUNT,
+  /** A piece that would need more paper than anybody joins. */
+  PIECE_TOO_LARGE,
+  /** A piece of next to no width. */
+  PIECE_TOO_SMALL,
+  /** More pieces reversed than cut. */
+  CUT_REVERSED,
+  /** A notch beyond its edge. */
+  NOTCH_BEYOND_EDGE,
+  /** The sides of a seam don't have the lengths they should. */
+  SEAM_LENGTHS_DIFFER,
+  /** A tolerance below zero. */
+  SEAM_TOLERANCE_NEGATIVE,
+  /** A panel where one of its edges is to be named. */
+  SEAM_PANEL_ALONE,
+  /** A layer that is basted to a side doesn't have its length. */
+  SEAM_LAYERS_DIFFER,
+  /** A part of an edge that doesn't lie on it. */
+  SEAM_PART_OFF_EDGE,
+  /** Something is caught in a seam beyond its ends. */
+  SEAM_TAB_OUTSIDE,
+  /** Notches that nearly meet, and don't. */
+  SEAM_NOTCHES_APART(Severity.WARNING),
+  /** A notch that has no partner where every notch must have one. */
+  SEAM_NOTCH_ALONE(Severity.WARNING),
+  /** Edges sewn to each other have different allowances. */
+  SEAM_ALLOWANCES_DIFFER(Severity.WARNING),
+  /** The edge over two joined pieces doesn't go straight on. */
+  SEAM_CORNER_NOT_TRUE(Severity.WARNING),
+  /** Notches are to come from a seam that the edge isn't part of. */
+  NOTCH_EDGE_NOT_IN_SEAM,
+  /** A slash line that is to end beyond an edge. */
+  SLASH_END_OFF_EDGE,
+  /** More notches than an edge can need. */
+  NOTCHES_TOO_MANY,
+  /** A distance between notches that is longer than their edge. */
+  NOTCHES_NONE(Severity.WARNING),
+  /** Something that the variant doesn't have. */
+  NAME_ABSENT,
+  /** An option where options aren't decided yet. */
+  OPTION_UNDECIDED,
+  /** What is chosen by default can't be made. */
+  DEFAULT_FORBIDDEN,
+  /** Nothing can be made in a size. */
+  ALL_FORBIDDEN,
+  /** Too many combinations to look at each. */
+  VARIANTS_IN_PAIRS(Severity.NOTE),
+  /** A choice that can't be made in any size, whatever else is chosen. */
+  CHOICE_NEVER(Severity.WARNING),
+  /** A condition that no variant fulfils. */
+  WHEN_NEVER(Severity.WARNING),
+  /** A condition that every variant fulfils. */
+  WHEN_ALWAYS(Severity.NOTE),
+  /** A piece that isn't cut in any variant. */
+  PIECE_NEVER_CUT(Severity.WARNING),
+  /** Bounds between which there is nothing. */
+  SOLVE_RANGE,
+  /** A tolerance that the condition's sides can't keep. */
+  SOLVE_TOLERANCE,
+  /** No value between the bounds makes the condition true. */
+  SOLVE_NO_SOLUTION,
+  /** Notches that can't be told apart. */
+  NOTCHES_CLOSE(Severity.WARNING),
+  /** Buttonholes with no cloth between them. */
+  BUTTONHOLES_CLOSE(Severity.WARNING),
+  /** A number of marks in a row that isn't one. */
+  MARK_COUNT,
+  /** A match point that nothing lies on. */
+  MATCH_POINT_ALONE(Severity.WARNING),
+  /** Left and right copies that can be sewn to each other's partners. */
+  SEAM_SIDES_SWAPPED(Severity.WARNING),
+  /** Several values make the condition true. */
+  SOLVE_SEVERAL(Severity.WARNING),
+  /** A piece that is to do without paper and can't. */
+  PIECE_NEEDS_PAPER(Severity.WARNING),
+  /** A ruled piece with more marks than notches, which are told by measurements. */
+  PIECE_RULED_WITH_MARKS(Severity.NOTE),
+  /** Pieces cut in pairs all the same way round, though each differs from its mirror image. */
+  PAIR_NOT_MIRRORED(Severity.WARNING),
+  /** A corner for which the side that has to be clipped has no notch. */
+  SEAM_CORNER_WITHOUT_NOTCH(Severity.NOTE),
+  /** A zip that is longer than what it is sewn into. */
+  ZIP_TOO_LONG(Severity.WARNING),
+  /** Something is wider or thicker than what it is to pass through. */
+  HARDWARE_TOO_NARROW(Severity.WARNING),
+  /** What passes through something can't be compared with it. */
+  PASSING_UNKNOWN(Severity.WARNING),
+  /** A drawing scaled by one of its measures, and in proportion by the other. */
+  SCALED_IN_PROPORTION(Severity.NOTE),
+  /** A drawn panel without grainline, cut from cloth that has a grain. */
+  GRAINLINE_MISSING(Severity.WARNING),
+  /** A grainline that leaves its panel. */
+  GRAINLINE_OUTSIDE(Severity.WARNING),
+  /** How wide something shows is asked, and nothing says so. */
+  TRIM_WIDTH_UNKNOWN,
+  /** The edges on the two sides of a trim don't have one length. */
+  TRIM_SIDES_DIFFER,
+  /** A trim of whose edges nothing is left between its ends. */
+  TRIM_WITHOUT_ROOM,
+  /** A trim that is longer or shorter than its edges ask for. */
+  TRIM_LENGTH_DIFFERS,
+  /** Stitches that don't go through what they are to hold. */
+  TRIM_STITCHES_MISS,
+  /** A casing lower than what lies in it. */
+  CASING_TOO_NARROW,
+  /** A mark that the panel doesn't have. */
+  ATTACHMENT_MARK_UNKNOWN,
+  /** Something wider than the line at which it is attached, or that hangs over its end. */
+  ATTACHMENT_BEYOND,
+  /** Something that is attached beside its panel. */
+  ATTACHMENT_OUTSIDE;
+
+  private final Severity severity;
+
+  GradeCode() {
+    this(Severity.ERROR);
+  }
+
+  GradeCode(Severity severity) {
+    this.severity = severity;
+  }
+
+  @Override
+  public String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  @Override
+  public Severity severity() {
+    return severity;
+  }
+
+  @Override
+  public List<String> subject() {
+    return switch (this) {
+      case NAME_UNKNOWN -> List.of("name", "name");
+      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE -> List.of("below", "cause");
+      case REFERENCE_PANEL_UNKNOWN -> List.of("name", "panel");
+      case PROPERTY_UNKNOWN -> List.of("property", "thing", "property");
+      case REFERENCE_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
+      case REFERENCE_CORNER_UNKNOWN -> List.of("corner", "panel", "corner");
+      default -> List.of();
+    };
+  }
+}

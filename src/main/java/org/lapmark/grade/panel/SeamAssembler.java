@@ -1,0 +1,403 @@
+package org.lapmark.grade.panel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Known;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.grade.code.GradeCode;
+import org.lapmark.grade.code.Rounded;
+import org.lapmark.grade.demand.DemandGraph;
+import org.lapmark.grade.scope.PatternScope;
+import org.lapmark.measure.Formula;
+import org.lapmark.panel.ClosedLine;
+import org.lapmark.panel.Edge;
+import org.lapmark.panel.Mark;
+import org.lapmark.panel.NotchSet;
+import org.lapmark.panel.Panel;
+import org.lapmark.seam.SeamPart;
+import org.lapmark.seam.SeamSide;
+import org.lapmark.source.SeamSource;
+import org.lapmark.source.SeamSource.Member;
+import org.lapmark.source.fastening.AttachmentSource;
+import org.lapmark.source.fastening.TrimSource;
+
+/** Puts the sides of a seam together in one variant, each in the order of sewing. */
+public final class SeamAssembler {
+  private final PatternScope scope;
+  private final PanelShapes shapes;
+  private final FastenedThings fastened;
+  private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
+  private final SeamAllowances allowances;
+
+  /**
+   * Prepares the work.
+   *
+   * @param notches gives the notches on some edges of a panel
+   * @param allowances those of the pieces
+   */
+  public SeamAssembler(
+      PatternScope scope,
+      PanelShapes shapes,
+      FastenedThings fastened,
+      BiFunction<Panel, List<String>, List<Mark.Notch>> notches,
+      SeamAllowances allowances) {
+    this.scope = scope;
+    this.shapes = shapes;
+    this.fastened = fastened;
+    this.notches = notches;
+    this.allowances = allowances;
+  }
+
+  /**
+   * A stretch of a panel's edge or chain, as a member names it.
+   *
+   * @param panel the panel without its stated notches
+   * @param line the edge's or chain's name
+   * @param from millimetres from its beginning, clockwise
+   * @param to millimetres from its beginning
+   * @param clockwise whether it is travelled that way
+   */
+  public record Stretch(Panel panel, String line, double from, double to, boolean clockwise) {
+    /** The edges of the line in order. */
+    public List<String> edges() {
+      return panel.chains().getOrDefault(line, List.of(line));
+    }
+
+    double length() {
+      return to - from;
+    }
+
+    /** Millimetres from the line's beginning of a place on the stretch as sewn. */
+    double onLine(double sewn) {
+      return clockwise ? from + sewn : to - sewn;
+    }
+  }
+
+  /** One side, with what the author's words for it stand for. */
+  public SeamSide side(SeamSource seam, int index) {
+    SeamSource.Side source = seam.sides().get(index);
+    boolean against = isAgainst(seam, index);
+    List<SeamPart> parts = parts(source, against);
+    double whole = parts.stream().mapToDouble(SeamPart::length).sum();
+    List<SeamSide.Tab> tabs = new ArrayList<>();
+    for (SeamSource.Tab tab : source.tabs()) {
+      tabs.add(tab(tab, whole));
+    }
+    List<SeamSide> basted = new ArrayList<>();
+    for (SeamSource.Side layer : source.basted()) {
+      basted.add(SeamSide.of(parts(layer, against)));
+    }
+    double ease = 0;
+    if (source.ease() != null) {
+      ease = scope.length(source.ease());
+    } else if (index == 0 && seam.ease() != null) {
+      ease = scope.length(seam.ease());
+    }
+    return new SeamSide(
+            source.name() == null ? "" : source.name().text(), parts, tabs, ease, basted)
+        .startingAt(start(seam, index, whole));
+  }
+
+  /** How far from the beginning of its first member a side is sewn, in millimetres. */
+  public double start(SeamSource seam, int index, double whole) {
+    Formula start = seam.sides().get(index).start();
+    return start == null || !seam.closed() ? 0 : scope.along(start, whole);
+  }
+
+  /** The lengths of a side's members, in millimetres, in the order stated. */
+  public List<Double> lengths(SeamSource seam, int index) {
+    List<Double> lengths = new ArrayList<>();
+    for (Member member : seam.sides().get(index).members()) {
+      lengths.add(stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member)));
+    }
+    return lengths;
+  }
+
+  /**
+   * Whether a side's edges are travelled against the clock. Two pieces that lie right sides
+   * together run opposite ways, so the first side goes clockwise and the others don't, except for
+   * copies and layers of the first side's own panel, which lie on it as its mirror image does.
+   */
+  private boolean isAgainst(SeamSource seam, int index) {
+    SeamSource.Side side = seam.sides().get(index);
+    boolean against = index > 0 && !sameLines(seam.sides().get(0), side);
+    return against != side.reversed();
+  }
+
+  private static boolean sameLines(SeamSource.Side one, SeamSource.Side other) {
+    List<String> first = one.members().stream().map(member -> member.text().text()).toList();
+    return first.equals(other.members().stream().map(member -> member.text().text()).toList());
+  }
+
+  private List<SeamPart> parts(SeamSource.Side side, boolean against) {
+    List<SeamPart> parts = new ArrayList<>();
+    for (Member member : side.members()) {
+      Optional<Stretch> stretch = stretch(member, against);
+      if (stretch.isEmpty() && shapes.has(member.text().text())) {
+        throw panelAlone(member.text());
+      }
+      parts.add(
+          stretch.isPresent()
+              ? part(member, stretch.get())
+              : SeamPart.ofLength(called(member), fixed(member), member.notch()));
+    }
+    if (parts.isEmpty()) {
+      // The reader has said what is wrong with this side.
+      throw new DemandGraph.Unavailable();
+    }
+    return parts;
+  }
+
+  private FindingException panelAlone(SourceText panel) {
+    List<String> edges =
+        shapes.shape(panel).edges().stream().map(edge -> panel.text() + '.' + edge.name()).toList();
+    return new FindingException(
+        Finding.of(
+            GradeCode.SEAM_PANEL_ALONE,
+            panel.position(),
+            "panel",
+            panel.text(),
+            "edges",
+            Known.listed(edges)));
+  }
+
+  private double fixed(Member member) {
+    Formula formula =
+        fastened
+            .trim(member.text().text())
+            .map(trim -> fastened.visibleWidth(trim, member.text()))
+            .orElse(member.formula());
+    double length = scope.length(formula);
+    if (length < 0) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.LENGTH_NOT_POSITIVE,
+              formula.text().position(),
+              "value",
+              Rounded.hundredth(length),
+              "cause",
+              PatternScope.cause(formula),
+              "size",
+              scope.size()));
+    }
+    return length;
+  }
+
+  /** What a part that is no edge is called. */
+  private String called(Member member) {
+    String text = member.text().text();
+    return fastened.trim(text).map(TrimSource::called).orElse(text);
+  }
+
+  /** The members of a side that are edges, in the order of sewing; lengths are empty. */
+  public List<Optional<Stretch>> stretches(SeamSource seam, int index) {
+    boolean against = isAgainst(seam, index);
+    return seam.sides().get(index).members().stream()
+        .map(member -> stretch(member, against))
+        .toList();
+  }
+
+  private Optional<Stretch> stretch(Member member, boolean against) {
+    SourceText text = member.text();
+    int dot = text.text().indexOf('.');
+    if (dot <= 0 || !shapes.has(text.text().substring(0, dot))) {
+      return Optional.empty();
+    }
+    Panel panel = shapes.shape(text.part(0, dot));
+    SourceText edge = text.part(dot + 1, text.text().length());
+    double whole = PatternScope.closed(panel, edge).length();
+    Range range = range(scope, member.from(), member.to(), whole, text);
+    return Optional.of(
+        new Stretch(panel, edge.text(), range.from(), range.to(), against == member.reversed()));
+  }
+
+  /** Where a part of a line begins and ends, in millimetres. */
+  public record Range(double from, double to) {}
+
+  /**
+   * The stated part of a line.
+   *
+   * @param first where it begins, or null for the line's beginning
+   * @param last where it ends, or null for its end
+   * @param text the line as written
+   * @throws FindingException when it doesn't lie on the line
+   */
+  public static Range range(
+      PatternScope scope, Formula first, Formula last, double whole, SourceText text) {
+    double from = first == null ? 0 : scope.along(first, whole);
+    double to = last == null ? whole : scope.along(last, whole);
+    if (!(from >= -Path.JOIN_TOLERANCE
+        && from < to - Path.JOIN_TOLERANCE
+        && to <= whole + Path.JOIN_TOLERANCE)) {
+      Formula at = first == null ? last : first;
+      throw new FindingException(
+          Finding.of(
+              GradeCode.SEAM_PART_OFF_EDGE,
+              at.text().position(),
+              "from",
+              Rounded.hundredth(from),
+              "to",
+              Rounded.hundredth(to),
+              "edge",
+              text.text(),
+              "length",
+              Rounded.hundredth(whole),
+              "size",
+              scope.size()));
+    }
+    return new Range(Math.max(0, from), Math.min(whole, to));
+  }
+
+  private SeamPart part(Member member, Stretch stretch) {
+    ClosedLine closed = ClosedLine.of(stretch.panel(), stretch.line());
+    Path line = closed.path();
+    boolean whole = stretch.from() == 0 && stretch.to() == closed.length();
+    Path path = whole ? line : line.part(stretch.from(), stretch.to());
+    List<SeamPart.Notch> sewn = new ArrayList<>();
+    List<String> edges = stretch.edges();
+    for (Mark.Notch notch : notches.apply(stretch.panel(), edges)) {
+      double at = closed.closed(before(stretch.panel(), edges, notch.edge()) + notch.at());
+      if (at >= stretch.from() && at <= stretch.to()) {
+        double along = stretch.clockwise() ? at - stretch.from() : stretch.to() - at;
+        NotchSet set = stretch.clockwise() ? notch.set() : notch.set().reversed();
+        sewn.add(new SeamPart.Notch(along, set));
+      }
+    }
+    sewn.sort(java.util.Comparator.comparingDouble(SeamPart.Notch::at));
+    List<Double> all =
+        edges.stream()
+            .flatMap(edge -> allowances.of(stretch.panel().name(), edge).stream())
+            .distinct()
+            .sorted()
+            .toList();
+    return new SeamPart(
+        stretch.panel().name(),
+        member.text().text(),
+        Optional.of(stretch.clockwise() ? path : path.reversed()),
+        stretch.clockwise(),
+        stretch.length(),
+        all,
+        sewn,
+        member.notch(),
+        folds(stretch, closed),
+        margins(stretch, closed));
+  }
+
+  /** How narrow the allowances of its edges get, in the order of sewing. */
+  private List<SeamPart.Margin> margins(Stretch stretch, ClosedLine closed) {
+    String panel = stretch.panel().name();
+    if (!allowances.isCut(panel)) {
+      return List.of();
+    }
+    List<SeamPart.Margin> margins = new ArrayList<>();
+    List<String> edges = stretch.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      String edge = edges.get(stretch.clockwise() ? i : edges.size() - 1 - i);
+      double begin = closed.closed(before(stretch.panel(), edges, edge));
+      double end =
+          closed.closed(before(stretch.panel(), edges, edge) + length(stretch.panel(), edge));
+      double to = stretch.clockwise() ? end - stretch.from() : stretch.to() - begin;
+      margins.add(new SeamPart.Margin(to, allowances.least(panel, edge)));
+    }
+    return margins.stream().filter(margin -> margin.to() > 0).toList();
+  }
+
+  /** The darts and pleats of a stretch, in the order of sewing. */
+  private static Optional<SeamPart.Folds> folds(Stretch stretch, ClosedLine closed) {
+    List<Double> at =
+        closed.closings().stream()
+            .filter(one -> one >= stretch.from() && one <= stretch.to())
+            .map(one -> stretch.clockwise() ? one - stretch.from() : stretch.to() - one)
+            .sorted()
+            .toList();
+    if (closed.closings().isEmpty()) {
+      return Optional.empty();
+    }
+    Path drawn = stretch.panel().line(stretch.line());
+    Optional<Point> first = stretch.from() == 0 ? Optional.of(drawn.start()) : Optional.empty();
+    Optional<Point> last =
+        stretch.to() >= closed.length() - Path.JOIN_TOLERANCE
+            ? Optional.of(drawn.end())
+            : Optional.empty();
+    return Optional.of(
+        stretch.clockwise()
+            ? new SeamPart.Folds(at, first, last)
+            : new SeamPart.Folds(at, last, first));
+  }
+
+  /** The length of a line's edges before one of them. */
+  static double before(Panel panel, List<String> edges, String name) {
+    double sum = 0;
+    for (String edge : edges) {
+      if (edge.equals(name)) {
+        break;
+      }
+      sum += length(panel, edge);
+    }
+    return sum;
+  }
+
+  private static double length(Panel panel, String name) {
+    for (Edge edge : panel.edges()) {
+      if (edge.name().equals(name)) {
+        return edge.path().length();
+      }
+    }
+    return 0;
+  }
+
+  private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
+    Optional<AttachmentSource> attachment = fastened.attachment(tab.width().text().text());
+    double width = attachment.isPresent() ? width(attachment.get(), tab) : width(tab.width());
+    double at = scope.along(tab.at(), whole);
+    if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
+        && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.SEAM_TAB_OUTSIDE,
+              tab.at().text().position(),
+              "tab",
+              tab.width().text().text(),
+              "from",
+              Rounded.hundredth(at - width / 2),
+              "to",
+              Rounded.hundredth(at + width / 2),
+              "length",
+              Rounded.hundredth(whole),
+              "size",
+              scope.size()));
+    }
+    String text = tab.width().text().text();
+    return new SeamSide.Tab(called(attachment).orElse(text), width, at);
+  }
+
+  private double width(Member member) {
+    return stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member));
+  }
+
+  private double width(AttachmentSource attachment, SeamSource.Tab tab) {
+    fastened.require(attachment, tab.width().text());
+    return fastened.extent(attachment).width();
+  }
+
+  /** How something caught is called that is stated as an attachment: by what states its width. */
+  private Optional<String> called(Optional<AttachmentSource> attachment) {
+    return attachment.flatMap(
+        one -> {
+          if (one.width() != null) {
+            return Optional.of(one.width().text().text());
+          }
+          return one.end() == null
+              ? Optional.empty()
+              : fastened
+                  .piece(one.piece().text())
+                  .map(piece -> piece.panel().text() + '.' + one.end().text());
+        });
+  }
+}
