@@ -17,7 +17,7 @@ import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.ConsoleReport;
 import org.lapmark.cli.report.FolderReport;
 import org.lapmark.cli.report.TextReport;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.print.arrange.PlanQuality;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;

@@ -21,8 +21,8 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.wording.Wording;
 
 /**

@@ -22,7 +22,7 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;

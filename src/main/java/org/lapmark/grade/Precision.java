@@ -7,11 +7,11 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.StatedSize;
-import org.lapmark.measure.FinestSteps;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintForm.Units;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.FinestSteps;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.PatternSource;
 

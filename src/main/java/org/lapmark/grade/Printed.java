@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.demand.DemandGraph;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Scope;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * An author's text with its placeholders printed in one variant.

@@ -5,7 +5,7 @@ import java.util.List;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.wording.Wording;
 
 /**

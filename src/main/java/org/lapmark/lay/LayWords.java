@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.geometry.Box;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintForm.Units;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
 import org.lapmark.wording.Wording;
 
 /**

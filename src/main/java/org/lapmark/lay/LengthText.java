@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 
 /** Prints computed lengths through the printer that prints the author's placeholders. */
 final class LengthText {

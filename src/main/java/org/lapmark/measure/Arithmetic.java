@@ -12,7 +12,7 @@ import org.lapmark.measure.Value.Quantity;
 enum Arithmetic implements Operation {
   SUM {
     @Override
-    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() + right.amount(), in.common(sides, left, right, "add"));
     }
 
@@ -23,7 +23,7 @@ enum Arithmetic implements Operation {
   },
   DIFFERENCE {
     @Override
-    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() - right.amount(), in.common(sides, left, right, "add"));
     }
 
@@ -34,7 +34,7 @@ enum Arithmetic implements Operation {
   },
   PRODUCT {
     @Override
-    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() * right.amount(), dimension(sides, left, right, in));
     }
 
@@ -68,7 +68,7 @@ enum Arithmetic implements Operation {
   },
   QUOTIENT {
     @Override
-    Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       Dimension result;
@@ -94,7 +94,7 @@ enum Arithmetic implements Operation {
   },
   POWER {
     @Override
-    Quantity of(Sides sides, Quantity base, Quantity exponent, Evaluation in) {
+    public Quantity of(Sides sides, Quantity base, Quantity exponent, Evaluation in) {
       if (!exponent.dimension().isNumber()) {
         throw in.wrongKind(sides.right(), exponent.kind(), PLAIN.word());
       }
@@ -126,7 +126,7 @@ enum Arithmetic implements Operation {
     }
   };
 
-  abstract Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in);
+  public abstract Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in);
 
   /** The kind that two kinds lead to, the second of which isn't a bare number. */
   Optional<String> kind(String left, String right) {

@@ -155,11 +155,11 @@ record Evaluation(SourceText formula, Scope scope) {
     return whole.length() <= 60 ? whole : whole.substring(0, whole.offsetByCodePoints(0, 40)) + "…";
   }
 
-  FindingException fault(MeasureCode code, Node node, Object... arguments) {
+  public FindingException fault(MeasureCode code, Node node, Object... arguments) {
     return fault(code, node.start(), node.end(), arguments);
   }
 
-  FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
+  public FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
     return new FindingException(Finding.of(code, formula.position(start, end), arguments));
   }
 }

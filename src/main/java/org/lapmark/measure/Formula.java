@@ -204,7 +204,7 @@ public final class Formula {
    * @param namesAndValues the message's arguments
    * @return the exception that carries it
    */
-  FindingException fault(MeasureCode code, Object... namesAndValues) {
+  public FindingException fault(MeasureCode code, Object... namesAndValues) {
     return new FindingException(Finding.of(code, text.position(), namesAndValues));
   }
 

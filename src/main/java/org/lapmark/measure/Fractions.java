@@ -3,7 +3,7 @@ package org.lapmark.measure;
 /**
  * Fractions as they are read, also those with a character of their own, and as they are printed.
  */
-final class Fractions {
+public final class Fractions {
   private static final String SIGNS = "½¼¾⅛⅜⅝⅞";
   private static final int[][] PARTS = {{1, 2}, {1, 4}, {3, 4}, {1, 8}, {3, 8}, {5, 8}, {7, 8}};
 
@@ -24,7 +24,7 @@ final class Fractions {
    * sixteenths and halves, with digits and a slash: only some fractions have a character of their
    * own.
    */
-  static String text(String whole, long numerator, long denominator) {
+  public static String text(String whole, long numerator, long denominator) {
     String fraction = numerator + "/" + denominator;
     return whole.isEmpty() ? fraction : whole + '\u00a0' + fraction;
   }

@@ -109,7 +109,7 @@ enum Function {
 
     Optional<String> of(List<Node> arguments);
 
-    static Kind of(Dimension dimension) {
+    public static Kind of(Dimension dimension) {
       return arguments -> Optional.of(dimension.word());
     }
   }
@@ -140,7 +140,7 @@ enum Function {
   }
 
   /** The function of a name. */
-  static Optional<Function> of(String name) {
+  public static Optional<Function> of(String name) {
     return Arrays.stream(values()).filter(function -> function.written.equals(name)).findFirst();
   }
 

@@ -9,7 +9,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 
 /** Takes a formula apart into words, numbers and signs. */
-final class Lexer {
+public final class Lexer {
   private final SourceText source;
   private final String text;
   private final List<Token> tokens = new ArrayList<>();
@@ -169,7 +169,7 @@ final class Lexer {
     return hidden ? String.format("U+%04X", point) : found;
   }
 
-  static boolean isSpace(char c) {
+  public static boolean isSpace(char c) {
     return c == ' ' || c == '\n' || c == '\t' || c == '\r' || c == '\u00a0' || c == '\u202f';
   }
 

@@ -11,7 +11,7 @@ public interface Node {
   int start();
 
   /** Index behind its last unit. */
-  int end();
+  public int end();
 
   /**
    * What it comes to.

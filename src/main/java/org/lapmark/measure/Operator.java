@@ -66,7 +66,7 @@ enum Operator {
   }
 
   /** The operator a token stands for, or null. */
-  static Operator of(Token token) {
+  public static Operator of(Token token) {
     for (Operator operator : values()) {
       if (token.is(operator.sign)) {
         return operator;

@@ -24,7 +24,7 @@ final class Parser {
     this.quantities = new QuantityReader(tokens);
   }
 
-  static Node parse(SourceText source) {
+  public static Node parse(SourceText source) {
     int length = source.text().length();
     if (length > MAX_LENGTH) {
       throw new FindingException(

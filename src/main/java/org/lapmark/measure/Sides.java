@@ -10,7 +10,7 @@ package org.lapmark.measure;
  */
 record Sides(Node left, Node right, int signStart, int signEnd) {
   /** Two parts that are treated alike although no sign stands between them. */
-  static Sides of(Node left, Node right, Node place) {
+  public static Sides of(Node left, Node right, Node place) {
     return new Sides(left, right, place.start(), place.end());
   }
 }

@@ -6,7 +6,7 @@ package org.lapmark.measure;
  * to be that multiple: 25.0000000001 is not rounded up to 26, and a half that arithmetic has put
  * just below is still a half.
  */
-final class Steps {
+public final class Steps {
   private static final double GUARD = 1e-9;
 
   /** Large counts must not lose whole steps to the guard. */
@@ -43,7 +43,7 @@ final class Steps {
   }
 
   /** How many steps a value comes to when it is rounded in a direction. */
-  static double count(double value, double step, Rounding rounding) {
+  public static double count(double value, double step, Rounding rounding) {
     double count = value / step;
     if (Math.abs(count) >= WHOLE) {
       return count;

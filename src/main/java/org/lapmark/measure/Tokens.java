@@ -108,7 +108,7 @@ final class Tokens {
     return at == 0 ? 0 : tokens.get(at - 1).end();
   }
 
-  FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
+  public FindingException fault(MeasureCode code, int start, int end, Object... arguments) {
     return new FindingException(Finding.of(code, source.position(start, end), arguments));
   }
 }

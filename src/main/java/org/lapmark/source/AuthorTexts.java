@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * The texts of {@code pattern.yaml} that readers see: the one place that knows where they all are,

@@ -1,7 +1,7 @@
 package org.lapmark.source;
 
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * A row of the finished measurements.

@@ -4,8 +4,8 @@ import java.time.LocalDate;
 import java.util.Locale;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * Who publishes what, in which words and units. Of what is required and couldn't be read, texts are

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * The author's own text in another language, beside the original.

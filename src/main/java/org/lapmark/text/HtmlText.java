@@ -1,7 +1,7 @@
 package org.lapmark.text;
 
 import java.util.List;
-import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.print.PrintedValue;
 
 /**
  * Writes a text as a fragment of XHTML. Classes: {@code tip}, {@code warning} and their {@code

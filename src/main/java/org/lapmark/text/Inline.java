@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /** A part of a line of text. */
 public sealed interface Inline extends TextPart {

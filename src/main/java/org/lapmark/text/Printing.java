@@ -9,9 +9,9 @@ import java.util.Map;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * What placeholders come to in one variant, or in each of several for a document of all sizes.

@@ -22,8 +22,8 @@ import org.lapmark.document.manual.SizeWords;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 

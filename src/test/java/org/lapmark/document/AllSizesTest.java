@@ -20,9 +20,9 @@ import org.lapmark.document.manual.SizeWords;
 import org.lapmark.document.section.CuttingTable;
 import org.lapmark.document.section.ShoppingPage;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.NumberWords;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.NumberWords;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.wording.Wording;
 

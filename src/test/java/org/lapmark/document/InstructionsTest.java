@@ -26,7 +26,7 @@ import org.lapmark.document.section.StepPages;
 import org.lapmark.figure.Figure;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.LayWords;
-import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.text.Block;
 import org.lapmark.text.PlainText;

@@ -10,9 +10,9 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.read.PatternReader;
 
 /** What a pattern's texts print decides how finely its lengths are printed. */

@@ -9,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 
 class PurchaseTest {
   private static final double EIGHTH = 114.3;

@@ -26,6 +26,8 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.measure.Value.Truth;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 
 class FormulaTest {
   private static Formula formula(String written) {

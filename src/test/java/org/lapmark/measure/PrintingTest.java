@@ -23,8 +23,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.Value.Quantity;
+import org.lapmark.measure.print.NumberWords;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.SizeList;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.wording.Wording;
 
 class PrintingTest {

@@ -11,8 +11,12 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.Value.Quantity;
+import org.lapmark.measure.print.FinestSteps;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 
 /** What printed lengths come to when a maker reads them back, whatever they are. */
 class RoundingTest {

@@ -15,7 +15,7 @@ import org.lapmark.figure.FigureSource;
 import org.lapmark.figure.read.FigureExamples;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.key.KeyWords;
 import org.lapmark.source.key.Table;
 

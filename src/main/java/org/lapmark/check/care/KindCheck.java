@@ -7,7 +7,7 @@ import org.lapmark.check.rule.PrintedTexts;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.CareSource;
 import org.lapmark.source.PatternSource;
 

@@ -19,7 +19,7 @@ import org.lapmark.check.rule.Prose;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.CareSource;
 import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;

@@ -12,8 +12,8 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.measure.Dimension;
-import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintedValue;
 
 /** Finds lengths, areas and numbers of things below zero in texts. */
 final class Negatives {

@@ -8,10 +8,10 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintForm.Units;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * A length as readers see it in each unit.

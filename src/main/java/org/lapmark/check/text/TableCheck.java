@@ -5,7 +5,7 @@ import java.util.stream.Collectors;
 import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.text.Block;
 import org.lapmark.text.Inline;
 import org.lapmark.text.PlainText;

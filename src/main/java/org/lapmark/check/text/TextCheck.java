@@ -8,7 +8,7 @@ import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;

@@ -11,7 +11,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.OriginalMark;

@@ -13,8 +13,8 @@ import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.NumberWords;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.NumberWords;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
 

@@ -26,7 +26,7 @@ import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.ThingSource;

@@ -14,8 +14,8 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Cut;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.StatedSize;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.wording.Wording;
 
 /** The pieces that a companion lists. */

@@ -1,7 +1,7 @@
 package org.lapmark.document.companion;
 
 import java.util.Locale;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 
 /** The choices of units that a companion offers. */
 public enum CompanionUnits {

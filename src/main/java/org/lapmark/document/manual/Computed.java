@@ -7,9 +7,9 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 
 /** Values of a pattern that no text of the author's asks for. */
 public record Computed(EvaluatedPattern pattern, PrintForm form) {

@@ -11,7 +11,7 @@ import org.lapmark.figure.Figure;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.text.Block;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;

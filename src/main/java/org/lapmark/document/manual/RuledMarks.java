@@ -9,10 +9,10 @@ import java.util.TreeMap;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.piece.RuledMark;
 import org.lapmark.grade.piece.StatedSize;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.wording.Wording;
 

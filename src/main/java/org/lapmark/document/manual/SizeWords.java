@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.SizeList;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.SizeList;
 import org.lapmark.wording.Wording;
 
 /**

@@ -14,7 +14,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.Printed;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Dimension;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.print.piece.EdgeWords;
 import org.lapmark.source.MakingSource;

@@ -11,9 +11,9 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Cut;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.StatedSize;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.source.PieceSource;
 import org.lapmark.wording.Wording;
 

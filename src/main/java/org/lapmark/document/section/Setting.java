@@ -8,9 +8,9 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.NumberWords;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.NumberWords;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 

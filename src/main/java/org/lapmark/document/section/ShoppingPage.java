@@ -13,7 +13,7 @@ import org.lapmark.lay.ClothWidth;
 import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.ThingSource;
 import org.lapmark.wording.Wording;
 

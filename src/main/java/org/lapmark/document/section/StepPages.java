@@ -11,7 +11,7 @@ import org.lapmark.document.manual.SizeWords;
 import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.measure.PrintedValue;
+import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.text.Block;
 import org.lapmark.text.HtmlText;
 import org.lapmark.text.Inline;

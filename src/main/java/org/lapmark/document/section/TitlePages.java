@@ -11,8 +11,8 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.figure.Figure;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.Masthead;
 import org.lapmark.wording.Wording;
 

@@ -18,7 +18,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;

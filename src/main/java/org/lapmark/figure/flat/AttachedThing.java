@@ -15,7 +15,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.fastening.Attached;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * Something that is attached to the piece, drawn as a strip at its place.

@@ -15,7 +15,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * A band along the raw edge, all round.

@@ -11,7 +11,7 @@ import org.lapmark.figure.workpiece.Detail;
 import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.geometry.Point;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;

@@ -10,7 +10,7 @@ import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;

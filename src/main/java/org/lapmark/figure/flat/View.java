@@ -23,7 +23,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;

@@ -16,7 +16,7 @@ import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.panel.stated.StatedShape;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Key;

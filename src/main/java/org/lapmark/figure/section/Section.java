@@ -20,7 +20,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Forms;

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.finding.FindingException;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * How materials are called and shown in figures.

@@ -8,11 +8,11 @@ import java.util.Optional;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintForm.Units;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * The lengths that one figure prints, each known by where it is stated, however often it is drawn:

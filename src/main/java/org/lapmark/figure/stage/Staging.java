@@ -17,9 +17,9 @@ import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintedValue;
+import org.lapmark.measure.print.TemplateText;
 
 /**
  * What the texts and formulas of one figure come to in one variant, and what is wrong with them.

@@ -8,8 +8,8 @@ import java.util.function.Supplier;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Cut;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.NumberWords;
 import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.wording.Wording;
 

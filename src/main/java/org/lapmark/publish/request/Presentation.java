@@ -3,7 +3,7 @@ package org.lapmark.publish.request;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.lapmark.measure.PrintForm;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.Translation;

@@ -4,6 +4,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Point;
+import org.lapmark.source.drawing.text.NumberText;
 import org.lapmark.source.key.KeyCode;
 
 /**

@@ -13,6 +13,7 @@ import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.source.drawing.text.RoleText;
 import org.lapmark.source.drawing.xml.XmlElement;
 import org.lapmark.source.key.Reading;
 

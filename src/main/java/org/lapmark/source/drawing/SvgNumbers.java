@@ -6,6 +6,8 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.drawing.text.NumberText;
+import org.lapmark.source.drawing.text.SvgLength;
 
 /**
  * An element's numbers in user units.

@@ -6,6 +6,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.source.drawing.text.NumberText;
 
 /** Reads the transform attribute of SVG 1.1, section 7.6. */
 final class TransformParser {

@@ -5,6 +5,8 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.source.drawing.text.NumberText;
+import org.lapmark.source.drawing.text.SvgLength;
 import org.lapmark.source.drawing.xml.XmlElement;
 
 /**

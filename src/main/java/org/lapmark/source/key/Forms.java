@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.yaml.YamlNode;
 

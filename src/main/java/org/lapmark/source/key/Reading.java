@@ -14,7 +14,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.folder.Hints;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.yaml.YamlCode;

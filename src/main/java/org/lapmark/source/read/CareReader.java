@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.Ages;
 import org.lapmark.source.CareSource;
 import org.lapmark.source.Kind;

@@ -8,7 +8,7 @@ import java.util.Objects;
 import java.util.stream.Stream;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;

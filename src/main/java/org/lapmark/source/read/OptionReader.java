@@ -7,7 +7,7 @@ import java.util.Map;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.OptionsSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.key.Form;

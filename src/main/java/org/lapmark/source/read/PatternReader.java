@@ -12,7 +12,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.source.Masthead;
 import org.lapmark.source.NoteSource;

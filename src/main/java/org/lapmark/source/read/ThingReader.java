@@ -9,7 +9,7 @@ import java.util.stream.Stream;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.key.Form;

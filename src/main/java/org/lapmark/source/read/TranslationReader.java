@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;

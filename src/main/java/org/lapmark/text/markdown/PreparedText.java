@@ -8,7 +8,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.finding.Unseen;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.text.Letters;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.TextCode;

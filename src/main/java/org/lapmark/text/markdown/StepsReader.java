@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Set;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.key.Passages;
 import org.lapmark.text.Inline;

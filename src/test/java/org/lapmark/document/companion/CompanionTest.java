@@ -22,8 +22,8 @@ import org.lapmark.document.template.Words;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.Value;
+import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.FinishedSource;
 import org.lapmark.text.PlainText;
 import org.lapmark.text.Printing;
@@ -184,7 +184,7 @@ class CompanionTest {
                     pattern.source().masthead().form().with(PrintForm.Units.METRIC))
                 .get(0);
         assertEquals(
-            Companions.spaced(((org.lapmark.measure.PrintedValue) value).text()),
+            Companions.spaced(((org.lapmark.measure.print.PrintedValue) value).text()),
             Companions.shown(cells.get(size), size, CompanionUnits.METRIC));
       }
     }

@@ -12,10 +12,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.measure.PrintForm;
-import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.measure.print.PrintForm.Units;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 

@@ -1,9 +1,10 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import com.ibm.icu.text.DecimalFormatSymbols;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import org.lapmark.measure.Unit;
 import org.lapmark.wording.Wording;
 
 /**

@@ -1,7 +1,9 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.lapmark.measure.Rounding;
+import org.lapmark.measure.Value;
 
 /**
  * How values are printed in one document.

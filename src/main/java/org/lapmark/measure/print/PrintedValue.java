@@ -1,6 +1,8 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import org.lapmark.finding.Position;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
 
 /**
  * An expression as a reader sees it, kept with all that it came from until the last writer.

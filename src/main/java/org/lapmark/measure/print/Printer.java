@@ -1,4 +1,4 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -7,6 +7,13 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Fractions;
+import org.lapmark.measure.MeasureCode;
+import org.lapmark.measure.Rounding;
+import org.lapmark.measure.Steps;
+import org.lapmark.measure.Unit;
+import org.lapmark.measure.Value;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.measure.Value.StockSizes;

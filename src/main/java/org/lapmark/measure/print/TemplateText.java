@@ -1,4 +1,4 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -8,6 +8,12 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Lexer;
+import org.lapmark.measure.MeasureCode;
+import org.lapmark.measure.Scope;
+import org.lapmark.measure.Value;
+import org.lapmark.measure.Variant;
 
 /**
  * Text with placeholders: an expression in braces, optionally followed by {@code as} and a form; a

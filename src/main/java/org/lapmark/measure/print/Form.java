@@ -1,4 +1,4 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.util.List;
 import java.util.regex.Matcher;
@@ -8,6 +8,9 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
+import org.lapmark.measure.MeasureCode;
+import org.lapmark.measure.Rounding;
+import org.lapmark.measure.Unit;
 
 /**
  * What a placeholder's author wrote after {@code as}.
@@ -40,7 +43,7 @@ record Form(Style style, Unit unit, double step, int denominator, Rounding round
   private static final Pattern DECIMAL = Pattern.compile("\\d{1,4}(?:\\.\\d{1,3})?");
 
   /** Reads a form; null stands for the document's own. */
-  static Form parse(SourceText written) {
+  public static Form parse(SourceText written) {
     if (written == null) {
       return DOCUMENT;
     }

@@ -1,8 +1,9 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import org.lapmark.measure.Variant;
 
 /** One expression's values in several variants, as one text for a document of all sizes. */
 public final class SizeList {

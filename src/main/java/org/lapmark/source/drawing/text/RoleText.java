@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.text;
 
 import java.util.Arrays;
 import java.util.regex.Matcher;
@@ -12,13 +12,13 @@ import org.lapmark.finding.SourceText;
  * @param text the text without all that
  * @param numbered whether it had a number of a drawing program's
  */
-record RoleText(SourceText text, boolean numbered) {
+public record RoleText(SourceText text, boolean numbered) {
   private static final int LONGEST = 200;
   private static final Pattern ESCAPE = Pattern.compile("_x([0-9A-Fa-f]{2,6})_");
   private static final Pattern NUMBER = Pattern.compile("(-[0-9]+|_[0-9]+_)$");
 
   /** Undoes what drawing programs do; a text too long for a role is left as it is. */
-  static RoleText of(SourceText written) {
+  public static RoleText of(SourceText written) {
     if (written.text().length() > LONGEST) {
       return new RoleText(written, false);
     }

@@ -1,4 +1,4 @@
-package org.lapmark.measure;
+package org.lapmark.measure.print;
 
 import java.util.ArrayList;
 import java.util.Collections;
@@ -7,6 +7,11 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Rounding;
+import org.lapmark.measure.Unit;
+import org.lapmark.measure.Value;
 
 /**
  * What the uses of a pattern's quantities ask for together, so that each is printed in one way

@@ -1,4 +1,4 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.text;
 
 /**
  * A length as SVG attributes state it.
@@ -6,11 +6,11 @@ package org.lapmark.source.drawing;
  * @param number the number
  * @param unit its unit, or the empty text for user units
  */
-record SvgLength(double number, String unit) {
+public record SvgLength(double number, String unit) {
   private static final double MM_PER_INCH = 25.4;
 
   /** Reads a length; null if it isn't one, or is a share of something. */
-  static SvgLength parse(String text) {
+  public static SvgLength parse(String text) {
     String trimmed = text.strip();
     int end = NumberText.end(trimmed, 0);
     if (end < 0) {
@@ -45,17 +45,17 @@ record SvgLength(double number, String unit) {
   }
 
   /** The length in millimetres; without a unit it counts as pixels. */
-  double millimetres() {
+  public double millimetres() {
     return number * factor();
   }
 
   /** Whether it is stated in pixels, with their unit or without one. */
-  boolean isPixels() {
+  public boolean isPixels() {
     return unit.isEmpty() || unit.equals("px");
   }
 
   /** The length in CSS pixels. */
-  double pixels() {
+  public double pixels() {
     return isPixels() ? number : millimetres() * 96 / MM_PER_INCH;
   }
 }

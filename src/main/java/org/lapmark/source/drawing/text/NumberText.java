@@ -1,7 +1,7 @@
-package org.lapmark.source.drawing;
+package org.lapmark.source.drawing.text;
 
 /** Numbers as SVG writes them. */
-final class NumberText {
+public final class NumberText {
   private NumberText() {}
 
   /**
@@ -11,7 +11,7 @@ final class NumberText {
    * @param start where it would begin
    * @return the index behind it, or -1 if there is none
    */
-  static int end(String text, int start) {
+  public static int end(String text, int start) {
     int at = start;
     if (at < text.length() && (text.charAt(at) == '+' || text.charAt(at) == '-')) {
       at++;
