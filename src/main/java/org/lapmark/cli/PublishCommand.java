@@ -188,6 +188,18 @@ final class PublishCommand implements Callable<Integer> {
           }
 
           @Override
+          public void upToDate(Path folder) {
+            console.say(
+                console.shown(folder)
+                    + " hasn’t changed since its files were made; they are all there");
+          }
+
+          @Override
+          public void setAside(Path folder, String file, String kept) {
+            console.say(file + " had been changed; that one is kept as " + kept);
+          }
+
+          @Override
           public void arranged(Path folder, String size, String paper, PlanQuality quality) {
             console.say(
                 size

@@ -124,6 +124,11 @@ final class RealStages implements Stages {
   }
 
   @Override
+  public Optional<String> common() {
+    return ProgramIdentity.running().map(program -> Fingerprint.common(program, templates));
+  }
+
+  @Override
   public Desk desk(Locale language, boolean blankPages) {
     DocumentWriter writer = new DocumentWriter(templates);
     return new WritingDesk(
