@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.ExitCode;
 import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.Checked;
 import org.lapmark.cli.report.Talk;
@@ -171,6 +172,7 @@ final class PublishCommand implements Callable<Integer> {
     List<Path> wanted =
         folders.isEmpty() ? Folders.content(console) : Folders.patterns(folders, console);
     List<Checked> all = new ArrayList<>();
+    boolean[] made = {false};
     Listener listener =
         new Listener() {
           @Override
@@ -178,6 +180,7 @@ final class PublishCommand implements Callable<Integer> {
             if (sizeCount == 0) {
               return; // Its findings will say why.
             }
+            made[0] = true;
             console.say(
                 "publishing "
                     + console.shown(folder)
@@ -249,6 +252,9 @@ final class PublishCommand implements Callable<Integer> {
             extras(),
             pieces.stream().distinct().toList()),
         listener);
+    if (made[0] && Talk.exitCode(all) == ExitCode.DONE) {
+      ClassArchive.isWorthKeeping();
+    }
     return Talk.end(all, console);
   }
 
