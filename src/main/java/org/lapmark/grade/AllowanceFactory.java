@@ -9,7 +9,6 @@ import org.lapmark.finding.Position;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
-import org.lapmark.measure.Variant;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.cutting.Allowance;
@@ -27,11 +26,11 @@ final class AllowanceFactory {
   private static final double WIDEST = 1000;
 
   private final PatternScope scope;
-  private final Variant variant;
+  private final StatementsByName statements;
 
-  AllowanceFactory(PatternScope scope, Variant variant) {
+  AllowanceFactory(PatternScope scope, StatementsByName statements) {
     this.scope = scope;
-    this.variant = variant;
+    this.statements = statements;
   }
 
   Allowances of(PieceSource source, Panel panel) {
@@ -48,7 +47,7 @@ final class AllowanceFactory {
         spread(width(stated.start()), width(stated.end()), members, panel, edges);
       }
     }
-    new FoldEdges(panel, variant.size()).check(source, edges);
+    new FoldEdges(panel, scope.size()).check(source, edges);
     CornerKind usual = source.corners().general();
     Map<String, CornerShape> corners = new LinkedHashMap<>();
     for (CornerSource corner : source.corners().single()) {
@@ -120,7 +119,7 @@ final class AllowanceFactory {
               "limit",
               Rounded.hundredth(HIGHEST_LIMIT),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return limit;
   }
@@ -131,13 +130,13 @@ final class AllowanceFactory {
       throw new FindingException(
           Finding.of(
               GradeCode.ALLOWANCE_NEGATIVE,
-              scope.stated(formula),
+              statements.stated(formula),
               "value",
               Rounded.hundredth(allowance),
               "cause",
               PatternScope.cause(formula),
               "size",
-              variant.size()));
+              scope.size()));
     }
     if (allowance > WIDEST) {
       throw new FindingException(
@@ -149,7 +148,7 @@ final class AllowanceFactory {
               "limit",
               Rounded.hundredth(WIDEST),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return allowance;
   }

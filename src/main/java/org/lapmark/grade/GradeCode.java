@@ -45,8 +45,6 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BOW,
   /** A line that begins or ends beyond its edge. */
   STYLE_LINE_BEYOND_EDGE,
-  /** A panel that is to be smaller or larger than another by less than nothing. */
-  INSET_NEGATIVE,
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
   /** An edge on a fold that isn't straight. */
@@ -117,24 +115,12 @@ public enum GradeCode implements FindingCode {
   SOLVE_TOLERANCE,
   /** No value between the bounds makes the condition true. */
   SOLVE_NO_SOLUTION,
-  /** A corner that is neither where an edge begins nor where it ends. */
-  MARK_TOWARDS,
   /** Notches that can't be told apart. */
   NOTCHES_CLOSE(Severity.WARNING),
   /** Buttonholes with no cloth between them. */
   BUTTONHOLES_CLOSE(Severity.WARNING),
-  /** A line whose end lies before its beginning. */
-  MARK_BACKWARDS,
-  /** A mark before its edge's or line's start or past its end. */
-  MARK_BEYOND_EDGE,
-  /** A line that begins where it ends. */
-  MARK_WITHOUT_LENGTH,
-  /** A line at a distance from its edge for which the panel has no room. */
-  MARK_TOO_DEEP,
   /** A number of marks in a row that isn't one. */
   MARK_COUNT,
-  /** A line for a row of marks that the panel doesn't have. */
-  MARK_LINE_UNKNOWN,
   /** A match point that nothing lies on. */
   MATCH_POINT_ALONE(Severity.WARNING),
   /** Left and right copies that can be sewn to each other's partners. */

@@ -17,11 +17,10 @@ import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Panel;
 import org.lapmark.seam.WalkedSeam;
-import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /**
  * The whole pattern evaluated in one variant.
@@ -107,15 +106,12 @@ public record GradedPattern(
     // Derivations are no circles, so that there are fewer steps than panels.
     for (PanelSource unused : source.panels()) {
       for (PanelSource each : source.panels()) {
-        if (each.shape() instanceof ShapeSource.Derived derived) {
-          String from = derived.how().panel().text();
+        if (each.derivation().isPresent()) {
+          DerivedSource how = each.derivation().get();
           if (before.contains(each.name().text())) {
-            before.add(from);
-            if (derived.how() instanceof DerivedSource.Merged merged) {
-              before.add(merged.with().text());
-            }
+            how.originals().forEach(original -> before.add(original.text()));
           }
-          if (after.contains(from)) {
+          if (after.contains(how.panel().text())) {
             after.add(each.name().text());
           }
         }

@@ -21,14 +21,16 @@ public final class Grader {
   private final PatternSource source;
   private final Variant variant;
   private final Findings findings;
+  private final PatternEvaluator evaluator;
   private final PatternScope scope;
   private final List<Refusal> refusals;
 
   private Grader(PatternSource source, Variant variant, Findings findings) {
     this.variant = variant;
     this.findings = findings;
-    this.scope = new PatternScope(source, variant, findings);
-    this.source = scope.presence().of(source, findings);
+    this.evaluator = new PatternEvaluator(source, variant, findings);
+    this.scope = evaluator.scope();
+    this.source = evaluator.presence().of(source, findings);
     this.refusals = new Variants(source, findings).refusals(variant);
   }
 
@@ -66,9 +68,9 @@ public final class Grader {
         .panels()
         .forEach(
             panel ->
-                attempt(() -> scope.panel(panel.name()))
+                attempt(() -> evaluator.marks().panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
-    ThingCheck things = new ThingCheck(scope, variant.size());
+    ThingCheck things = new ThingCheck(evaluator);
     ThingCheck.all(source).forEach(stated -> attempt(() -> things.check(stated)));
     source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
     List<Piece> pieces = pieces();
@@ -89,7 +91,7 @@ public final class Grader {
   private List<Piece> pieces() {
     PieceFactory factory =
         new PieceFactory(
-            scope, variant, new PanelFactory(scope, variant, findings), materialNames(), findings);
+            evaluator, new PanelFactory(scope, variant, findings), materialNames(), findings);
     List<Piece> pieces = new ArrayList<>();
     source
         .pieces()
@@ -98,10 +100,10 @@ public final class Grader {
                 print(piece.name())
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
-    new LiningCheck(scope, findings).check(source.pieces(), pieces);
-    new HardwareCheck(scope, source, findings).check();
-    new GrainCheck(scope, source.materials(), findings).check(pieces);
-    new MarksInside(scope, findings).check(pieces);
+    new LiningCheck(evaluator, findings).check(source.pieces(), pieces);
+    new HardwareCheck(evaluator, source, findings).check();
+    new GrainCheck(evaluator, source.materials(), findings).check(pieces);
+    new MarksInside(evaluator, findings).check(pieces);
     return pieces;
   }
 
@@ -116,7 +118,7 @@ public final class Grader {
   }
 
   private List<WalkedSeam> seams(List<Piece> pieces) {
-    SeamWalker walker = new SeamWalker(scope, variant, source.seams(), pieces, findings);
+    SeamWalker walker = new SeamWalker(evaluator, source.seams(), pieces, findings);
     List<WalkedSeam> seams = new ArrayList<>();
     source.seams().forEach(seam -> attempt(() -> walker.walk(seam)).ifPresent(seams::add));
     return seams;

@@ -29,12 +29,14 @@ final class GrainCheck {
   private static final double OUTSIDE = 0.5;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final List<ThingSource> materials;
   private final Findings findings;
   private final Set<String> told = new TreeSet<>();
 
-  GrainCheck(PatternScope scope, List<ThingSource> materials, Findings findings) {
-    this.scope = scope;
+  GrainCheck(PatternEvaluator evaluator, List<ThingSource> materials, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.materials = materials;
     this.findings = findings;
   }
@@ -75,7 +77,7 @@ final class GrainCheck {
     Path line = new Path(List.of(new Line(grain.get().from(), grain.get().to())));
     double outside = new Inside(panel.outline(), 0.05).outside(line);
     if (outside > OUTSIDE) {
-      PanelSource own = scope.panelSource(panel.name());
+      PanelSource own = statements.panel(panel.name());
       Position place =
           drawing(own).flatMap(drawing -> drawing.place(true)).orElse(own.name().position());
       findings.add(
@@ -92,9 +94,9 @@ final class GrainCheck {
 
   /** The panel whose drawing another one is derived from, step by step. */
   private PanelSource origin(String name) {
-    PanelSource source = scope.panelSource(name);
+    PanelSource source = statements.panel(name);
     while (source.shape() instanceof Derived derived) {
-      source = scope.panelSource(derived.how().panel().text());
+      source = statements.panel(derived.how().panel().text());
     }
     return source;
   }

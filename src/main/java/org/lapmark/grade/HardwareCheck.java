@@ -20,12 +20,14 @@ final class HardwareCheck {
   /** So much more, in millimetres, still passes and still fits. */
   private static final double ROOM = 0.5;
 
+  private final PatternEvaluator evaluator;
   private final PatternScope scope;
   private final PatternSource source;
   private final Findings findings;
 
-  HardwareCheck(PatternScope scope, PatternSource source, Findings findings) {
-    this.scope = scope;
+  HardwareCheck(PatternEvaluator evaluator, PatternSource source, Findings findings) {
+    this.evaluator = evaluator;
+    this.scope = evaluator.scope();
     this.source = source;
     this.findings = findings;
   }
@@ -67,12 +69,12 @@ final class HardwareCheck {
       unknown(hardware.id().position(), hardware.id().text(), true);
       return;
     }
-    ThingSource thing = scope.thing(passing.text().text());
+    ThingSource thing = evaluator.statements().thing(passing.text().text());
     if (thing == null) {
       compare(hardware, passing, "width", size(passing.formula()), inner.get());
       return;
     }
-    if (!scope.presence().holds(thing.ref())) {
+    if (!evaluator.presence().holds(thing.ref())) {
       return;
     }
     Optional<Size> width =

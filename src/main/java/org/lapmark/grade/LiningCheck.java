@@ -2,12 +2,11 @@ package org.lapmark.grade;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.finding.Findings;
-import org.lapmark.source.DerivedSource.Beside;
-import org.lapmark.source.DerivedSource.Way;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
-import org.lapmark.source.ShapeSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /**
  * Compares mounted linings with the main cloth. They are basted raw edge to raw edge and sewn as
@@ -17,21 +16,22 @@ final class LiningCheck {
   private static final double SAME = 0.01;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final Findings findings;
 
-  LiningCheck(PatternScope scope, Findings findings) {
-    this.scope = scope;
+  LiningCheck(PatternEvaluator evaluator, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.findings = findings;
   }
 
   void check(List<PieceSource> sources, List<Piece> pieces) {
     for (Piece lining : pieces) {
-      PanelSource panel = scope.panelSource(lining.shape().panel().name());
-      if (panel.shape() instanceof ShapeSource.Derived derived
-          && derived.how() instanceof Beside beside
-          && beside.way() == Way.MOUNTED) {
+      PanelSource panel = statements.panel(lining.shape().panel().name());
+      Optional<DerivedSource> mounted = panel.derivation().filter(DerivedSource::isMounted);
+      if (mounted.isPresent()) {
         for (Piece main : pieces) {
-          if (main.shape().panel().name().equals(beside.panel().text())) {
+          if (main.shape().panel().name().equals(mounted.get().panel().text())) {
             compare(sources, lining, main);
             break;
           }

@@ -14,9 +14,9 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
+import org.lapmark.source.mark.MarkSource;
 
 /** Tells of notches and buttonholes so near to each other that they come out as one blot. */
 final class MarksApart {

@@ -20,10 +20,8 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PointMark;
-import org.lapmark.source.DerivedSource;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.ShapeSource;
+import org.lapmark.source.mark.MarkSource;
 
 /**
  * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the
@@ -39,11 +37,13 @@ final class MarksInside {
   private static final int MOST_STEPS = 1000;
 
   private final PatternScope scope;
+  private final StatementsByName statements;
   private final Findings findings;
   private final Set<String> told = new TreeSet<>();
 
-  MarksInside(PatternScope scope, Findings findings) {
-    this.scope = scope;
+  MarksInside(PatternEvaluator evaluator, Findings findings) {
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
     this.findings = findings;
   }
 
@@ -92,7 +92,7 @@ final class MarksInside {
     Map<String, PanelSource> seen = new LinkedHashMap<>();
     while (!open.isEmpty()) {
       String next = open.remove(0);
-      PanelSource source = scope.panelSource(next);
+      PanelSource source = statements.panel(next);
       if (source == null || seen.putIfAbsent(next, source) != null) {
         continue;
       }
@@ -108,14 +108,11 @@ final class MarksInside {
       if (place.isPresent()) {
         return place.get();
       }
-      if (source.shape() instanceof ShapeSource.Derived derived) {
-        open.add(derived.how().panel().text());
-        if (derived.how() instanceof DerivedSource.Merged merged) {
-          open.add(merged.with().text());
-        }
-      }
+      source.derivation().stream()
+          .flatMap(how -> how.originals().stream())
+          .forEach(original -> open.add(original.text()));
     }
-    return scope.panelSource(panel).name().position();
+    return statements.panel(panel).name().position();
   }
 
   private static List<Point> along(Path line) {

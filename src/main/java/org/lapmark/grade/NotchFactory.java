@@ -10,12 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
-import org.lapmark.measure.Variant;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
@@ -39,12 +40,28 @@ final class NotchFactory {
   private static final double PLAIN_CORNER = 15;
 
   private final PatternScope scope;
-  private final Variant variant;
+  private final Function<SourceText, Optional<SeamSource>> seams;
+  private final SeamAssembler own;
+  private final SeamAssembler all;
   private final Findings findings;
 
-  NotchFactory(PatternScope scope, Variant variant, Findings findings) {
+  /**
+   * Prepares the work.
+   *
+   * @param seams a seam where it is named; nothing where the variant doesn't have it
+   * @param own puts seams together without notches that come from seams
+   * @param all puts them together with all notches
+   */
+  NotchFactory(
+      PatternScope scope,
+      Function<SourceText, Optional<SeamSource>> seams,
+      SeamAssembler own,
+      SeamAssembler all,
+      Findings findings) {
     this.scope = scope;
-    this.variant = variant;
+    this.seams = seams;
+    this.own = own;
+    this.all = all;
     this.findings = findings;
   }
 
@@ -63,7 +80,7 @@ final class NotchFactory {
       // It is a mark of the drawing.
       return notches;
     }
-    ClosedLine line = MarkFactory.closed(panel, source.edge());
+    ClosedLine line = PatternScope.closed(panel, source.edge());
     NotchSet set = MarkFactory.set(scope, panel.name(), source);
     if (place instanceof NotchPlace.At at) {
       notches.add(at(panel, source, line, at, set));
@@ -76,14 +93,16 @@ final class NotchFactory {
       double along = drawn.nearestLength(PatternScope.corner(panel, near.corner()));
       notches.add(onDrawn(panel, source.edge().text(), along, set));
     } else if (place instanceof NotchPlace.FromSeam from) {
-      notches.addAll(fromSeam(panel, source, from));
+      seams
+          .apply(from.seam())
+          .ifPresent(seam -> notches.addAll(fromSeam(panel, source, from, seam)));
     }
     return notches;
   }
 
   private Mark.Notch at(
       Panel panel, NotchSource source, ClosedLine line, NotchPlace.At place, NotchSet set) {
-    double at = SeamAssembler.along(scope, place.at(), line.length());
+    double at = scope.along(place.at(), line.length());
     if (at < 0 || at > line.length() + Path.JOIN_TOLERANCE) {
       throw new FindingException(
           Finding.of(
@@ -96,7 +115,7 @@ final class NotchFactory {
               "length",
               Rounded.hundredth(line.length()),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return onEdge(panel, source.edge().text(), at, set);
   }
@@ -120,7 +139,7 @@ final class NotchFactory {
               "limit",
               MOST,
               "size",
-              variant.size()));
+              scope.size()));
     }
     double least = Path.JOIN_TOLERANCE;
     double first = spacing;
@@ -142,7 +161,7 @@ final class NotchFactory {
           "length",
           Rounded.hundredth(length),
           "size",
-          variant.size());
+          scope.size());
     }
     return places;
   }
@@ -166,20 +185,10 @@ final class NotchFactory {
     throw new IllegalStateException("a chain without edges");
   }
 
-  private List<Mark.Notch> fromSeam(Panel panel, NotchSource source, NotchPlace.FromSeam from) {
-    SeamSource seam = scope.seam(from.seam().text());
-    if (seam == null) {
-      // The reader has said that there is no such seam, or what is wrong with it.
-      throw new DemandGraph.Unavailable();
-    }
-    if (!scope.presence().holds(seam.ref())) {
-      return List.of();
-    }
+  private List<Mark.Notch> fromSeam(
+      Panel panel, NotchSource source, NotchPlace.FromSeam from, SeamSource seam) {
     List<String> edges =
         panel.chains().getOrDefault(source.edge().text(), List.of(source.edge().text()));
-    SeamAssembler own =
-        new SeamAssembler(
-            scope, variant, (some, lines) -> scope.plainNotches(some, lines), SeamAllowances.NONE);
     int side = sideOf(own, seam, panel, edges);
     if (side < 0) {
       throw new FindingException(
@@ -191,9 +200,6 @@ final class NotchFactory {
               "seam",
               seam.name().text()));
     }
-    SeamAssembler all =
-        new SeamAssembler(
-            scope, variant, (some, lines) -> scope.notches(some, lines), SeamAllowances.NONE);
     SeamSide mine = own.side(seam, side);
     List<SeamMark> known = new ArrayList<>(mine.marks(seam.closed()));
     Map<String, Mark.Notch> placed = new LinkedHashMap<>();
@@ -240,7 +246,7 @@ final class NotchFactory {
               "limit",
               MOST,
               "size",
-              variant.size()));
+              scope.size()));
     }
     return new ArrayList<>(placed.values());
   }

@@ -1,6 +1,5 @@
 package org.lapmark.grade;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,16 +20,12 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
-import org.lapmark.panel.LineMark;
-import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelBuilder;
 import org.lapmark.panel.PanelBuilder.CornerPair;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
-import org.lapmark.panel.PointMark;
 import org.lapmark.panel.derivation.Naming;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ShapeSource.Drawn;
@@ -40,6 +35,9 @@ import org.lapmark.source.ShapeSource.SizeDrawing;
 import org.lapmark.source.ShapeSource.Stated;
 import org.lapmark.source.ShapeSource.Strip;
 import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.Role;
+import org.lapmark.source.mark.MarkKinds;
+import org.lapmark.source.mark.MarkSource;
 
 /** Builds the panels of one variant. */
 final class PanelFactory {
@@ -53,7 +51,7 @@ final class PanelFactory {
     this.scope = scope;
     this.variant = variant;
     this.findings = findings;
-    this.marks = new MarkFactory(scope, variant, this);
+    this.marks = new MarkFactory(scope, this);
     this.slashes = new SlashFactory(scope, variant, this, findings);
   }
 
@@ -61,21 +59,10 @@ final class PanelFactory {
    * Builds a panel as far as its drawing goes.
    *
    * @param source the panel as stated
-   * @return the panel with the marks of its drawing, without the notches and other marks stated
-   *     beside it on which no geometry depends
-   * @throws FindingException when it can't be built
-   */
-  Panel build(PanelSource source) {
-    return build(source, scope::shape, notice -> {});
-  }
-
-  /**
-   * The same from given panels where the panel is derived.
-   *
-   * @param source the panel as stated
    * @param originals the panels that others are derived from, by where they are named
    * @param notices told what should be known about marks that follow
-   * @return the panel
+   * @return the panel with the marks of its drawing, without the notches and other marks stated
+   *     beside it on which no geometry depends
    * @throws FindingException when it can't be built
    */
   Panel build(
@@ -86,7 +73,7 @@ final class PanelFactory {
       Panel panel;
       if (source.shape() instanceof ShapeSource.Derived derived) {
         panel =
-            new DerivedPanels(scope, variant, originals, notices)
+            new DerivedPanels(new ValuesInScope(scope), originals, notices)
                 .build(source.name(), derived.how());
         panel = Naming.named(panel, edges(source), chains(source));
       } else {
@@ -200,7 +187,8 @@ final class PanelFactory {
     Optional<Position> drawn =
         stated.isPresent() && !stated.get().isDrawn()
             ? Optional.empty()
-            : DrawnPlaces.of(source, variant.size(), "dart." + name, "pleat." + name);
+            : DrawnPlaces.of(
+                source, variant.size(), MarkKinds.ids(String.valueOf(name)).toArray(String[]::new));
     return drawn.orElse(stated.map(MarkSource::name).orElse(source.name()).position());
   }
 
@@ -293,7 +281,7 @@ final class PanelFactory {
       scaling = Affine.scaling(factor, factor);
     }
     Map<String, Path> lines = new LinkedHashMap<>();
-    for (Map.Entry<String, Path> line : shapes.slashes().entrySet()) {
+    for (Map.Entry<String, Path> line : shapes.lines(Role.SLASH).entrySet()) {
       lines.put(line.getKey(), line.getValue().transformed(scaling));
     }
     return slashes.opened(
@@ -303,14 +291,14 @@ final class PanelFactory {
   private static Panel cut(
       String name, PanelSource source, PanelDrawing.Shapes shapes, Affine scaling) {
     Map<String, Point> corners = new LinkedHashMap<>();
-    shapes.corners().forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
+    shapes.points(Role.CORNER).forEach((corner, at) -> corners.put(corner, scaling.apply(at)));
     return PanelBuilder.fromOutline(
         name,
         shapes.outline().transformed(scaling),
         corners,
         edges(source),
         chains(source),
-        marks(shapes, scaling));
+        List.of());
   }
 
   private double number(Formula formula) {
@@ -348,29 +336,5 @@ final class PanelFactory {
       return factor == 1 ? Affine.IDENTITY : Affine.scaling(factor, factor);
     }
     return x == 1 && y == 1 ? Affine.IDENTITY : Affine.scaling(x, y);
-  }
-
-  private static List<Mark> marks(PanelDrawing.Shapes shapes, Affine scaling) {
-    List<Mark> marks = new ArrayList<>();
-    if (shapes.grainline() != null) {
-      marks.add(
-          new Mark.Grainline(
-              scaling.apply(shapes.grainline().get(0)), scaling.apply(shapes.grainline().get(1))));
-    }
-    shapes
-        .placements()
-        .forEach(
-            (name, path) -> marks.add(new LineMark.Placement(name, path.transformed(scaling))));
-    shapes
-        .foldLines()
-        .forEach((name, path) -> marks.add(new LineMark.FoldLine(name, path.transformed(scaling))));
-    shapes
-        .styleLines()
-        .forEach(
-            (name, path) -> marks.add(new LineMark.StyleLine(name, path.transformed(scaling))));
-    shapes
-        .drillPoints()
-        .forEach((name, at) -> marks.add(new PointMark.DrillPoint(name, scaling.apply(at))));
-    return marks;
   }
 }

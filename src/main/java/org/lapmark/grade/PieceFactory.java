@@ -17,7 +17,6 @@ import org.lapmark.geometry.Box;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
-import org.lapmark.measure.Variant;
 import org.lapmark.panel.Intake;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
@@ -27,12 +26,12 @@ import org.lapmark.panel.cutting.Allowances;
 import org.lapmark.panel.cutting.FoldedHalf;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.CornerSources;
-import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /** Builds the pieces of one variant. */
 final class PieceFactory {
@@ -46,20 +45,21 @@ final class PieceFactory {
   private static final double LEAST = 0.1;
 
   private final PatternScope scope;
-  private final Variant variant;
+  private final StatementsByName statements;
+  private final PanelMarks marks;
   private final PanelFactory panels;
   private final Map<String, String> materialNames;
   private final Findings findings;
 
   PieceFactory(
-      PatternScope scope,
-      Variant variant,
+      PatternEvaluator evaluator,
       PanelFactory panels,
       Map<String, String> materialNames,
       Findings findings) {
     this.findings = findings;
-    this.scope = scope;
-    this.variant = variant;
+    this.scope = evaluator.scope();
+    this.statements = evaluator.statements();
+    this.marks = evaluator.marks();
     this.panels = panels;
     this.materialNames = materialNames;
   }
@@ -82,14 +82,14 @@ final class PieceFactory {
         unsaid.add(cut);
       }
     }
-    Panel panel = scope.panel(source.panel());
+    Panel panel = marks.panel(source.panel());
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
       panel = withoutGrainline(panel);
     } else if (cuts.stream()
-        .anyMatch(cut -> Traits.holds(scope.thing(cut.material()), "nap", scope))) {
+        .anyMatch(cut -> Traits.holds(statements.thing(cut.material()), "nap", scope))) {
       panel = ofOneWay(panel);
     }
-    Allowances allowances = new AllowanceFactory(scope, variant).of(source, panel);
+    Allowances allowances = new AllowanceFactory(scope, statements).of(source, panel);
     PieceShape shape;
     try {
       shape = PieceShape.of(panel, allowances);
@@ -126,7 +126,7 @@ final class PieceFactory {
     }
     PanelCode code = (PanelCode) problem.code();
     if (code == PanelCode.NOTCH_OFF_EDGE || code == PanelCode.NOTCH_WITHOUT_CUTTING_LINE) {
-      return scope
+      return marks
           .notchPlace(panel.name(), (String) arguments.get("edge"), (double) arguments.get("at"))
           .orElse(source.panel().position());
     }
@@ -157,7 +157,7 @@ final class PieceFactory {
               "least",
               Rounded.hundredth(LEAST),
               "size",
-              variant.size()));
+              scope.size()));
     }
   }
 
@@ -185,7 +185,7 @@ final class PieceFactory {
               "limit",
               Rounded.hundredth(LONGEST_ON_PAPER),
               "size",
-              variant.size()));
+              scope.size()));
     }
   }
 
@@ -202,7 +202,7 @@ final class PieceFactory {
               "count",
               count,
               "size",
-              variant.size()));
+              scope.size()));
     }
     String material = source.material().text();
     return count == 0
@@ -234,7 +234,7 @@ final class PieceFactory {
             "most",
             Integer.toString(MOST_CUT),
             "size",
-            variant.size()));
+            scope.size()));
   }
 
   /** Whether a rectangle with these allowances is a rectangle, to be cut by its size alone. */
@@ -248,7 +248,7 @@ final class PieceFactory {
   private boolean mayNeedMirror(CutSource source, Cut cut) {
     return source.reversed() == null
         && cut.count() % 2 == 0
-        && !Traits.holds(scope.thing(cut.material()), "both_sides_alike", scope);
+        && !Traits.holds(statements.thing(cut.material()), "both_sides_alike", scope);
   }
 
   private void unmirrored(Piece piece, List<CutSource> cuts) {
@@ -273,13 +273,13 @@ final class PieceFactory {
               "what",
               difference.name().toLowerCase(Locale.ROOT),
               "size",
-              variant.size()));
+              scope.size()));
     }
   }
 
   /** What has neither a grain nor a direction lies as one likes. */
   private boolean hasGrain(Cut cut) {
-    ThingSource material = scope.thing(cut.material());
+    ThingSource material = statements.thing(cut.material());
     return !Traits.holds(material, "no_grain", scope) || Traits.holds(material, "nap", scope);
   }
 
@@ -315,7 +315,7 @@ final class PieceFactory {
               "rectangle",
               rectangle.isPresent() ? "yes" : "no",
               "size",
-              variant.size()));
+              scope.size()));
     }
     if (source.printed() == null
         && stated.isPresent()
@@ -328,15 +328,14 @@ final class PieceFactory {
               "number",
               source.number(),
               "size",
-              variant.size()));
+              scope.size()));
     }
   }
 
   private Optional<StatedSize> rectangle(Panel panel, Map<String, Double> allowances) {
-    PanelSource source = scope.panelSource(panel.name());
-    while (source.shape() instanceof ShapeSource.Derived derived
-        && staysARectangle(derived.how())) {
-      source = scope.panelSource(derived.how().panel().text());
+    PanelSource source = statements.panel(panel.name());
+    while (source.derivation().filter(DerivedSource::runsBeside).isPresent()) {
+      source = statements.panel(source.derivation().get().panel().text());
     }
     boolean bias = source.shape() instanceof ShapeSource.Strip strip && strip.bias();
     if (!(source.shape() instanceof ShapeSource.Strip
@@ -349,9 +348,5 @@ final class PieceFactory {
       return Optional.empty(); // Slashed and spread into another shape.
     }
     return Ruling.of(panel, allowances, bias);
-  }
-
-  private static boolean staysARectangle(DerivedSource how) {
-    return how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored;
   }
 }

@@ -2,7 +2,6 @@ package org.lapmark.grade;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -24,18 +23,21 @@ import org.lapmark.source.key.Ref;
 /** What of a source belongs to one variant. */
 final class Presence {
   private final PatternScope scope;
-  private final Map<Ref, Formula> conditions;
+  private final StatementsByName statements;
   private final DemandGraph graph;
 
-  Presence(PatternScope scope, Map<Ref, Formula> conditions, DemandGraph graph) {
+  Presence(PatternScope scope, StatementsByName statements, DemandGraph graph) {
     this.scope = scope;
-    this.conditions = conditions;
+    this.statements = statements;
     this.graph = graph;
   }
 
-  /** The same conditions in the scope of a trial. */
-  Presence in(PatternScope trial, DemandGraph itsGraph) {
-    return new Presence(trial, conditions, itsGraph);
+  /** Whether a condition holds, whatever it is the condition of. */
+  private record Condition(String when) implements Node<Boolean> {
+    @Override
+    public String named() {
+      return "when " + when;
+    }
   }
 
   /**
@@ -46,13 +48,34 @@ final class Presence {
    * @throws DemandGraph.Unavailable when the condition can't be computed, which is reported
    */
   boolean holds(Ref what) {
-    Formula when = conditions.get(what);
+    Formula when = condition(what);
     return when == null || holds(when);
   }
 
+  private Formula condition(Ref what) {
+    Formula when = statements.condition(what);
+    if (when != null) {
+      graph.note(new Fact.Condition(what));
+    }
+    return when;
+  }
+
   private boolean holds(Formula when) {
-    return (Boolean)
-        graph.demand("when " + when.text().text(), when.text().position(), () -> when.holds(scope));
+    return graph.demand(
+        new Condition(when.text().text()), when.text().position(), () -> when.holds(scope));
+  }
+
+  /** Refuses what the variant doesn't have: it can't be asked for there. */
+  void require(Ref what, SourceText name) {
+    if (!holds(what)) {
+      throw absent(name);
+    }
+  }
+
+  private FindingException absent(SourceText name) {
+    return new FindingException(
+        Finding.of(
+            GradeCode.NAME_ABSENT, name.position(), "name", name.text(), "size", scope.size()));
   }
 
   /** Whether a condition says no; one that can't be computed says nothing. */
@@ -65,7 +88,7 @@ final class Presence {
   }
 
   private boolean stands(Ref what) {
-    Formula when = conditions.get(what);
+    Formula when = condition(what);
     return when == null || stands(when);
   }
 
@@ -78,7 +101,9 @@ final class Presence {
   }
 
   private <T> List<T> kept(List<T> all, Function<T, Ref> ref) {
-    return conditions.isEmpty() ? all : all.stream().filter(one -> stands(ref.apply(one))).toList();
+    return statements.hasConditions()
+        ? all.stream().filter(one -> stands(ref.apply(one))).toList()
+        : all;
   }
 
   /** A panel with the notches of the variant. */
@@ -133,14 +158,7 @@ final class Presence {
       }
       for (PieceSource.CutSource cut : cuts) {
         if (isAbsent(Ref.of(Ref.Kind.THING, cut.material().text()))) {
-          findings.add(
-              Finding.of(
-                  GradeCode.NAME_ABSENT,
-                  cut.material().position(),
-                  "name",
-                  cut.material().text(),
-                  "size",
-                  scope.size()));
+          findings.add(absent(cut.material()).finding());
         }
       }
       pieces.add(

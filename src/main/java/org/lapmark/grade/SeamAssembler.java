@@ -10,10 +10,7 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
-import org.lapmark.measure.Value;
-import org.lapmark.measure.Variant;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Mark;
@@ -27,7 +24,7 @@ import org.lapmark.source.SeamSource.Member;
 /** Puts the sides of a seam together in one variant, each in the order of sewing. */
 final class SeamAssembler {
   private final PatternScope scope;
-  private final Variant variant;
+  private final PanelShapes shapes;
   private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
   private final SeamAllowances allowances;
 
@@ -39,11 +36,11 @@ final class SeamAssembler {
    */
   SeamAssembler(
       PatternScope scope,
-      Variant variant,
+      PanelShapes shapes,
       BiFunction<Panel, List<String>, List<Mark.Notch>> notches,
       SeamAllowances allowances) {
     this.scope = scope;
-    this.variant = variant;
+    this.shapes = shapes;
     this.notches = notches;
     this.allowances = allowances;
   }
@@ -133,7 +130,7 @@ final class SeamAssembler {
     List<SeamPart> parts = new ArrayList<>();
     for (Member member : side.members()) {
       Optional<Stretch> stretch = stretch(member, against);
-      if (stretch.isEmpty() && scope.hasPanel(member.text().text())) {
+      if (stretch.isEmpty() && shapes.has(member.text().text())) {
         throw panelAlone(member.text());
       }
       parts.add(
@@ -150,7 +147,7 @@ final class SeamAssembler {
 
   private FindingException panelAlone(SourceText panel) {
     List<String> edges =
-        scope.shape(panel).edges().stream().map(edge -> panel.text() + '.' + edge.name()).toList();
+        shapes.shape(panel).edges().stream().map(edge -> panel.text() + '.' + edge.name()).toList();
     return new FindingException(
         Finding.of(
             GradeCode.SEAM_PANEL_ALONE,
@@ -173,7 +170,7 @@ final class SeamAssembler {
               "cause",
               PatternScope.cause(member.formula()),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return length;
   }
@@ -189,12 +186,12 @@ final class SeamAssembler {
   private Optional<Stretch> stretch(Member member, boolean against) {
     SourceText text = member.text();
     int dot = text.text().indexOf('.');
-    if (dot <= 0 || !scope.hasPanel(text.text().substring(0, dot))) {
+    if (dot <= 0 || !shapes.has(text.text().substring(0, dot))) {
       return Optional.empty();
     }
-    Panel panel = scope.shape(text.part(0, dot));
+    Panel panel = shapes.shape(text.part(0, dot));
     SourceText edge = text.part(dot + 1, text.text().length());
-    double whole = MarkFactory.closed(panel, edge).length();
+    double whole = PatternScope.closed(panel, edge).length();
     double from = member.from() == null ? 0 : along(member.from(), whole);
     double to = member.to() == null ? whole : along(member.to(), whole);
     if (!(from >= -Path.JOIN_TOLERANCE
@@ -214,7 +211,7 @@ final class SeamAssembler {
               "length",
               Rounded.hundredth(whole),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return Optional.of(
         new Stretch(
@@ -342,21 +339,13 @@ final class SeamAssembler {
               "length",
               Rounded.hundredth(whole),
               "size",
-              variant.size()));
+              scope.size()));
     }
     return new SeamSide.Tab(tab.width().text().text(), width, at);
   }
 
   /** A length, or a plain number as a share of a whole. */
   private double along(Formula formula, double whole) {
-    return along(scope, formula, whole);
-  }
-
-  static double along(PatternScope scope, Formula formula, double whole) {
-    Value value = formula.evaluate(scope);
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      return quantity.amount() * whole;
-    }
-    return scope.length(formula);
+    return scope.along(formula, whole);
   }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
-import org.lapmark.measure.Variant;
 import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchMatching;
@@ -17,7 +16,6 @@ import org.lapmark.source.SeamSource;
 /** Walks the seams of one variant. */
 final class SeamWalker {
   private final PatternScope scope;
-  private final Variant variant;
   private final Findings findings;
   private final SeamAssembler assembler;
   private final JointFinder joints;
@@ -30,15 +28,12 @@ final class SeamWalker {
    * @param pieces the pieces, whose allowances are compared
    */
   SeamWalker(
-      PatternScope scope,
-      Variant variant,
-      List<SeamSource> seams,
-      List<Piece> pieces,
-      Findings findings) {
-    this.scope = scope;
-    this.variant = variant;
+      PatternEvaluator evaluator, List<SeamSource> seams, List<Piece> pieces, Findings findings) {
+    this.scope = evaluator.scope();
     this.findings = findings;
-    this.assembler = new SeamAssembler(scope, variant, scope::notches, SeamAllowances.of(pieces));
+    this.assembler =
+        new SeamAssembler(
+            scope, evaluator.shapes(), evaluator.marks()::notches, SeamAllowances.of(pieces));
     this.joints = new JointFinder(assembler, seams);
     this.swaps = new SwapCheck(pieces);
   }
@@ -97,7 +92,7 @@ final class SeamWalker {
             "value",
             Rounded.hundredth(stated),
             "size",
-            variant.size()));
+            scope.size()));
     return WalkedSeam.DEFAULT_TOLERANCE;
   }
 
@@ -253,7 +248,7 @@ final class SeamWalker {
   }
 
   private void report(GradeCode code, SeamSource source, Object... arguments) {
-    List<Object> all = new ArrayList<>(List.of("size", variant.size()));
+    List<Object> all = new ArrayList<>(List.of("size", scope.size()));
     all.addAll(List.of(arguments));
     findings.add(Finding.of(code, source.name().position(), all.toArray()));
   }

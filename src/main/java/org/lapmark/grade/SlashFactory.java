@@ -109,7 +109,7 @@ final class SlashFactory {
     }
     SlashEnd.OnEdge on = (SlashEnd.OnEdge) end;
     Path edge = PatternScope.edge(panel, on.edge());
-    double at = SeamAssembler.along(scope, on.at(), edge.length());
+    double at = scope.along(on.at(), edge.length());
     if (!(at >= -Path.JOIN_TOLERANCE && at <= edge.length() + Path.JOIN_TOLERANCE)) {
       throw new FindingException(
           Finding.of(

@@ -11,6 +11,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
+import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.source.MeasureSource;
@@ -26,16 +27,32 @@ final class Solving {
   private static final MathContext FOUR_FIGURES = new MathContext(4, RoundingMode.HALF_UP);
 
   private final PatternScope scope;
+  private final Trials trials;
   private final Findings findings;
   private final MeasureSource measure;
   private final String name;
-  private final Map<String, Object> kept = new LinkedHashMap<>();
+  private final DemandGraph.Kept kept = new DemandGraph.Kept();
   private Dimension dimension;
   private Dimension sides;
   private Findings firstProblems;
 
-  Solving(PatternScope scope, Findings findings, MeasureSource measure) {
+  /** Gives what names stand for while a value is tried for one of them. */
+  interface Trials {
+    /**
+     * The same names with a value tried for one of them.
+     *
+     * @param name the measure
+     * @param value the value
+     * @param sink where problems go
+     * @param kept what doesn't depend on the value, from one trial to the next
+     * @return the scope of the trial
+     */
+    Scope trial(String name, Value value, Findings sink, DemandGraph.Kept kept);
+  }
+
+  Solving(PatternScope scope, Trials trials, Findings findings, MeasureSource measure) {
     this.scope = scope;
+    this.trials = trials;
     this.findings = findings;
     this.measure = measure;
     this.name = measure.name().text();
@@ -116,7 +133,7 @@ final class Solving {
   /** How far the condition is from true at a value; NaN where it can't be computed. */
   private double imbalance(double at) {
     Findings problems = new Findings();
-    PatternScope trial = scope.trial(name, new Quantity(at, dimension), problems, kept);
+    Scope trial = trials.trial(name, new Quantity(at, dimension), problems, kept);
     try {
       Quantity imbalance = measure.formula().imbalance(trial);
       sides = imbalance.dimension();

@@ -85,7 +85,7 @@ final class StyleLines {
     }
     Path edge = PatternScope.edge(panel, place.name());
     double length = edge.length();
-    double at = SeamAssembler.along(scope, place.at(), length);
+    double at = scope.along(place.at(), length);
     if (!(at >= 0 && at <= length + Path.JOIN_TOLERANCE)) {
       throw new FindingException(
           Finding.of(

@@ -18,12 +18,12 @@ final class ThingCheck {
 
   private static final String QUANTITY = "quantity";
 
+  private final PatternEvaluator evaluator;
   private final PatternScope scope;
-  private final String size;
 
-  ThingCheck(PatternScope scope, String size) {
-    this.scope = scope;
-    this.size = size;
+  ThingCheck(PatternEvaluator evaluator) {
+    this.evaluator = evaluator;
+    this.scope = evaluator.scope();
   }
 
   /** A property of a thing, and the formula that states it. */
@@ -50,7 +50,7 @@ final class ThingCheck {
    * @throws FindingException when it can't be computed, or is longer than anything sold
    */
   Value check(Stated stated) {
-    Value value = scope.property(stated.thing, stated.property);
+    Value value = evaluator.property(stated.thing, stated.property);
     if (value instanceof Value.Quantity quantity) {
       boolean length = quantity.dimension() == Dimension.LENGTH;
       boolean bought = stated.property.equals(QUANTITY);

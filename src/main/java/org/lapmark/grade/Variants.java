@@ -150,7 +150,7 @@ public final class Variants {
   }
 
   private PatternScope scope(Variant variant) {
-    return new PatternScope(source, variant, new Findings());
+    return new PatternEvaluator(source, variant, new Findings()).scope();
   }
 
   private String reason(ForbiddenSource one, Variant variant) {

@@ -1,9 +1,7 @@
 package org.lapmark.measure;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashSet;
-import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
@@ -44,16 +42,16 @@ import org.lapmark.measure.Value.Quantity;
  */
 public final class Formula {
   /** How many characters a formula may have. */
-  public static final int MAX_LENGTH = 2000;
+  public static final int MAX_LENGTH = Parser.MAX_LENGTH;
 
   /** How deep brackets, signs and operators may be nested. */
-  public static final int MAX_DEPTH = 100;
+  public static final int MAX_DEPTH = Parser.MAX_DEPTH;
 
   /** How many arguments a function, or entries a list may have. */
-  public static final int MAX_ARGUMENTS = 100;
+  public static final int MAX_ARGUMENTS = Function.MAX_ARGUMENTS;
 
   /** Numbers that differ by less than this part of the larger of them and 1 are equal. */
-  public static final double TOLERANCE = 1e-9;
+  public static final double TOLERANCE = Comparison.TOLERANCE;
 
   private final SourceText text;
   private final Node root;
@@ -63,7 +61,7 @@ public final class Formula {
     this.text = text;
     this.root = root;
     Set<String> found = new LinkedHashSet<>();
-    names(text, root).forEach(name -> found.add(name.text()));
+    root.names(text, name -> found.add(name.text()));
     this.names = Collections.unmodifiableSet(found);
   }
 
@@ -106,7 +104,7 @@ public final class Formula {
    *     zero, whatever the scope throws
    */
   public Value evaluate(Scope scope) {
-    return new Evaluator(text, scope).value(root);
+    return root.value(new Evaluation(text, scope));
   }
 
   /**
@@ -117,8 +115,7 @@ public final class Formula {
    * @throws FindingException as {@link #evaluate}, or when it comes to something else
    */
   public Quantity quantity(Scope scope) {
-    Evaluator evaluator = new Evaluator(text, scope);
-    return evaluator.quantity(evaluator.value(root), root);
+    return new Evaluation(text, scope).quantity(root);
   }
 
   /**
@@ -131,8 +128,7 @@ public final class Formula {
    *     number where a length is needed gets the advice to add a unit
    */
   public double amount(Scope scope, Dimension dimension) {
-    Evaluator evaluator = new Evaluator(text, scope);
-    return evaluator.amount(evaluator.value(root), root, dimension);
+    return new Evaluation(text, scope).amount(root, dimension);
   }
 
   /**
@@ -143,7 +139,7 @@ public final class Formula {
    * @throws FindingException as {@link #evaluate}, or when it comes to something else
    */
   public boolean holds(Scope scope) {
-    return new Evaluator(text, scope).truth(root);
+    return new Evaluation(text, scope).truth(root);
   }
 
   /**
@@ -152,13 +148,7 @@ public final class Formula {
    * @return true for {@code 10} and {@code -10}
    */
   public boolean isPlainNumber() {
-    Node node = bare(root);
-    if (node instanceof Node.Negation negation) {
-      node = bare(negation.operand());
-    }
-    return node instanceof Node.Constant constant
-        && constant.value() instanceof Quantity quantity
-        && quantity.dimension() == Dimension.PLAIN;
+    return root.bare().unsigned().bare().isPlainNumber();
   }
 
   /**
@@ -167,9 +157,7 @@ public final class Formula {
    * @return the name; nothing for a formula that is more, or something else
    */
   public Optional<SourceText> soleName() {
-    return bare(root) instanceof Node.Name name
-        ? Optional.of(text.part(name.start(), name.end()))
-        : Optional.empty();
+    return root.bare().name(text);
   }
 
   /**
@@ -182,14 +170,7 @@ public final class Formula {
    *     cause
    */
   public Optional<FindingException> withoutUnit(Scope scope, Dimension needed) {
-    return new Evaluator(text, scope).statedWithoutUnit(root, needed);
-  }
-
-  /** The names in a part of a formula. */
-  static List<SourceText> names(SourceText text, Node node) {
-    List<SourceText> found = new ArrayList<>();
-    collect(text, node, found);
-    return found;
+    return new Evaluation(text, scope).statedWithoutUnit(root, needed);
   }
 
   /**
@@ -199,7 +180,7 @@ public final class Formula {
    * @return true for {@code a = b}
    */
   public boolean isEquation() {
-    return bare(root) instanceof Node.Binary binary && binary.operator() == Operator.EQUAL;
+    return root.bare().equation().isPresent();
   }
 
   /**
@@ -211,42 +192,9 @@ public final class Formula {
    * @throws IllegalStateException when the formula is no equation
    */
   public Quantity imbalance(Scope scope) {
-    if (!isEquation()) {
-      throw new IllegalStateException("no equation");
-    }
-    Node.Binary equation = (Node.Binary) bare(root);
-    return (Quantity)
-        new Evaluator(text, scope)
-            .value(
-                new Node.Binary(
-                    Operator.MINUS,
-                    equation.left(),
-                    equation.right(),
-                    equation.signStart(),
-                    equation.signEnd()));
-  }
-
-  private static Node bare(Node node) {
-    return node instanceof Node.Bracketed bracketed ? bare(bracketed.inner()) : node;
-  }
-
-  private static void collect(SourceText text, Node node, List<SourceText> found) {
-    if (node instanceof Node.Name name) {
-      found.add(text.part(name.start(), name.end()));
-    } else if (node instanceof Node.Binary binary) {
-      collect(text, binary.left(), found);
-      collect(text, binary.right(), found);
-    } else if (node instanceof Node.Negation negation) {
-      collect(text, negation.operand(), found);
-    } else if (node instanceof Node.Not not) {
-      collect(text, not.operand(), found);
-    } else if (node instanceof Node.Bracketed bracketed) {
-      collect(text, bracketed.inner(), found);
-    } else if (node instanceof Node.Call call) {
-      call.arguments().forEach(argument -> collect(text, argument, found));
-    } else if (node instanceof Node.Stock stock) {
-      stock.sizes().forEach(size -> collect(text, size, found));
-    }
+    Sides sides =
+        root.bare().equation().orElseThrow(() -> new IllegalStateException("no equation"));
+    return new Evaluation(text, scope).quantity(new Nodes.Binary(Operator.MINUS, sides));
   }
 
   /**

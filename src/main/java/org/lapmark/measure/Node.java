@@ -1,63 +1,67 @@
 package org.lapmark.measure;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.lapmark.finding.SourceText;
 
 /** A part of a parsed formula, with the stretch of the formula that it was written as. */
-sealed interface Node {
+interface Node {
   /** Index of its first unit. */
   int start();
 
   /** Index behind its last unit. */
   int end();
 
-  /** A number, a quantity, a pair of stock sizes or pi. */
-  record Constant(Value value, int start, int end) implements Node {}
+  /**
+   * What it comes to.
+   *
+   * @throws org.lapmark.finding.FindingException at the part that can't be computed
+   */
+  Value value(Evaluation in);
 
-  /** Something the scope knows. */
-  record Name(int start, int end) implements Node {}
+  /**
+   * The {@link Value#kind()} that it comes to, as far as that shows without computing it; nothing
+   * where it depends on what a name stands for.
+   */
+  Optional<String> kind();
 
-  /** A word after a comparison's sign that only a choice can be compared with. */
-  record Word(int start, int end) implements Node {}
+  /** The parts that it is made of. */
+  List<Node> parts();
 
-  /** A sign between two parts; start and end are the whole, the sign has its own place. */
-  record Binary(Operator operator, Node left, Node right, int signStart, int signEnd)
-      implements Node {
-    @Override
-    public int start() {
-      return left.start();
-    }
-
-    @Override
-    public int end() {
-      return right.end();
-    }
+  /** The same without the brackets around it. */
+  default Node bare() {
+    return this;
   }
 
-  /** A minus sign before something. */
-  record Negation(Node operand, int start) implements Node {
-    @Override
-    public int end() {
-      return operand.end();
-    }
+  /** The same without a minus sign before it. */
+  default Node unsigned() {
+    return this;
   }
 
-  /** {@code not} before something. */
-  record Not(Node operand, int start) implements Node {
-    @Override
-    public int end() {
-      return operand.end();
-    }
+  /** Whether it is a number as written, without a unit. */
+  default boolean isPlainNumber() {
+    return false;
   }
 
-  /** Something in round brackets, kept so that its place includes them. */
-  record Bracketed(Node inner, int start, int end) implements Node {}
+  /** The name that it is. */
+  default Optional<SourceText> name(SourceText formula) {
+    return Optional.empty();
+  }
 
-  /** A function of values. */
-  record Call(Function function, List<Node> arguments, int start, int end) implements Node {}
+  /** The two things that it says are equal, if it does. */
+  default Optional<Sides> equation() {
+    return Optional.empty();
+  }
 
-  /** A function of the pattern's geometry; references are stretches of the formula. */
-  record Geometry(int nameEnd, List<Name> references, int start, int end) implements Node {}
+  /** What a choice is compared with where it is written as this. */
+  default String choice(SourceText formula) {
+    return formula.text().substring(start(), end());
+  }
 
-  /** A list of stock sizes. */
-  record Stock(List<Node> sizes, int start, int end) implements Node {}
+  /** Every name in it, in their order, without those of geometry functions' references. */
+  default void names(SourceText formula, Consumer<SourceText> found) {
+    name(formula).ifPresent(found);
+    parts().forEach(part -> part.names(formula, found));
+  }
 }

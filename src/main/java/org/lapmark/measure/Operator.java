@@ -1,22 +1,23 @@
 package org.lapmark.measure;
 
-import java.util.Locale;
+import java.util.Optional;
+import org.lapmark.measure.Value.Truth;
 
 /** What stands between two parts of a formula. */
 enum Operator {
-  OR("or", 1),
-  AND("and", 2),
-  LESS("<", 4),
-  AT_MOST("<=", 4),
-  MORE(">", 4),
-  AT_LEAST(">=", 4),
-  EQUAL("=", 4),
-  UNEQUAL("!=", 4),
-  PLUS("+", 5),
-  MINUS("-", 5),
-  TIMES("*", 6),
-  OVER("/", 6),
-  POWER("^", 8);
+  OR("or", 1, new Junction(true)),
+  AND("and", 2, new Junction(false)),
+  LESS("<", 4, new Comparison(order -> order < 0)),
+  AT_MOST("<=", 4, new Comparison(order -> order <= 0)),
+  MORE(">", 4, new Comparison(order -> order > 0)),
+  AT_LEAST(">=", 4, new Comparison(order -> order >= 0)),
+  EQUAL("=", 4, new Comparison(order -> order == 0, true)),
+  UNEQUAL("!=", 4, new Comparison(order -> order != 0, true)),
+  PLUS("+", 5, Arithmetic.SUM),
+  MINUS("-", 5, Arithmetic.DIFFERENCE),
+  TIMES("*", 6, Arithmetic.PRODUCT),
+  OVER("/", 6, Arithmetic.QUOTIENT),
+  POWER("^", 8, Arithmetic.POWER);
 
   /** {@code not} binds less than a comparison, more than {@code and}. */
   static final int NOT_BINDING = 3;
@@ -26,10 +27,34 @@ enum Operator {
 
   private final String sign;
   private final int binding;
+  private final Operation operation;
 
-  Operator(String sign, int binding) {
+  Operator(String sign, int binding, Operation operation) {
     this.sign = sign;
     this.binding = binding;
+    this.operation = operation;
+  }
+
+  /**
+   * Two conditions, of which the second is computed only where the first leaves it open.
+   *
+   * @param enough what the first has to come to for the whole to be the same
+   */
+  private record Junction(boolean enough) implements Operation {
+    @Override
+    public Value value(Sides sides, Evaluation in) {
+      boolean first = in.truth(sides.left());
+      return new Truth(first == enough ? first : in.truth(sides.right()));
+    }
+
+    @Override
+    public Optional<String> kind(Sides sides) {
+      return Optional.of(Evaluation.TRUTH);
+    }
+  }
+
+  Operation operation() {
+    return operation;
   }
 
   int binding() {
@@ -48,10 +73,5 @@ enum Operator {
       }
     }
     return null;
-  }
-
-  /** A stable word for messages to choose by. */
-  String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -2,11 +2,10 @@ package org.lapmark.measure;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
@@ -21,7 +20,7 @@ import org.lapmark.measure.Value.Truth;
  * would, a length is printed in sixteenths; where those would, too, it is left to millimetres,
  * since rulers have no finer parts. Millimetres are printed to tenths, and so on, in the same way.
  */
-final class Printer {
+final class Printer implements Value.Reader<String> {
   private static final char NO_BREAK = '\u00a0';
   private static final String MINUS = "\u2212";
 
@@ -74,25 +73,36 @@ final class Printer {
   }
 
   String print(Value value) {
-    if (value instanceof Quantity quantity) {
-      return quantity(quantity);
-    } else if (value instanceof NominalPair pair) {
-      return pair(pair);
-    } else if (value instanceof StockSizes stock) {
-      List<String> sizes = new ArrayList<>();
-      stock.sizes().forEach(size -> sizes.add(pair(size)));
-      return String.join(document.words().between(), sizes);
-    }
+    return value.read(this);
+  }
+
+  @Override
+  public String stock(StockSizes stock) {
+    return stock.sizes().stream()
+        .map(this::pair)
+        .collect(Collectors.joining(document.words().between()));
+  }
+
+  @Override
+  public String truth(Truth truth) {
+    onlyDocument(truth);
+    return truth.holds() ? document.words().yes() : document.words().no();
+  }
+
+  @Override
+  public String choice(Value.Choice choice) {
+    onlyDocument(choice);
+    return choice.label();
+  }
+
+  private void onlyDocument(Value value) {
     if (form.style() != Form.Style.DOCUMENT) {
       throw unlike(value);
     }
-    if (value instanceof Value.Choice choice) {
-      return choice.label();
-    }
-    return ((Truth) value).holds() ? document.words().yes() : document.words().no();
   }
 
-  private String quantity(Quantity quantity) {
+  @Override
+  public String quantity(Quantity quantity) {
     double amount = quantity.amount();
     switch (quantity.dimension()) {
       case LENGTH:
@@ -158,7 +168,8 @@ final class Printer {
     return metric(length, Unit.MM) + NO_BREAK + symbol(Unit.MM);
   }
 
-  private String pair(NominalPair pair) {
+  @Override
+  public String pair(NominalPair pair) {
     boolean stated = form.style() != Form.Style.UNIT && form.step() == 0 && form.denominator() == 0;
     if (!stated) {
       return length(pair.metric(), pair.inches());
@@ -375,6 +386,6 @@ final class Printer {
   }
 
   private FindingException unlike(Value value) {
-    return formula.fault(MeasureCode.PLACEHOLDER_UNLIKE_FORM, "found", Evaluator.kind(value));
+    return formula.fault(MeasureCode.PLACEHOLDER_UNLIKE_FORM, "found", value.kind());
   }
 }

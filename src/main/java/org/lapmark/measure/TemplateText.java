@@ -2,6 +2,8 @@ package org.lapmark.measure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -26,14 +28,29 @@ public record TemplateText(SourceText source, List<Part> parts) {
   }
 
   /** A part of a text. */
-  public sealed interface Part {}
+  public sealed interface Part {
+    /**
+     * What is made of it, depending on what it is.
+     *
+     * @param literal what is made of words
+     * @param placeholder what is made of an expression
+     * @param <R> what is made
+     * @return what was made
+     */
+    <R> R made(Function<String, R> literal, Function<Placeholder, R> placeholder);
+  }
 
   /**
    * Words that stand for themselves.
    *
    * @param text the words, unescaped
    */
-  public record Literal(String text) implements Part {}
+  public record Literal(String text) implements Part {
+    @Override
+    public <R> R made(Function<String, R> literal, Function<Placeholder, R> placeholder) {
+      return literal.apply(text);
+    }
+  }
 
   /**
    * An expression to be printed.
@@ -42,6 +59,11 @@ public record TemplateText(SourceText source, List<Part> parts) {
    * @param form what was written after {@code as}, or null
    */
   public record Placeholder(Formula formula, SourceText form) implements Part {
+    @Override
+    public <R> R made(Function<String, R> literal, Function<Placeholder, R> placeholder) {
+      return placeholder.apply(this);
+    }
+
     /**
      * Reads what stands between a pair of braces.
      *
@@ -201,14 +223,29 @@ public record TemplateText(SourceText source, List<Part> parts) {
    * @throws FindingException at the placeholder that can't be computed or printed
    */
   public List<Object> print(Scope scope, Variant variant, PrintForm form) {
-    List<Object> printed = new ArrayList<>();
-    for (Part part : parts) {
-      if (part instanceof Placeholder placeholder) {
-        printed.add(placeholder.print(scope, variant, form));
-      } else {
-        printed.add(((Literal) part).text());
-      }
-    }
-    return List.copyOf(printed);
+    return made(text -> text, placeholder -> placeholder.print(scope, variant, form));
+  }
+
+  /**
+   * What is made of its parts.
+   *
+   * @param literal what is made of words
+   * @param placeholder what is made of an expression
+   * @param <R> what is made
+   * @return what was made of each part, in order
+   */
+  public <R> List<R> made(Function<String, R> literal, Function<Placeholder, R> placeholder) {
+    return parts.stream().map(part -> part.made(literal, placeholder)).toList();
+  }
+
+  /**
+   * Its expressions.
+   *
+   * @return the placeholders in order
+   */
+  public List<Placeholder> placeholders() {
+    return parts.stream()
+        .flatMap(part -> part.made(text -> Stream.<Placeholder>empty(), Stream::of))
+        .toList();
   }
 }

@@ -1,5 +1,7 @@
 package org.lapmark.packing;
 
+import org.lapmark.geometry.Box;
+
 /**
  * The tiles that an island is made of. Neighbouring windows overlap; the line on which two tiles
  * meet runs down the middle of their overlap. A tile's core is what lies between those lines, and
@@ -96,6 +98,24 @@ public record TileGrid(double width, double height, double overlap, double edge)
    */
   public double seamY(int row) {
     return row * stepY() + overlap / 2;
+  }
+
+  /**
+   * What is one tile's alone.
+   *
+   * @param island the island
+   * @param row the tile's row, 0-based
+   * @param column its column, 0-based
+   * @return its box in millimetres from the first window's corner
+   */
+  public Box core(Island island, int row, int column) {
+    boolean last = column + 1 == island.columns();
+    boolean lowest = row + 1 == island.rows();
+    return new Box(
+        column == 0 ? 0 : seamX(column),
+        row == 0 ? 0 : seamY(row),
+        last ? column * stepX() + width : seamX(column + 1),
+        lowest ? row * stepY() + height : seamY(row + 1));
   }
 
   private static int count(double end, double side, double step) {

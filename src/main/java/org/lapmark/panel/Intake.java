@@ -108,6 +108,16 @@ public sealed interface Intake extends Mark.OnEdge {
    */
   record Dart(String name, String edge, double from, double to, Point apex, Press press)
       implements Intake {
+    /**
+     * The same dart pressed to another side.
+     *
+     * @param side to which
+     * @return the dart
+     */
+    public Dart pressed(Press side) {
+      return new Dart(name, edge, from, to, apex, side);
+    }
+
     @Override
     public Affine closing(Point first, Point last) {
       return Affine.turn(apex, last, first);

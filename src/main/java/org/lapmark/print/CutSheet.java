@@ -20,6 +20,7 @@ import org.lapmark.print.piece.CutGroup;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.piece.Typesetting;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -39,12 +40,12 @@ final class CutSheet {
   /** Lettering looks for room in so large a part of a piece. */
   private static final double MOST_SEARCHED = 400;
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final GradedPattern pattern;
   private final Piece piece;
 
-  CutSheet(SheetPlanner planner, GradedPattern pattern, Piece piece) {
-    this.planner = planner;
+  CutSheet(Typesetting setting, GradedPattern pattern, Piece piece) {
+    this.setting = setting;
     this.pattern = pattern;
     this.piece =
         new Piece(piece.number(), piece.name(), piece.shape(), piece.cuts(), piece.statedSize());
@@ -117,7 +118,7 @@ final class CutSheet {
     }
     FreeSpace.Finder finder = space.finder(space.inside(art.outline()), true);
     PieceLabel label =
-        new PieceLabel(planner.wording(), planner.styles(), planner.lettering(), pattern) {
+        new PieceLabel(setting, pattern) {
           @Override
           protected boolean isHalf(Piece shown) {
             return false;

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
 
 /**
  * The pieces of all sizes stacked, and the tiles that show them.

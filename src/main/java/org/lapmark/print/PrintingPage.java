@@ -18,6 +18,7 @@ import org.lapmark.print.line.Moved;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.TextBlock;
+import org.lapmark.print.piece.Typesetting;
 
 /**
  * The page by which a maker proves that the printer keeps the scale. Everything lies inside a
@@ -52,12 +53,12 @@ final class PrintingPage {
     228, 230, 232, 234, 236, 237, 238, 239, 240, 241, 242, 243, 244
   };
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final Paper paper;
   private final List<Item> items = new ArrayList<>();
 
-  PrintingPage(SheetPlanner planner, Paper paper) {
-    this.planner = planner;
+  PrintingPage(Typesetting setting, Paper paper) {
+    this.setting = setting;
     this.paper = paper;
   }
 
@@ -82,17 +83,17 @@ final class PrintingPage {
   }
 
   private String text(String key) {
-    return planner.wording().text(key);
+    return setting.text(key);
   }
 
   private void words() {
     double y = 0;
     y += paragraph(LEFT, y, WIDTH - LEFT, text("paper.title"), "page-title") + 3;
-    Style style = planner.styles().style("page-text");
-    double indent = planner.lettering().width("0.", style) + 2;
+    Style style = setting.style("page-text");
+    double indent = setting.lettering().width("0.", style) + 2;
     for (int i = 1; i <= 3; i++) {
       letter(
-          i + ".", LEFT, y + planner.lettering().ascent(style), Alignment.START, "page-text-bold");
+          i + ".", LEFT, y + setting.lettering().ascent(style), Alignment.START, "page-text-bold");
       y += paragraph(LEFT + indent, y, WIDTH - LEFT - indent, how(i), "page-text") + 1.2;
     }
   }
@@ -100,7 +101,7 @@ final class PrintingPage {
   private String how(int i) {
     Correction correction = paper.correction();
     return i == 3 && paper.isCorrected()
-        ? planner
+        ? setting
             .wording()
             .text(
                 "paper.how.corrected",
@@ -110,9 +111,7 @@ final class PrintingPage {
 
   /** Sets a paragraph and gives its height. */
   private double paragraph(double x, double y, double width, String text, String role) {
-    TextBlock block =
-        TextBlock.of(
-            List.of(new TextBlock.Text(text, role)), width, planner.styles(), planner.lettering());
+    TextBlock block = setting.block(List.of(new TextBlock.Text(text, role)), width);
     items.addAll(block.in(Box.at(x, y, block.width(), block.height()), false));
     return block.height();
   }
@@ -153,13 +152,11 @@ final class PrintingPage {
     items.add(new Item.Shape(List.of(new Path(curves)), "card"));
     double margin = 7;
     TextBlock block =
-        TextBlock.of(
+        setting.block(
             List.of(
                 new TextBlock.Text(text("paper.card.name"), "page-text-bold"),
                 new TextBlock.Text(text("paper.card.note"), "page-text")),
-            CARD_WIDTH - 2 * margin,
-            planner.styles(),
-            planner.lettering());
+            CARD_WIDTH - 2 * margin);
     double top = y + (CARD_HEIGHT - block.height()) / 2;
     items.addAll(block.in(Box.at(x + margin, top, block.width(), block.height()), false));
   }
@@ -258,7 +255,7 @@ final class PrintingPage {
       double error = 100 * (length - bar) / bar;
       double scale = 100 * bar / length;
       letter(
-          planner.wording().text("paper.table.length", Map.of("length", length)),
+          setting.wording().text("paper.table.length", Map.of("length", length)),
           first,
           baseline,
           Alignment.END,
@@ -266,13 +263,13 @@ final class PrintingPage {
       letter(
           right
               ? text("paper.table.true")
-              : planner.wording().text("paper.table.off", Map.of("error", error)),
+              : setting.wording().text("paper.table.off", Map.of("error", error)),
           second,
           baseline,
           Alignment.END,
           role);
       letter(
-          planner.wording().text("paper.table.percent", Map.of("percent", scale)),
+          setting.wording().text("paper.table.percent", Map.of("percent", scale)),
           third,
           baseline,
           Alignment.END,

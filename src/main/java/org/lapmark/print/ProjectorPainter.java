@@ -19,6 +19,11 @@ import org.lapmark.print.paper.Paper;
 import org.lapmark.print.paper.Tiling;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.piece.Typesetting;
+import org.lapmark.print.sheet.CuttingRoles;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.SheetSubject;
+import org.lapmark.print.sheet.Tile;
 import org.locationtech.jts.geom.Coordinate;
 
 /**
@@ -29,7 +34,7 @@ final class ProjectorPainter {
   private static final double METRIC_GRID = 100;
   private static final double INCH_GRID = 127;
 
-  private final SheetPlanner planner;
+  private final Typesetting setting;
   private final SheetSubject subject;
   private final Paper paper;
   private final Tiling tiling;
@@ -37,12 +42,12 @@ final class ProjectorPainter {
   private final List<SheetSubject.LineName> names;
 
   ProjectorPainter(
-      SheetPlanner planner,
+      Typesetting setting,
       SheetSubject subject,
       Paper paper,
       Tiling tiling,
       SheetSubject.Drawn drawn) {
-    this.planner = planner;
+    this.setting = setting;
     this.subject = subject;
     this.paper = paper;
     this.tiling = tiling;
@@ -68,7 +73,7 @@ final class ProjectorPainter {
   }
 
   private String text(String key) {
-    return planner.wording().text(key);
+    return setting.text(key);
   }
 
   private Tile tile(Cell cell, boolean inverted) {
@@ -108,7 +113,7 @@ final class ProjectorPainter {
         cell.window(),
         new Drawing(paper.width(), paper.height(), items),
         numbers,
-        planner
+        setting
             .wording()
             .text(
                 subject.key(
@@ -144,7 +149,7 @@ final class ProjectorPainter {
     for (PieceArt.Stroke stroke : art.strokes()) {
       String lineRole = role + lineRole(stroke.role());
       List<Path> parts =
-          Dashes.inside(stroke.path(), planner.styles().style(lineRole), cell.shown()).stream()
+          Dashes.inside(stroke.path(), setting.style(lineRole), cell.shown()).stream()
               .map(part -> part.transformed(map))
               .toList();
       if (!parts.isEmpty()) {
@@ -159,13 +164,13 @@ final class ProjectorPainter {
 
   /** Sizes and folds keep their dashes; all else is either a cutting line or within one. */
   private static String lineRole(String role) {
-    if (role.startsWith(NestArtist.LINE)) {
+    if (role.startsWith(CuttingRoles.OWN)) {
       return role;
     }
     if (role.equals("on-fold")) {
       return "fold";
     }
-    return role.equals("cutting-line") || role.equals(NestArtist.COMMON) ? "cutting" : "inner";
+    return CuttingRoles.isCutting(role) ? "cutting" : "inner";
   }
 
   private static Item inRole(Item item, String role) {

@@ -18,6 +18,10 @@ import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.Savings;
 import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.line.Moved;
+import org.lapmark.print.map.MapRows;
+import org.lapmark.print.map.PageMap;
+import org.lapmark.print.nest.Nest;
+import org.lapmark.print.nest.NestArtist;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.paper.Tiling;
@@ -25,6 +29,14 @@ import org.lapmark.print.piece.CutGroup;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PieceLabel;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.piece.Typesetting;
+import org.lapmark.print.sheet.BlankTiles;
+import org.lapmark.print.sheet.DraftSheet;
+import org.lapmark.print.sheet.OneSize;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.SheetSubject;
+import org.lapmark.print.sheet.Tile;
+import org.lapmark.print.tile.TilePainter;
 import org.lapmark.wording.Wording;
 
 /**
@@ -62,6 +74,10 @@ public record SheetPlanner(
     return new SheetPlanner(wording, styles, lettering, false);
   }
 
+  Typesetting setting() {
+    return new Typesetting(wording, styles, lettering);
+  }
+
   /**
    * Arranges the pieces that need paper and draws the tiles. A point of the sheet is drawn on a
    * tile's page at the same distance from the paper's window as it has from the tile's: nothing is
@@ -90,7 +106,7 @@ public record SheetPlanner(
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
   public SheetPlan plan(GradedPattern pattern, Paper paper, Optional<Arranged> earlier) {
-    return plan(new OneSize(this, pattern), paper, earlier);
+    return plan(new OneSize(setting(), pattern), paper, earlier);
   }
 
   /**
@@ -104,7 +120,7 @@ public record SheetPlanner(
    * @throws IllegalArgumentException when a piece is longer than 60 tiles
    */
   public NestedPlan nested(List<GradedPattern> patterns, Paper paper) {
-    NestArtist artist = new NestArtist(this, Nest.of(patterns));
+    NestArtist artist = new NestArtist(setting(), Nest.of(patterns));
     SheetPlan sheet = plan(artist, paper, Optional.empty());
     return new NestedPlan(
         sheet, artist.size(), artist.layers(), artist.hidden(), artist.placed(sheet));
@@ -167,14 +183,14 @@ public record SheetPlanner(
     List<Cell> blank = BlankTiles.of(whole, subject::lines);
     SheetLayout layout = blankTiles ? whole : whole.without(blank);
     List<Tile> tiles =
-        new TilePainter(
-                this,
+        TilePainter.paint(
+            DraftSheet.of(
+                setting(),
                 subject,
                 paper,
                 tiling,
                 subject.drawn(layout, false),
-                blankTiles ? blank : List.of())
-            .paint();
+                blankTiles ? blank : List.of()));
     double longest = tiles.stream().mapToDouble(tile -> tile.page().height()).max().orElseThrow();
     return new SheetPlan(
         paper.cut(longest),
@@ -223,7 +239,7 @@ public record SheetPlanner(
           whole.bottom() + belowPieces(drawn) + tiling.edge() + tiling.caption() + margins;
       picture = paper.cut(Math.min(paper.height(), Math.ceil(height)));
     }
-    return new ProjectorPainter(this, subject, picture, tiling, drawn).plan();
+    return new ProjectorPainter(setting(), subject, picture, tiling, drawn).plan();
   }
 
   /** How far names reach beyond the lowest piece, in millimetres. */
@@ -247,9 +263,9 @@ public record SheetPlanner(
    */
   public Drawing pageMap(SheetPlan plan, Map<String, Integer> pages, double width, double height) {
     if (plan.tiles().isEmpty()) {
-      return new PageMap(this, plan, pages).draw(width, height);
+      return new PageMap(setting(), plan, pages).draw(width, height);
     }
-    return new PageMap(this, MapRows.of(plan, width, height), pages).draw(width, height);
+    return new PageMap(setting(), MapRows.of(plan, width, height), pages).draw(width, height);
   }
 
   /**
@@ -285,7 +301,7 @@ public record SheetPlanner(
    * @return the drawing
    */
   public Drawing cutSheet(GradedPattern pattern, Piece piece) {
-    return new CutSheet(this, pattern, piece).draw();
+    return new CutSheet(setting(), pattern, piece).draw();
   }
 
   /**
@@ -296,7 +312,7 @@ public record SheetPlanner(
    * @return a line for each cut, then one for the allowances
    */
   public List<String> cutsAndAllowance(GradedPattern pattern, Piece piece) {
-    return new PieceLabel(wording, styles, lettering, pattern).cutsAndAllowance(piece);
+    return new PieceLabel(setting(), pattern).cutsAndAllowance(piece);
   }
 
   /**
@@ -309,7 +325,7 @@ public record SheetPlanner(
    */
   public Drawing printingPage(Paper paper) {
     return paper.isCorrected()
-        ? corrected(new PrintingPage(this, paper.asPrinted()).draw(), paper)
-        : new PrintingPage(this, paper).draw();
+        ? corrected(new PrintingPage(setting(), paper.asPrinted()).draw(), paper)
+        : new PrintingPage(setting(), paper).draw();
   }
 }

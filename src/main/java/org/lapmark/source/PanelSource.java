@@ -1,14 +1,17 @@
 package org.lapmark.source;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.spreading.Slash;
+import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.key.Ref;
+import org.lapmark.source.mark.MarkSource;
 
 /**
  * A panel as stated.
@@ -38,6 +41,11 @@ public record PanelSource(
   /** Its identity. */
   public Ref ref() {
     return Ref.of(Ref.Kind.PANEL, name.text());
+  }
+
+  /** How it is derived from others; nothing where it isn't, or its shape couldn't be read. */
+  public Optional<DerivedSource> derivation() {
+    return Optional.ofNullable(shape).flatMap(ShapeSource::derivation);
   }
 
   /** Copies the lists. */

@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.PanelSource.EdgeSource;
+import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.PanelDrawing;
 
 /** Where a panel's outline comes from. */

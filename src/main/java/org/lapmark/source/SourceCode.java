@@ -65,20 +65,12 @@ public enum SourceCode implements FindingCode {
   SEAM_START_MISPLACED,
   /** A seam that isn't stated. */
   SEAM_UNKNOWN,
-  /** A panel that is to be smaller or larger than another, and doesn't say by how much. */
-  DISTANCE_MISSING,
-  /** A construction of linings that isn't known. */
-  CONSTRUCTION_WRONG,
   /** A notch whose place is stated in no way, or in several. */
   NOTCH_PLACE,
   /** A notch that is both a set and counted. */
   NOTCH_SET_TWICE,
-  /** A mark whose place is stated in no way that it can be. */
-  MARK_STATEMENT,
   /** A drawn mark that the drawing doesn't have. */
   MARK_NOT_DRAWN,
-  /** A drawn pleat of which nothing is stated. */
-  PLEAT_UNSTATED,
   /** A word that says no end of a slash line. */
   HINGE_UNKNOWN,
   /** A slash line that isn't drawn and whose ends aren't stated. */

@@ -3,11 +3,92 @@ package org.lapmark.text;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 
 /** A part of a text that begins on a line of its own. */
-public sealed interface Block {
+public sealed interface Block extends TextPart {
+  /**
+   * Tells a visitor of what kind it is.
+   *
+   * @param visitor what is done with each kind
+   */
+  void accept(Visitor visitor);
+
+  /** What is done with each kind of block. */
+  interface Visitor {
+    /**
+     * Takes one.
+     *
+     * @param paragraph a paragraph
+     */
+    void paragraph(Paragraph paragraph);
+
+    /**
+     * Takes one.
+     *
+     * @param heading a heading within the text
+     */
+    void heading(Heading heading);
+
+    /**
+     * Takes one.
+     *
+     * @param itemList a list
+     */
+    void itemList(ItemList itemList);
+
+    /**
+     * Takes one.
+     *
+     * @param quote a quotation
+     */
+    void quote(Quote quote);
+
+    /**
+     * Takes one.
+     *
+     * @param rule a break between two parts
+     */
+    void rule(Rule rule);
+
+    /**
+     * Takes one.
+     *
+     * @param box something set apart
+     */
+    void box(Box box);
+
+    /**
+     * Takes one.
+     *
+     * @param figure a figure's description
+     */
+    void figure(Figure figure);
+
+    /**
+     * Takes one.
+     *
+     * @param art a picture made by hand
+     */
+    void art(Art art);
+
+    /**
+     * Takes one.
+     *
+     * @param table a table
+     */
+    void table(Table table);
+
+    /**
+     * Takes one.
+     *
+     * @param verbatim lines that couldn't be understood
+     */
+    void verbatim(Verbatim verbatim);
+  }
+
   /**
    * A paragraph.
    *
@@ -17,6 +98,16 @@ public sealed interface Block {
     /** Copies the list. */
     public Paragraph {
       content = List.copyOf(content);
+    }
+
+    @Override
+    public List<Inline> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.paragraph(this);
     }
   }
 
@@ -31,6 +122,16 @@ public sealed interface Block {
     /** Copies the list. */
     public Heading {
       content = List.copyOf(content);
+    }
+
+    @Override
+    public List<Inline> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.heading(this);
     }
   }
 
@@ -48,6 +149,16 @@ public sealed interface Block {
     public ItemList {
       items = items.stream().map(List::copyOf).toList();
     }
+
+    @Override
+    public List<Block> parts() {
+      return items.stream().flatMap(List::stream).toList();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.itemList(this);
+    }
   }
 
   /**
@@ -60,10 +171,30 @@ public sealed interface Block {
     public Quote {
       content = List.copyOf(content);
     }
+
+    @Override
+    public List<Block> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.quote(this);
+    }
   }
 
   /** A break between two parts of a text. */
-  record Rule() implements Block {}
+  record Rule() implements Block {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.rule(this);
+    }
+  }
 
   /**
    * Something set apart from the text.
@@ -76,6 +207,16 @@ public sealed interface Block {
     /** Copies the list. */
     public Box {
       content = List.copyOf(content);
+    }
+
+    @Override
+    public List<Block> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.box(this);
     }
 
     /** What a box is for. */
@@ -94,7 +235,13 @@ public sealed interface Block {
         return name().toLowerCase(Locale.ROOT);
       }
 
-      static Optional<Kind> of(String word) {
+      /**
+       * The kind of a word.
+       *
+       * @param word the word
+       * @return the kind, if it is one
+       */
+      public static Optional<Kind> of(String word) {
         for (Kind kind : values()) {
           if (kind.word().equals(word)) {
             return Optional.of(kind);
@@ -111,7 +258,17 @@ public sealed interface Block {
    * @param content the lines of the block, without its fences
    * @param position where the block begins
    */
-  record Figure(SourceText content, Position position) implements Block {}
+  record Figure(SourceText content, Position position) implements Block {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.figure(this);
+    }
+  }
 
   /**
    * A picture made by hand.
@@ -124,6 +281,16 @@ public sealed interface Block {
     /** Copies the list. */
     public Art {
       alternative = List.copyOf(alternative);
+    }
+
+    @Override
+    public List<Inline> parts() {
+      return alternative;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.art(this);
     }
   }
 
@@ -148,6 +315,19 @@ public sealed interface Block {
       rows = rows.stream().map(row -> row.stream().map(List::copyOf).toList()).toList();
     }
 
+    @Override
+    public List<Inline> parts() {
+      return Stream.concat(Stream.of(head), rows.stream())
+          .flatMap(List::stream)
+          .flatMap(List::stream)
+          .toList();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.table(this);
+    }
+
     /** How a column is aligned. */
     public enum Alignment {
       /** As the document likes. */
@@ -166,5 +346,15 @@ public sealed interface Block {
    *
    * @param text the lines
    */
-  record Verbatim(String text) implements Block {}
+  record Verbatim(String text) implements Block {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.verbatim(this);
+    }
+  }
 }

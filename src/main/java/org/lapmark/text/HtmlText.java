@@ -179,53 +179,8 @@ public final class HtmlText {
    * @param out where to
    */
   public void blocks(List<Block> blocks, Markup out) {
-    for (Block block : blocks) {
-      block(block, out);
-    }
-  }
-
-  private void block(Block block, Markup out) {
-    if (block instanceof Block.Paragraph paragraph) {
-      out.open("p");
-      inlines(paragraph.content(), out);
-      out.close().line();
-    } else if (block instanceof Block.Heading heading) {
-      out.open("h" + Math.min(6, Math.max(0, frame.headingLevel()) + heading.level()));
-      inlines(heading.content(), out);
-      out.close().line();
-    } else if (block instanceof Block.ItemList list) {
-      list(list, out);
-    } else if (block instanceof Block.Quote quote) {
-      out.open("blockquote");
-      blocks(quote.content(), out);
-      out.close().line();
-    } else if (block instanceof Block.Rule) {
-      out.empty("hr").line();
-    } else if (block instanceof Block.Box box) {
-      out.open("div", "class", box.kind().word());
-      out.open("p", "class", "label").text(hooks.boxLabel(box.kind())).close();
-      blocks(box.content(), out);
-      out.close().line();
-    } else if (block instanceof Block.Figure figure) {
-      hooks.figure(figure, out);
-    } else if (block instanceof Block.Art art) {
-      hooks.art(art, alternatives.inlines(art.alternative()), out);
-    } else if (block instanceof Block.Table table) {
-      table(table, out);
-    } else if (block instanceof Block.Verbatim verbatim) {
-      out.open("pre", "class", "verbatim").text(verbatim.text()).close().line();
-    }
-  }
-
-  private void list(Block.ItemList list, Markup out) {
-    String start = list.ordered() && list.start() != 1 ? String.valueOf(list.start()) : null;
-    out.open(list.ordered() ? "ol" : "ul", "start", start);
-    for (List<Block> item : list.items()) {
-      out.open("li");
-      items(item, list.tight(), out);
-      out.close();
-    }
-    out.close().line();
+    Writer writer = new Writer(out, true);
+    blocks.forEach(block -> block.accept(writer));
   }
 
   /** What stands in an item; the paragraphs of a tight list are lines. */
@@ -235,22 +190,10 @@ public final class HtmlText {
       if (tight && first && block instanceof Block.Paragraph paragraph) {
         inlines(paragraph.content(), out);
       } else {
-        block(block, out);
+        block.accept(new Writer(out, true));
       }
       first = false;
     }
-  }
-
-  private void table(Block.Table table, Markup out) {
-    out.open("table").open("thead");
-    row(table, table.head(), "th", out);
-    out.close();
-    if (!table.rows().isEmpty()) {
-      out.open("tbody");
-      table.rows().forEach(row -> row(table, row, "td", out));
-      out.close();
-    }
-    out.close().line();
   }
 
   private void row(Block.Table table, List<List<Inline>> cells, String element, Markup out) {
@@ -281,64 +224,170 @@ public final class HtmlText {
   }
 
   private void inlines(List<Inline> inlines, boolean linking, Markup out) {
-    inlines.forEach(inline -> inline(inline, linking, out));
-  }
-
-  /** A link can't stand in a link; where linking is false marks and references are words. */
-  private void inline(Inline inline, boolean linking, Markup out) {
-    if (inline instanceof Inline.Words words) {
-      out.text(words.text());
-    } else if (inline instanceof Inline.Value value) {
-      hooks.value(value, printing.of(value), out);
-    } else if (inline instanceof Inline.Code code) {
-      out.open("code").text(code.text()).close();
-    } else if (inline instanceof Inline.Emphasis emphasis) {
-      out.open("em");
-      inlines(emphasis.content(), linking, out);
-      out.close();
-    } else if (inline instanceof Inline.Strong strong) {
-      out.open("strong");
-      inlines(strong.content(), linking, out);
-      out.close();
-    } else if (inline instanceof Inline.Break) {
-      out.empty("br");
-    } else if (inline instanceof Inline.Reference reference) {
-      reference(reference, linking, out);
-    } else if (inline instanceof Inline.WebLink link) {
-      out.open(linking ? "a" : "span", "href", linking ? link.address() : null);
-      inlines(link.words(), false, out);
-      out.close();
-    } else if (inline instanceof Inline.Note note) {
-      mark(note, linking, out);
-    }
-  }
-
-  private void reference(Inline.Reference reference, boolean linking, Markup out) {
-    Link link = hooks.reference(reference);
-    boolean leads = linking && link.href() != null;
-    out.open(leads ? "a" : "span", "class", "reference", "href", leads ? link.href() : null);
-    if (reference.words().isEmpty()) {
-      out.text(link.label());
-    } else {
-      inlines(reference.words(), false, out);
-    }
-    out.close();
-  }
-
-  private void mark(Inline.Note note, boolean linking, Markup out) {
-    int shown = frame.notesBefore() + note.number();
-    out.open("sup", "class", "note");
-    if (linking) {
-      out.open("a", "href", '#' + noteId(note.number()), "title", hooks.noteLabel(shown));
-    }
-    out.text(String.valueOf(shown));
-    if (linking) {
-      out.close();
-    }
-    out.close();
+    Writer writer = new Writer(out, linking);
+    inlines.forEach(inline -> inline.accept(writer));
   }
 
   private String noteId(int number) {
     return frame.prefix() + "-note-" + number;
+  }
+
+  /** Writes each part in its elements. */
+  private final class Writer implements Block.Visitor, Inline.Visitor {
+    private final Markup out;
+
+    /** A link can't stand in a link; where this is false marks and references are words. */
+    private final boolean linking;
+
+    Writer(Markup out, boolean linking) {
+      this.out = out;
+      this.linking = linking;
+    }
+
+    private void within(List<Inline> content) {
+      inlines(content, linking, out);
+    }
+
+    @Override
+    public void paragraph(Block.Paragraph paragraph) {
+      out.open("p");
+      within(paragraph.content());
+      out.close().line();
+    }
+
+    @Override
+    public void heading(Block.Heading heading) {
+      out.open("h" + Math.min(6, Math.max(0, frame.headingLevel()) + heading.level()));
+      within(heading.content());
+      out.close().line();
+    }
+
+    @Override
+    public void itemList(Block.ItemList list) {
+      String start = list.ordered() && list.start() != 1 ? String.valueOf(list.start()) : null;
+      out.open(list.ordered() ? "ol" : "ul", "start", start);
+      for (List<Block> item : list.items()) {
+        out.open("li");
+        items(item, list.tight(), out);
+        out.close();
+      }
+      out.close().line();
+    }
+
+    @Override
+    public void quote(Block.Quote quote) {
+      out.open("blockquote");
+      blocks(quote.content(), out);
+      out.close().line();
+    }
+
+    @Override
+    public void rule(Block.Rule rule) {
+      out.empty("hr").line();
+    }
+
+    @Override
+    public void box(Block.Box box) {
+      out.open("div", "class", box.kind().word());
+      out.open("p", "class", "label").text(hooks.boxLabel(box.kind())).close();
+      blocks(box.content(), out);
+      out.close().line();
+    }
+
+    @Override
+    public void figure(Block.Figure figure) {
+      hooks.figure(figure, out);
+    }
+
+    @Override
+    public void art(Block.Art art) {
+      hooks.art(art, alternatives.inlines(art.alternative()), out);
+    }
+
+    @Override
+    public void table(Block.Table table) {
+      out.open("table").open("thead");
+      row(table, table.head(), "th", out);
+      out.close();
+      if (!table.rows().isEmpty()) {
+        out.open("tbody");
+        table.rows().forEach(row -> row(table, row, "td", out));
+        out.close();
+      }
+      out.close().line();
+    }
+
+    @Override
+    public void verbatim(Block.Verbatim verbatim) {
+      out.open("pre", "class", "verbatim").text(verbatim.text()).close().line();
+    }
+
+    @Override
+    public void words(Inline.Words words) {
+      out.text(words.text());
+    }
+
+    @Override
+    public void value(Inline.Value value) {
+      hooks.value(value, printing.of(value), out);
+    }
+
+    @Override
+    public void code(Inline.Code code) {
+      out.open("code").text(code.text()).close();
+    }
+
+    @Override
+    public void emphasis(Inline.Emphasis emphasis) {
+      out.open("em");
+      within(emphasis.content());
+      out.close();
+    }
+
+    @Override
+    public void strong(Inline.Strong strong) {
+      out.open("strong");
+      within(strong.content());
+      out.close();
+    }
+
+    @Override
+    public void lineBreak(Inline.Break lineBreak) {
+      out.empty("br");
+    }
+
+    @Override
+    public void reference(Inline.Reference reference) {
+      Link link = hooks.reference(reference);
+      boolean leads = linking && link.href() != null;
+      out.open(leads ? "a" : "span", "class", "reference", "href", leads ? link.href() : null);
+      if (reference.words().isEmpty()) {
+        out.text(link.label());
+      } else {
+        inlines(reference.words(), false, out);
+      }
+      out.close();
+    }
+
+    @Override
+    public void webLink(Inline.WebLink link) {
+      out.open(linking ? "a" : "span", "href", linking ? link.address() : null);
+      inlines(link.words(), false, out);
+      out.close();
+    }
+
+    @Override
+    public void note(Inline.Note note) {
+      int shown = frame.notesBefore() + note.number();
+      out.open("sup", "class", "note");
+      if (linking) {
+        out.open("a", "href", '#' + noteId(note.number()), "title", hooks.noteLabel(shown));
+      }
+      out.text(String.valueOf(shown));
+      if (linking) {
+        out.close();
+      }
+      out.close();
+    }
   }
 }

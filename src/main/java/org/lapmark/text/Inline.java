@@ -8,13 +8,96 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.TemplateText;
 
 /** A part of a line of text. */
-public sealed interface Inline {
+public sealed interface Inline extends TextPart {
+  /**
+   * Tells a visitor of what kind it is.
+   *
+   * @param visitor what is done with each kind
+   */
+  void accept(Visitor visitor);
+
+  /** What is done with each kind of inline. */
+  interface Visitor {
+    /**
+     * Takes one.
+     *
+     * @param words words that stand for themselves
+     */
+    void words(Words words);
+
+    /**
+     * Takes one.
+     *
+     * @param value a placeholder
+     */
+    void value(Value value);
+
+    /**
+     * Takes one.
+     *
+     * @param code text to be taken letter by letter
+     */
+    void code(Code code);
+
+    /**
+     * Takes one.
+     *
+     * @param emphasis stressed text
+     */
+    void emphasis(Emphasis emphasis);
+
+    /**
+     * Takes one.
+     *
+     * @param strong strongly stressed text
+     */
+    void strong(Strong strong);
+
+    /**
+     * Takes one.
+     *
+     * @param lineBreak a line break
+     */
+    void lineBreak(Break lineBreak);
+
+    /**
+     * Takes one.
+     *
+     * @param reference a reference to another place
+     */
+    void reference(Reference reference);
+
+    /**
+     * Takes one.
+     *
+     * @param webLink a link out of the document
+     */
+    void webLink(WebLink webLink);
+
+    /**
+     * Takes one.
+     *
+     * @param note the mark of a footnote
+     */
+    void note(Note note);
+  }
+
   /**
    * Words that stand for themselves; a line end of the source is a space.
    *
    * @param text the words
    */
-  record Words(String text) implements Inline {}
+  record Words(String text) implements Inline {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.words(this);
+    }
+  }
 
   /**
    * A placeholder; equal to another only at the same place of the same file.
@@ -33,6 +116,16 @@ public sealed interface Inline {
       SourceText form = placeholder.form();
       return form == null ? expression : expression + " as " + Expressions.normalised(form.text());
     }
+
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.value(this);
+    }
   }
 
   /**
@@ -40,7 +133,17 @@ public sealed interface Inline {
    *
    * @param text the text
    */
-  record Code(String text) implements Inline {}
+  record Code(String text) implements Inline {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.code(this);
+    }
+  }
 
   /**
    * Stressed text.
@@ -51,6 +154,16 @@ public sealed interface Inline {
     /** Copies the list. */
     public Emphasis {
       content = List.copyOf(content);
+    }
+
+    @Override
+    public List<Inline> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.emphasis(this);
     }
   }
 
@@ -64,10 +177,30 @@ public sealed interface Inline {
     public Strong {
       content = List.copyOf(content);
     }
+
+    @Override
+    public List<Inline> parts() {
+      return content;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.strong(this);
+    }
   }
 
   /** A line break that the author asked for. */
-  record Break() implements Inline {}
+  record Break() implements Inline {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.lineBreak(this);
+    }
+  }
 
   /**
    * A reference to another place of the document.
@@ -82,6 +215,16 @@ public sealed interface Inline {
     /** Copies the list. */
     public Reference {
       words = List.copyOf(words);
+    }
+
+    @Override
+    public List<Inline> parts() {
+      return words;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.reference(this);
     }
 
     /** What can be referred to. */
@@ -102,7 +245,13 @@ public sealed interface Inline {
         return name().toLowerCase(Locale.ROOT);
       }
 
-      static Optional<Kind> of(String scheme) {
+      /**
+       * The kind of a scheme.
+       *
+       * @param scheme how an address begins
+       * @return the kind, if it is one
+       */
+      public static Optional<Kind> of(String scheme) {
         for (Kind kind : values()) {
           if (kind.scheme().equals(scheme)) {
             return Optional.of(kind);
@@ -124,6 +273,16 @@ public sealed interface Inline {
     public WebLink {
       words = List.copyOf(words);
     }
+
+    @Override
+    public List<Inline> parts() {
+      return words;
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.webLink(this);
+    }
   }
 
   /**
@@ -131,5 +290,15 @@ public sealed interface Inline {
    *
    * @param number the footnote's number within its manuscript, from 1 in the order of the marks
    */
-  record Note(int number) implements Inline {}
+  record Note(int number) implements Inline {
+    @Override
+    public List<TextPart> parts() {
+      return List.of();
+    }
+
+    @Override
+    public void accept(Visitor visitor) {
+      visitor.note(this);
+    }
+  }
 }

@@ -1,17 +1,22 @@
 package org.lapmark.text;
 
 /** Which characters can stand in a document, and how those are hidden that Markdown mustn't see. */
-final class Letters {
+public final class Letters {
   /** Stands for a bar that doesn't end a table's cell. */
-  static final char HIDDEN_BAR = '\ue000';
+  public static final char HIDDEN_BAR = '\ue000';
 
   /** Stands for the backslash before such a bar. */
-  static final char HIDDEN_BACKSLASH = '\ue001';
+  public static final char HIDDEN_BACKSLASH = '\ue001';
 
   private Letters() {}
 
-  /** Whether a character can be printed and stand in XML; line ends and tabs can. */
-  static boolean isPlain(int point) {
+  /**
+   * Whether a character can be printed and stand in XML; line ends and tabs can.
+   *
+   * @param point the character's number
+   * @return whether it can
+   */
+  public static boolean isPlain(int point) {
     if (point < 0x20) {
       return point == '\n' || point == '\t';
     }
@@ -35,8 +40,24 @@ final class Letters {
     return plain.toString();
   }
 
-  /** Text from the Markdown parser as a reader sees it. */
-  static String shown(String parsed) {
+  /**
+   * Text from the Markdown parser as a reader sees it.
+   *
+   * @param parsed the text, in which characters may be hidden
+   * @return the text without those that can't stand in a document
+   */
+  public static String shown(String parsed) {
     return plain(parsed.replace(HIDDEN_BAR, '|').replace(String.valueOf(HIDDEN_BACKSLASH), ""));
+  }
+
+  /**
+   * As much of a text as a message quotes.
+   *
+   * @param text the text
+   * @return the text, or its beginning
+   */
+  public static String brief(String text) {
+    int points = text.codePointCount(0, text.length());
+    return points <= 60 ? text : text.substring(0, text.offsetByCodePoints(0, 40)) + "…";
   }
 }

@@ -1,12 +1,9 @@
 package org.lapmark.text;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.lapmark.finding.Findings;
-import org.lapmark.finding.SourceText;
 import org.lapmark.measure.TemplateText;
 
 /**
@@ -46,33 +43,13 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
   }
 
   /**
-   * Parses a text. What is wrong is reported; the rest is still there.
-   *
-   * @param source the text
-   * @param targets what its cross-references can lead to
-   * @param findings where problems go
-   * @return the text's parts
-   */
-  public static Manuscript read(SourceText source, Targets targets, Findings findings) {
-    return new ManuscriptReader(targets, findings).read(source);
-  }
-
-  /**
    * Turns a text that isn't Markdown, such as a title, into inlines.
    *
    * @param text words and placeholders
    * @return the same as inlines
    */
   public static List<Inline> line(TemplateText text) {
-    List<Inline> line = new ArrayList<>();
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        line.add(new Inline.Value(placeholder));
-      } else {
-        line.add(new Inline.Words(Letters.plain(((TemplateText.Literal) part).text())));
-      }
-    }
-    return Collections.unmodifiableList(line);
+    return text.made(words -> new Inline.Words(Letters.plain(words)), Inline.Value::new);
   }
 
   /**
@@ -81,7 +58,7 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
    * @return the placeholders in reading order
    */
   public List<Inline.Value> values() {
-    return Walk.of(this).values();
+    return all(Inline.Value.class);
   }
 
   /**
@@ -91,7 +68,7 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
    * @return the placeholders in reading order
    */
   public static List<Inline.Value> values(List<Inline> line) {
-    return Walk.of(line).values();
+    return TextPart.all(Inline.Value.class, line);
   }
 
   /**
@@ -100,7 +77,7 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
    * @return the figures in reading order
    */
   public List<Block.Figure> figures() {
-    return Walk.of(this).figures();
+    return all(Block.Figure.class);
   }
 
   /**
@@ -109,7 +86,7 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
    * @return the pictures in reading order
    */
   public List<Block.Art> art() {
-    return Walk.of(this).art();
+    return all(Block.Art.class);
   }
 
   /**
@@ -118,7 +95,7 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
    * @return the tables in reading order
    */
   public List<Block.Table> tables() {
-    return Walk.of(this).tables();
+    return all(Block.Table.class);
   }
 
   /**
@@ -132,5 +109,11 @@ public record Manuscript(List<Block> blocks, List<Footnote> footnotes) {
     SortedSet<String> expressions = new TreeSet<>();
     values().forEach(value -> expressions.add(value.expression()));
     return Collections.unmodifiableSortedSet(expressions);
+  }
+
+  private <T extends TextPart> List<T> all(Class<T> kind) {
+    List<T> all = TextPart.all(kind, blocks);
+    footnotes.forEach(note -> all.addAll(TextPart.all(kind, note.content())));
+    return all;
   }
 }

@@ -46,8 +46,13 @@ public final class PlainText {
         .strip();
   }
 
-  /** Whether inlines show nothing. */
-  static boolean isBlank(List<Inline> inlines) {
+  /**
+   * Whether inlines show nothing.
+   *
+   * @param inlines the inlines
+   * @return whether there is nothing but spaces in them
+   */
+  public static boolean isBlank(List<Inline> inlines) {
     return new PlainText(value -> "x", reference -> "x").inlines(inlines).isBlank();
   }
 
@@ -65,26 +70,8 @@ public final class PlainText {
   }
 
   private void add(List<Block> blocks, List<String> lines) {
-    for (Block block : blocks) {
-      if (block instanceof Block.Paragraph paragraph) {
-        lines.add(inlines(paragraph.content()));
-      } else if (block instanceof Block.Heading heading) {
-        lines.add(inlines(heading.content()));
-      } else if (block instanceof Block.ItemList list) {
-        list.items().forEach(item -> add(item, lines));
-      } else if (block instanceof Block.Quote quote) {
-        add(quote.content(), lines);
-      } else if (block instanceof Block.Box box) {
-        add(box.content(), lines);
-      } else if (block instanceof Block.Art art) {
-        lines.add(inlines(art.alternative()));
-      } else if (block instanceof Block.Table table) {
-        lines.add(row(table.head()));
-        table.rows().forEach(row -> lines.add(row(row)));
-      } else if (block instanceof Block.Verbatim verbatim) {
-        lines.add(verbatim.text());
-      }
-    }
+    Block.Visitor writer = new BlockLines(lines);
+    blocks.forEach(block -> block.accept(writer));
   }
 
   private String row(List<List<Inline>> cells) {
@@ -99,28 +86,123 @@ public final class PlainText {
    */
   public String inlines(List<Inline> inlines) {
     StringBuilder text = new StringBuilder();
-    inlines.forEach(inline -> add(inline, text));
+    Inline.Visitor writer = new InlineWords(text);
+    inlines.forEach(inline -> inline.accept(writer));
     return text.toString();
   }
 
-  private void add(Inline inline, StringBuilder text) {
-    if (inline instanceof Inline.Words words) {
+  /** Writes each block as lines. */
+  private final class BlockLines implements Block.Visitor {
+    private final List<String> lines;
+
+    BlockLines(List<String> lines) {
+      this.lines = lines;
+    }
+
+    @Override
+    public void paragraph(Block.Paragraph paragraph) {
+      lines.add(inlines(paragraph.content()));
+    }
+
+    @Override
+    public void heading(Block.Heading heading) {
+      lines.add(inlines(heading.content()));
+    }
+
+    @Override
+    public void itemList(Block.ItemList list) {
+      list.items().forEach(item -> add(item, lines));
+    }
+
+    @Override
+    public void quote(Block.Quote quote) {
+      add(quote.content(), lines);
+    }
+
+    @Override
+    public void rule(Block.Rule rule) {
+      // It has no words.
+    }
+
+    @Override
+    public void box(Block.Box box) {
+      add(box.content(), lines);
+    }
+
+    @Override
+    public void figure(Block.Figure figure) {
+      // Its words are those of the figure's language.
+    }
+
+    @Override
+    public void art(Block.Art art) {
+      lines.add(inlines(art.alternative()));
+    }
+
+    @Override
+    public void table(Block.Table table) {
+      lines.add(row(table.head()));
+      table.rows().forEach(row -> lines.add(row(row)));
+    }
+
+    @Override
+    public void verbatim(Block.Verbatim verbatim) {
+      lines.add(verbatim.text());
+    }
+  }
+
+  /** Writes each inline behind the others. */
+  private final class InlineWords implements Inline.Visitor {
+    private final StringBuilder text;
+
+    InlineWords(StringBuilder text) {
+      this.text = text;
+    }
+
+    @Override
+    public void words(Inline.Words words) {
       text.append(words.text());
-    } else if (inline instanceof Inline.Value value) {
+    }
+
+    @Override
+    public void value(Inline.Value value) {
       text.append(values.apply(value));
-    } else if (inline instanceof Inline.Code code) {
+    }
+
+    @Override
+    public void code(Inline.Code code) {
       text.append(code.text());
-    } else if (inline instanceof Inline.Emphasis emphasis) {
+    }
+
+    @Override
+    public void emphasis(Inline.Emphasis emphasis) {
       text.append(inlines(emphasis.content()));
-    } else if (inline instanceof Inline.Strong strong) {
+    }
+
+    @Override
+    public void strong(Inline.Strong strong) {
       text.append(inlines(strong.content()));
-    } else if (inline instanceof Inline.Break) {
+    }
+
+    @Override
+    public void lineBreak(Inline.Break lineBreak) {
       text.append(' ');
-    } else if (inline instanceof Inline.Reference reference) {
+    }
+
+    @Override
+    public void reference(Inline.Reference reference) {
       text.append(
           reference.words().isEmpty() ? references.apply(reference) : inlines(reference.words()));
-    } else if (inline instanceof Inline.WebLink link) {
+    }
+
+    @Override
+    public void webLink(Inline.WebLink link) {
       text.append(inlines(link.words()));
+    }
+
+    @Override
+    public void note(Inline.Note note) {
+      // The note itself stands at the end.
     }
   }
 }

@@ -3,20 +3,13 @@ package org.lapmark.text;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.SourceText;
-import org.lapmark.measure.TemplateText;
-import org.lapmark.source.StepSource;
-import org.lapmark.source.key.Passages;
 
 /**
  * The steps in their order, numbered from 1 through the document and grouped by stage.
@@ -63,59 +56,6 @@ public record Steps(List<Stage> stages) {
   }
 
   /**
-   * Parses steps.
-   *
-   * @param sources the steps' files in their order
-   * @param targets the pieces and pages that they can refer to; the steps are known from the files
-   * @param findings where problems go
-   * @return the steps
-   */
-  public static Steps read(List<StepSource> sources, Targets targets, Findings findings) {
-    Targets all = targets.withSteps(sources.stream().map(step -> step.id().text()).toList());
-    List<Stage> stages = new ArrayList<>();
-    List<Step> running = new ArrayList<>();
-    Set<String> begun = new LinkedHashSet<>();
-    String stage = null;
-    List<Inline> name = List.of();
-    int number = 0;
-    for (StepSource source : sources) {
-      String written = source.stage().text().strip();
-      if (!written.equals(stage)) {
-        if (stage != null) {
-          stages.add(new Stage(name, running));
-          running = new ArrayList<>();
-        }
-        if (!begun.add(written)) {
-          findings.add(
-              TextCode.STAGE_AGAIN,
-              source.stage().position(),
-              "stage",
-              InlineReader.brief(written));
-        }
-        stage = written;
-        name = Manuscript.line(TemplateText.parse(source.stage(), findings));
-      }
-      List<Inline> title = Manuscript.line(TemplateText.parse(source.title(), findings));
-      Manuscript body = Manuscript.read(source.body(), all, findings);
-      if (source.body().text().isBlank()) {
-        SourceText whole =
-            SourceText.verbatim(source.body().file(), 0, source.body().file().content().length());
-        boolean passages = !Passages.conditions(whole).isEmpty();
-        // What else is wrong may be why a passage isn't there.
-        if (!passages || !findings.hasErrors()) {
-          findings.add(
-              TextCode.STEP_EMPTY, source.title().position(), "passages", passages ? "yes" : "no");
-        }
-      }
-      running.add(new Step(++number, source.id().text(), title, body, source.id().position()));
-    }
-    if (stage != null) {
-      stages.add(new Stage(name, running));
-    }
-    return new Steps(stages);
-  }
-
-  /**
    * Every step.
    *
    * @return the steps by number
@@ -142,9 +82,9 @@ public record Steps(List<Stage> stages) {
   public List<Inline.Value> values() {
     List<Inline.Value> values = new ArrayList<>();
     for (Stage stage : stages) {
-      values.addAll(Walk.of(stage.name()).values());
+      values.addAll(Manuscript.values(stage.name()));
       for (Step step : stage.steps()) {
-        values.addAll(Walk.of(step.title()).values());
+        values.addAll(Manuscript.values(step.title()));
         values.addAll(step.body().values());
       }
     }

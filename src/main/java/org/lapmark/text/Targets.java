@@ -59,7 +59,13 @@ public record Targets(List<String> steps, List<String> pieces, List<String> page
     return new Targets(ids, pieces, pages);
   }
 
-  List<String> of(Inline.Reference.Kind kind) {
+  /**
+   * What a kind of reference can lead to.
+   *
+   * @param kind the kind
+   * @return ids, numbers or names
+   */
+  public List<String> of(Inline.Reference.Kind kind) {
     return switch (kind) {
       case STEP -> steps;
       case PIECE -> pieces;

@@ -138,7 +138,7 @@ class DocumentTextTest {
             new CompleteDocument(
                 writer.manual(
                     specimen.pattern(), Look.STANDARD, new org.lapmark.finding.Findings()),
-                new org.lapmark.print.SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
+                new org.lapmark.print.sheet.SheetPlan(Paper.A4, 0, 0, List.of(), List.of()),
                 specimen),
             new org.lapmark.finding.Findings());
     String all = String.join(" ", Documents.texts(file));

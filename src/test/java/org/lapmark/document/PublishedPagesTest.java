@@ -25,9 +25,9 @@ import org.lapmark.grade.Grader;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 

@@ -5,24 +5,42 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Reach;
+import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.measure.Variant;
 import org.lapmark.source.FaultCase;
 import org.lapmark.source.LabelledFaults;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.derived.DerivedCode;
+import org.lapmark.source.mark.MarkCode;
 
 /** Panels have codes of their own, of which some show only in a pattern's variants. */
 class GradeFaultsTest extends LabelledFaults {
   private static final Reach REACH = new Reach(List.of(), List.of(), text -> List.of());
 
+  /** What shows before anything is computed. */
+  private static final List<FindingCode> READ =
+      List.of(
+          DerivedCode.DISTANCE_MISSING,
+          DerivedCode.CONSTRUCTION_WRONG,
+          MarkCode.MARK_STATEMENT,
+          MarkCode.PLEAT_UNSTATED);
+
   GradeFaultsTest() {
-    super(
-        Path.of("src", "test", "resources", "org", "lapmark", "grade"),
-        Arrays.stream(GradeCode.values()).map(GradeCode::id));
+    super(Path.of("src", "test", "resources", "org", "lapmark", "grade"), codes());
+  }
+
+  private static Stream<String> codes() {
+    Stream<FindingCode> stated =
+        Stream.<FindingCode[]>of(DerivedCode.values(), MarkCode.values()).flatMap(Arrays::stream);
+    return Stream.concat(
+            Arrays.stream(GradeCode.values()), stated.filter(code -> !READ.contains(code)))
+        .map(FindingCode::id);
   }
 
   @Override

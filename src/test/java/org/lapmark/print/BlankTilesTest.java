@@ -27,6 +27,8 @@ import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 class BlankTilesTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

@@ -18,6 +18,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 class CorrectionTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

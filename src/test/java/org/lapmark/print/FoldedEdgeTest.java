@@ -19,6 +19,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.source.read.PatternReader;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;

@@ -19,6 +19,8 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.lapmark.source.JoinStyle;
 
 /**

@@ -32,11 +32,18 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.cutting.CuttingLine;
 import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.nest.Nest;
+import org.lapmark.print.nest.NestArtist;
+import org.lapmark.print.nest.NestedPiece;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.paper.Tiling;
 import org.lapmark.print.piece.Layering;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.CuttingRoles;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.SheetSubject;
+import org.lapmark.print.sheet.Tile;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 
@@ -177,7 +184,7 @@ class NestedTest {
   @Test
   void piecesOfSomeSizesAreOnTheirLayersAlone() throws IOException {
     List<GradedPattern> patterns = graded(SMOCK);
-    NestArtist artist = new NestArtist(planner, Nest.of(patterns));
+    NestArtist artist = new NestArtist(planner.setting(), Nest.of(patterns));
     Map<Integer, PieceArt> art = new TreeMap<>();
     drawn(artist, Paper.A0).layout().art().forEach(one -> art.put(one.piece().number(), one));
     PieceArt gusset = art.get(4);
@@ -217,7 +224,7 @@ class NestedTest {
   @Test
   void labelsListWhatDiffersBySize() throws IOException {
     List<GradedPattern> patterns = graded(SMOCK);
-    NestArtist artist = new NestArtist(planner, Nest.of(patterns));
+    NestArtist artist = new NestArtist(planner.setting(), Nest.of(patterns));
     Piece pocket = artist.pieces().get(2);
     assertEquals(
         List.of("34, 36, 38: Cut 1 in linen", "40, 42, 44: Cut 2 in linen"),
@@ -272,7 +279,7 @@ class NestedTest {
   @ValueSource(strings = {SMOCK, DEMO})
   void everySizeIsNamedOftenAndNothingIsWrittenOnALine(String folder) throws IOException {
     for (Paper paper : List.of(Paper.A4, Paper.LETTER, Paper.A0)) {
-      NestArtist artist = new NestArtist(planner, Nest.of(graded(folder)));
+      NestArtist artist = new NestArtist(planner.setting(), Nest.of(graded(folder)));
       SheetSubject.Drawn drawn = drawn(artist, paper);
       List<Word> words = new ArrayList<>();
       Map<Item, Layering> layers = new LinkedHashMap<>();
@@ -297,7 +304,7 @@ class NestedTest {
             continue;
           }
           double length = stroke.path().length();
-          boolean own = stroke.role().startsWith(NestArtist.LINE);
+          boolean own = stroke.role().startsWith(CuttingRoles.OWN);
           int steps = (int) Math.ceil(length);
           Box reach = stroke.path().bounds().expanded(3);
           List<Word> around = words.stream().filter(word -> reach.contains(word.centre())).toList();
@@ -331,16 +338,16 @@ class NestedTest {
   @Test
   void dashesAreOfDifferentKindsAndBeginWithTheLongest() {
     List<List<Double>> dashes = new ArrayList<>();
-    for (int i = 1; i <= NestArtist.DASHES; i++) {
+    for (int i = 1; i <= CuttingRoles.DASHES; i++) {
       for (String before : List.of("", "projector-", "projector-inverted-")) {
-        List<Double> dash = planner.styles().style(before + NestArtist.LINE + i).dash();
+        List<Double> dash = planner.styles().style(before + CuttingRoles.OWN + i).dash();
         // Otherwise a line that runs on from tile to tile would change its dashes there.
         assertTrue(dash.stream().allMatch(part -> part <= dash.get(0)), before + i);
         assertEquals(0, dash.size() % 2);
       }
-      dashes.add(planner.styles().style(NestArtist.LINE + i).dash());
+      dashes.add(planner.styles().style(CuttingRoles.OWN + i).dash());
     }
-    assertEquals(NestArtist.DASHES, dashes.stream().distinct().count());
-    assertTrue(planner.styles().style(NestArtist.COMMON).dash().isEmpty());
+    assertEquals(CuttingRoles.DASHES, dashes.stream().distinct().count());
+    assertTrue(planner.styles().style(CuttingRoles.COMMON).dash().isEmpty());
   }
 }

@@ -15,6 +15,8 @@ import org.lapmark.grade.Piece;
 import org.lapmark.print.arrange.Arranged;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 class PinnedTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

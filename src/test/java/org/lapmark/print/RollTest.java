@@ -12,10 +12,13 @@ import org.lapmark.drawing.Item;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.Cell;
+import org.lapmark.print.arrange.TestSquare;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.AffineTransformation;
@@ -43,8 +46,8 @@ class RollTest {
    */
   private static double bound(SheetPlan plan) {
     double across = ROLL.window().width();
-    double area = SheetLayout.SQUARE * SheetLayout.SQUARE;
-    double longest = SheetLayout.SQUARE;
+    double area = TestSquare.SIDE * TestSquare.SIDE;
+    double longest = TestSquare.SIDE;
     double below = 0;
     for (PlacedPiece placed : plan.pieces()) {
       Polygon shape = PieceArt.shape(placed.piece());
@@ -103,10 +106,10 @@ class RollTest {
   private static void assertTight(SheetPlan plan) {
     for (Tile tile : plan.tiles()) {
       assertTrue(!tile.pieces().isEmpty(), tile.alternative());
-      double lowest = tile.window().minY() + SheetLayout.SQUARE + 4.5;
+      double lowest = tile.window().minY() + TestSquare.SIDE + 4.5;
       for (PlacedPiece placed : plan.pieces()) {
         PieceArt art = PieceArt.of(placed);
-        var part = art.polygon().intersection(SheetLayout.box(tile.window()));
+        var part = art.polygon().intersection(Cell.polygon(tile.window()));
         lowest = part.isEmpty() ? lowest : Math.max(lowest, part.getEnvelopeInternal().getMaxY());
       }
       for (Item item : tile.page().items()) {

@@ -7,6 +7,10 @@ import org.lapmark.packing.Search;
 import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.paper.Tiling;
+import org.lapmark.print.sheet.DraftSheet;
+import org.lapmark.print.sheet.OneSize;
+import org.lapmark.print.sheet.SheetSubject;
+import org.lapmark.print.tile.TilePainter;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -48,9 +52,14 @@ public class SheetBenchmark {
   /** Draws alone. */
   @Benchmark
   public Object drawing() {
-    SheetSubject subject = new OneSize(planner, pattern);
-    return new TilePainter(
-            planner, subject, Paper.A4, Tiling.DEFAULT, subject.drawn(layout, false), List.of())
-        .paint();
+    SheetSubject subject = new OneSize(planner.setting(), pattern);
+    return TilePainter.paint(
+        DraftSheet.of(
+            planner.setting(),
+            subject,
+            Paper.A4,
+            Tiling.DEFAULT,
+            subject.drawn(layout, false),
+            List.of()));
   }
 }

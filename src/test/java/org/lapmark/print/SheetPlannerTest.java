@@ -26,9 +26,12 @@ import org.lapmark.grade.Piece;
 import org.lapmark.grade.StatedSize;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.line.CurveClip;
+import org.lapmark.print.map.MapRows;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 class SheetPlannerTest {
   private static final SheetPlanner PLANNER = SamplePatterns.planner();

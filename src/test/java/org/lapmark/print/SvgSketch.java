@@ -16,6 +16,8 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 /** Writes the sample patterns' drawings as SVG files, to be looked at. */
 final class SvgSketch {

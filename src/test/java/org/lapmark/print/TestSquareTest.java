@@ -19,11 +19,13 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.print.arrange.SheetLayout;
+import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.line.CurveClip;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.PieceArt;
 import org.lapmark.print.piece.PlacedPiece;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 /** The test square never costs a page, and lies on no line. */
 class TestSquareTest {
@@ -72,7 +74,7 @@ class TestSquareTest {
         List<Path> near = CurveClip.inside(stroke.path(), onSheet.expanded(APART));
         assertEquals(List.of(), near, name + ": " + stroke.role());
       }
-      inside |= art.polygon().intersects(SheetLayout.box(onSheet));
+      inside |= art.polygon().intersects(Cell.polygon(onSheet));
     }
     assertEquals(square.width(), square.height(), 1e-9, name);
     long side = Math.round(square.width());

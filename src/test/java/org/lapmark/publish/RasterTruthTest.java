@@ -31,10 +31,10 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.print.Tile;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.lapmark.publish.request.Papers;
 import org.lapmark.source.read.PatternReader;
 

@@ -26,10 +26,10 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.grade.Piece;
 import org.lapmark.grade.Variants;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
-import org.lapmark.print.Tile;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 

@@ -17,6 +17,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.source.drawing.PanelDrawing;
+import org.lapmark.source.drawing.Role;
 import org.lapmark.source.read.PatternReader;
 
 class DemoTest {
@@ -73,8 +74,9 @@ class DemoTest {
           drawn.drawing().resolve(formula -> number(formula, values), findings);
       assertEquals(rims[i], shapes.outline().length(), 0.005);
       assertTrue(shapes.outline().isClosed());
-      assertEquals(new Point(0, values.get("rear_flat") / 2), shapes.corners().get("rear_low"));
-      assertEquals(2, shapes.grainline().size());
+      assertEquals(
+          new Point(0, values.get("rear_flat") / 2), shapes.points(Role.CORNER).get("rear_low"));
+      assertEquals(1, shapes.marks(Role.GRAINLINE).size());
     }
     assertEquals(List.of(), findings.sorted());
   }

@@ -6,9 +6,11 @@ import java.util.Arrays;
 import java.util.stream.Stream;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
+import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.drawing.DrawingCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
+import org.lapmark.source.mark.MarkCode;
 import org.lapmark.source.sizes.SizesCode;
 import org.lapmark.source.yaml.YamlCode;
 
@@ -24,7 +26,9 @@ class FaultsTest extends LabelledFaults {
             YamlCode.values(),
             KeyCode.values(),
             DrawingCode.values(),
-            SizesCode.values())
+            SizesCode.values(),
+            new DerivedCode[] {DerivedCode.DISTANCE_MISSING, DerivedCode.CONSTRUCTION_WRONG},
+            new MarkCode[] {MarkCode.MARK_STATEMENT, MarkCode.PLEAT_UNSTATED})
         .flatMap(Arrays::stream)
         .map(FindingCode::id);
   }

@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
+import org.lapmark.text.markdown.StepsReader;
 
 class FaultsTest {
   private static final Pattern REPEATED = Pattern.compile("«(.+?)×(\\d+)»");
@@ -63,7 +64,7 @@ class FaultsTest {
   void findsWhatIsWrongAndNothingElse(Case sample) {
     Findings findings = new Findings();
     if (sample.heading().contains(" steps")) {
-      Steps.read(Samples.steps(sample.text()), Samples.TARGETS, findings);
+      StepsReader.read(Samples.steps(sample.text()), Samples.TARGETS, findings);
     } else {
       Samples.read(sample.text(), findings);
     }

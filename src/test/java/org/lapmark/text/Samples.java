@@ -20,6 +20,7 @@ import org.lapmark.source.Masthead;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.StepSource;
+import org.lapmark.text.markdown.ManuscriptReader;
 
 /** Texts, and a pattern with a few measures, to read and print. */
 final class Samples {
@@ -37,7 +38,7 @@ final class Samples {
   }
 
   static Manuscript read(String text, Findings findings) {
-    return Manuscript.read(source(text), TARGETS, findings);
+    return ManuscriptReader.read(source(text), TARGETS, findings);
   }
 
   /** Reads a text that must be without fault. */

@@ -7,11 +7,12 @@ import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.lapmark.finding.Findings;
+import org.lapmark.text.markdown.StepsReader;
 
 class StepsTest {
   private static Steps steps(String lines) {
     Findings findings = new Findings();
-    Steps steps = Steps.read(Samples.steps(lines), Samples.TARGETS, findings);
+    Steps steps = StepsReader.read(Samples.steps(lines), Samples.TARGETS, findings);
     assertEquals(List.of(), findings.sorted());
     return steps;
   }
@@ -47,6 +48,6 @@ class StepsTest {
 
   @Test
   void noStepsAreNoStages() {
-    assertEquals(List.of(), Steps.read(List.of(), Targets.NONE, new Findings()).stages());
+    assertEquals(List.of(), StepsReader.read(List.of(), Targets.NONE, new Findings()).stages());
   }
 }

@@ -15,11 +15,9 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
-import org.lapmark.source.DerivedSource;
-import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /**
  * A lining, an interfacing or a stiffener isn't larger than the piece that it belongs to: the one
@@ -103,12 +101,8 @@ public final class LayerCheck {
   private boolean isMounted(Piece piece) {
     return pattern.source().panels().stream()
         .filter(panel -> panel.name().text().equals(piece.shape().panel().name()))
-        .map(PanelSource::shape)
-        .anyMatch(
-            shape ->
-                shape instanceof ShapeSource.Derived derived
-                    && derived.how() instanceof DerivedSource.Beside beside
-                    && beside.way() == DerivedSource.Way.MOUNTED);
+        .flatMap(panel -> panel.derivation().stream())
+        .anyMatch(DerivedSource::isMounted);
   }
 
   private static boolean isLarger(Path own, Path other) {

@@ -12,7 +12,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Traits;
 import org.lapmark.lay.LayCode;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
@@ -105,14 +104,12 @@ public record PropertyCheck(GradedPattern pattern, Findings findings) {
       kind(thing, property, formula, expected(property));
       return;
     }
-    Amount shown;
-    if (value instanceof Value.NominalPair pair) {
-      shown = new Amount(Math.min(pair.metric(), pair.inches()), Dimension.LENGTH);
-    } else if (value instanceof Value.Quantity quantity) {
-      shown = new Amount(quantity.amount(), quantity.dimension());
-    } else {
+    if (value == null || value.quantity().isEmpty()) {
       return;
     }
+    Value.Quantity quantity = value.quantity().get();
+    double least = value.lengths().map(Value.Lengths::least).orElse(quantity.amount());
+    Amount shown = new Amount(least, quantity.dimension());
     double amount = shown.amount();
     boolean fromZero = FROM_ZERO.contains(property);
     // Widths of cloth and shares are held to their ranges where cloth is laid out.

@@ -6,6 +6,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.source.PatternSource;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.StepsReader;
 
 /** A pattern in one variant, for rules that hold in each. It belongs to one thread. */
 public final class Evaluated {
@@ -59,7 +60,7 @@ public final class Evaluated {
    */
   public Steps steps(Findings findings) {
     if (steps == null) {
-      steps = Steps.read(source().steps(), targets(), findings);
+      steps = StepsReader.read(source().steps(), targets(), findings);
     }
     return steps;
   }

@@ -5,10 +5,9 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.lapmark.finding.SourceText;
-import org.lapmark.source.DerivedSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
-import org.lapmark.source.ShapeSource;
+import org.lapmark.source.derived.DerivedSource;
 
 /** What panels are derived from. */
 public final class Originals {
@@ -42,14 +41,10 @@ public final class Originals {
 
   /** What a panel is derived from, by itself. */
   public static List<String> of(PanelSource panel) {
-    if (!(panel.shape() instanceof ShapeSource.Derived derived)) {
-      return List.of();
-    }
-    List<SourceText> names = new ArrayList<>(List.of(derived.how().panel()));
-    if (derived.how() instanceof DerivedSource.Merged merged) {
-      names.add(merged.with());
-    }
-    return names.stream().map(SourceText::text).toList();
+    return panel.derivation().stream()
+        .flatMap(how -> how.originals().stream())
+        .map(SourceText::text)
+        .toList();
   }
 
   /**
@@ -65,12 +60,8 @@ public final class Originals {
       name =
           source.panels().stream()
               .filter(one -> one.name().text().equals(current))
-              .map(PanelSource::shape)
-              .filter(ShapeSource.Derived.class::isInstance)
-              .map(shape -> ((ShapeSource.Derived) shape).how())
-              .filter(
-                  how ->
-                      how instanceof DerivedSource.Beside || how instanceof DerivedSource.Mirrored)
+              .flatMap(one -> one.derivation().stream())
+              .filter(DerivedSource::runsBeside)
               .map(how -> how.panel().text())
               .findFirst()
               .orElse(null);

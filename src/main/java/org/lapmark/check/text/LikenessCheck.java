@@ -28,9 +28,9 @@ import org.lapmark.source.NoteSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.text.Block;
-import org.lapmark.text.Manuscript;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
 
 /**
  * Lengths that differ aren't printed alike where they stand side by side: in a step with its
@@ -67,7 +67,7 @@ public final class LikenessCheck {
     }
     for (NoteSource note : pattern.source().notes()) {
       for (Block.Figure figure :
-          Manuscript.read(note.body(), Targets.NONE, new Findings()).figures()) {
+          ManuscriptReader.read(note.body(), Targets.NONE, new Findings()).figures()) {
         check.compare(ShownLength.in(figure.content(), pattern), "figure");
       }
     }

@@ -13,7 +13,6 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintedValue;
-import org.lapmark.measure.TemplateText;
 import org.lapmark.measure.Value;
 
 /** Finds lengths, areas and numbers of things below zero in texts. */
@@ -32,13 +31,10 @@ final class Negatives {
         .source()
         .finished()
         .forEach(
-            row -> {
-              for (TemplateText.Part part : row.value().parts()) {
-                if (part instanceof TemplateText.Placeholder placeholder) {
-                  finished.add(placeholder.formula().text().position());
-                }
-              }
-            });
+            row ->
+                row.value()
+                    .placeholders()
+                    .forEach(value -> finished.add(value.formula().text().position())));
   }
 
   void text(Printed text) {
@@ -58,8 +54,8 @@ final class Negatives {
   }
 
   void value(PrintedValue printed) {
-    if (printed.exact() instanceof Value.Quantity quantity
-        && quantity.amount() < -NOTHING
+    Value.Quantity quantity = printed.exact().quantity().orElse(Value.Quantity.plain(0));
+    if (quantity.amount() < -NOTHING
         && quantity.dimension() != Dimension.ANGLE
         && quantity.dimension() != Dimension.PLAIN
         && !isReported(printed)) {

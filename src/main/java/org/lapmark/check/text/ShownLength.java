@@ -8,7 +8,6 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Printed;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.TemplateText;
@@ -41,30 +40,19 @@ record ShownLength(
   /** The lengths that a text prints, in order. */
   static List<ShownLength> in(TemplateText text, GradedPattern pattern) {
     List<ShownLength> all = new ArrayList<>();
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        of(text, placeholder, pattern).ifPresent(all::add);
-      }
-    }
+    text.placeholders().forEach(one -> of(text, one, pattern).ifPresent(all::add));
     return all;
   }
 
   private static Optional<ShownLength> of(
       TemplateText text, TemplateText.Placeholder placeholder, GradedPattern pattern) {
-    Optional<Value> value = pattern.value(placeholder.formula(), new Findings());
-    double metric;
-    double inches;
-    if (value.isPresent()
-        && value.get() instanceof Value.Quantity quantity
-        && quantity.dimension() == Dimension.LENGTH) {
-      metric = quantity.amount();
-      inches = metric;
-    } else if (value.isPresent() && value.get() instanceof Value.NominalPair pair) {
-      metric = pair.metric();
-      inches = pair.inches();
-    } else {
+    Optional<Value.Lengths> lengths =
+        pattern.value(placeholder.formula(), new Findings()).flatMap(Value::lengths);
+    if (lengths.isEmpty()) {
       return Optional.empty();
     }
+    double metric = lengths.get().metric();
+    double inches = lengths.get().inches();
     TemplateText alone = new TemplateText(text.source(), List.of(placeholder));
     PrintForm form = pattern.source().masthead().form();
     Findings told = new Findings(); // What can't be printed is reported where texts are read.

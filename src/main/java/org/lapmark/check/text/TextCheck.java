@@ -17,6 +17,7 @@ import org.lapmark.text.Manuscript;
 import org.lapmark.text.Printing;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
 
 /**
  * Every text of the author's can be read, every cross-reference leads somewhere, and every
@@ -46,7 +47,7 @@ public final class TextCheck {
     List<Manuscript> manuscripts = new ArrayList<>();
     steps.all().forEach(step -> manuscripts.add(step.body()));
     for (NoteSource note : source.notes()) {
-      Manuscript manuscript = Manuscript.read(note.body(), all, findings);
+      Manuscript manuscript = ManuscriptReader.read(note.body(), all, findings);
       values.addAll(manuscript.values());
       manuscripts.add(manuscript);
     }

@@ -19,8 +19,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
 import org.lapmark.source.key.Passages;
-import org.lapmark.text.Manuscript;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
 
 /** A translation says what its original says now, and prints the same values. */
 public final class TranslationCheck {
@@ -94,19 +94,14 @@ public final class TranslationCheck {
   }
 
   private static boolean hasWords(TemplateText text) {
-    return text.parts().stream()
-        .anyMatch(
-            part ->
-                part instanceof TemplateText.Literal literal
-                    && literal.text().codePoints().anyMatch(Character::isLetter));
+    return text.made(words -> words, placeholder -> "").stream()
+        .anyMatch(words -> words.codePoints().anyMatch(Character::isLetter));
   }
 
   private static Set<String> expressions(TemplateText text) {
     Set<String> expressions = new TreeSet<>();
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        expressions.add(placeholder.formula().text().text().replaceAll("\\s+", " ").strip());
-      }
+    for (TemplateText.Placeholder placeholder : text.placeholders()) {
+      expressions.add(placeholder.formula().text().text().replaceAll("\\s+", " ").strip());
     }
     return expressions;
   }
@@ -155,7 +150,7 @@ public final class TranslationCheck {
   /** Those of every passage, whichever variants have it. */
   private static Set<String> expressions(SourceText body, Findings ignored) {
     SourceText whole = Passages.select(body, condition -> true);
-    return Manuscript.read(whole, Targets.NONE, ignored).expressions();
+    return ManuscriptReader.read(whole, Targets.NONE, ignored).expressions();
   }
 
   private void compare(Set<String> original, Set<String> there, SourceText place) {

@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 
 /**
  * The complete document: cover, printing page, instructions, tiles. A PDF/A-3a and PDF/UA-1 file.

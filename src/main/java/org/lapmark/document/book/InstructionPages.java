@@ -10,8 +10,8 @@ import org.lapmark.document.section.Sections;
 import org.lapmark.document.section.Setting;
 import org.lapmark.document.setting.RecordModel;
 import org.lapmark.drawing.Drawing;
-import org.lapmark.print.SheetPlan;
-import org.lapmark.print.Tile;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 
 /** Sets the pages of instructions: all that a document has but its tiles. */
 final class InstructionPages {

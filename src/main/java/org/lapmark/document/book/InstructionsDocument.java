@@ -6,7 +6,7 @@ import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 
 /**
  * The same as the complete document without its tiles: the page map speaks of the file that has the

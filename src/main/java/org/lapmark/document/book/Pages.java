@@ -16,9 +16,9 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 import org.lapmark.print.NestedPlan;
-import org.lapmark.print.SheetPlan;
-import org.lapmark.print.Tile;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.print.sheet.Tile;
 import org.lapmark.source.Masthead;
 import org.lapmark.wording.Wording;
 

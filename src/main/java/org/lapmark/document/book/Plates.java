@@ -3,9 +3,9 @@ package org.lapmark.document.book;
 import java.util.Map;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
 /** The drawings that a document asks for once it knows its page numbers, their words and look. */

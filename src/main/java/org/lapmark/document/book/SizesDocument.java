@@ -12,8 +12,8 @@ import org.lapmark.document.section.Setting;
 import org.lapmark.document.section.Sizes;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.source.PatternSource;
 import org.lapmark.wording.Wording;
 

@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 
 /**
  * The tiles alone, the test squares on their first page. A PDF/A-3a and PDF/UA-1 file.

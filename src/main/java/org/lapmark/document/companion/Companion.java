@@ -24,6 +24,8 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
+import org.lapmark.text.markdown.StepsReader;
 import org.lapmark.wording.Wording;
 
 /**
@@ -108,7 +110,7 @@ public record Companion(List<GradedPattern> patterns) implements Document {
   private static void texts(
       DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
     PatternSource source = sizes.source();
-    Steps steps = Steps.read(source.steps(), Targets.of(source), sizes.findings());
+    Steps steps = StepsReader.read(source.steps(), Targets.of(source), sizes.findings());
     Hazards hazards = sizes.hazards();
     List<Map<String, Object>> all = new ArrayList<>();
     for (String hazard : hazards.gathered()) {
@@ -132,7 +134,7 @@ public record Companion(List<GradedPattern> patterns) implements Document {
     Targets targets =
         Targets.of(source).withSteps(steps.all().stream().map(Steps.Step::id).toList());
     for (NoteSource note : source.notes()) {
-      Manuscript manuscript = Manuscript.read(note.body(), targets, sizes.findings());
+      Manuscript manuscript = ManuscriptReader.read(note.body(), targets, sizes.findings());
       notes.put(note.name(), text.text(manuscript, 2, "note-" + notes.size()));
     }
     model.put("notes", notes);

@@ -117,13 +117,10 @@ final class CompanionSizes {
       return "";
     }
     Markup out = new Markup();
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder) {
-        value(sized(new TemplateText(text.source(), List.of(part))), out);
-      } else {
-        out.text(((TemplateText.Literal) part).text());
-      }
-    }
+    text.<Runnable>made(
+            words -> () -> out.text(words),
+            part -> () -> value(sized(new TemplateText(text.source(), List.of(part))), out))
+        .forEach(Runnable::run);
     return out.toString();
   }
 

@@ -53,15 +53,10 @@ public record Computed(GradedPattern pattern, PrintForm form) {
     if (text(formula).isEmpty()) {
       return Optional.empty();
     }
-    Value value = formula.evaluate(pattern.scope());
-    if (value instanceof Value.NominalPair pair) {
-      return java.util.List.of(dimensions).contains(Dimension.LENGTH)
-          ? Optional.of(pair.metric())
-          : Optional.empty();
-    }
-    return value instanceof Value.Quantity quantity
-            && java.util.List.of(dimensions).contains(quantity.dimension())
-        ? Optional.of(quantity.amount())
-        : Optional.empty();
+    return formula
+        .evaluate(pattern.scope())
+        .quantity()
+        .filter(quantity -> java.util.List.of(dimensions).contains(quantity.dimension()))
+        .map(Value.Quantity::amount);
   }
 }

@@ -25,6 +25,8 @@ import org.lapmark.text.Manuscript;
 import org.lapmark.text.Printing;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.ManuscriptReader;
+import org.lapmark.text.markdown.StepsReader;
 import org.lapmark.wording.Wording;
 
 /** Makes a manual: everything about instructions that doesn't depend on the paper. */
@@ -60,11 +62,11 @@ public final class ManualMaker {
             List.of(),
             source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
             Manual.PAGES);
-    Steps steps = Steps.read(source.steps(), targets, findings);
+    Steps steps = StepsReader.read(source.steps(), targets, findings);
     Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
     Map<String, Manuscript> notes = new LinkedHashMap<>();
     for (NoteSource note : source.notes()) {
-      notes.put(note.name(), Manuscript.read(note.body(), all, findings));
+      notes.put(note.name(), ManuscriptReader.read(note.body(), all, findings));
     }
     List<Inline.Value> values = new ArrayList<>(steps.values());
     List<Block.Figure> blocks = new ArrayList<>();

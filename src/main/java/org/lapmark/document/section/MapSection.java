@@ -8,7 +8,7 @@ import java.util.TreeMap;
 import org.lapmark.document.manual.PageRanges;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.grade.Piece;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
 /** Where each tile is, and on which pages each piece. */

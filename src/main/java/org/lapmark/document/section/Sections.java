@@ -10,7 +10,7 @@ import org.lapmark.document.setting.RecordModel;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
 /** The sections of instructions, in their order. */

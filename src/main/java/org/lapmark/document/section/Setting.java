@@ -11,7 +11,7 @@ import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.NumberWords;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
 /**

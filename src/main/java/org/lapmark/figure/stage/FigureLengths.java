@@ -8,7 +8,6 @@ import java.util.Optional;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintForm.Units;
 import org.lapmark.measure.PrintedValue;
@@ -66,12 +65,10 @@ final class FigureLengths {
   }
 
   void text(TemplateText text) {
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        words.putIfAbsent(
-            placeholder.formula().text().position(),
-            new TemplateText(text.source(), List.of(placeholder)));
-      }
+    for (TemplateText.Placeholder placeholder : text.placeholders()) {
+      words.putIfAbsent(
+          placeholder.formula().text().position(),
+          new TemplateText(text.source(), List.of(placeholder)));
     }
   }
 
@@ -127,18 +124,12 @@ final class FigureLengths {
     try {
       PrintedValue metric = printed(text, staging, Units.METRIC);
       PrintedValue inches = printed(text, staging, Units.INCHES);
-      double inMetric;
-      double inInches;
-      if (metric.exact() instanceof Value.Quantity quantity
-          && quantity.dimension() == Dimension.LENGTH) {
-        inMetric = quantity.amount();
-        inInches = inMetric;
-      } else if (metric.exact() instanceof Value.NominalPair pair) {
-        inMetric = pair.metric();
-        inInches = pair.inches();
-      } else {
+      Optional<Value.Lengths> lengths = metric.exact().lengths();
+      if (lengths.isEmpty()) {
         return Optional.empty();
       }
+      double inMetric = lengths.get().metric();
+      double inInches = lengths.get().inches();
       return Optional.of(
           new Shown(
               metric.expression(),

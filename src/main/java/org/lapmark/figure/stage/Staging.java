@@ -3,6 +3,7 @@ package org.lapmark.figure.stage;
 import java.math.BigDecimal;
 import java.util.LinkedHashSet;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -19,7 +20,6 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.PrintForm;
 import org.lapmark.measure.PrintedValue;
 import org.lapmark.measure.TemplateText;
-import org.lapmark.measure.Value;
 
 /**
  * What the texts and formulas of one figure come to in one variant, and what is wrong with them.
@@ -147,9 +147,9 @@ public final class Staging {
     if (formula == null) {
       return otherwise;
     }
-    Value value = formula.evaluate(pattern.scope());
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      return share(formula, quantity.amount(), "yes") * whole;
+    OptionalDouble share = formula.evaluate(pattern.scope()).amount(Dimension.PLAIN);
+    if (share.isPresent()) {
+      return share(formula, share.getAsDouble(), "yes") * whole;
     }
     return length(formula, 0, whole);
   }
@@ -180,11 +180,10 @@ public final class Staging {
   }
 
   private double plain(Formula formula, String key, String needed) {
-    Value value = formula.evaluate(pattern.scope());
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      return quantity.amount();
-    }
-    throw Faults.kind(formula.text().position(), key, needed);
+    return formula
+        .evaluate(pattern.scope())
+        .amount(Dimension.PLAIN)
+        .orElseThrow(() -> Faults.kind(formula.text().position(), key, needed));
   }
 
   /** A number for a message. */

@@ -54,9 +54,7 @@ public record Arranging(
               search,
               pins.subList(1, pins.size()),
               islands,
-              sides.stream()
-                  .map(side -> new Shape(SheetLayout.squareShape(side), List.of(0.0), true))
-                  .toList(),
+              sides.stream().map(TestSquare::shape).toList(),
               (guest, others, all) ->
                   inside.find(sides.get(guest), others.stream().map(Optional::of).toList(), all));
       if (hosted.isPresent()) {
@@ -90,7 +88,7 @@ public record Arranging(
       first = List.of(new Island(1, 1));
       fixed.set(0, Optional.of(atStart()));
     }
-    double side = SheetLayout.SQUARE;
+    double side = TestSquare.SIDE;
     fixed.add(
         Optional.of(
             new Placement(
@@ -129,7 +127,7 @@ public record Arranging(
     Guesthouse guesthouse =
         (guest, others, all) -> {
           if (guest == 0) {
-            return inside.find(SheetLayout.SQUARE, others.stream().map(Optional::of).toList(), all);
+            return inside.find(TestSquare.SIDE, others.stream().map(Optional::of).toList(), all);
           }
           List<Optional<Placement>> pieces =
               others.subList(1, others.size()).stream().map(Optional::of).toList();

@@ -1,6 +1,9 @@
 package org.lapmark.print.arrange;
 
 import org.lapmark.geometry.Box;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
 
 /**
  * A tile before it is drawn. All boxes are in sheet coordinates.
@@ -26,6 +29,13 @@ public record Cell(String code, int column, int row, Box window, Box core, Box s
       letters.insert(0, (char) ('A' + (left - 1) % 26));
     }
     return letters.toString() + (column + 1);
+  }
+
+  /** A box as an area. */
+  public static Polygon polygon(Box box) {
+    return (Polygon)
+        new GeometryFactory()
+            .toGeometry(new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY()));
   }
 
   /** What two boxes have in common; inside out when they have nothing. */

@@ -1,5 +1,8 @@
 package org.lapmark.print.arrange;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import org.lapmark.geometry.Point;
 
 /**
@@ -15,5 +18,28 @@ import org.lapmark.geometry.Point;
 public record Join(int number, Cell first, Cell second, boolean sideways, Point from, Point to) {
   public double length() {
     return from.distance(to);
+  }
+
+  /** The same joins, numbered in reading order of their first tiles. */
+  static List<Join> numbered(List<Join> joins) {
+    List<Join> sorted =
+        joins.stream()
+            .sorted(
+                Comparator.<Join>comparingInt(join -> join.first().row())
+                    .thenComparingInt(join -> join.first().column())
+                    .thenComparingInt(join -> join.sideways() ? 0 : 1))
+            .toList();
+    List<Join> numbered = new ArrayList<>();
+    for (Join join : sorted) {
+      numbered.add(
+          new Join(
+              numbered.size() + 1,
+              join.first(),
+              join.second(),
+              join.sideways(),
+              join.from(),
+              join.to()));
+    }
+    return numbered;
   }
 }

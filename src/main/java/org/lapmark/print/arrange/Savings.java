@@ -39,7 +39,7 @@ public final class Savings {
       shapes.add(new Shape(PieceArt.shape(piece), List.of(0.0), false));
       fixed.add(Optional.of(arranged.pieces().get(piece.number())));
     }
-    shapes.add(new Shape(SheetLayout.squareShape(arranged.side()), List.of(0.0), false));
+    shapes.add(new Shape(TestSquare.outline(arranged.side()), List.of(0.0), false));
     fixed.add(Optional.of(arranged.square()));
     int before = tiles(shapes, fixed, arranged, grid);
     int counted = 0;

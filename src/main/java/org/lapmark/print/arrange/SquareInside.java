@@ -65,16 +65,16 @@ public record SquareInside(List<Piece> pieces, TileGrid grid, Function<Piece, Li
     int island = other.island();
     List<PieceArt> on = on(island, places);
     double bottom = on.stream().mapToDouble(art -> art.bounds().maxY()).max().orElse(0);
-    double top = other.map().apply(new Point(0, 0)).y() + SheetLayout.SQUARE;
+    double top = other.map().apply(new Point(0, 0)).y() + TestSquare.SIDE;
     Box best = null;
     for (Box core : cores(islands.get(island))) {
       double from = Math.max(core.minY(), Math.max(bottom / 2, top));
       Box below = new Box(core.minX(), from, core.maxX(), core.maxY());
       for (PieceArt art : on) {
         Optional<Box> box =
-            below.height() > SheetLayout.SQUARE
+            below.height() > TestSquare.SIDE
                 ? room(
-                    SheetLayout.SQUARE,
+                    TestSquare.SIDE,
                     below,
                     art,
                     on,
@@ -97,7 +97,7 @@ public record SquareInside(List<Piece> pieces, TileGrid grid, Function<Piece, Li
     return on(square.island(), places).stream()
         .anyMatch(
             art ->
-                art.polygon().contains(SheetLayout.box(box))
+                art.polygon().contains(Cell.polygon(box))
                     && art.strokes().stream()
                         .allMatch(line -> CurveClip.inside(line.path(), box).isEmpty()));
   }
@@ -123,7 +123,7 @@ public record SquareInside(List<Piece> pieces, TileGrid grid, Function<Piece, Li
     List<Box> cores = new ArrayList<>();
     for (int r = 0; r < island.rows(); r++) {
       for (int c = 0; c < island.columns(); c++) {
-        cores.add(SheetLayout.core(grid, island, r, c));
+        cores.add(grid.core(island, r, c));
       }
     }
     return cores;

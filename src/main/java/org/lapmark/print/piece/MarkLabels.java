@@ -8,8 +8,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.drawing.Item;
-import org.lapmark.drawing.LetteringMeasure;
-import org.lapmark.drawing.StyleSheet;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
@@ -95,16 +93,13 @@ public final class MarkLabels {
         }
       };
 
+  private final Typesetting setting;
   private final Wording wording;
-  private final StyleSheet styles;
-  private final LetteringMeasure lettering;
   private final PrintForm form;
 
-  public MarkLabels(
-      Wording wording, StyleSheet styles, LetteringMeasure lettering, PrintForm form) {
-    this.wording = wording;
-    this.styles = styles;
-    this.lettering = lettering;
+  public MarkLabels(Typesetting setting, PrintForm form) {
+    this.setting = setting;
+    this.wording = setting.wording();
     this.form = form.with(NumberWords.of(wording));
   }
 
@@ -133,8 +128,7 @@ public final class MarkLabels {
       if (!room.contains(at)) {
         continue;
       }
-      TextBlock block =
-          TextBlock.of(List.of(new TextBlock.Text(label.text(), ROLE)), 1000, styles, lettering);
+      TextBlock block = setting.line(label.text(), ROLE);
       Optional<Found> found = find(art, block, at, space, room);
       found.ifPresent(
           place -> {

@@ -5,8 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
-import org.lapmark.drawing.LetteringMeasure;
-import org.lapmark.drawing.StyleSheet;
 import org.lapmark.grade.Cut;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.grade.Piece;
@@ -31,16 +29,13 @@ public class PieceLabel {
   /** Allowances below are none, in millimetres. */
   private static final double SAME = 0.005;
 
+  private final Typesetting setting;
   private final Wording wording;
-  private final StyleSheet styles;
-  private final LetteringMeasure lettering;
   private final GradedPattern pattern;
 
-  public PieceLabel(
-      Wording wording, StyleSheet styles, LetteringMeasure lettering, GradedPattern pattern) {
-    this.wording = wording;
-    this.styles = styles;
-    this.lettering = lettering;
+  public PieceLabel(Typesetting setting, GradedPattern pattern) {
+    this.setting = setting;
+    this.wording = setting.wording();
     this.pattern = pattern;
   }
 
@@ -127,7 +122,7 @@ public class PieceLabel {
   }
 
   private TextBlock block(List<TextBlock.Text> texts, double width) {
-    return TextBlock.of(texts, width, styles, lettering);
+    return setting.block(texts, width);
   }
 
   private String title(Piece piece) {

@@ -5,9 +5,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.measure.Variant;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.arrange.PlanQuality;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 
 /** How pieces lie on pages, told in a fixed order when all are laid out. */
 public final class Arrangements {

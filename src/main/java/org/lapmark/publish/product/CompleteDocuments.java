@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.CompleteDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 
 /** Instructions and tiles in one file. */
 final class CompleteDocuments extends ReadProduct {

@@ -7,9 +7,9 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.GradedPattern;
 import org.lapmark.print.NestedPlan;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 
 /** Lays out and writes documents, for one thread. */
 public interface Desk {

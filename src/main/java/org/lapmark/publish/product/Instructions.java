@@ -5,7 +5,7 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.InstructionsDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.print.SheetPlan;
+import org.lapmark.print.sheet.SheetPlan;
 
 /** The complete document without its tiles. */
 final class Instructions extends ReadProduct {

@@ -6,8 +6,8 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.InstructionsDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.Request;
 

@@ -5,8 +5,8 @@ import org.lapmark.document.Document;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.request.Extra;
 
 /** What is read, of one variant, on pages that can be read. */

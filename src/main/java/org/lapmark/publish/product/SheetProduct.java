@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.document.Document;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.output.Purpose;
 import org.lapmark.publish.request.Extra;
 

@@ -6,8 +6,8 @@ import org.lapmark.document.book.Plates;
 import org.lapmark.document.book.TilesDocument;
 import org.lapmark.document.manual.Look;
 import org.lapmark.grade.GradedPattern;
-import org.lapmark.print.SheetPlan;
 import org.lapmark.print.paper.Paper;
+import org.lapmark.print.sheet.SheetPlan;
 
 /** The tiles of one variant alone; also of chosen pieces. */
 final class Tiles extends SheetProduct {

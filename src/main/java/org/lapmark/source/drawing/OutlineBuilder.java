@@ -109,7 +109,7 @@ final class OutlineBuilder implements PathSink {
   public void close() {
     // A last stretch shorter than a gap that is closed anyway isn't drawn as a line of its own.
     Point from = map.apply(current);
-    if (from.distance(map.apply(start)) > PanelDrawing.GAP) {
+    if (from.distance(map.apply(start)) > ShapeReading.GAP) {
       lineTo(start);
     }
     end(true);

@@ -26,7 +26,7 @@ record OutlineJoiner(List<Curve> curves, double widestGap, int closed) {
     }
     for (OutlineBuilder.Subpath subpath : subpaths) {
       if (subpaths.size() > 1
-          && (subpath.closed() || gap(subpath.curves(), subpath.curves()) <= PanelDrawing.GAP)) {
+          && (subpath.closed() || gap(subpath.curves(), subpath.curves()) <= ShapeReading.GAP)) {
         return null;
       }
     }
@@ -39,7 +39,7 @@ record OutlineJoiner(List<Curve> curves, double widestGap, int closed) {
       List<Curve> next = nearest(all, left);
       double gap = gap(all, next);
       widest = Math.max(widest, gap);
-      if (gap > PanelDrawing.GAP) {
+      if (gap > ShapeReading.GAP) {
         // What follows would be joined at random.
         return new OutlineJoiner(all, gap, 0);
       }
@@ -51,7 +51,7 @@ record OutlineJoiner(List<Curve> curves, double widestGap, int closed) {
     }
     double gap = gap(all, all);
     widest = Math.max(widest, gap);
-    if (gap > Path.JOIN_TOLERANCE && gap <= PanelDrawing.GAP) {
+    if (gap > Path.JOIN_TOLERANCE && gap <= ShapeReading.GAP) {
       closed++;
       close(all, all);
     }

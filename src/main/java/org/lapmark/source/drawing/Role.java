@@ -4,44 +4,52 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
-/** What a shape in a drawing stands for, stated by its id. */
+/**
+ * What a shape in a drawing stands for, stated by its id; in the order in which marks come to lie
+ * on their panel.
+ */
 public enum Role {
   /** The closed outline. */
-  OUTLINE(false),
+  OUTLINE(DrawnForm.OUTLINE),
   /** The line along which the grain runs. */
-  GRAINLINE(false),
+  GRAINLINE(DrawnForm.LINE),
   /** A named corner. */
-  CORNER(true),
+  CORNER(DrawnForm.POINT),
   /** A named line where something is placed. */
-  PLACEMENT(true),
+  PLACEMENT(DrawnForm.LINE),
   /** A named line along which cloth is folded. */
-  FOLDLINE(true),
+  FOLDLINE(DrawnForm.LINE),
   /** A named line along which the panel may be split. */
-  STYLELINE(true),
+  STYLELINE(DrawnForm.LINE),
   /** A named point that is drilled or punched. */
-  DRILL(true),
+  DRILL(DrawnForm.POINT),
   /** A notch. */
-  NOTCH(true),
-  /** A named dart: from the outline to its apex and back. */
-  DART(true),
-  /** A named line from the outline inwards: the fold of a knife pleat, the middle of another. */
-  PLEAT(true),
+  NOTCH(DrawnForm.NOTCH),
   /** A named buttonhole: the line that is cut. */
-  BUTTONHOLE(true),
+  BUTTONHOLE(DrawnForm.LINE),
   /** A named point that meets those of the same name. */
-  MATCHPOINT(true),
+  MATCHPOINT(DrawnForm.POINT),
+  /** A named dart: from the outline to its apex and back. */
+  DART(DrawnForm.LEGS),
+  /** A named line from the outline inwards: the fold of a knife pleat, the middle of another. */
+  PLEAT(DrawnForm.LINE),
   /** A named line along which the panel is cut and opened to grade it. */
-  SLASH(true);
+  SLASH(DrawnForm.LINE);
 
-  private final boolean named;
+  private final DrawnForm form;
 
-  Role(boolean named) {
-    this.named = named;
+  Role(DrawnForm form) {
+    this.form = form;
+  }
+
+  /** How it is drawn. */
+  DrawnForm form() {
+    return form;
   }
 
   /** Whether the id goes on with a dot and a name. */
   boolean isNamed() {
-    return named;
+    return this != OUTLINE && this != GRAINLINE;
   }
 
   /** The id's first word. */
@@ -51,12 +59,12 @@ public enum Role {
 
   /** The id of a shape that has a name, where the role has one. */
   public String id(String name) {
-    return named ? word() + "." + name : word();
+    return isNamed() ? word() + "." + name : word();
   }
 
   /** The id as messages show it. */
   String pattern() {
-    return named ? word() + ".name" : word();
+    return isNamed() ? word() + ".name" : word();
   }
 
   /** The role with a word, or null. */

@@ -138,11 +138,8 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
   public TemplateText nameTemplate(YamlNode node, String key) {
     TemplateText template = labelTemplate(node, key);
     if (template != null) {
-      int length = 0;
-      for (TemplateText.Part part : template.parts()) {
-        length += part instanceof TemplateText.Literal words ? words.text().length() : VALUE_LENGTH;
-      }
-      checkBrief(template.source(), length, key);
+      List<Integer> lengths = template.made(String::length, placeholder -> VALUE_LENGTH);
+      checkBrief(template.source(), lengths.stream().mapToInt(Integer::intValue).sum(), key);
     }
     return template;
   }

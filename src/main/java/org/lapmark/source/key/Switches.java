@@ -32,11 +32,7 @@ public final class Switches {
   }
 
   public void ask(TemplateText text) {
-    for (TemplateText.Part part : text.parts()) {
-      if (part instanceof TemplateText.Placeholder placeholder) {
-        ask(placeholder.formula());
-      }
-    }
+    text.placeholders().forEach(placeholder -> ask(placeholder.formula()));
   }
 
   /** Takes every word of a text for a name, where its formulas are only read later. */

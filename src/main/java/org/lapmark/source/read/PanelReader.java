@@ -12,13 +12,13 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
-import org.lapmark.source.DerivedSource;
-import org.lapmark.source.MarkKind;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StatedForm;
+import org.lapmark.source.derived.DerivedKind;
+import org.lapmark.source.derived.DerivedKinds;
+import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.key.Choice;
@@ -31,6 +31,9 @@ import org.lapmark.source.key.Reading;
 import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
+import org.lapmark.source.mark.MarkKind;
+import org.lapmark.source.mark.MarkKinds;
+import org.lapmark.source.mark.MarkSource;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Reads the panels and the drawings that they name. */
@@ -73,8 +76,7 @@ final class PanelReader {
           .<Key<?>>map(key -> key)
           .toList();
   private static final List<Key<?>> SHAPES =
-      Stream.concat(
-              STATED_SHAPES.stream(), DerivedSource.KINDS.stream().map(DerivedSource.Kind::key))
+      Stream.concat(STATED_SHAPES.stream(), DerivedKinds.ALL.stream().map(DerivedKind::key))
           .<Key<?>>map(key -> key)
           .toList();
 
@@ -89,18 +91,9 @@ final class PanelReader {
                   EdgeReader.EDGES,
                   EdgeReader.CHAINS,
                   NotchReader.NOTCHES,
-                  NotchReader.NOTCH_CUT,
-                  MarkKind.DART.key(),
-                  MarkKind.PLEAT.key(),
-                  MarkKind.BUTTONHOLE.key(),
-                  MarkKind.DRILL.key(),
-                  MarkKind.PLACEMENT.key(),
-                  MarkKind.FOLD.key(),
-                  MarkKind.MATCH.key(),
-                  SlashReader.SLASHES,
-                  STACK_ON,
-                  ANY_ORDER,
-                  Stated.WHEN))
+                  NotchReader.NOTCH_CUT))
+          .with(MarkKinds.ALL.stream().map(MarkKind::key).toList())
+          .with(List.of(SlashReader.SLASHES, STACK_ON, ANY_ORDER, Stated.WHEN))
           .oneOf(Choice.among(SHAPES));
 
   /** The panels of a pattern. */
@@ -143,7 +136,7 @@ final class PanelReader {
 
   private List<MarkSource> marks(Ref panel, Stated in) {
     List<MarkSource> marks = new ArrayList<>();
-    for (MarkKind kind : MarkKind.values()) {
+    for (MarkKind kind : MarkKinds.ALL) {
       for (Named<Stated> one : in.all(kind.key())) {
         MarkSource mark =
             one.value() == null
@@ -218,7 +211,7 @@ final class PanelReader {
         return stated(form, name, in.node(first));
       }
     }
-    for (DerivedSource.Kind kind : DerivedSource.KINDS) {
+    for (DerivedKind kind : DerivedKinds.ALL) {
       if (first == kind.key()) {
         Stated parts = in.get(kind.key());
         DerivedSource how = parts == null ? null : kind.reader().read(parts, reading);

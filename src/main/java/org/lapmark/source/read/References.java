@@ -9,21 +9,23 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.CornerSources;
-import org.lapmark.source.DerivedSource;
-import org.lapmark.source.MarkKind;
-import org.lapmark.source.MarkSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.ShapeSource;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.mark.MarkKind;
+import org.lapmark.source.mark.MarkKinds;
+import org.lapmark.source.mark.MarkSource;
 import org.lapmark.source.yaml.YamlNode;
 
 /** Checks what can be known of names without computing anything: clashes, and where they lead. */
@@ -148,23 +150,23 @@ final class References {
   }
 
   private void marks(PanelSource panel, Set<String> lines) {
-    Set<String> pleats = new TreeSet<>();
     for (MarkSource mark : panel.marks()) {
-      for (String key : List.of("edge", "from_edge", "to_edge")) {
-        if (mark.names().containsKey(key)) {
-          edge(panel.name(), mark.names().get(key), lines);
-        }
-      }
+      mark.edges().forEach(edge -> edge(panel.name(), edge, lines));
       if (mark.isDrawn()) {
         drawn(panel, mark.kind().role(), mark.name());
       }
-      if (mark.kind() == MarkKind.PLEAT) {
-        pleats.add(mark.name().text());
-      }
     }
-    for (String name : drawnNames(panel, Role.PLEAT)) {
-      if (!pleats.contains(name)) {
-        reading.findings().add(SourceCode.PLEAT_UNSTATED, panel.name().position(), "name", name);
+    for (MarkKind kind : MarkKinds.ALL) {
+      kind.unstated().ifPresent(code -> unstated(panel, kind, code));
+    }
+  }
+
+  /** Reports drawn marks of a kind of which nothing is stated. */
+  private void unstated(PanelSource panel, MarkKind kind, FindingCode code) {
+    for (String name : drawnNames(panel, kind.role())) {
+      if (panel.marks().stream()
+          .noneMatch(mark -> mark.kind() == kind && mark.name().text().equals(name))) {
+        reading.findings().add(code, panel.name().position(), "name", name);
       }
     }
   }

@@ -29,6 +29,7 @@ import org.lapmark.text.PlainText;
 import org.lapmark.text.Printing;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
+import org.lapmark.text.markdown.StepsReader;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 
@@ -105,7 +106,7 @@ class CompanionTest {
   @Test
   void saysInEverySizeAndUnitWhatTheStepsSay() {
     Steps steps =
-        Steps.read(
+        StepsReader.read(
             patterns.get(0).source().steps(), Targets.of(patterns.get(0).source()), new Findings());
     assertEquals(14, steps.all().size());
     int values = 0;
@@ -243,7 +244,7 @@ class CompanionTest {
             .filter(e -> e.getTagName().equals("figure"))
             .toList();
     int blocks =
-        Steps.read(
+        StepsReader.read(
                 patterns.get(0).source().steps(),
                 Targets.of(patterns.get(0).source()),
                 new Findings())

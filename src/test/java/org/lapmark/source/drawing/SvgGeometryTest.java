@@ -13,6 +13,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Reading;
@@ -135,7 +136,7 @@ class SvgGeometryTest {
         x,
         y,
         shapes(MM, OUTLINE + "<g transform='" + transform + "'>" + corner + "</g>")
-            .corners()
+            .points(Role.CORNER)
             .get("a"));
   }
 
@@ -145,7 +146,7 @@ class SvgGeometryTest {
         OUTLINE
             + "<g transform='translate(10 0)'><g transform='scale(2)'>"
             + "<line id='drill.a' x1='0' y1='0' x2='2' y2='4' transform='rotate(180)'/></g></g>";
-    near(8, -4, shapes(MM, body).drillPoints().get("a"));
+    near(8, -4, shapes(MM, body).points(Role.DRILL).get("a"));
   }
 
   @Test
@@ -175,12 +176,14 @@ class SvgGeometryTest {
                 + "<path id='foldline.middle' d='m1 1 q1 1 2 0 t2 0'/>"
                 + "<rect id='notch.a' x='2' y='2' width='2' height='4'/>"
                 + "<path id='drill.b' d='M5 6h1'/>");
-    assertEquals(7, shapes.placements().get("pocket").length(), 1e-9);
-    assertFalse(shapes.placements().get("pocket").isClosed());
-    assertEquals(List.of(new Point(1, 2), new Point(1, 8)), shapes.grainline());
-    near(5, 1, shapes.foldLines().get("middle").end());
-    near(3, 4, shapes.notches().get("a"));
-    near(5, 6, shapes.drillPoints().get("b"));
+    assertEquals(7, shapes.lines(Role.PLACEMENT).get("pocket").length(), 1e-9);
+    assertFalse(shapes.lines(Role.PLACEMENT).get("pocket").isClosed());
+    Path grainline = shapes.lines(Role.GRAINLINE).get("");
+    assertEquals(new Point(1, 2), grainline.start());
+    assertEquals(new Point(1, 8), grainline.end());
+    near(5, 1, shapes.lines(Role.FOLDLINE).get("middle").end());
+    near(3, 4, shapes.points(Role.NOTCH).get("a"));
+    near(5, 6, shapes.points(Role.DRILL).get("b"));
   }
 
   @Test
@@ -199,7 +202,7 @@ class SvgGeometryTest {
             "<rect id='outline' width='9' height='9' data-width='{a}' data-height='20'/>"
                 + "<circle id='corner.a' cx='2cm' cy='3'/>");
     assertEquals(new Box(0, 0, 7, 20), shapes.outline().bounds());
-    near(20, 3, shapes.corners().get("a"));
+    near(20, 3, shapes.points(Role.CORNER).get("a"));
   }
 
   @Test
@@ -254,9 +257,9 @@ class SvgGeometryTest {
             + "<g transform='translate(0 50)'>"
             + "<use xmlns:l='http://www.w3.org/1999/xlink' l:href='#marks' x='1'/></g>";
     PanelDrawing.Shapes shapes = shapes(MM, body);
-    near(2, 4, shapes.drillPoints().get("a"));
-    near(-7, 13, shapes.drillPoints().get("b"));
-    near(5, 55, shapes.drillPoints().get("inner"));
+    near(2, 4, shapes.points(Role.DRILL).get("a"));
+    near(-7, 13, shapes.points(Role.DRILL).get("b"));
+    near(5, 55, shapes.points(Role.DRILL).get("inner"));
   }
 
   @Test
@@ -271,10 +274,10 @@ class SvgGeometryTest {
             + "<use id='drill.c' href='#s' x='1' y='1' width='20' height='40'/>"
             + "<use id='drill.d' href='#s'/>";
     PanelDrawing.Shapes shapes = shapes(MM, body);
-    near(10 + 10 + 20, 30, shapes.drillPoints().get("a"));
-    near(4, 6, shapes.drillPoints().get("b"));
-    near(11, 21, shapes.drillPoints().get("c"));
-    near(50, 50, shapes.drillPoints().get("d"));
+    near(10 + 10 + 20, 30, shapes.points(Role.DRILL).get("a"));
+    near(4, 6, shapes.points(Role.DRILL).get("b"));
+    near(11, 21, shapes.points(Role.DRILL).get("c"));
+    near(50, 50, shapes.points(Role.DRILL).get("d"));
   }
 
   @Test
@@ -284,7 +287,7 @@ class SvgGeometryTest {
             "width='30mm' height='40mm' viewBox='0 0 30 40'",
             "<rect id='outline' width='100%' height='50%'/><circle id='drill.a' cx='10%' cy='10%'/>");
     assertEquals(new Box(0, 0, 30, 20), shapes.outline().bounds());
-    near(3, 4, shapes.drillPoints().get("a"));
+    near(3, 4, shapes.points(Role.DRILL).get("a"));
     assertEquals(
         2 * Math.PI * 5,
         shapes(
@@ -304,7 +307,7 @@ class SvgGeometryTest {
                 + "<defs><circle id='dot' cx='1' r='1'/></defs>"
                 + "<g data-transform='translate({a} 1)'>"
                 + "<use id='drill.a' href='#dot' data-x='{a}' y='2'/></g>");
-    near(15, 3, shapes.drillPoints().get("a"));
+    near(15, 3, shapes.points(Role.DRILL).get("a"));
   }
 
   @ParameterizedTest

@@ -1,0 +1,37 @@
+package org.lapmark.grade;
+
+import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingException;
+import org.lapmark.measure.Dimension;
+import org.lapmark.measure.Formula;
+import org.lapmark.measure.Value;
+
+/** How many marks stand in a row. */
+final class MarkCount {
+  /** No row needs more. */
+  private static final int MOST = 200;
+
+  private MarkCount() {}
+
+  static int of(Formula formula, PatternScope scope) {
+    Value value = formula.evaluate(scope);
+    boolean number =
+        value instanceof Value.Quantity quantity
+            && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT);
+    double amount = number ? ((Value.Quantity) value).amount() : 0;
+    long whole = Math.round(amount);
+    if (Math.abs(amount - whole) > 1e-9 || whole < 1 || whole > MOST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.MARK_COUNT,
+              formula.text().position(),
+              "value",
+              number ? Rounded.hundredth(amount) : PatternScope.kind(value),
+              "limit",
+              MOST,
+              "size",
+              scope.size()));
+    }
+    return (int) whole;
+  }
+}

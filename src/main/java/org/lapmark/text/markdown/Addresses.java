@@ -1,0 +1,111 @@
+package org.lapmark.text.markdown;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.commonmark.node.Image;
+import org.commonmark.node.Link;
+import org.commonmark.node.Node;
+import org.lapmark.finding.Known;
+import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
+import org.lapmark.text.Inline;
+import org.lapmark.text.Letters;
+import org.lapmark.text.PlainText;
+import org.lapmark.text.Targets;
+import org.lapmark.text.TextCode;
+
+/**
+ * Where links and pictures may lead.
+ *
+ * @param text the text that they stand in
+ * @param targets what cross-references can lead to
+ */
+record Addresses(PreparedText text, Targets targets) {
+  private static final Pattern WEB =
+      Pattern.compile("https://[^\\s<>\"{}|\\\\^`/?#@]+(?:[/?#][^\\s<>\"{}|\\\\^`]*)?");
+  private static final Pattern MAIL =
+      Pattern.compile("mailto:[^\\s<>\"{}|\\\\^`@?/]+@[^\\s<>\"{}|\\\\^`@?/]+");
+  private static final Pattern ART =
+      Pattern.compile("art(?:/[A-Za-z0-9_](?:[A-Za-z0-9_-]|\\.(?!\\.))*+)+(?<!\\.)");
+  private static final List<String> SCHEMES = List.of("https", "mailto", "step", "piece", "page");
+
+  /** The link to an address; nothing, and a finding, when no document can lead there. */
+  Optional<Inline> link(Link link, List<Inline> words) {
+    String destination = link.getDestination();
+    String address = Letters.shown(destination);
+    if (WEB.matcher(address).matches() || MAIL.matcher(address).matches()) {
+      List<Inline> shown = PlainText.isBlank(words) ? List.of(new Inline.Words(address)) : words;
+      return Optional.of(new Inline.WebLink(address, shown));
+    }
+    int colon = address.indexOf(':');
+    String scheme = colon < 0 ? address : address.substring(0, colon);
+    Optional<Inline.Reference.Kind> kind = Inline.Reference.Kind.of(scheme);
+    if (colon < 0 || kind.isEmpty()) {
+      String nearest = SCHEMES.contains(scheme) ? "" : Nearest.of(scheme, SCHEMES).orElse("");
+      text.findings()
+          .add(
+              TextCode.LINK_ADDRESS,
+              place(destination, link),
+              "given",
+              address.isEmpty() ? "no" : "yes",
+              "address",
+              Letters.brief(address),
+              "nearest",
+              nearest,
+              "hasNearest",
+              nearest.isEmpty() ? "no" : "yes");
+      return Optional.empty();
+    }
+    return reference(kind.get(), address.substring(colon + 1), words, place(destination, link));
+  }
+
+  private Optional<Inline> reference(
+      Inline.Reference.Kind kind, String target, List<Inline> words, Position position) {
+    List<String> known = targets.of(kind);
+    if (known.contains(target)) {
+      List<Inline> shown = PlainText.isBlank(words) ? List.of() : words;
+      return Optional.of(new Inline.Reference(kind, target, shown, position));
+    }
+    List<String> sorted = new ArrayList<>(known);
+    String nearest = Nearest.of(target, sorted).orElse("");
+    text.findings()
+        .add(
+            TextCode.REFERENCE_UNKNOWN,
+            position,
+            "kind",
+            kind.scheme(),
+            "target",
+            Letters.brief(target),
+            "nearest",
+            nearest,
+            "hasNearest",
+            nearest.isEmpty() ? "no" : "yes",
+            "known",
+            Known.listed(sorted));
+    return Optional.empty();
+  }
+
+  /** The path of a picture; nothing, and a finding, when it lies anywhere but in its folder. */
+  Optional<String> art(Image image) {
+    String path = Letters.shown(image.getDestination());
+    if (ART.matcher(path).matches()) {
+      return Optional.of(path);
+    }
+    text.findings()
+        .add(TextCode.ART_PATH, place(image.getDestination(), image), "path", Letters.brief(path));
+    return Optional.empty();
+  }
+
+  /** Where an address is written: behind the words, unless the link took it from elsewhere. */
+  Position place(String destination, Node node) {
+    int start = text.start(node);
+    int end = text.end(node);
+    int at = destination.isEmpty() ? -1 : text.masked().lastIndexOf(destination, end);
+    if (at < start || at + destination.length() > end) {
+      return text.position(node);
+    }
+    return text.text().position(at, at + destination.length());
+  }
+}
