@@ -48,7 +48,7 @@ class ArchitectureTest {
           List.of("seam"),
           List.of("panel"),
           List.of("drawing", "packing", "measure"),
-          List.of("geometry", "wording", "finding"));
+          List.of("geometry", "memory", "wording", "finding"));
 
   private static final Set<String> MATHS =
       Set.of(

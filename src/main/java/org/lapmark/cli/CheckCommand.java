@@ -98,6 +98,9 @@ final class CheckCommand implements Callable<Integer> {
         Folders.one("--templates", templates, console),
         Folders.patterns(folders, console),
         listener);
+    if (sizes[0] > 0 && ConsoleReport.exitCode(all) == ExitCode.DONE) {
+      ClassArchive.isWorthKeeping();
+    }
     switch (wanted) {
       case JSON -> console.report(JsonReport.of(all));
       case SARIF -> console.report(SarifReport.of(all));

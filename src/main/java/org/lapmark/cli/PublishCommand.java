@@ -13,6 +13,7 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.lapmark.cli.console.Console;
+import org.lapmark.cli.console.ExitCode;
 import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.ConsoleReport;
 import org.lapmark.cli.report.FolderReport;
@@ -171,6 +172,7 @@ final class PublishCommand implements Callable<Integer> {
     List<Path> wanted =
         folders.isEmpty() ? Folders.content(console) : Folders.patterns(folders, console);
     List<FolderReport> all = new ArrayList<>();
+    boolean[] made = {false};
     Listener listener =
         new Listener() {
           @Override
@@ -178,6 +180,7 @@ final class PublishCommand implements Callable<Integer> {
             if (sizeCount == 0) {
               return; // Its findings will say why.
             }
+            made[0] = true;
             console.say(
                 "publishing "
                     + console.shown(folder)
@@ -185,6 +188,18 @@ final class PublishCommand implements Callable<Integer> {
                     + TextReport.counted(sizeCount, "size")
                     + " on "
                     + TextReport.counted(paperCount, "paper"));
+          }
+
+          @Override
+          public void upToDate(Path folder) {
+            console.say(
+                console.shown(folder)
+                    + " hasn’t changed since its files were made; they are all there");
+          }
+
+          @Override
+          public void setAside(Path folder, String file, String kept) {
+            console.say(file + " had been changed; that one is kept as " + kept);
           }
 
           @Override
@@ -237,6 +252,9 @@ final class PublishCommand implements Callable<Integer> {
             extras(),
             pieces.stream().distinct().toList()),
         listener);
+    if (made[0] && ConsoleReport.exitCode(all) == ExitCode.DONE) {
+      ClassArchive.isWorthKeeping();
+    }
     return ConsoleReport.end(all, console);
   }
 

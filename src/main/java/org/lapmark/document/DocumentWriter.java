@@ -23,6 +23,7 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
+import org.lapmark.memory.Memory;
 import org.lapmark.wording.Wording;
 
 /**
@@ -37,6 +38,7 @@ public final class DocumentWriter {
   private static final double LARGE_LETTERING = 14;
 
   private final Templates templates;
+  private final Memory memory;
   private final FontFiles fonts;
   private final Glyphs glyphs;
   private final TemplateEngine engine;
@@ -50,7 +52,18 @@ public final class DocumentWriter {
    * @param templates the templates
    */
   public DocumentWriter(Templates templates) {
+    this(templates, Memory.none());
+  }
+
+  /**
+   * A writer with its templates.
+   *
+   * @param templates the templates
+   * @param memory what remembers results; it may be shared by all writers with these templates
+   */
+  public DocumentWriter(Templates templates, Memory memory) {
     this.templates = templates;
+    this.memory = memory;
     this.fonts = FontFiles.load();
     this.glyphs = new Glyphs(fonts);
     this.engine = new TemplateEngine(templates);
@@ -96,6 +109,15 @@ public final class DocumentWriter {
    */
   public StyleSheet styles() {
     return Styles.of(templates);
+  }
+
+  /**
+   * What remembers results.
+   *
+   * @return the memory, for functions of what the templates say, too
+   */
+  public Memory memory() {
+    return memory;
   }
 
   /**
@@ -145,7 +167,7 @@ public final class DocumentWriter {
   private Manual manual(
       EvaluatedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
     Wording wording = wording(pattern.source().masthead().language());
-    return new ManualMaker(pattern, wording, styles(look), lettering(), findings)
+    return new ManualMaker(pattern, wording, styles(look), lettering(), memory, findings)
         .make(look, cloths);
   }
 

@@ -8,8 +8,6 @@ import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.ink.Canvas;
-import org.lapmark.figure.ink.LabelPlacer;
-import org.lapmark.figure.ink.PlacedLabel;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.scene.Scene;
@@ -17,12 +15,10 @@ import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.geometry.Affine;
-import org.lapmark.geometry.Box;
-import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
+import org.lapmark.memory.Memory;
 import org.lapmark.wording.Wording;
 
 /**
@@ -36,20 +32,26 @@ public final class FigureDrawer {
   /** The width of a narrow figure in millimetres. */
   public static final double HALF = 80;
 
+  /** So high that two steps with a figure each fit on most pages, in millimetres. */
+  public static final double HIGHEST_IN_STEPS = 78;
+
+  /** The greatest height of the figure on a cover, in millimetres. */
+  public static final double HIGHEST_ON_COVER = 104;
+
   /** The usual greatest height of a figure in millimetres. */
   public static final double HIGHEST = 112;
 
-  private static final double EDGE = 1.5;
-  private static final double TITLE = 7;
-  private static final double GOOD_ENOUGH = 17;
-  private static final double SMALLER = 30;
-  private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
-  private static final double[] MARGIN = {3, 8, 13, 18, 25, 32};
+  /** Heights to which figures of the same pictures are drawn elsewhere. */
+  private static final List<Double> HEIGHTS = List.of(HIGHEST_IN_STEPS, HIGHEST_ON_COVER);
+
+  /** A figure is remembered with so much weight for each of its items. */
+  private static final int WEIGHT = 4;
 
   private final Words words;
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final double highest;
+  private final Memory memory;
 
   /**
    * A drawer for one language and look, of figures up to {@link #HIGHEST}.
@@ -59,7 +61,7 @@ public final class FigureDrawer {
    * @param lettering the font in which the figures will be lettered
    */
   public FigureDrawer(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
-    this(wording, styles, lettering, HIGHEST);
+    this(wording, styles, lettering, HIGHEST, Memory.none());
   }
 
   /**
@@ -69,9 +71,15 @@ public final class FigureDrawer {
    * @param styles the roles of {@code figure-…}
    * @param lettering the font in which the figures will be lettered
    * @param highest the greatest height of a figure in millimetres
+   * @param memory what remembers figures, of this lettering alone
    */
   public FigureDrawer(
-      Wording wording, StyleSheet styles, LetteringMeasure lettering, double highest) {
+      Wording wording,
+      StyleSheet styles,
+      LetteringMeasure lettering,
+      double highest,
+      Memory memory) {
+    this.memory = memory;
     this.highest = highest;
     this.words = new Words(wording);
     this.styles = styles;
@@ -95,7 +103,7 @@ public final class FigureDrawer {
     Optional<Figure> drawn =
         staging.attempt(
             () -> {
-              List<Staged> pictures = stage(figure, staging);
+              List<FigureLayout.Picture> pictures = stage(figure, staging);
               Drawing drawing = drawing(figure, pictures, staging);
               staging.compareLengths();
               String alternative = figure.alternative() == null ? inWords(pictures) : stated;
@@ -121,19 +129,16 @@ public final class FigureDrawer {
     return ClothKey.draw(staging.cloths(), new Canvas(styles, lettering));
   }
 
-  /** A picture in one variant, with what stands under it. */
-  private record Staged(Optional<String> title, Scene scene) {}
-
   /** What of the pictures can be shown; the scale is what each is tried at first. */
-  private static List<Staged> stage(FigureSource figure, Staging staging) {
+  private static List<FigureLayout.Picture> stage(FigureSource figure, Staging staging) {
     double scale = largest(figure);
-    List<Staged> pictures = new ArrayList<>();
+    List<FigureLayout.Picture> pictures = new ArrayList<>();
     for (FigureSource.Frame frame : figure.frames()) {
       Optional<Scene> scene = staging.attempt(() -> frame.picture().stage(staging, scale));
       Optional<String> title =
           Optional.ofNullable(frame.title())
               .flatMap(text -> staging.attempt(() -> staging.text(text)));
-      scene.ifPresent(one -> pictures.add(new Staged(title, one)));
+      scene.ifPresent(one -> pictures.add(new FigureLayout.Picture(title, one)));
     }
     return pictures;
   }
@@ -145,137 +150,61 @@ public final class FigureDrawer {
         .orElseThrow();
   }
 
-  private String inWords(List<Staged> pictures) {
+  private String inWords(List<FigureLayout.Picture> pictures) {
     List<String> sentences = new ArrayList<>();
-    for (Staged picture : pictures) {
-      picture.title.ifPresent(title -> sentences.add(words.word("alt.titled", "title", title)));
-      sentences.addAll(picture.scene.inWords(words));
+    for (FigureLayout.Picture picture : pictures) {
+      picture.title().ifPresent(title -> sentences.add(words.word("alt.titled", "title", title)));
+      sentences.addAll(picture.scene().inWords(words));
     }
     return String.join(" ", sentences);
   }
 
-  /** A figure whose labels have their places. */
-  private record Attempt(Canvas canvas, List<PlacedLabel> labels, Box frame, double cost) {}
-
-  private Drawing drawing(FigureSource figure, List<Staged> pictures, Staging staging) {
-    double width = figure.half() ? HALF : FULL;
-    double scale = fitting(pictures, largest(figure), width, staging);
-    Attempt best = null;
-    for (double shrink : SHRINK) {
-      if (best != null && SMALLER * (1 - shrink) > best.cost) {
-        break;
-      }
-      Optional<Attempt> attempt = attempt(canvas(pictures, width, scale * shrink, staging), width);
-      if (attempt.isPresent()) {
-        Attempt one = attempt.get();
-        // A smaller scale must be worth it.
-        double price = one.cost + SMALLER * (1 - shrink);
-        if (best == null || price < best.cost) {
-          best = new Attempt(one.canvas, one.labels, one.frame, price);
-        }
-        if (one.cost <= GOOD_ENOUGH) {
-          break;
-        }
-      }
+  private Drawing drawing(
+      FigureSource figure, List<FigureLayout.Picture> pictures, Staging staging) {
+    if (pictures.isEmpty()) {
+      throw new FindingException(staging.faults().iterator().next());
     }
-    if (best == null) {
-      throw Faults.of(
-          figure.position(),
-          FigureCode.FIGURE_CROWDED,
-          "count",
-          canvas(pictures, width, scale, staging).wishes().size(),
-          "size",
-          staging.size());
-    }
-    return finished(best, width);
-  }
-
-  /** The largest scale at which the pictures fit beside each other, labels left out. */
-  private double fitting(List<Staged> pictures, double largest, double width, Staging staging) {
-    double scale = largest;
-    // What keeps its size on paper makes each step fall a little short of the next.
-    for (int i = 0; i < 20; i++) {
-      Box box = canvas(pictures, width, scale, staging).bounds();
-      double room = Math.min((width - 2 * EDGE) / box.width(), (highest - 2 * EDGE) / box.height());
-      if (room >= 1) {
-        return scale;
-      }
-      scale *= Math.min(room, 0.997);
-    }
-    return scale;
-  }
-
-  /** All pictures side by side; the first one's top left corner is anywhere. */
-  private Canvas canvas(List<Staged> pictures, double width, double scale, Staging staging) {
-    List<Canvas> frames = new ArrayList<>();
-    for (Staged picture : pictures) {
-      Canvas canvas = new Canvas(styles, lettering);
-      picture.scene.draw(canvas, scale);
-      canvas.leftOut().forEach(staging::flat);
-      frames.add(canvas);
-    }
-    // What isn’t drawn may change how the rest lies: nothing more is said of that.
+    FigureLayout layout =
+        new FigureLayout(pictures, figure.half() ? HALF : FULL, highest, largest(figure), styles);
+    FigureLayout.Outcome outcome = laid(layout);
+    outcome.flat().forEach(staging::flat);
     if (!staging.faults().isEmpty()) {
       throw new FindingException(staging.faults().iterator().next());
     }
-    if (frames.size() == 1 && pictures.get(0).title.isEmpty()) {
-      return frames.get(0);
-    }
-    double wide = 0;
-    for (Canvas frame : frames) {
-      wide += frame.bounds().width();
-    }
-    double gap = Math.max(6, (width - wide) / frames.size());
-    double tallest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
-    Canvas all = new Canvas(styles, lettering);
-    double x = 0;
-    for (int i = 0; i < frames.size(); i++) {
-      Box box = frames.get(i).bounds();
-      all.add(frames.get(i), new Point(x - box.minX(), (tallest - box.height()) / 2 - box.minY()));
-      Point under = new Point(x + box.width() / 2, tallest + TITLE);
-      pictures.get(i).title.ifPresent(title -> all.fixed(title, under));
-      x += box.width() + gap;
-    }
-    return all;
+    return outcome
+        .drawing()
+        .orElseThrow(
+            () ->
+                Faults.of(
+                    figure.position(),
+                    FigureCode.FIGURE_CROWDED,
+                    "count",
+                    outcome.labels(),
+                    "size",
+                    staging.size()));
   }
 
-  private Optional<Attempt> attempt(Canvas canvas, double width) {
-    Box box = canvas.bounds();
-    List<List<Point>> anchors = canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
-    Attempt best = null;
-    for (double margin : MARGIN) {
-      if (box.height() + 2 * margin > highest + 0.01) {
-        break;
-      }
-      Box frame =
-          Box.at(
-              box.centre().x() - width / 2, box.minY() - margin, width, box.height() + 2 * margin);
-      Optional<List<PlacedLabel>> labels = new LabelPlacer(canvas, frame).place(anchors);
-      if (labels.isPresent()) {
-        double cost =
-            labels.get().stream().mapToDouble(PlacedLabel::cost).average().orElse(0)
-                + 0.15 * margin;
-        if (best == null || cost < best.cost) {
-          best = new Attempt(canvas, labels.get(), frame, cost);
-        }
-        if (cost <= GOOD_ENOUGH) {
-          break;
-        }
-      }
-    }
-    return Optional.ofNullable(best);
+  /** Laid out once: also where it would come out the same if it had to be less high. */
+  private FigureLayout.Outcome laid(FigureLayout layout) {
+    return HEIGHTS.stream()
+        .filter(less -> less < layout.highest())
+        .flatMap(less -> memory.<FigureLayout.Outcome>known(layout.within(less)).stream())
+        .filter(known -> !known.isLimited())
+        .findFirst()
+        .orElseGet(() -> memory.of(layout, FigureDrawer::weight, () -> layout.lay(lettering)));
   }
 
-  private static Drawing finished(Attempt attempt, double width) {
-    List<Item> items = new ArrayList<>(attempt.canvas.items());
-    Box used = attempt.canvas.bounds();
-    for (PlacedLabel label : attempt.labels) {
-      used = used.union(label.box());
-      items.addAll(label.items(attempt.canvas));
-    }
-    double top = used.minY() - EDGE;
-    double height = used.height() + 2 * EDGE;
-    Affine move = Affine.translation(-attempt.frame.minX(), -top);
-    return new Drawing(width, height, List.of(new Item.Group(null, move, null, items)));
+  private static int weight(FigureLayout.Outcome outcome) {
+    return outcome.drawing().map(FigureDrawer::items).orElse(1) * WEIGHT;
+  }
+
+  private static int items(Drawing drawing) {
+    return drawing.items().stream().mapToInt(FigureDrawer::items).sum();
+  }
+
+  private static int items(Item item) {
+    return item instanceof Item.Group group
+        ? group.items().stream().mapToInt(FigureDrawer::items).sum()
+        : 1;
   }
 }

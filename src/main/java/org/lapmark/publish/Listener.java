@@ -15,6 +15,23 @@ public interface Listener {
   default void begun(Path folder, int sizes, int papers) {}
 
   /**
+   * Nothing that a folder's files depend on has changed, and all of them are as they were left:
+   * nothing is made, and {@link #ended} tells of them.
+   *
+   * @param folder the pattern folder, absolute
+   */
+  default void upToDate(Path folder) {}
+
+  /**
+   * A file was made anew in the place of one that somebody had changed, which was kept.
+   *
+   * @param folder the pattern folder, absolute
+   * @param file the file's name
+   * @param kept what the changed one is called now
+   */
+  default void setAside(Path folder, String file, String kept) {}
+
+  /**
    * The pieces of one size have been arranged on pages; told in the order of sizes and papers.
    *
    * @param folder the pattern folder, absolute

@@ -40,23 +40,39 @@ final class Pipeline {
     if (!trial.passes()) {
       return trial.told(listener);
     }
-    List<Opened> opened =
-        patterns.stream()
-            .map(folder -> Opened.open(folder, stages).presented(request.presentation()))
-            .toList();
     List<Paper> papers = request.papers().isEmpty() ? Papers.USUAL : request.papers();
-    Refusals.refuse(opened, request, papers);
+    Refusals.refuse(request, papers);
+    Orders orders = new Orders(patterns, request, papers, stages);
+    orders.refuseUnfit();
+    List<Outcome> outcomes = new ArrayList<>();
+    if (orders.areDone()) {
+      orders.all().forEach(order -> outcomes.add(order.told(listener)));
+    } else {
+      outcomes.addAll(publish(orders, trial, listener));
+    }
+    outcomes.addAll(trial.told(listener));
+    return outcomes;
+  }
+
+  private List<Outcome> publish(Orders orders, TemplateTrial trial, Listener listener)
+      throws IOException {
+    Request request = orders.request();
     List<Outcome> outcomes = new ArrayList<>();
     try (Crew crew = new Crew(threads);
         OutputLock lock = OutputLock.take(request.output())) {
       Publication.Output output =
           (pattern, edition) -> new OutputFolder(lock.folder(), pattern, edition, checkpoint);
-      for (Opened one : opened) {
-        Publication publication = new Publication(one, request, papers, listener);
+      for (Orders.Order order : orders.all()) {
+        if (order.isDone()) {
+          outcomes.add(order.told(listener));
+          continue;
+        }
+        Opened one = order.take();
+        Publication publication =
+            new Publication(one, request, orders.papers(), listener, order::unchanged);
         outcomes.add(one.attempt(trial, listener, () -> publication.write(stages, crew, output)));
       }
     }
-    outcomes.addAll(trial.told(listener));
     return outcomes;
   }
 

@@ -2,10 +2,13 @@ package org.lapmark.publish;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.arrange.PlanQuality;
@@ -27,8 +30,22 @@ final class Publication {
   private final Request request;
   private final List<Paper> papers;
   private final Listener listener;
+  private final Supplier<Optional<String>> hash;
+  private final List<String> omitted = new ArrayList<>();
 
-  Publication(Opened one, Request request, List<Paper> papers, Listener listener) {
+  /**
+   * A run over one folder.
+   *
+   * @param hash gives the hash of all that the files depend on once they are made, or nothing if
+   *     that has changed since they were begun
+   */
+  Publication(
+      Opened one,
+      Request request,
+      List<Paper> papers,
+      Listener listener,
+      Supplier<Optional<String>> hash) {
+    this.hash = hash;
     this.one = one;
     this.request = request;
     this.papers = papers;
@@ -59,8 +76,7 @@ final class Publication {
     }
     Workroom room =
         new Workroom(one, stages, crew, !request.extras().contains(Products.WITHOUT_BLANK_PAGES));
-    List<EvaluatedPattern> printed =
-        pieces.in(one.name(), graded, what -> listener.omitted(one.folder(), what));
+    List<EvaluatedPattern> printed = pieces.in(one.name(), graded, told()::omitted);
     Map<Variant, Manuals> manuals = manuals(room, pieces.isEverything() ? graded : List.of());
     if (one.findings().hasErrors()) {
       return List.of();
@@ -81,14 +97,17 @@ final class Publication {
       if (one.findings().hasErrors()) {
         return List.of();
       }
-      request
-          .extras()
-          .forEach(
-              extra ->
-                  extra
-                      .missing(one.source())
-                      .ifPresent(what -> listener.omitted(one.folder(), what)));
-      draft.publish(entries, old -> isReplaced(old, entries, names));
+      List<String> missing =
+          request.extras().stream().flatMap(extra -> extra.missing(one.source()).stream()).toList();
+      missing.forEach(what -> listener.omitted(one.folder(), what));
+      // What a run has to say is said again by running again.
+      boolean quiet = one.findings().sorted().isEmpty() && missing.isEmpty() && omitted.isEmpty();
+      draft
+          .publish(
+              entries,
+              old -> isReplaced(old, entries, names),
+              quiet ? hash.get() : Optional.empty())
+          .forEach((file, kept) -> listener.setAside(one.folder(), file, kept));
       Path target = request.output().resolve(pattern);
       return entries.stream().map(entry -> target.resolve(entry.name())).sorted().toList();
     }
@@ -133,6 +152,7 @@ final class Publication {
 
       @Override
       public void omitted(String what) {
+        omitted.add(what);
         listener.omitted(one.folder(), what);
       }
     };

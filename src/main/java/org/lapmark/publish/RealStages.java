@@ -29,6 +29,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
+import org.lapmark.memory.Memory;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
@@ -45,7 +46,11 @@ final class RealStages implements Stages {
   /** Words in tables of steps and notes, as page.css.ftl sets them. */
   private static final Style SMALL_PRINT = new Style(0, List.of(), 0, 0, 10, false, 0);
 
+  /** Room for the figures of a hundred steps in a score of variants, some 100 MB. */
+  private static final long ROOM = 1_000_000;
+
   private final DocumentWriter words;
+  private final Memory memory = new Memory(ROOM);
   private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
   private final LetteringMeasure measure;
 
@@ -124,8 +129,13 @@ final class RealStages implements Stages {
   }
 
   @Override
+  public Optional<String> common() {
+    return ProgramIdentity.running().map(program -> Fingerprint.common(program, templates));
+  }
+
+  @Override
   public Desk desk(Locale language, boolean blankPages) {
-    DocumentWriter writer = new DocumentWriter(templates);
+    DocumentWriter writer = new DocumentWriter(templates, memory);
     return new WritingDesk(
         writer,
         planner(writer, language, Look.STANDARD, blankPages),

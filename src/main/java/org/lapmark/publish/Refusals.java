@@ -8,7 +8,6 @@ import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.ChosenPieces;
-import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.OptionsSource;
@@ -17,19 +16,19 @@ import org.lapmark.source.OptionsSource;
 final class Refusals {
   private Refusals() {}
 
-  /** Refuses a request that doesn't fit itself, or one of the folders. */
-  static void refuse(List<Opened> folders, Request request, List<Paper> papers) {
-    folders.forEach(one -> refuseUnknownSizes(one, request.sizes()));
-    folders.forEach(one -> refuseChoices(one, request));
+  /** Refuses a request that doesn't fit itself. */
+  static void refuse(Request request, List<Paper> papers) {
     request.extras().forEach(extra -> extra.refuseUnfit(request, papers));
-    for (Opened one : folders) {
-      if (one.hasSizes()) {
-        for (Extra extra : request.extras()) {
-          extra.refuseUnfit(one.source(), request);
-        }
-      }
+  }
+
+  /** Refuses a request that doesn't fit a folder. */
+  static void refuse(Opened one, Request request) {
+    refuseUnknownSizes(one, request.sizes());
+    refuseChoices(one, request);
+    if (one.hasSizes()) {
+      request.extras().forEach(extra -> extra.refuseUnfit(one.source(), request));
     }
-    folders.forEach(one -> pieces(one, request));
+    pieces(one, request);
   }
 
   /** The pieces that a request chooses of a pattern; all of one with errors, which isn't made. */

@@ -40,6 +40,15 @@ interface Stages {
   }
 
   /**
+   * A hash of what is the same for all folders: the program and its templates.
+   *
+   * @return nothing if it can't be told, so that nothing is known to be up to date
+   */
+  default Optional<String> common() {
+    return Optional.empty();
+  }
+
+  /**
    * What one thread needs to lay out and write documents in a language, with all pages or without
    * those that no line runs over.
    */

@@ -128,7 +128,7 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
         Sections.ids(new Content(source, steps, hazards, Optional.empty(), false));
     model.put("abbreviations", abbreviations(steps, sizes.wording()));
     CompanionFigures figures =
-        new CompanionFigures(sizes, documents.styles(), documents.lettering());
+        new CompanionFigures(sizes, documents.styles(), documents.lettering(), documents.memory());
     CompanionText text = new CompanionText(sizes, figures, steps, sections);
     Map<String, String> notes = new LinkedHashMap<>();
     Targets targets =

@@ -15,6 +15,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.memory.Memory;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
 
@@ -30,9 +31,11 @@ final class CompanionFigures {
   private final PrintForm form;
   private int count;
 
-  CompanionFigures(CompanionSizes sizes, StyleSheet styles, LetteringMeasure lettering) {
+  CompanionFigures(
+      CompanionSizes sizes, StyleSheet styles, LetteringMeasure lettering, Memory memory) {
     this.sizes = sizes;
-    this.drawer = new FigureDrawer(sizes.wording(), styles, lettering);
+    this.drawer =
+        new FigureDrawer(sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, memory);
     this.svg = new SvgWriter(styles, lettering);
     this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
   }

@@ -17,6 +17,7 @@ import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.LayPlanner;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.memory.Memory;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.text.Block;
@@ -31,11 +32,6 @@ import org.lapmark.wording.Wording;
 
 /** Makes a manual: everything about instructions that doesn't depend on the paper. */
 public final class ManualMaker {
-  /** So high that two steps with a figure each fit on most pages. */
-  private static final double HIGHEST = 78;
-
-  private static final double HIGHEST_ON_COVER = 104;
-
   private final EvaluatedPattern pattern;
   private final Findings findings;
   private final PrintForm form;
@@ -47,12 +43,15 @@ public final class ManualMaker {
       Wording wording,
       StyleSheet styles,
       LetteringMeasure lettering,
+      Memory memory,
       Findings findings) {
     this.pattern = pattern;
     this.findings = findings;
     this.form = pattern.source().masthead().form().with(NumberWords.of(wording));
-    this.drawer = new FigureDrawer(wording, styles, lettering, HIGHEST);
-    this.coverDrawer = new FigureDrawer(wording, styles, lettering, HIGHEST_ON_COVER);
+    this.drawer =
+        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_IN_STEPS, memory);
+    this.coverDrawer =
+        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_ON_COVER, memory);
   }
 
   public Manual make(Look look, List<ClothPlan> cloths) {

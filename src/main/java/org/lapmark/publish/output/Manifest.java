@@ -109,7 +109,7 @@ public final class Manifest {
   }
 
   /** Whether it names a file in the folder, or one in a folder inside. */
-  private static boolean isPlace(String name) {
+  static boolean isPlace(String name) {
     int slash = name.indexOf('/');
     return isName(name.substring(slash + 1)) && (slash < 0 || isName(name.substring(0, slash)));
   }
@@ -122,6 +122,11 @@ public final class Manifest {
 
   List<Entry> entries() {
     return List.copyOf(entries.values());
+  }
+
+  /** Whether a file is one that the program wrote, as it is or changed since. */
+  boolean lists(String name) {
+    return entries.containsKey(name);
   }
 
   /** Whether files are in a folder of that name inside. */
@@ -197,7 +202,7 @@ public final class Manifest {
     return HexFormat.of().formatHex(sha256().digest(content));
   }
 
-  private static String hash(Path file) throws IOException {
+  static String hash(Path file) throws IOException {
     MessageDigest digest = sha256();
     try (InputStream stream = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
       byte[] buffer = new byte[1 << 16];

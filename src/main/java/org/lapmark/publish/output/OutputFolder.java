@@ -11,7 +11,10 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 
 /**
@@ -92,25 +95,34 @@ public final class OutputFolder {
     }
 
     /**
-     * Puts the new content in the folder's place.
+     * Puts the new content in the folder's place. A file of ours that somebody changed and that is
+     * made anew is kept under another name.
      *
      * @param entries the files written
      * @param replaced which of our own earlier files go away; the others are carried over
+     * @param run a hash of all that the files depend on; nothing if that isn't known
+     * @return what was kept under another name: that name by the file's
      */
-    public void publish(List<Manifest.Entry> entries, Predicate<Manifest.Entry> replaced)
+    public SortedMap<String, String> publish(
+        List<Manifest.Entry> entries, Predicate<Manifest.Entry> replaced, Optional<String> run)
         throws IOException {
+      SortedMap<String, String> aside = new TreeMap<>();
       Set<String> names = new LinkedHashSet<>();
       entries.forEach(entry -> names.add(entry.name()));
       List<Manifest.Entry> all = new ArrayList<>(entries);
       if (exists(target)) {
         Manifest before = Manifest.of(target);
-        refuseForeign(names, before);
         refuseOtherEditions(names, before);
+        refuseForeign(names, before);
+        aside.putAll(setAside(names, before));
         for (Manifest.Entry entry : before.entries()) {
           Path file = target.resolve(entry.name());
-          if (!names.contains(entry.name())
-              && !replaced.test(entry)
-              && before.owns(target, entry.name())) {
+          if (names.contains(entry.name()) || !exists(file)) {
+            continue;
+          }
+          if (!before.owns(target, entry.name())) {
+            all.add(entry); // It stays, and is known for ours that was changed.
+          } else if (!replaced.test(entry)) {
             checkpoint.before("carry " + entry.name());
             carry(file, fresh.resolve(entry.name()));
             all.add(entry);
@@ -120,9 +132,19 @@ public final class OutputFolder {
       checkpoint.before("list");
       Files.write(
           fresh.resolve(Manifest.NAME), new Manifest(all).bytes(), StandardOpenOption.CREATE_NEW);
+      List<FinishedRuns.Left> left = new ArrayList<>();
+      for (Manifest.Entry entry : entries) {
+        long size = Files.size(fresh.resolve(entry.name()));
+        left.add(new FinishedRuns.Left(entry.hash(), size, entry.name()));
+      }
+      Files.write(
+          fresh.resolve(FinishedRuns.NAME),
+          FinishedRuns.of(target).with(run, left, all).bytes(),
+          StandardOpenOption.CREATE_NEW);
       Files.delete(fresh.resolve(MARK));
       swap();
       published = true;
+      return aside;
     }
 
     @Override
@@ -133,19 +155,39 @@ public final class OutputFolder {
     }
   }
 
-  /** New files may take the place of our own, but of no other. */
+  /** New files may take the place of our own, changed or not, but of no other. */
   private void refuseForeign(Set<String> names, Manifest before) throws IOException {
     for (String name : names) {
       Path file = target.resolve(name);
       Path folder = file.getParent();
       boolean blocked = exists(folder) && !Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS);
-      if (blocked || exists(file) && !before.owns(target, name)) {
+      boolean ours = before.lists(name) && Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS);
+      if (blocked || exists(file) && !ours) {
         throw new FileSystemException(
             (blocked ? folder : file).toString(),
             null,
-            "it was changed or put there by somebody else; move it away and publish again");
+            "it was put there by somebody else; move it away and publish again");
       }
     }
+  }
+
+  /** Gives files of ours that somebody changed, and that are made anew, another name. */
+  private SortedMap<String, String> setAside(Set<String> names, Manifest before)
+      throws IOException {
+    SortedMap<String, String> aside = new TreeMap<>();
+    for (String name : names) {
+      if (exists(target.resolve(name)) && !before.owns(target, name)) {
+        int dot = name.lastIndexOf('.');
+        String other = null;
+        for (int i = 1; other == null || exists(target.resolve(other)); i++) {
+          other = name.substring(0, dot) + ".changed-" + i + name.substring(dot);
+        }
+        checkpoint.before("set aside " + name);
+        Files.move(target.resolve(name), target.resolve(other), StandardCopyOption.ATOMIC_MOVE);
+        aside.put(name, other);
+      }
+    }
+    return aside;
   }
 
   /** Of two editions whose files would have the same names, neither may take the other's place. */
@@ -204,7 +246,7 @@ public final class OutputFolder {
     Manifest before = Manifest.of(old);
     for (Path child : children(old)) {
       String name = child.getFileName().toString();
-      if (name.equals(Manifest.NAME)) {
+      if (name.equals(Manifest.NAME) || name.equals(FinishedRuns.NAME)) {
         continue;
       }
       // Folders are ours as far as their files are; a foreign one moves as a whole.
@@ -222,6 +264,7 @@ public final class OutputFolder {
       checkpoint.before("clear folder " + name);
       Files.delete(child);
     }
+    Files.deleteIfExists(old.resolve(FinishedRuns.NAME));
     checkpoint.before("clear list");
     Files.deleteIfExists(old.resolve(Manifest.NAME));
     checkpoint.before("remove");
@@ -263,7 +306,9 @@ public final class OutputFolder {
       boolean draft =
           isDocument(name)
               || file.getParent().equals(fresh)
-                  && (name.equals(Manifest.NAME) || name.equals(MARK));
+                  && (name.equals(Manifest.NAME)
+                      || name.equals(FinishedRuns.NAME)
+                      || name.equals(MARK));
       if (!ours || !draft || !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
         throw new FileSystemException(
             file.toString(), null, "it isn't Lapmark's; move it away and publish again");
@@ -278,6 +323,7 @@ public final class OutputFolder {
     for (Path folder : folders) {
       Files.delete(folder);
     }
+    Files.deleteIfExists(fresh.resolve(FinishedRuns.NAME));
     Files.deleteIfExists(fresh.resolve(Manifest.NAME));
     Files.deleteIfExists(fresh.resolve(MARK));
     Files.delete(fresh);

@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -26,6 +28,9 @@ class OutputFolderTest {
 
   private static final Map<String, String> NEW =
       Map.of("a.pdf", "new", "b.pdf", "new", "M-cut/1.svg", "new", "S-cut/1.svg", "new");
+
+  private static final Set<String> OWN = Set.of(Manifest.NAME, FinishedRuns.NAME);
+  private static final Optional<String> RUN = Optional.of("r1");
 
   @TempDir Path output;
 
@@ -74,12 +79,13 @@ class OutputFolderTest {
     Files.writeString(target().resolve("b.pdf"), "annotated");
     publish(Map.of("a.pdf", "2"), ALL, step -> {});
     assertEquals(Map.of("a.pdf", "2", "b.pdf", "annotated"), files());
-    Map<String, String> before = files();
-    FileSystemException refused =
-        assertThrows(
-            FileSystemException.class, () -> publish(Map.of("b.pdf", "3"), ALL, step -> {}));
-    assertTrue(refused.getReason().contains("changed"), refused.getReason());
-    assertEquals(before, files());
+    publish(Map.of("b.pdf", "3"), ALL, step -> {});
+    assertEquals(Map.of("b.pdf", "3", "b.changed-1.pdf", "annotated"), files());
+    Files.writeString(target().resolve("b.pdf"), "annotated again");
+    publish(Map.of("b.pdf", "4"), ALL, step -> {});
+    assertEquals(
+        Map.of("b.pdf", "4", "b.changed-1.pdf", "annotated", "b.changed-2.pdf", "annotated again"),
+        files());
     assertNothingLeftOver();
   }
 
@@ -224,7 +230,7 @@ class OutputFolderTest {
     OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     try (OutputFolder.Draft draft = folder.draft()) {
-      draft.publish(write(draft, content), replaced);
+      draft.publish(write(draft, content), replaced, RUN);
     }
   }
 
@@ -233,7 +239,7 @@ class OutputFolderTest {
     OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     OutputFolder.Draft draft = folder.draft();
-    draft.publish(write(draft, content), this::replaced);
+    draft.publish(write(draft, content), this::replaced, RUN);
   }
 
   private static List<Manifest.Entry> write(OutputFolder.Draft draft, Map<String, String> content)
@@ -260,7 +266,7 @@ class OutputFolderTest {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(target())) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
-        if (!file.getFileName().toString().equals(Manifest.NAME)) {
+        if (!OWN.contains(file.getFileName().toString())) {
           String name = target().relativize(file).toString().replace('\\', '/');
           files.put(name, Files.readString(file));
         }

@@ -1,0 +1,221 @@
+package org.lapmark.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Item;
+import org.lapmark.drawing.LetteringMeasure;
+import org.lapmark.drawing.StyleSheet;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.LabelPlacer;
+import org.lapmark.figure.ink.PlacedLabel;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/**
+ * Lays out the pictures of one figure beside each other, at the largest scale at which everything
+ * fits and every label finds its place. What comes of it depends on the components alone, and on
+ * the font.
+ *
+ * @param pictures what is shown, in order
+ * @param width the figure's width in millimetres
+ * @param highest its greatest height in millimetres
+ * @param largest the scale that is tried first
+ * @param styles the roles of {@code figure-…}
+ */
+record FigureLayout(
+    List<Picture> pictures, double width, double highest, double largest, StyleSheet styles) {
+  private static final double EDGE = 1.5;
+  private static final double TITLE = 7;
+  private static final double GOOD_ENOUGH = 17;
+  private static final double SMALLER = 30;
+  private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
+  private static final double[] MARGIN = {3, 8, 13, 18, 25, 32};
+
+  /** Copies the list. */
+  FigureLayout {
+    pictures = List.copyOf(pictures);
+  }
+
+  /** A picture in one variant, with what stands under it. */
+  record Picture(Optional<String> title, Scene scene) {}
+
+  /**
+   * What came of it.
+   *
+   * @param drawing the figure; nothing where there is no room for its labels, or where something is
+   *     flat
+   * @param labels how many labels want room
+   * @param flat the numbers of dimensions that have no length as seen from where they stand
+   * @param isLimited whether it could be another if the figure might be higher
+   */
+  record Outcome(Optional<Drawing> drawing, int labels, Set<Integer> flat, boolean isLimited) {}
+
+  /** The same with another greatest height. */
+  FigureLayout within(double height) {
+    return new FigureLayout(pictures, width, height, largest, styles);
+  }
+
+  /** Lays them out. */
+  Outcome lay(LetteringMeasure lettering) {
+    Laying laying = new Laying(lettering);
+    try {
+      return laying.lay();
+    } catch (Flat e) {
+      return new Outcome(Optional.empty(), 0, e.numbers, laying.limited);
+    }
+  }
+
+  /** Ends it: what isn’t drawn may change how the rest lies. */
+  private static final class Flat extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+    private final transient Set<Integer> numbers;
+
+    Flat(Set<Integer> numbers) {
+      super("dimensions without length", null, false, false);
+      this.numbers = numbers;
+    }
+  }
+
+  /** A figure whose labels have their places. */
+  private record Attempt(Canvas canvas, List<PlacedLabel> labels, Box frame, double cost) {}
+
+  /** One laying out, which remembers whether the height was in the way. */
+  private final class Laying {
+    private final LetteringMeasure lettering;
+    private boolean limited;
+
+    Laying(LetteringMeasure lettering) {
+      this.lettering = lettering;
+    }
+
+    Outcome lay() {
+      double scale = fitting();
+      Attempt best = null;
+      for (double shrink : SHRINK) {
+        if (best != null && SMALLER * (1 - shrink) > best.cost) {
+          break;
+        }
+        Optional<Attempt> attempt = attempt(canvas(scale * shrink));
+        if (attempt.isPresent()) {
+          Attempt one = attempt.get();
+          // A smaller scale must be worth it.
+          double price = one.cost + SMALLER * (1 - shrink);
+          if (best == null || price < best.cost) {
+            best = new Attempt(one.canvas, one.labels, one.frame, price);
+          }
+          if (one.cost <= GOOD_ENOUGH) {
+            break;
+          }
+        }
+      }
+      if (best == null) {
+        return new Outcome(Optional.empty(), canvas(scale).wishes().size(), Set.of(), limited);
+      }
+      return new Outcome(Optional.of(finished(best)), 0, Set.of(), limited);
+    }
+
+    /** The largest scale at which the pictures fit beside each other, labels left out. */
+    private double fitting() {
+      double scale = largest;
+      // What keeps its size on paper makes each step fall a little short of the next.
+      for (int i = 0; i < 20; i++) {
+        Box box = canvas(scale).bounds();
+        double across = (width - 2 * EDGE) / box.width();
+        double down = (highest - 2 * EDGE) / box.height();
+        limited |= down < Math.min(across, 1);
+        double room = Math.min(across, down);
+        if (room >= 1) {
+          return scale;
+        }
+        scale *= Math.min(room, 0.997);
+      }
+      return scale;
+    }
+
+    /** All pictures side by side; the first one's top left corner is anywhere. */
+    private Canvas canvas(double scale) {
+      List<Canvas> frames = new ArrayList<>();
+      Set<Integer> flat = new TreeSet<>();
+      for (Picture picture : pictures) {
+        Canvas canvas = new Canvas(styles, lettering);
+        picture.scene.draw(canvas, scale);
+        flat.addAll(canvas.leftOut());
+        frames.add(canvas);
+      }
+      if (!flat.isEmpty()) {
+        throw new Flat(flat);
+      }
+      if (frames.size() == 1 && pictures.get(0).title.isEmpty()) {
+        return frames.get(0);
+      }
+      double wide = 0;
+      for (Canvas frame : frames) {
+        wide += frame.bounds().width();
+      }
+      double gap = Math.max(6, (width - wide) / frames.size());
+      double tallest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
+      Canvas all = new Canvas(styles, lettering);
+      double x = 0;
+      for (int i = 0; i < frames.size(); i++) {
+        Box box = frames.get(i).bounds();
+        all.add(
+            frames.get(i), new Point(x - box.minX(), (tallest - box.height()) / 2 - box.minY()));
+        Point under = new Point(x + box.width() / 2, tallest + TITLE);
+        pictures.get(i).title.ifPresent(title -> all.fixed(title, under));
+        x += box.width() + gap;
+      }
+      return all;
+    }
+
+    private Optional<Attempt> attempt(Canvas canvas) {
+      Box box = canvas.bounds();
+      List<List<Point>> anchors =
+          canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
+      Attempt best = null;
+      for (double margin : MARGIN) {
+        if (box.height() + 2 * margin > highest + 0.01) {
+          limited = true;
+          break;
+        }
+        Box frame =
+            Box.at(
+                box.centre().x() - width / 2,
+                box.minY() - margin,
+                width,
+                box.height() + 2 * margin);
+        Optional<List<PlacedLabel>> labels = new LabelPlacer(canvas, frame).place(anchors);
+        if (labels.isPresent()) {
+          double cost =
+              labels.get().stream().mapToDouble(PlacedLabel::cost).average().orElse(0)
+                  + 0.15 * margin;
+          if (best == null || cost < best.cost) {
+            best = new Attempt(canvas, labels.get(), frame, cost);
+          }
+          if (cost <= GOOD_ENOUGH) {
+            break;
+          }
+        }
+      }
+      return Optional.ofNullable(best);
+    }
+
+    private Drawing finished(Attempt attempt) {
+      List<Item> items = new ArrayList<>(attempt.canvas.items());
+      Box used = attempt.canvas.bounds();
+      for (PlacedLabel label : attempt.labels) {
+        used = used.union(label.box());
+        items.addAll(label.items(attempt.canvas));
+      }
+      double top = used.minY() - EDGE;
+      double height = used.height() + 2 * EDGE;
+      Affine move = Affine.translation(-attempt.frame.minX(), -top);
+      return new Drawing(width, height, List.of(new Item.Group(null, move, null, items)));
+    }
+  }
+}
