@@ -23,7 +23,9 @@ import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
+import org.lapmark.lay.LayPlanner;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.wording.Wording;
 
 /**
@@ -39,6 +41,7 @@ public final class DocumentWriter {
 
   private final Templates templates;
   private final Memory memory;
+  private final Effort effort;
   private final FontFiles fonts;
   private final Glyphs glyphs;
   private final TemplateEngine engine;
@@ -52,7 +55,7 @@ public final class DocumentWriter {
    * @param templates the templates
    */
   public DocumentWriter(Templates templates) {
-    this(templates, Memory.none());
+    this(templates, Memory.none(), Effort.FULL);
   }
 
   /**
@@ -60,8 +63,10 @@ public final class DocumentWriter {
    *
    * @param templates the templates
    * @param memory what remembers results; it may be shared by all writers with these templates
+   * @param effort how hard layouts are searched for
    */
-  public DocumentWriter(Templates templates, Memory memory) {
+  public DocumentWriter(Templates templates, Memory memory, Effort effort) {
+    this.effort = effort;
     this.templates = templates;
     this.memory = memory;
     this.fonts = FontFiles.load();
@@ -149,7 +154,18 @@ public final class DocumentWriter {
    * @return the manual
    */
   public Manual manual(EvaluatedPattern pattern, Look look, Findings findings) {
-    return manual(pattern, look, ManualMaker.cloths(pattern, findings), findings);
+    return manual(pattern, look, cloths(pattern, findings), findings);
+  }
+
+  /**
+   * The cutting layouts of a variant.
+   *
+   * @param pattern the pattern in one variant
+   * @param findings where problems go
+   * @return the materials in the order stated
+   */
+  public List<ClothPlan> cloths(EvaluatedPattern pattern, Findings findings) {
+    return LayPlanner.plan(pattern, findings, effort, memory);
   }
 
   /**

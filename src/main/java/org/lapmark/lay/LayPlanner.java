@@ -18,6 +18,8 @@ import org.lapmark.grade.piece.Cut;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.measure.Value;
+import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.packing.strip.StripArrangement;
 import org.lapmark.packing.strip.StripPacker;
 import org.lapmark.packing.strip.StripSearch;
@@ -54,13 +56,30 @@ public final class LayPlanner {
 
   private final EvaluatedPattern pattern;
   private final Findings findings;
+  private final int runs;
   private final long work;
+  private final Memory memory;
   private final GeometryFactory factory = new GeometryFactory();
 
-  private LayPlanner(EvaluatedPattern pattern, Findings findings, long work) {
+  private LayPlanner(
+      EvaluatedPattern pattern, Findings findings, int runs, long work, Memory memory) {
+    this.runs = runs;
     this.work = work;
+    this.memory = memory;
     this.pattern = pattern;
     this.findings = findings;
+  }
+
+  /** Shapes laid on a strip, and how. */
+  private record Packing(List<StripShape> shapes, double width, StripSearch search) {
+    Packing {
+      shapes = List.copyOf(shapes);
+    }
+
+    StripArrangement remembered(Memory memory) {
+      return memory.of(
+          this, made -> 1 + made.maps().size(), () -> StripPacker.pack(shapes, width, search));
+    }
   }
 
   /** A piece's cut from the material at hand. */
@@ -82,7 +101,23 @@ public final class LayPlanner {
   }
 
   static List<ClothPlan> plan(EvaluatedPattern pattern, Findings findings, long work) {
-    return new LayPlanner(pattern, findings, work).plan();
+    return new LayPlanner(pattern, findings, RUNS, work, Memory.none()).plan();
+  }
+
+  /**
+   * Plans every material that a piece is cut from.
+   *
+   * @param pattern the pattern in one variant
+   * @param findings where problems go
+   * @param effort how hard a short layout is searched for; what doesn't fit shows either way
+   * @param memory what remembers layouts
+   * @return the materials in the order stated; one without a usable width has neither a layout nor
+   *     lengths, one with a piece that doesn't fit a width has no layout for that width
+   */
+  public static List<ClothPlan> plan(
+      EvaluatedPattern pattern, Findings findings, Effort effort, Memory memory) {
+    int runs = effort == Effort.FULL ? RUNS : 1;
+    return new LayPlanner(pattern, findings, runs, WORK, memory).plan();
   }
 
   private List<ClothPlan> plan() {
@@ -197,7 +232,7 @@ public final class LayPlanner {
     // Chords may lie inside the true line by the flatness, on both sides of a gap.
     double gap = curved ? GAP + 2 * FLATNESS : GAP;
     StripArrangement arrangement =
-        StripPacker.pack(shapes, usable, new StripSearch(gap, RUNS, work, SEED));
+        new Packing(shapes, usable, new StripSearch(gap, runs, work, SEED)).remembered(memory);
     Affine shift = Affine.translation(0, cloth.selvedgeMargin());
     List<Placement> placements = new ArrayList<>();
     double length = 0;

@@ -15,4 +15,12 @@ package org.lapmark.packing;
 public record Search(double gap, int runs, int patience, long work, long seed) {
   /** A gap of 2 mm, and about three tenths of a second at most. */
   public static final Search DEFAULT = new Search(2, 40_000, 2_000, 30_000_000L, 20_261_012L);
+
+  /** One arrangement, without searching on. */
+  public static final Search ONCE = new Search(2, 0, 0, 2_000_000L, DEFAULT.seed());
+
+  /** The search that an effort stands for. */
+  public static Search of(Effort effort) {
+    return effort == Effort.FULL ? DEFAULT : ONCE;
+  }
 }

@@ -12,6 +12,7 @@ import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Piece;
+import org.lapmark.packing.Effort;
 import org.lapmark.packing.Search;
 import org.lapmark.print.arrange.Arranged;
 import org.lapmark.print.arrange.Cell;
@@ -51,9 +52,14 @@ import org.lapmark.wording.Wording;
  * @param styles the look of each role
  * @param lettering how wide words come out
  * @param blankTiles whether tiles are drawn that show the inside of a piece and no line
+ * @param effort how hard an arrangement of few pages is searched for
  */
 public record SheetPlanner(
-    Wording wording, StyleSheet styles, LetteringMeasure lettering, boolean blankTiles) {
+    Wording wording,
+    StyleSheet styles,
+    LetteringMeasure lettering,
+    boolean blankTiles,
+    Effort effort) {
   /**
    * A planner that draws every tile.
    *
@@ -62,7 +68,7 @@ public record SheetPlanner(
    * @param lettering how wide words come out
    */
   public SheetPlanner(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
-    this(wording, styles, lettering, true);
+    this(wording, styles, lettering, true, Effort.FULL);
   }
 
   /**
@@ -71,7 +77,17 @@ public record SheetPlanner(
    * @return a planner that leaves those tiles out
    */
   public SheetPlanner withoutBlankTiles() {
-    return new SheetPlanner(wording, styles, lettering, false);
+    return new SheetPlanner(wording, styles, lettering, false, effort);
+  }
+
+  /**
+   * The same with another effort.
+   *
+   * @param other how hard an arrangement is searched for
+   * @return the planner
+   */
+  public SheetPlanner with(Effort other) {
+    return new SheetPlanner(wording, styles, lettering, blankTiles, other);
   }
 
   Typesetting setting() {
@@ -191,7 +207,7 @@ public record SheetPlanner(
         Optional.of(layout.arranged()));
   }
 
-  private static SheetLayout layout(
+  private SheetLayout layout(
       SheetSubject subject, Paper paper, Tiling tiling, Optional<Arranged> earlier) {
     return SheetLayout.of(
         subject.pieces(),
@@ -199,7 +215,7 @@ public record SheetPlanner(
         subject.squares(),
         paper,
         tiling,
-        Search.DEFAULT,
+        Search.of(effort),
         earlier);
   }
 

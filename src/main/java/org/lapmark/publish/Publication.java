@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.arrange.PlanQuality;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
@@ -75,7 +76,12 @@ final class Publication {
       return List.of();
     }
     Workroom room =
-        new Workroom(one, stages, crew, !request.extras().contains(Products.WITHOUT_BLANK_PAGES));
+        new Workroom(
+            one,
+            stages,
+            crew,
+            !request.extras().contains(Products.WITHOUT_BLANK_PAGES),
+            Effort.FULL);
     List<EvaluatedPattern> printed = pieces.in(one.name(), graded, told()::omitted);
     Map<Variant, Manuals> manuals = manuals(room, pieces.isEverything() ? graded : List.of());
     if (one.findings().hasErrors()) {

@@ -30,6 +30,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
@@ -134,12 +135,12 @@ final class RealStages implements Stages {
   }
 
   @Override
-  public Desk desk(Locale language, boolean blankPages) {
-    DocumentWriter writer = new DocumentWriter(templates, memory);
+  public Desk desk(Locale language, boolean blankPages, Effort effort) {
+    DocumentWriter writer = new DocumentWriter(templates, memory, effort);
     return new WritingDesk(
         writer,
-        planner(writer, language, Look.STANDARD, blankPages),
-        planner(writer, language, Look.LARGE_PRINT, blankPages));
+        planner(writer, language, Look.STANDARD, blankPages).with(effort),
+        planner(writer, language, Look.LARGE_PRINT, blankPages).with(effort));
   }
 
   private static SheetPlanner planner(

@@ -13,6 +13,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
@@ -32,7 +33,8 @@ import org.lapmark.publish.request.Request;
 /**
  * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
  * published is found. Of what differs by paper alone, words are set on the first paper and pieces
- * arranged on all; of what isn't as by default, words are set in the first size that has it.
+ * arranged on all, without searching on where they have found a place; of what isn't as by default,
+ * words are set in the first size that has it.
  */
 final class Rehearsal {
   private static final Receiver NOBODY =
@@ -58,7 +60,7 @@ final class Rehearsal {
    *     user's own show what they do
    */
   void make(Stages stages, Crew crew, boolean everyKind) throws IOException {
-    Workroom room = new Workroom(one, stages, crew, true);
+    Workroom room = new Workroom(one, stages, crew, true, Effort.LEAST);
     Map<Variant, Manuals> manuals = room.manuals(graded, false);
     if (one.findings().hasErrors()) {
       return;

@@ -9,6 +9,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
+import org.lapmark.packing.Effort;
 import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternSource;
 
@@ -51,6 +52,8 @@ interface Stages {
   /**
    * What one thread needs to lay out and write documents in a language, with all pages or without
    * those that no line runs over.
+   *
+   * @param effort how hard arrangements are searched for
    */
-  Desk desk(Locale language, boolean blankPages);
+  Desk desk(Locale language, boolean blankPages, Effort effort);
 }

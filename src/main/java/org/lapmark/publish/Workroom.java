@@ -11,6 +11,7 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
+import org.lapmark.packing.Effort;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.Receiver;
@@ -26,11 +27,11 @@ final class Workroom {
   private final Crew crew;
   private final ThreadLocal<Desk> desks;
 
-  Workroom(Opened one, Stages stages, Crew crew, boolean blankPages) {
+  Workroom(Opened one, Stages stages, Crew crew, boolean blankPages, Effort effort) {
     this.one = one;
     this.crew = crew;
     Locale language = one.source().masthead().language();
-    this.desks = ThreadLocal.withInitial(() -> stages.desk(language, blankPages));
+    this.desks = ThreadLocal.withInitial(() -> stages.desk(language, blankPages, effort));
   }
 
   /** What a variant chooses other than by default, as manifest and file names know it. */

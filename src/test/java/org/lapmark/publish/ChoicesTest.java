@@ -36,6 +36,7 @@ import org.lapmark.grade.Grader;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.measure.Variant;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.output.FileNames;
@@ -75,7 +76,7 @@ class ChoicesTest {
     }
 
     @Override
-    public Desk desk(Locale language, boolean blankPages) {
+    public Desk desk(Locale language, boolean blankPages, Effort effort) {
       return new SayingDesk() {
         @Override
         public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {

@@ -34,6 +34,7 @@ import org.lapmark.measure.Variant;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.packing.Effort;
 import org.lapmark.publish.product.Desk;
 import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
@@ -304,7 +305,7 @@ final class Mutants {
     }
     Desk desk =
         desks.computeIfAbsent(
-            source.masthead().language(), language -> stages.desk(language, true));
+            source.masthead().language(), language -> stages.desk(language, true, Effort.FULL));
     Manual manual = desk.manual(pattern, findings);
     if (findings.hasErrors()) {
       return null;

@@ -42,6 +42,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.print.sheet.Tile;
@@ -109,7 +110,7 @@ class PipelineTest {
     }
 
     @Override
-    public Desk desk(Locale language, boolean blankPages) {
+    public Desk desk(Locale language, boolean blankPages, Effort effort) {
       Thread owner = Thread.currentThread();
       return new SayingDesk() {
         @Override

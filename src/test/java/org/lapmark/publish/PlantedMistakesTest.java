@@ -25,6 +25,7 @@ import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
+import org.lapmark.packing.Effort;
 import org.lapmark.print.NestedPlan;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
@@ -67,8 +68,8 @@ class PlantedMistakesTest {
     }
 
     @Override
-    public Desk desk(Locale language, boolean blankPages) {
-      return new QuickDesk(real.desk(language, blankPages));
+    public Desk desk(Locale language, boolean blankPages, Effort effort) {
+      return new QuickDesk(real.desk(language, blankPages, effort));
     }
   }
 

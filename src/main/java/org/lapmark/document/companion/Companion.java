@@ -60,7 +60,7 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
     CompanionSizes sizes = new CompanionSizes(patterns, wording, findings);
     Map<String, Object> model = new LinkedHashMap<>();
     masthead(sizes, model);
-    new CompanionLists(sizes).describe(model);
+    new CompanionLists(sizes, documents).describe(model);
     texts(documents, sizes, model);
     // Style and script as they will stand between their tags: the policy names their hashes.
     String style = "\n" + documents.engine().fill(STYLE, model, wording);

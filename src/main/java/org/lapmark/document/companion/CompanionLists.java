@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.AgeWords;
 import org.lapmark.document.manual.Chosen;
 import org.lapmark.document.manual.Computed;
@@ -21,7 +22,6 @@ import org.lapmark.grade.piece.Piece;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.ClothWidth;
 import org.lapmark.lay.Lay;
-import org.lapmark.lay.LayPlanner;
 import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Purchase;
 import org.lapmark.measure.Dimension;
@@ -36,10 +36,12 @@ import org.lapmark.wording.Wording;
 /** What a companion lists before its steps: what to know, what to buy, what to cut. */
 final class CompanionLists {
   private final CompanionSizes sizes;
+  private final DocumentWriter documents;
   private final Wording wording;
   private final EvaluatedPattern first;
 
-  CompanionLists(CompanionSizes sizes) {
+  CompanionLists(CompanionSizes sizes, DocumentWriter documents) {
+    this.documents = documents;
     this.sizes = sizes;
     this.wording = sizes.wording();
     this.first = sizes.patterns().get(0);
@@ -143,7 +145,7 @@ final class CompanionLists {
   private List<Map<String, Object>> materials() {
     List<List<ClothPlan>> plans =
         sizes.patterns().stream()
-            .map(pattern -> LayPlanner.plan(pattern, sizes.findings()))
+            .map(pattern -> documents.cloths(pattern, sizes.findings()))
             .toList();
     List<Map<String, Object>> materials = new ArrayList<>();
     for (ThingSource material : sizes.source().materials()) {

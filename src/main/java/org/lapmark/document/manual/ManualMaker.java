@@ -14,7 +14,6 @@ import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.lay.ClothPlan;
-import org.lapmark.lay.LayPlanner;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.memory.Memory;
@@ -88,10 +87,6 @@ public final class ManualMaker {
     Optional<Drawing> key = figures.isEmpty() ? Optional.empty() : Optional.of(drawer.key(pattern));
     return new Manual(
         pattern, look, form, steps, notes, printing, cloths, figures, finished, cover, key);
-  }
-
-  public static List<ClothPlan> cloths(EvaluatedPattern pattern, Findings findings) {
-    return LayPlanner.plan(pattern, findings);
   }
 
   private static void add(Manuscript note, List<Inline.Value> values, List<Block.Figure> blocks) {

@@ -15,9 +15,6 @@ import org.locationtech.jts.geom.Polygon;
 
 /** What it saves that rectangles and strips are ruled onto the cloth and not printed. */
 public final class Savings {
-  /** One arrangement, without searching on: the others' places are given. */
-  private static final Search ONCE = new Search(2, 0, 0, 2_000_000L, Search.DEFAULT.seed());
-
   /** Longer than so many pages, a strip is counted by its length. */
   private static final int LONG = 30;
 
@@ -63,7 +60,7 @@ public final class Savings {
 
   private static int tiles(
       List<Shape> shapes, List<Optional<Placement>> fixed, Arranged arranged, TileGrid grid) {
-    Arrangement arrangement = Packer.pack(shapes, grid, ONCE, fixed, arranged.islands());
+    Arrangement arrangement = Packer.pack(shapes, grid, Search.ONCE, fixed, arranged.islands());
     return arrangement.tiles();
   }
 }
