@@ -15,8 +15,8 @@ import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.fastening.Trim;
 import org.lapmark.grade.panel.FastenedThings;
+import org.lapmark.grade.panel.PartOfLine;
 import org.lapmark.grade.panel.PatternEvaluator;
-import org.lapmark.grade.panel.SeamAssembler;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.LineMark;
@@ -96,8 +96,8 @@ final class TrimFactory {
   private double length(List<TrimSource.Stretch> lines) {
     double sum = 0;
     for (TrimSource.Stretch part : lines) {
-      SeamAssembler.Range range =
-          SeamAssembler.range(scope, part.from(), part.to(), length(part.line()), part.line());
+      PartOfLine range =
+          PartOfLine.of(scope, part.from(), part.to(), length(part.line()), part.line());
       sum += range.to() - range.from();
     }
     return sum;

@@ -212,46 +212,9 @@ public final class SeamAssembler {
     Panel panel = shapes.shape(text.part(0, dot));
     SourceText edge = text.part(dot + 1, text.text().length());
     double whole = PatternScope.closed(panel, edge).length();
-    Range range = range(scope, member.from(), member.to(), whole, text);
+    PartOfLine range = PartOfLine.of(scope, member.from(), member.to(), whole, text);
     return Optional.of(
         new Stretch(panel, edge.text(), range.from(), range.to(), against == member.reversed()));
-  }
-
-  /** Where a part of a line begins and ends, in millimetres. */
-  public record Range(double from, double to) {}
-
-  /**
-   * The stated part of a line.
-   *
-   * @param first where it begins, or null for the line's beginning
-   * @param last where it ends, or null for its end
-   * @param text the line as written
-   * @throws FindingException when it doesn't lie on the line
-   */
-  public static Range range(
-      PatternScope scope, Formula first, Formula last, double whole, SourceText text) {
-    double from = first == null ? 0 : scope.along(first, whole);
-    double to = last == null ? whole : scope.along(last, whole);
-    if (!(from >= -Path.JOIN_TOLERANCE
-        && from < to - Path.JOIN_TOLERANCE
-        && to <= whole + Path.JOIN_TOLERANCE)) {
-      Formula at = first == null ? last : first;
-      throw new FindingException(
-          Finding.of(
-              GradeCode.SEAM_PART_OFF_EDGE,
-              at.text().position(),
-              "from",
-              Rounded.hundredth(from),
-              "to",
-              Rounded.hundredth(to),
-              "edge",
-              text.text(),
-              "length",
-              Rounded.hundredth(whole),
-              "size",
-              scope.size()));
-    }
-    return new Range(Math.max(0, from), Math.min(whole, to));
   }
 
   private SeamPart part(Member member, Stretch stretch) {

@@ -58,7 +58,14 @@ final class FasteningNames implements AttachmentSource.Reader<Optional<SourceTex
     while (next.isPresent() && before.add(next.get().text())) {
       next = fastenings.attachment(next.get().text()).flatMap(one -> one.where().read(this));
     }
-    if (next.isPresent() && before.contains(attachment.name().text())) {
+    // A circle is told once, where the first of it stands.
+    boolean first =
+        names.stream()
+            .filter(before::contains)
+            .findFirst()
+            .filter(attachment.name().text()::equals)
+            .isPresent();
+    if (next.isPresent() && first) {
       reading
           .findings()
           .add(
