@@ -58,7 +58,7 @@ public final class KeyWords {
   public Optional<String> printed(Table table, Key<?> key) {
     return word(table.id() + "." + key.name() + ".printed")
         .or(() -> word("*." + key.name() + ".printed"))
-        .or(() -> word(table.id() + ".printed"))
+        .or(() -> word(table.id() + ".*.printed"))
         .or(() -> word("*.printed"));
   }
 
