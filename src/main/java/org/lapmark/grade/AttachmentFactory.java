@@ -12,13 +12,13 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
 import org.lapmark.grade.panel.Extent;
@@ -209,6 +209,7 @@ final class AttachmentFactory {
           number(),
           holder.panel(),
           "",
+          holder.name(),
           holder.wrongSide() != attachment.wrongSide(),
           holder.end(),
           turned(holder.direction()),
@@ -256,6 +257,7 @@ final class AttachmentFactory {
           number(),
           panel.text(),
           caughtAt,
+          "",
           attachment.wrongSide(),
           point,
           turned(inward),

@@ -201,18 +201,10 @@ public record EvaluatedPattern(
    *
    * @param thing the material or hardware
    * @param property the property's name
-   * @return true if it is stated as {@code true}, or as a condition that holds in the variant
+   * @return true if it is stated as {@code yes}, {@code true}, or a condition that holds in the
+   *     variant
    */
   public boolean is(ThingSource thing, String property) {
-    Formula formula = thing.properties().get(property);
-    if (formula == null || formula.text().text().equals("false")) {
-      return false;
-    }
-    if (formula.text().text().equals("true")) {
-      return true;
-    }
-    // What can't be computed is reported where all properties are.
-    return value(formula, new Findings()).orElse(null) instanceof Value.Truth truth
-        && truth.holds();
+    return Traits.holds(thing, property, scope);
   }
 }

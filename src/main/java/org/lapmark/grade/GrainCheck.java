@@ -4,22 +4,18 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.Rounded;
 import org.lapmark.geometry.Inside;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
-import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.panel.DrawnPlaces;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.grade.scope.StatementsByName;
-import org.lapmark.measure.Formula;
-import org.lapmark.measure.Value;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.PanelSource;
@@ -116,25 +112,9 @@ final class GrainCheck {
   private boolean hasGrain(String material) {
     for (ThingSource thing : materials) {
       if (thing.id().text().equals(material)) {
-        return !isTrue(thing.properties().get("no_grain"));
+        return !Traits.holds(thing, "no_grain", scope);
       }
     }
     return true;
-  }
-
-  /** Formulas have no words for yes and no; as a property they stand alone. */
-  private boolean isTrue(Formula formula) {
-    if (formula == null || formula.text().text().equals("false")) {
-      return false;
-    }
-    if (formula.text().text().equals("true")) {
-      return true;
-    }
-    try {
-      return formula.evaluate(scope) instanceof Value.Truth truth && truth.holds();
-    } catch (FindingException | DemandGraph.Unavailable e) {
-      // Whoever lays the pieces out says what is wrong with it.
-      return false;
-    }
   }
 }

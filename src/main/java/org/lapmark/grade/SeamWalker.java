@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Rounded;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.panel.SeamAllowances;
@@ -66,7 +66,7 @@ final class SeamWalker {
     for (int i = 0; i < source.sides().size(); i++) {
       sides.add(assembler.side(source, i));
     }
-    double tolerance = tolerance(source);
+    double tolerance = scope.tolerance(source.tolerance(), findings);
     WalkedSeam seam =
         new WalkedSeam(
             source.name().text(),
@@ -86,26 +86,6 @@ final class SeamWalker {
     corners(source, seam);
     seam.unmarkedCorners().forEach(clip -> unmarked(source, clip));
     return seam;
-  }
-
-  /** How far lengths may differ; where what is stated can't be meant, what is usual. */
-  private double tolerance(SeamSource source) {
-    double stated =
-        source.tolerance() == null
-            ? WalkedSeam.DEFAULT_TOLERANCE
-            : scope.length(source.tolerance());
-    if (stated >= 0) {
-      return stated;
-    }
-    findings.add(
-        Finding.of(
-            GradeCode.SEAM_TOLERANCE_NEGATIVE,
-            source.tolerance().text().position(),
-            "value",
-            Rounded.hundredth(stated),
-            "size",
-            scope.size()));
-    return WalkedSeam.DEFAULT_TOLERANCE;
   }
 
   private void lengths(SeamSource source, WalkedSeam seam, int side) {

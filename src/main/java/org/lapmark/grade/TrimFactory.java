@@ -10,9 +10,9 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.fastening.Trim;
 import org.lapmark.grade.panel.FastenedThings;
 import org.lapmark.grade.panel.PartOfLine;
@@ -21,7 +21,6 @@ import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Panel;
-import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.fastening.TrimSource;
 
@@ -47,7 +46,7 @@ final class TrimFactory {
   Trim build(TrimSource source) {
     ThingSource thing = fastened.thing(source.thing());
     double edge = length(source.along());
-    double tolerance = tolerance(source);
+    double tolerance = scope.tolerance(source.tolerance(), findings);
     if (!source.facing().isEmpty()) {
       facing(source, edge, length(source.facing()), tolerance);
     }
@@ -133,25 +132,6 @@ final class TrimFactory {
         owner.text(),
         "edge",
         name.text());
-  }
-
-  private double tolerance(TrimSource source) {
-    double stated =
-        source.tolerance() == null
-            ? WalkedSeam.DEFAULT_TOLERANCE
-            : scope.length(source.tolerance());
-    if (stated >= 0) {
-      return stated;
-    }
-    findings.add(
-        Finding.of(
-            GradeCode.SEAM_TOLERANCE_NEGATIVE,
-            source.tolerance().text().position(),
-            "value",
-            Rounded.hundredth(stated),
-            "size",
-            scope.size()));
-    return WalkedSeam.DEFAULT_TOLERANCE;
   }
 
   private void facing(TrimSource source, double edge, double other, double tolerance) {

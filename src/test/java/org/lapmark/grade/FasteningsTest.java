@@ -77,6 +77,7 @@ class FasteningsTest {
             OptionalInt.of(11),
             "rear_strip",
             "top",
+            "",
             false,
             corner.plus(new Point(width / 4, 0)),
             new Point(0, 1),
@@ -100,6 +101,7 @@ class FasteningsTest {
         one.piece(),
         one.panel(),
         one.caughtAt(),
+        one.holder(),
         one.wrongSide(),
         rounded(one.point()),
         rounded(one.direction()),
@@ -120,6 +122,7 @@ class FasteningsTest {
     Attached cord = hat.fastened().attachment("first_cord").orElseThrow();
     Attached clasp = hat.fastened().attachment("clasp_on_cord").orElseThrow();
     assertEquals("inner", loop.caughtAt());
+    assertEquals("first_loop", cord.holder());
     assertEquals(8, loop.width(), 1e-9);
     assertEquals(3, cord.width(), 1e-9);
     assertEquals(0, cord.point().distance(loop.end()), 1e-9);

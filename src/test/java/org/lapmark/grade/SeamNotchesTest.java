@@ -12,7 +12,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.code.Rounded;
+import org.lapmark.finding.Rounded;
 import org.lapmark.measure.Variant;
 import org.lapmark.panel.Mark;
 import org.lapmark.seam.NotchLine;

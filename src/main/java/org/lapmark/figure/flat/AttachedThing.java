@@ -62,13 +62,21 @@ record AttachedThing(
           "number",
           Integer.toString(on.piece().number()));
     }
-    needed("width", attached.width());
+    if (!(attached.width() > 0) && !(attached.length() > 0)) {
+      staging.run(() -> needed("width", attached.width()));
+    } else {
+      needed("width", attached.width());
+    }
     needed("length", attached.length());
     double whole = attached.length();
     double seen = cropped == null ? whole : staging.length(cropped, 0.1, whole);
     Strip strip =
         Strip.of(
-            beginning(on, attached), attached.direction(), attached.width(), seen, seen < whole);
+            attached.point().plus(shift(staging, on, attached)),
+            attached.direction(),
+            attached.width(),
+            seen,
+            seen < whole);
     on.checkSeen(laid, attachment.position(), strip.places(laid));
     Optional<Texture> texture =
         (cloth == null
@@ -91,13 +99,17 @@ record AttachedThing(
     }
   }
 
-  /** What is caught in a seam begins at the raw edge. */
-  private static Point beginning(Subject on, Attached attached) {
-    if (attached.caughtAt().isEmpty()) {
-      return attached.point();
+  /** What is caught in a seam begins at the raw edge, and takes along what it holds. */
+  private static Point shift(Staging staging, Subject on, Attached attached) {
+    Attached first = attached;
+    while (!first.holder().isEmpty()) {
+      first = staging.pattern().fastened().attachment(first.holder()).orElseThrow();
     }
-    Path edge = on.panel().line(attached.caughtAt());
-    Point inward = edge.tangentAtLength(edge.nearestLength(attached.point())).quarterTurn();
-    return attached.point().plus(inward.times(-on.allowance(attached.caughtAt())));
+    if (first.caughtAt().isEmpty()) {
+      return new Point(0, 0);
+    }
+    Path edge = on.panel().line(first.caughtAt());
+    Point inward = edge.tangentAtLength(edge.nearestLength(first.point())).quarterTurn();
+    return inward.times(-on.allowance(first.caughtAt()));
   }
 }

@@ -1,2 +1,2 @@
-/** What can be wrong with a pattern in a variant, and how amounts are told. */
+/** What can be wrong with a pattern in a variant. */
 package org.lapmark.grade.code;

@@ -11,6 +11,7 @@ import org.lapmark.geometry.Point;
  * @param piece the piece's number; nothing for a thing
  * @param panel the panel that it lies on
  * @param caughtAt the edge at whose raw edge it begins; empty where it lies inside
+ * @param holder the name of the attachment that holds it; empty where it is attached to the panel
  * @param wrongSide whether it lies on the panel's wrong side
  * @param point where the middle of its beginning lies, on the stitching line if it is caught
  * @param direction where it points from there, of length 1
@@ -23,6 +24,7 @@ public record Attached(
     OptionalInt piece,
     String panel,
     String caughtAt,
+    String holder,
     boolean wrongSide,
     Point point,
     Point direction,

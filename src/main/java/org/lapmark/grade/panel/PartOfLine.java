@@ -2,10 +2,10 @@ package org.lapmark.grade.panel;
 
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Formula;
 

@@ -2,8 +2,8 @@ package org.lapmark.grade.scope;
 
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Rounded;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;

@@ -7,14 +7,15 @@ import java.util.Optional;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.code.Rounded;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.MeasureCode;
@@ -24,6 +25,7 @@ import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
+import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.folder.Limits;
 
 /**
@@ -191,6 +193,29 @@ public final class PatternScope implements Scope {
                 new FindingException(
                     Finding.of(
                         GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value))));
+  }
+
+  /**
+   * How far lengths may differ that are sewn to each other.
+   *
+   * @param stated the formula, or null for what is usual
+   * @param findings told of one that can't be meant; then it is what is usual
+   * @return millimetres
+   */
+  public double tolerance(Formula stated, Findings findings) {
+    double tolerance = stated == null ? WalkedSeam.DEFAULT_TOLERANCE : length(stated);
+    if (tolerance >= 0) {
+      return tolerance;
+    }
+    findings.add(
+        Finding.of(
+            GradeCode.SEAM_TOLERANCE_NEGATIVE,
+            stated.text().position(),
+            "value",
+            Rounded.hundredth(tolerance),
+            "size",
+            size));
+    return WalkedSeam.DEFAULT_TOLERANCE;
   }
 
   /**
