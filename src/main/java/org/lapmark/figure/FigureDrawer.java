@@ -184,14 +184,31 @@ public final class FigureDrawer {
                     staging.size()));
   }
 
-  /** Laid out once: also where it would come out the same if it had to be less high. */
+  /**
+   * Laid out once: also where it would come out the same if it had to be less high. What can be
+   * drawn less high can be drawn.
+   */
   private FigureLayout.Outcome laid(FigureLayout layout) {
-    return HEIGHTS.stream()
-        .filter(less -> less < layout.highest())
-        .flatMap(less -> memory.<FigureLayout.Outcome>known(layout.within(less)).stream())
-        .filter(known -> !known.isLimited())
+    List<FigureLayout> lower =
+        HEIGHTS.stream().filter(less -> less < layout.highest()).map(layout::within).toList();
+    FigureLayout.Outcome outcome =
+        lower.stream()
+            .flatMap(less -> memory.<FigureLayout.Outcome>known(less).stream())
+            .filter(known -> !known.isLimited())
+            .findFirst()
+            .orElseGet(() -> remembered(layout));
+    if (outcome.drawing().isPresent()) {
+      return outcome;
+    }
+    return lower.stream()
+        .map(this::remembered)
+        .filter(less -> less.drawing().isPresent())
         .findFirst()
-        .orElseGet(() -> memory.of(layout, FigureDrawer::weight, () -> layout.lay(lettering)));
+        .orElse(outcome);
+  }
+
+  private FigureLayout.Outcome remembered(FigureLayout layout) {
+    return memory.of(layout, FigureDrawer::weight, () -> layout.lay(lettering));
   }
 
   private static int weight(FigureLayout.Outcome outcome) {

@@ -79,9 +79,7 @@ final class Rehearsal {
             names);
     List<Job> jobs = new ArrayList<>();
     for (Product product : Products.wanted(REQUEST)) {
-      if (product.isTelling()) {
-        jobs.addAll(product.jobs(run));
-      }
+      jobs.addAll(product.rehearsal(run));
     }
     if (everyKind && !manuals.isEmpty()) {
       jobs.add(Job.of(bench -> everyKind(bench.desk(), manuals)));

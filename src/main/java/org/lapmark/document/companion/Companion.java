@@ -37,8 +37,9 @@ import org.lapmark.wording.Wording;
  *
  * @param patterns the pattern in every size of the page, in the order of the size table; without
  *     errors
+ * @param figures whether figures are drawn; without them it only shows what is wrong elsewhere
  */
-public record Companion(List<EvaluatedPattern> patterns) implements Document {
+public record Companion(List<EvaluatedPattern> patterns, boolean figures) implements Document {
   private static final String PAGE = "companion/companion.ftlh";
   private static final String STYLE = "companion/companion.css.ftl";
   private static final String SCRIPT = "companion/companion.js";
@@ -51,6 +52,16 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
     if (patterns.isEmpty()) {
       throw new IllegalArgumentException("a companion has at least one size");
     }
+  }
+
+  /** A whole companion. */
+  public Companion(List<EvaluatedPattern> patterns) {
+    this(patterns, true);
+  }
+
+  /** The same, for who knows already that the figures can be drawn. */
+  public Companion withoutFigures() {
+    return new Companion(patterns, false);
   }
 
   @Override
@@ -107,8 +118,7 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
     model.put("typical", sizes.names().get(sizes.typical()));
   }
 
-  private static void texts(
-      DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
+  private void texts(DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
     PatternSource source = sizes.source();
     Steps steps = StepsReader.read(source.steps(), Targets.of(source), sizes.findings());
     Hazards hazards = sizes.hazards();
@@ -127,9 +137,8 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
     List<String> sections =
         Sections.ids(new Content(source, steps, hazards, Optional.empty(), false));
     model.put("abbreviations", abbreviations(steps, sizes.wording()));
-    CompanionFigures figures =
-        new CompanionFigures(sizes, documents.styles(), documents.lettering(), documents.memory());
-    CompanionText text = new CompanionText(sizes, figures, steps, sections);
+    CompanionFigures drawn = new CompanionFigures(sizes, figures, documents);
+    CompanionText text = new CompanionText(sizes, drawn, steps, sections);
     Map<String, String> notes = new LinkedHashMap<>();
     Targets targets =
         Targets.of(source).withSteps(steps.all().stream().map(Steps.Step::id).toList());
@@ -142,9 +151,9 @@ public record Companion(List<EvaluatedPattern> patterns) implements Document {
     model.put("use", hazards.inUse());
     model.put("stages", stages(steps, text, hazards));
     model.put("steps", steps.all().size());
-    model.put("figures", figures.count());
-    if (figures.count() > 0) {
-      model.put("key", figures.key());
+    model.put("figures", drawn.count());
+    if (drawn.count() > 0) {
+      model.put("key", drawn.key());
     }
     List<String> progress = new ArrayList<>();
     for (int done = 0; done <= steps.all().size(); done++) {

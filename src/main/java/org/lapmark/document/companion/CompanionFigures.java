@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.svg.SvgWriter;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -15,7 +16,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
-import org.lapmark.memory.Memory;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
 
@@ -26,16 +26,25 @@ import org.lapmark.text.Markup;
  */
 final class CompanionFigures {
   private final CompanionSizes sizes;
+  private final boolean drawn;
   private final FigureDrawer drawer;
   private final SvgWriter svg;
   private final PrintForm form;
   private int count;
 
-  CompanionFigures(
-      CompanionSizes sizes, StyleSheet styles, LetteringMeasure lettering, Memory memory) {
+  /**
+   * Figures of one page.
+   *
+   * @param drawn whether they are drawn; if not, only their captions are read
+   */
+  CompanionFigures(CompanionSizes sizes, boolean drawn, DocumentWriter documents) {
     this.sizes = sizes;
+    this.drawn = drawn;
+    StyleSheet styles = documents.styles();
+    LetteringMeasure lettering = documents.lettering();
     this.drawer =
-        new FigureDrawer(sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, memory);
+        new FigureDrawer(
+            sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, documents.memory());
     this.svg = new SvgWriter(styles, lettering);
     this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
   }
@@ -61,6 +70,10 @@ final class CompanionFigures {
     if (source.isEmpty()) {
       return;
     }
+    String caption = sizes.html(source.get().caption());
+    if (!drawn) {
+      return;
+    }
     Map<Integer, Figure> figures = draw(source.get(), sizes.findings());
     if (figures.isEmpty()) {
       return;
@@ -78,7 +91,6 @@ final class CompanionFigures {
     if (swapped) {
       sheets(narrow, "sheet narrow", out);
     }
-    String caption = sizes.html(source.get().caption());
     boolean alike = isAlike(figures) && (!swapped || isAlike(narrow));
     if (!caption.isEmpty() || !alike) {
       out.open("figcaption").raw(caption);

@@ -194,15 +194,15 @@ public final class Canvas {
    * @param covers shapes that lie over it
    */
   public void name(String words, List<Point> shape, List<List<Point>> covers) {
+    Region open = new Region(shape);
+    List<Region> hidden = covers.stream().map(Region::new).toList();
     wish(
         words,
         () -> {
           List<Point> anchors = Polygons.spread(shape, covers);
           return anchors.isEmpty() ? List.of(shape.get(0)) : anchors;
         },
-        point ->
-            Polygons.inside(shape, point)
-                && covers.stream().noneMatch(cover -> Polygons.inside(cover, point)));
+        point -> open.test(point) && hidden.stream().noneMatch(cover -> cover.test(point)));
   }
 
   /** Wishes for a number in a ring. */

@@ -1,7 +1,6 @@
 package org.lapmark.figure.ink;
 
-import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
@@ -39,39 +38,68 @@ final class Raster {
   }
 
   private void mark(Canvas.Stretch stretch) {
-    double length = stretch.from().distance(stretch.to());
-    int steps = (int) Math.ceil(length / (CELL / 2)) + 1;
+    Point from = stretch.from();
+    Point to = stretch.to();
+    int steps = (int) Math.ceil(from.distance(to) / (CELL / 2)) + 1;
+    double across = to.x() - from.x();
+    double down = to.y() - from.y();
     for (int i = 0; i <= steps; i++) {
-      Point at = stretch.from().towards(stretch.to(), (double) i / steps);
-      int column = (int) Math.floor((at.x() - frame.minX()) / CELL);
-      int row = (int) Math.floor((at.y() - frame.minY()) / CELL);
+      double share = (double) i / steps;
+      int column = (int) Math.floor((from.x() + across * share - frame.minX()) / CELL);
+      int row = (int) Math.floor((from.y() + down * share - frame.minY()) / CELL);
       if (column >= 0 && column < columns && row >= 0 && row < rows) {
         cells[row * columns + column] = true;
       }
     }
   }
 
+  /** Marks the cells whose middles a polygon encloses, row by row between its crossings. */
   private void mark(List<Point> polygon) {
+    int[] ends = new int[rows + 1];
+    crossings(polygon, (row, x) -> ends[row + 1]++);
     for (int row = 0; row < rows; row++) {
-      double y = frame.minY() + (row + 0.5) * CELL;
-      List<Double> crossings = new ArrayList<>();
-      for (int i = 1; i < polygon.size(); i++) {
-        Point a = polygon.get(i - 1);
-        Point b = polygon.get(i);
-        if (a.y() <= y != b.y() <= y) {
-          crossings.add(a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
-        }
-      }
-      crossings.sort(Comparator.naturalOrder());
-      for (int i = 1; i < crossings.size(); i += 2) {
-        int from = (int) Math.max(0, Math.ceil((crossings.get(i - 1) - frame.minX()) / CELL - 0.5));
+      ends[row + 1] += ends[row];
+    }
+    double[] crossings = new double[ends[rows]];
+    int[] next = Arrays.copyOf(ends, rows);
+    crossings(polygon, (row, x) -> crossings[next[row]++] = x);
+    for (int row = 0; row < rows; row++) {
+      Arrays.sort(crossings, ends[row], ends[row + 1]);
+      for (int i = ends[row] + 1; i < ends[row + 1]; i += 2) {
+        int from = (int) Math.max(0, Math.ceil((crossings[i - 1] - frame.minX()) / CELL - 0.5));
         int to =
-            (int) Math.min(columns - 1, Math.floor((crossings.get(i) - frame.minX()) / CELL - 0.5));
-        for (int column = from; column <= to; column++) {
-          cells[row * columns + column] = true;
+            (int) Math.min(columns - 1, Math.floor((crossings[i] - frame.minX()) / CELL - 0.5));
+        if (from <= to) {
+          Arrays.fill(cells, row * columns + from, row * columns + to + 1, true);
         }
       }
     }
+  }
+
+  /** Takes where a polygon crosses the middle of a row. */
+  @FunctionalInterface
+  private interface Crossing {
+    void at(int row, double x);
+  }
+
+  private void crossings(List<Point> polygon, Crossing crossing) {
+    for (int i = 1; i < polygon.size(); i++) {
+      Point a = polygon.get(i - 1);
+      Point b = polygon.get(i);
+      // A row more at each end, as halves are rounded.
+      int first = Math.max(0, row(Math.min(a.y(), b.y())) - 1);
+      int last = Math.min(rows - 1, row(Math.max(a.y(), b.y())) + 1);
+      for (int row = first; row <= last; row++) {
+        double y = frame.minY() + (row + 0.5) * CELL;
+        if (a.y() <= y != b.y() <= y) {
+          crossing.at(row, a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+        }
+      }
+    }
+  }
+
+  private int row(double y) {
+    return (int) Math.floor((y - frame.minY()) / CELL);
   }
 
   /** Each sum counts the marked cells above and to the left. */
@@ -89,11 +117,11 @@ final class Raster {
   }
 
   /** How many marked cells a box has. */
-  int count(Box box) {
-    int left = clamp((int) Math.floor((box.minX() - frame.minX()) / CELL), columns);
-    int right = clamp((int) Math.ceil((box.maxX() - frame.minX()) / CELL), columns);
-    int top = clamp((int) Math.floor((box.minY() - frame.minY()) / CELL), rows);
-    int bottom = clamp((int) Math.ceil((box.maxY() - frame.minY()) / CELL), rows);
+  int count(double minX, double minY, double maxX, double maxY) {
+    int left = clamp((int) Math.floor((minX - frame.minX()) / CELL), columns);
+    int right = clamp((int) Math.ceil((maxX - frame.minX()) / CELL), columns);
+    int top = clamp((int) Math.floor((minY - frame.minY()) / CELL), rows);
+    int bottom = clamp((int) Math.ceil((maxY - frame.minY()) / CELL), rows);
     int width = columns + 1;
     return sums[bottom * width + right]
         - sums[top * width + right]
@@ -102,8 +130,8 @@ final class Raster {
   }
 
   /** How much of a box is marked, in square millimetres. */
-  double area(Box box) {
-    return count(box) * CELL * CELL;
+  double area(double minX, double minY, double maxX, double maxY) {
+    return count(minX, minY, maxX, maxY) * CELL * CELL;
   }
 
   private static int clamp(int value, int most) {

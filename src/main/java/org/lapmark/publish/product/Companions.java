@@ -1,7 +1,9 @@
 package org.lapmark.publish.product;
 
 import java.util.List;
+import java.util.function.Function;
 import org.lapmark.document.companion.Companion;
+import org.lapmark.grade.EvaluatedPattern;
 
 /** The companion, which is for no paper: of all sizes, or of all that consist of the same. */
 final class Companions extends Product {
@@ -11,6 +13,16 @@ final class Companions extends Product {
 
   @Override
   public List<Job> jobs(Run run) {
+    return jobs(run, Companion::new);
+  }
+
+  /** Each figure can be drawn here that can be drawn in the instructions of its size. */
+  @Override
+  public List<Job> rehearsal(Run run) {
+    return jobs(run, patterns -> new Companion(patterns).withoutFigures());
+  }
+
+  private List<Job> jobs(Run run, Function<List<EvaluatedPattern>, Companion> companion) {
     return run.groups().stream()
         .map(
             group ->
@@ -22,7 +34,7 @@ final class Companions extends Product {
                             group.names().isEmpty()
                                 ? run.names().alone(".html")
                                 : run.names().of(group.purpose(), ".html"),
-                            new Companion(group.patterns()))))
+                            companion.apply(group.patterns()))))
         .toList();
   }
 }

@@ -1,5 +1,6 @@
 package org.lapmark.publish.product;
 
+import java.util.List;
 import java.util.Optional;
 import org.lapmark.document.Document;
 import org.lapmark.document.book.CompleteDocument;
@@ -14,8 +15,8 @@ final class CompleteDocuments extends ReadProduct {
   }
 
   @Override
-  public boolean isTelling() {
-    return false; // The instructions and the tiles have all of it.
+  public List<Job> rehearsal(Run run) {
+    return List.of(); // The instructions and the tiles have all of it.
   }
 
   @Override

@@ -49,11 +49,14 @@ public abstract class Product {
     return false;
   }
 
-  /** Whether it says or shows more than others do, so that a check has to make it. */
-  public boolean isTelling() {
-    return true;
-  }
-
   /** What is to be done to make it, in a fixed order; nothing where the run gives nothing. */
   public abstract List<Job> jobs(Run run);
+
+  /**
+   * What of it a check has to make: nothing where other products say and show all of it, and not
+   * what can't fail where they can be made.
+   */
+  public List<Job> rehearsal(Run run) {
+    return jobs(run);
+  }
 }

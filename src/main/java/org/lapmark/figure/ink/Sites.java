@@ -1,0 +1,286 @@
+package org.lapmark.figure.ink;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Point;
+
+/**
+ * The places in one frame where a label may stand: clear of lines and of lettering. The longer a
+ * leader and the more lines it crosses, the dearer is a place. Some ten thousand are looked at for
+ * each label, so that they are numbers until one is kept.
+ */
+final class Sites {
+  private static final double STEP = 1.5;
+  private static final double BORDER = 0.5;
+  private static final int KEPT = 90;
+
+  /** So many of the cheapest are kept even where they are nearly the same. */
+  private static final int ALIKE = 12;
+
+  private static final double SHORTEST_LEADER = 2.5;
+  private static final double LEADER = 5;
+  private static final double TEXTURE = 14;
+  private static final double CROSSING = 2.5;
+  private static final double LATER_ANCHOR = 0.3;
+  private static final double BROKEN_LINE = 1.5;
+  private static final double FROM_HOME = 0.2;
+  private static final double SLANT = 0.15;
+
+  /** Between lettering and its leader. */
+  private static final double GAP = 0.9;
+
+  private static final double GAP_ABOVE = 0.4;
+
+  /** A point so far beside lettering has its leader at the end of a line. */
+  private static final double ASIDE = 1.5;
+
+  /** The number of an anchor that stands for none: a label at home. */
+  private static final int HOME = -1;
+
+  private final Canvas canvas;
+  private final Box frame;
+  private final Raster drawn;
+  private final Raster filled;
+  private final Stretches stretches;
+  private final List<Box> keptClear = new ArrayList<>();
+  private final List<Box> uncrossed = new ArrayList<>();
+
+  Sites(Canvas canvas, Box frame) {
+    this.canvas = canvas;
+    this.frame = frame;
+    this.drawn = Raster.ofLines(frame, canvas.lines());
+    this.filled = Raster.ofShapes(frame, canvas.covered());
+    this.stretches = new Stretches(canvas.lines());
+    for (Box text : canvas.texts()) {
+      keptClear.add(text.expanded(LabelPlacer.CLEAR));
+      uncrossed.add(text.expanded(0.6));
+    }
+  }
+
+  /**
+   * The cheapest places of a label, at most ninety, in the order of their cost.
+   *
+   * @param wish the label
+   * @param anchors the points that it may name
+   */
+  List<PlacedLabel> of(Canvas.Wish wish, List<Point> anchors) {
+    List<List<String>> ways = LineBreaks.of(wish, canvas);
+    Cheapest cheapest = new Cheapest();
+    List<Survey> surveys = new ArrayList<>();
+    for (List<String> lines : ways) {
+      Survey survey = new Survey(wish, anchors, lines, surveys.size());
+      surveys.add(survey);
+      survey.look(cheapest);
+    }
+    Taken taken = new Taken();
+    List<PlacedLabel> kept = new ArrayList<>();
+    while (kept.size() < KEPT && !cheapest.isEmpty()) {
+      int place = cheapest.take();
+      Survey survey = surveys.get(cheapest.survey(place));
+      int column = cheapest.column(place);
+      int row = cheapest.row(place);
+      if (kept.size() >= ALIKE && taken.isNear(survey.lines.size(), column, row)) {
+        continue;
+      }
+      PlacedLabel label = survey.label(cheapest, place);
+      if (!isCovered(label)) {
+        taken.add(survey.lines.size(), column, row);
+        kept.add(priced(label));
+      }
+    }
+    kept.sort(Comparator.comparingDouble(PlacedLabel::cost));
+    return kept;
+  }
+
+  private boolean isCovered(PlacedLabel placed) {
+    return placed.start() != null
+        && uncrossed.stream()
+            .anyMatch(text -> Canvas.crosses(text, placed.start(), placed.anchor()));
+  }
+
+  private PlacedLabel priced(PlacedLabel placed) {
+    return placed.start() == null
+        ? placed
+        : placed.costing(
+            placed.cost() + CROSSING * stretches.crossed(placed.start(), placed.anchor()));
+  }
+
+  /** Where places of a like number of lines have been kept. */
+  private static final class Taken {
+    /** Two places are nearly the same when they are a step apart, or on one another. */
+    private final Set<Long> near = new HashSet<>();
+
+    void add(int lines, int column, int row) {
+      for (int across = -1; across <= 1; across++) {
+        for (int down = -1; down <= 1; down++) {
+          near.add(key(lines, column + across, row + down));
+        }
+      }
+    }
+
+    boolean isNear(int lines, int column, int row) {
+      return near.contains(key(lines, column, row));
+    }
+
+    private static long key(int lines, int column, int row) {
+      return ((long) lines << 48) + ((long) (column + 1) << 24) + row + 1;
+    }
+  }
+
+  /** A look at every place for a label broken into lines in one way. */
+  private final class Survey {
+    private final Canvas.Wish wish;
+    private final List<Point> anchors;
+    private final List<String> lines;
+    private final int number;
+    private final double width;
+    private final double height;
+    private final double extra;
+    private final double[] anchorX;
+    private final double[] anchorY;
+
+    Survey(Canvas.Wish wish, List<Point> anchors, List<String> lines, int number) {
+      this.wish = wish;
+      this.anchors = anchors;
+      this.lines = lines;
+      this.number = number;
+      this.width =
+          wish.ring()
+              ? LabelPlacer.RING
+              : lines.stream().mapToDouble(canvas::width).max().orElse(0);
+      this.height =
+          wish.ring()
+              ? LabelPlacer.RING
+              : canvas.lineHeight() + (lines.size() - 1) * canvas.leading();
+      this.extra = (lines.size() - 1) * BROKEN_LINE;
+      this.anchorX = anchors.stream().mapToDouble(Point::x).toArray();
+      this.anchorY = anchors.stream().mapToDouble(Point::y).toArray();
+    }
+
+    void look(Cheapest cheapest) {
+      int row = 0;
+      for (double y = frame.minY() + BORDER; y + height <= frame.maxY() - BORDER; y += STEP) {
+        int column = 0;
+        for (double x = frame.minX() + BORDER; x + width <= frame.maxX() - BORDER; x += STEP) {
+          if (isFree(x, y)) {
+            price(x, y, column, row, cheapest);
+          }
+          column++;
+        }
+        row++;
+      }
+    }
+
+    private boolean isFree(double x, double y) {
+      double right = x + width;
+      double bottom = y + height;
+      double clear = LabelPlacer.CLEAR;
+      if (drawn.count(x - clear, y - clear, right + clear, bottom + clear) > 0) {
+        return false;
+      }
+      for (int i = 0; i < keptClear.size(); i++) {
+        Box other = keptClear.get(i);
+        if (other.minX() < right && x < other.maxX() && other.minY() < bottom && y < other.maxY()) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private void price(double x, double y, int column, int row, Cheapest cheapest) {
+      Box box = Box.at(x, y, width, height);
+      // No line runs through the box, so that all of it is where its middle is.
+      if (wish.home() != null && wish.home().test(box.centre())) {
+        // At home a label stands as near as it can to the first point.
+        double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
+        cheapest.add(extra + FROM_HOME * off, number, column, row, HOME);
+        return;
+      }
+      Box clear = box.expanded(LabelPlacer.CLEAR);
+      double area = clear.width() * clear.height();
+      double texture =
+          TEXTURE * filled.area(clear.minX(), clear.minY(), clear.maxX(), clear.maxY()) / area;
+      int best = HOME;
+      double least = Double.POSITIVE_INFINITY;
+      for (int i = 0; i < anchorX.length; i++) {
+        double anchorAcross = anchorX[i];
+        double anchorDown = anchorY[i];
+        if (anchorAcross >= clear.minX()
+            && anchorAcross <= clear.maxX()
+            && anchorDown >= clear.minY()
+            && anchorDown <= clear.maxY()) {
+          continue;
+        }
+        double across;
+        double down;
+        if (wish.ring()) {
+          Point start = start(box, anchors.get(i));
+          across = Math.abs(start.x() - anchorAcross);
+          down = Math.abs(start.y() - anchorDown);
+        } else {
+          across = Math.abs(startX(box, anchorAcross) - anchorAcross);
+          down = Math.abs(startY(box, anchorAcross, anchorDown) - anchorDown);
+        }
+        double length = Math.sqrt(across * across + down * down);
+        // Leaders that run steeply from the side of a line of text look torn off.
+        double slant = Math.min(across, down) * SLANT;
+        double cost = length + extra + texture + LATER_ANCHOR * i + slant + LEADER;
+        if (length >= SHORTEST_LEADER && cost < least) {
+          least = cost;
+          best = i;
+        }
+      }
+      if (best != HOME) {
+        cheapest.add(least, number, column, row, best);
+      }
+    }
+
+    PlacedLabel label(Cheapest cheapest, int place) {
+      double x = frame.minX() + BORDER;
+      for (int i = 0; i < cheapest.column(place); i++) {
+        x += STEP;
+      }
+      double y = frame.minY() + BORDER;
+      for (int i = 0; i < cheapest.row(place); i++) {
+        y += STEP;
+      }
+      Box box = Box.at(x, y, width, height);
+      int number = cheapest.anchor(place);
+      Point anchor = number == HOME ? null : anchors.get(number);
+      Point start = number == HOME ? null : start(box, anchor);
+      return new PlacedLabel(wish, lines, box, start, anchor, cheapest.cost(place));
+    }
+
+    /** Where the leader leaves the lettering: at one of its ends, or above or below its middle. */
+    private Point start(Box box, Point anchor) {
+      if (wish.ring()) {
+        Point out = anchor.minus(box.centre()).unit();
+        return box.centre().plus(out.times(LabelPlacer.RING / 2));
+      }
+      return new Point(startX(box, anchor.x()), startY(box, anchor.x(), anchor.y()));
+    }
+
+    private static double startX(Box box, double anchor) {
+      if (anchor < box.minX() - ASIDE) {
+        return box.minX() - GAP;
+      }
+      if (anchor > box.maxX() + ASIDE) {
+        return box.maxX() + GAP;
+      }
+      double inset = Math.min(3, box.width() / 3);
+      return Math.max(box.minX() + inset, Math.min(box.maxX() - inset, anchor));
+    }
+
+    private static double startY(Box box, double anchorAcross, double anchorDown) {
+      double middle = (box.minY() + box.maxY()) / 2;
+      if (anchorAcross < box.minX() - ASIDE || anchorAcross > box.maxX() + ASIDE) {
+        return middle;
+      }
+      return anchorDown < middle ? box.minY() - GAP_ABOVE : box.maxY() + GAP_ABOVE;
+    }
+  }
+}
