@@ -78,7 +78,7 @@ record Opened(Path folder, PatternSource source, Findings findings, Optional<Thr
   }
 
   /** What is wrong in several sizes or places in the same way is told once. */
-  private Findings told() {
+  Findings told() {
     return hasSizes()
         ? findings.joined("size", source.sizes().sizes()).causes()
         : findings.causes();

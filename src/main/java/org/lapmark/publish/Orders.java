@@ -67,7 +67,7 @@ final class Orders {
     private final Path folder;
     private final Optional<String> common;
     private final Optional<String> run;
-    private final Optional<List<Path>> done;
+    private final Optional<FinishedRuns.UpToDate> done;
     private Opened opened;
 
     private Order(Path folder, Optional<String> common) {
@@ -81,7 +81,7 @@ final class Orders {
       return common.flatMap(each -> Fingerprint.of(folder, request, papers, each));
     }
 
-    private Optional<List<Path>> upToDate(String hash) {
+    private Optional<FinishedRuns.UpToDate> upToDate(String hash) {
       try {
         return FinishedRuns.upToDate(
             request.output().toAbsolutePath().normalize(), folder.getFileName().toString(), hash);
@@ -108,9 +108,12 @@ final class Orders {
 
     /** What there is of a folder that is done. */
     Outcome told(Listener listener) {
-      Outcome outcome =
-          new Outcome(folder, new Result(done.orElseThrow(), new Findings()), Optional.empty());
+      FinishedRuns.UpToDate run = done.orElseThrow();
+      Findings findings = new Findings();
+      run.told().findings().forEach(findings::add);
+      Outcome outcome = new Outcome(folder, new Result(run.files(), findings), Optional.empty());
       listener.upToDate(folder);
+      run.told().omitted().forEach(what -> listener.omitted(folder, what));
       listener.ended(outcome);
       return outcome;
     }

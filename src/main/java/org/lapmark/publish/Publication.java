@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.Variant;
 import org.lapmark.packing.Effort;
@@ -17,6 +18,7 @@ import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.output.FileNames;
 import org.lapmark.publish.output.Manifest;
 import org.lapmark.publish.output.OutputFolder;
+import org.lapmark.publish.output.ToldBefore;
 import org.lapmark.publish.product.Arrangements;
 import org.lapmark.publish.product.LargePrint;
 import org.lapmark.publish.product.Manuals;
@@ -106,13 +108,15 @@ final class Publication {
       List<String> missing =
           request.extras().stream().flatMap(extra -> extra.missing(one.source()).stream()).toList();
       missing.forEach(what -> listener.omitted(one.folder(), what));
-      // What a run has to say is said again by running again.
-      boolean quiet = one.findings().sorted().isEmpty() && missing.isEmpty() && omitted.isEmpty();
+      omitted.addAll(missing);
+      Findings told = one.told();
+      ToldBefore said = new ToldBefore(told.sorted(), omitted);
       draft
           .publish(
               entries,
               old -> isReplaced(old, entries, names),
-              quiet ? hash.get() : Optional.empty())
+              told.leftOut() == 0 ? hash.get() : Optional.empty(),
+              said)
           .forEach((file, kept) -> listener.setAside(one.folder(), file, kept));
       Path target = request.output().resolve(pattern);
       return entries.stream().map(entry -> target.resolve(entry.name())).sorted().toList();

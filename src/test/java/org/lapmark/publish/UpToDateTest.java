@@ -27,6 +27,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.document.template.Templates;
+import org.lapmark.finding.FindingText;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.product.Products;
@@ -42,6 +43,7 @@ class UpToDateTest {
   private Path folder;
   private Path output;
   private final List<String> told = new ArrayList<>();
+  private final List<String> omitted = new ArrayList<>();
   private final Listener listener =
       new Listener() {
         @Override
@@ -52,6 +54,11 @@ class UpToDateTest {
         @Override
         public void upToDate(Path pattern) {
           told.add("nothing to do for " + pattern.getFileName());
+        }
+
+        @Override
+        public void omitted(Path pattern, String what) {
+          omitted.add(what);
         }
 
         @Override
@@ -255,7 +262,7 @@ class UpToDateTest {
   }
 
   @Test
-  void aWarningIsToldEachTime() throws IOException {
+  void aWarningIsToldAgainThoughNothingIsMade() throws IOException {
     edit(
         "pattern.yaml",
         text ->
@@ -268,12 +275,30 @@ class UpToDateTest {
           new Publisher(TemplateFolder.bundled())
               .publish(List.of(folder), request(), listener)
               .get(0);
-      assertEquals(List.of("making tag"), told);
+      assertEquals(List.of(run == 0 ? "making tag" : "nothing to do for tag"), told);
       assertFalse(outcome.result().written().isEmpty());
-      warnings.add(outcome.result().findings().sorted().toString());
+      warnings.add(
+          outcome.result().findings().sorted().stream()
+              .map(finding -> finding + FindingText.message(finding) + FindingText.hint(finding))
+              .toList()
+              .toString());
     }
     assertTrue(warnings.get(0).length() > 10, warnings.get(0));
     assertEquals(warnings.get(0), warnings.get(1));
+  }
+
+  @Test
+  void whatIsntMadeIsToldAgain() throws IOException {
+    Request walked = request().with(Products.WALK);
+    List<List<String>> left = new ArrayList<>();
+    for (int run = 0; run < 2; run++) {
+      publish(walked, folder);
+      left.add(List.copyOf(omitted));
+      omitted.clear();
+    }
+    assertEquals(List.of("nothing to do for tag"), told);
+    assertEquals(List.of("no walk: the pattern states no seams"), left.get(0));
+    assertEquals(left.get(0), left.get(1));
   }
 
   @Test

@@ -15,13 +15,14 @@ import java.util.Optional;
 
 /**
  * Which runs a pattern's output folder has seen through, by a hash of all that they depended on,
- * and what each left there. A run is up to date while every file of it is as it was left.
+ * and what each left there and had to say. A run is up to date while every file of it is as it was
+ * left.
  */
 public final class FinishedRuns {
   /** The file in a pattern's output folder. */
   static final String NAME = ".lapmark-runs";
 
-  private static final String HEAD = "lapmark-runs 1";
+  private static final String HEAD = "lapmark-runs 2";
   private static final String RUN = "run";
 
   /** So many runs with other wishes are remembered, the latest last. */
@@ -45,9 +46,30 @@ public final class FinishedRuns {
     }
   }
 
-  private final Map<String, List<Left>> runs;
+  /** A run: the files that it left, and what it said. */
+  record Finished(List<Left> files, ToldBefore told) {
+    /** Copies the list. */
+    Finished {
+      files = List.copyOf(files);
+    }
+  }
 
-  private FinishedRuns(Map<String, List<Left>> runs) {
+  /**
+   * A run that needn't be made again.
+   *
+   * @param files the files, sorted
+   * @param told what it had to say
+   */
+  public record UpToDate(List<Path> files, ToldBefore told) {
+    /** Copies the list. */
+    public UpToDate {
+      files = List.copyOf(files);
+    }
+  }
+
+  private final Map<String, Finished> runs;
+
+  private FinishedRuns(Map<String, Finished> runs) {
     this.runs = Collections.unmodifiableMap(new LinkedHashMap<>(runs));
   }
 
@@ -57,9 +79,9 @@ public final class FinishedRuns {
    * @param output the folder that has one folder a pattern
    * @param pattern what the pattern's output folder is called, or how its name begins
    * @param hash of all that the run depends on
-   * @return the files, sorted; nothing if the run has to be made
+   * @return the files and what was said; nothing if the run has to be made
    */
-  public static Optional<List<Path>> upToDate(Path output, String pattern, String hash)
+  public static Optional<UpToDate> upToDate(Path output, String pattern, String hash)
       throws IOException {
     if (!Files.isDirectory(output)) {
       return Optional.empty();
@@ -77,9 +99,9 @@ public final class FinishedRuns {
       }
     }
     for (Path folder : folders) {
-      List<Left> files = of(folder).runs.get(hash);
-      if (files != null) {
-        return all(folder, files);
+      Finished run = of(folder).runs.get(hash);
+      if (run != null) {
+        return all(folder, run.files()).map(files -> new UpToDate(files, run.told()));
       }
     }
     return Optional.empty();
@@ -100,7 +122,7 @@ public final class FinishedRuns {
   /** What is known of a folder; nothing when its list is missing or makes no sense. */
   static FinishedRuns of(Path folder) throws IOException {
     Path file = folder.resolve(NAME);
-    Map<String, List<Left>> runs = new LinkedHashMap<>();
+    Map<String, Finished> runs = new LinkedHashMap<>();
     if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS) || Files.size(file) > MOST_BYTES) {
       return new FinishedRuns(runs);
     }
@@ -108,22 +130,32 @@ public final class FinishedRuns {
     if (!lines[0].equals(HEAD) || !lines[lines.length - 1].isEmpty()) {
       return new FinishedRuns(runs);
     }
-    List<Left> files = null;
+    String run = null;
     for (int i = 1; i < lines.length - 1; i++) {
       String[] fields = lines[i].split("\t", -1);
       if (fields.length == 2 && fields[0].equals(RUN)) {
-        files = new ArrayList<>();
-        runs.put(fields[1], files);
-      } else if (fields.length == 3
-          && files != null
-          && fields[1].matches("[0-9]{1,18}")
-          && Manifest.isPlace(fields[2])) {
-        files.add(new Left(fields[0], Long.parseLong(fields[1]), fields[2]));
+        run = fields[1];
+        runs.put(run, new Finished(List.of(), ToldBefore.NOTHING));
       } else {
-        return new FinishedRuns(Map.of());
+        Optional<Finished> more =
+            run == null ? Optional.empty() : with(runs.get(run), lines[i], fields);
+        if (more.isEmpty()) {
+          return new FinishedRuns(Map.of());
+        }
+        runs.put(run, more.get());
       }
     }
     return new FinishedRuns(runs);
+  }
+
+  /** A run with one more line; nothing if it makes no sense. */
+  private static Optional<Finished> with(Finished run, String line, String[] fields) {
+    if (fields.length == 3 && fields[1].matches("[0-9]{1,18}") && Manifest.isPlace(fields[2])) {
+      List<Left> files = new ArrayList<>(run.files());
+      files.add(new Left(fields[0], Long.parseLong(fields[1]), fields[2]));
+      return Optional.of(new Finished(files, run.told()));
+    }
+    return run.told().with(line).map(told -> new Finished(run.files(), told));
   }
 
   /**
@@ -131,23 +163,27 @@ public final class FinishedRuns {
    *
    * @param hash of all that it depended on; empty if that isn't known, so that it isn't remembered
    * @param own the files that it left
+   * @param told what it had to say
    * @param all all files that stand in the folder now; runs of which one is gone are forgotten
    */
-  FinishedRuns with(Optional<String> hash, List<Left> own, List<Manifest.Entry> all) {
+  FinishedRuns with(
+      Optional<String> hash, List<Left> own, ToldBefore told, List<Manifest.Entry> all) {
     Map<String, String> known = new LinkedHashMap<>();
     all.forEach(entry -> known.put(entry.name(), entry.hash()));
-    Map<String, List<Left>> next = new LinkedHashMap<>();
+    Map<String, Finished> next = new LinkedHashMap<>();
     runs.forEach(
-        (run, files) -> {
-          if (files.stream().allMatch(file -> file.hash().equals(known.get(file.name())))) {
-            next.put(run, files);
+        (run, finished) -> {
+          if (finished.files().stream()
+              .allMatch(file -> file.hash().equals(known.get(file.name())))) {
+            next.put(run, finished);
           }
         });
-    hash.ifPresent(
-        run -> {
-          next.remove(run);
-          next.put(run, List.copyOf(own));
-        });
+    hash.filter(run -> told.isWritable())
+        .ifPresent(
+            run -> {
+              next.remove(run);
+              next.put(run, new Finished(own, told));
+            });
     while (next.size() > MOST) {
       next.remove(next.keySet().iterator().next());
     }
@@ -157,9 +193,9 @@ public final class FinishedRuns {
   byte[] bytes() {
     StringBuilder text = new StringBuilder(HEAD).append('\n');
     runs.forEach(
-        (run, files) -> {
+        (run, finished) -> {
           text.append(RUN).append('\t').append(run).append('\n');
-          for (Left file : files) {
+          for (Left file : finished.files()) {
             text.append(file.hash())
                 .append('\t')
                 .append(file.size())
@@ -167,6 +203,7 @@ public final class FinishedRuns {
                 .append(file.name())
                 .append('\n');
           }
+          finished.told().lines().forEach(line -> text.append(line).append('\n'));
         });
     return text.toString().getBytes(StandardCharsets.UTF_8);
   }

@@ -101,10 +101,14 @@ public final class OutputFolder {
      * @param entries the files written
      * @param replaced which of our own earlier files go away; the others are carried over
      * @param run a hash of all that the files depend on; nothing if that isn't known
+     * @param told what the run has to say beside the files
      * @return what was kept under another name: that name by the file's
      */
     public SortedMap<String, String> publish(
-        List<Manifest.Entry> entries, Predicate<Manifest.Entry> replaced, Optional<String> run)
+        List<Manifest.Entry> entries,
+        Predicate<Manifest.Entry> replaced,
+        Optional<String> run,
+        ToldBefore told)
         throws IOException {
       SortedMap<String, String> aside = new TreeMap<>();
       Set<String> names = new LinkedHashSet<>();
@@ -139,7 +143,7 @@ public final class OutputFolder {
       }
       Files.write(
           fresh.resolve(FinishedRuns.NAME),
-          FinishedRuns.of(target).with(run, left, all).bytes(),
+          FinishedRuns.of(target).with(run, left, told, all).bytes(),
           StandardOpenOption.CREATE_NEW);
       Files.delete(fresh.resolve(MARK));
       swap();

@@ -230,7 +230,7 @@ class OutputFolderTest {
     OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     try (OutputFolder.Draft draft = folder.draft()) {
-      draft.publish(write(draft, content), replaced, RUN);
+      draft.publish(write(draft, content), replaced, RUN, ToldBefore.NOTHING);
     }
   }
 
@@ -239,7 +239,7 @@ class OutputFolderTest {
     OutputFolder folder = new OutputFolder(output, "tote", "1", checkpoint);
     folder.repair();
     OutputFolder.Draft draft = folder.draft();
-    draft.publish(write(draft, content), this::replaced, RUN);
+    draft.publish(write(draft, content), this::replaced, RUN, ToldBefore.NOTHING);
   }
 
   private static List<Manifest.Entry> write(OutputFolder.Draft draft, Map<String, String> content)
