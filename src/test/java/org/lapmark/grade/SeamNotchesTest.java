@@ -141,8 +141,7 @@ class SeamNotchesTest {
                   - {edges: [a.top, {tab: on_eased}], ease: 10 mm}
                   - [c.bottom]
             """);
-    assertEquals(
-        List.of("on_edge 25", "round_corner 130", "on_other 135"), caught(pattern, 0, 0));
+    assertEquals(List.of("on_edge 25", "round_corner 130", "on_other 135"), caught(pattern, 0, 0));
     assertEquals(List.of("on_other 135", "round_corner 130"), caught(pattern, 0, 1));
     assertEquals(List.of("on_edge 165", "round_corner 90"), caught(pattern, 1, 0));
     assertEquals(List.of("on_eased 66.67"), caught(pattern, 2, 0));

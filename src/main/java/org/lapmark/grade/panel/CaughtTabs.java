@@ -194,8 +194,7 @@ public final class CaughtTabs {
         SeamAssembler.Stretch stretch = stretches.get(i).get();
         List<String> edges = stretch.edges();
         if (stretch.panel().name().equals(spot.panel().name()) && edges.contains(spot.edge())) {
-          double drawn =
-              SeamAssembler.before(stretch.panel(), edges, spot.edge()) + spot.at();
+          double drawn = SeamAssembler.before(stretch.panel(), edges, spot.edge()) + spot.at();
           double at = ClosedLine.of(stretch.panel(), stretch.line()).closed(drawn);
           if (at >= stretch.from() - Path.JOIN_TOLERANCE
               && at <= stretch.to() + Path.JOIN_TOLERANCE) {
@@ -217,8 +216,7 @@ public final class CaughtTabs {
     }
     Panel panel = assembler.shape(place.panel());
     Path line = PatternScope.edge(panel, place.edge());
-    double left =
-        place.at() == null ? line.length() / 2 : scope.along(place.at(), line.length());
+    double left = place.at() == null ? line.length() / 2 : scope.along(place.at(), line.length());
     String name = place.edge().text();
     for (String edge : panel.chains().getOrDefault(name, List.of(name))) {
       double length = panel.line(edge).length();

@@ -222,9 +222,7 @@ public final class SeamAssembler {
   }
 
   private List<Optional<Stretch>> stretches(SeamSource.Side side, boolean against) {
-    return side.members().stream()
-        .map(member -> stretch(member, against))
-        .toList();
+    return side.members().stream().map(member -> stretch(member, against)).toList();
   }
 
   private Optional<Stretch> stretch(Member member, boolean against) {
