@@ -77,6 +77,7 @@ final class SeamWalker {
             joints.joints(source));
     for (int side = 0; side < sides.size(); side++) {
       lengths(source, seam, side);
+      assembler.caught().contradictions(source, side).forEach(findings::add);
     }
     for (int side = 1; side < sides.size(); side++) {
       notches(source, seam, side);

@@ -78,7 +78,8 @@ public record SeamSource(
    * Something caught in the seam.
    *
    * @param width its edge, its width, or the attachment that it is
-   * @param at where its middle lies, from the side's start, as a length or a fraction
+   * @param at where its middle lies, from the side's start, as a length or a fraction; null where
+   *     the attachment says so
    */
   public record Tab(Member width, Formula at) {}
 }

@@ -1,6 +1,7 @@
 package org.lapmark.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayOutputStream;
@@ -37,7 +38,7 @@ class ReadmeTest {
   void theWalkLeadsFromAnEmptyFolderToAPattern() throws IOException {
     Map<String, String> files = new LinkedHashMap<>();
     List<String> dialogues = new ArrayList<>();
-    read(files, dialogues);
+    read(README, files, dialogues);
     assertEquals(
         List.of(
             "leaf-tag/sizes.csv",
@@ -70,6 +71,35 @@ class ReadmeTest {
     }
   }
 
+  /** The guide's bag is published as it stands there, without a word to say against it. */
+  @Test
+  void theWholeSmallBagOfTheGuideIsPublished() throws IOException {
+    Map<String, String> files = new LinkedHashMap<>();
+    read(Path.of("src", "readme", "guide", "bag.md"), files, new ArrayList<>());
+    assertEquals(4, files.size(), files.keySet().toString());
+    for (Map.Entry<String, String> file : files.entrySet()) {
+      Path path = home.resolve(file.getKey());
+      Files.createDirectories(path.getParent());
+      Files.writeString(path, file.getValue());
+    }
+    ByteArrayOutputStream said = new ByteArrayOutputStream();
+    Console console = new Console(said, said, StandardCharsets.UTF_8, home);
+    int code =
+        CommandRunner.run(
+            new String[] {"publish", "reed-pouch", "--size", "S", "--paper", "a4"},
+            console,
+            new Workshop.Real());
+    String told = said.toString(StandardCharsets.UTF_8);
+    assertEquals(0, code, told);
+    assertFalse(told.contains("warning:"), told);
+    Path pdf = home.resolve("build-output/published/reed-pouch/reed-pouch-1-S-a4.pdf");
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      String text = new PDFTextStripper().getText(document);
+      assertTrue(text.contains("Fold the tab through the ring"), text);
+      assertTrue(text.contains("D-ring"), text);
+    }
+  }
+
   @Test
   void everyPictureShownIsThereAndSmall() throws IOException {
     long sum = 0;
@@ -85,8 +115,9 @@ class ReadmeTest {
   }
 
   /** Files stand below a paragraph that is nothing but their name, dialogues begin with $ java. */
-  private static void read(Map<String, String> files, List<String> dialogues) throws IOException {
-    Node node = Parser.builder().build().parse(Files.readString(README)).getFirstChild();
+  private static void read(Path page, Map<String, String> files, List<String> dialogues)
+      throws IOException {
+    Node node = Parser.builder().build().parse(Files.readString(page)).getFirstChild();
     for (; node != null; node = node.getNext()) {
       if (!(node instanceof FencedCodeBlock block)) {
         continue;

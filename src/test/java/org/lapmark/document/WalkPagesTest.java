@@ -86,6 +86,18 @@ class WalkPagesTest {
     assertTrue(text.contains("make 6 clips 8 mm (5/16 in) deep, 7 mm apart"), text);
   }
 
+  /** What is caught is called as it is stated, not by the formula of its width. */
+  @Test
+  void whatIsCaughtHasTheNameOfItsAttachment() throws Exception {
+    String text =
+        String.join(
+            " ",
+            Documents.texts(page("src/test/resources/org/lapmark/shelf/millrace-drum-bag", "S")));
+    assertTrue(text.contains("Caught on side 1: left tab, "), text);
+    assertTrue(text.contains("Caught on side 1: right tab, "), text);
+    assertFalse(text.contains("zip panel"), text);
+  }
+
   /** The panel of the whole front is cut by no piece; the half that it is unfolded from is. */
   @Test
   void derivedPanelsHaveTheNamesOfTheirPieces() throws Exception {

@@ -113,6 +113,47 @@ class SeamNotchesTest {
   }
 
   @Test
+  void whatIsCaughtLiesWhereItsAttachmentSays() throws IOException {
+    EvaluatedPattern pattern =
+        grade(
+            """
+            panels:
+              a: {rectangle: {width: 100 mm, height: 80 mm}}
+              b: {rectangle: {width: 180 mm, height: 20 mm}}
+              c: {rectangle: {width: 90 mm, height: 80 mm}}
+            attachments:
+              on_edge: {thing: zip, panel: a, edge: top, at: 1/4, width: 10 mm}
+              round_corner: {thing: zip, panel: a, edge: right, at: 30 mm, width: 10 mm}
+              on_other: {thing: zip, panel: b, edge: bottom, at: 1/4, width: 10 mm}
+              on_eased: {thing: zip, panel: c, edge: bottom, at: 30 mm, width: 10 mm}
+            seams:
+              along:
+                sides:
+                  - [a.top, a.right, {tab: on_edge}, {tab: round_corner}, {tab: on_other}]
+                  - [b.bottom, {tab: on_other}, {tab: round_corner}]
+              ring:
+                closed: true
+                sides:
+                  - {edges: [a.top, a.right, {tab: on_edge}, {tab: round_corner}], start: 40 mm}
+                  - [b.bottom]
+              eased:
+                sides:
+                  - {edges: [a.top, {tab: on_eased}], ease: 10 mm}
+                  - [c.bottom]
+            """);
+    assertEquals(List.of("on_edge 25", "round_corner 130", "on_other 135"), caught(pattern, 0, 0));
+    assertEquals(List.of("on_other 135", "round_corner 130"), caught(pattern, 0, 1));
+    assertEquals(List.of("on_edge 165", "round_corner 90"), caught(pattern, 1, 0));
+    assertEquals(List.of("on_eased 66.67"), caught(pattern, 2, 0));
+  }
+
+  private static List<String> caught(EvaluatedPattern pattern, int seam, int side) {
+    return pattern.seams().get(seam).sides().get(side).tabs().stream()
+        .map(tab -> tab.name() + " " + Rounded.hundredth(tab.at()))
+        .toList();
+  }
+
+  @Test
   void comeFromSharpCornersUnlessThereIsACornerAlready() throws IOException {
     EvaluatedPattern pattern =
         grade(

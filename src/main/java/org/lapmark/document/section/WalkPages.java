@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.fastening.Trim;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.print.NumberWords;
@@ -218,7 +219,13 @@ public record WalkPages(String size, List<Seam> seams) {
                 "edge",
                 EdgeWords.of(List.of(part.substring(dot + 1)), wording).get(0)));
       }
-      String owner = dot > 0 ? part.substring(0, dot) : part;
+      // A maker buys the zip, not its trim.
+      String owner =
+          pattern
+              .fastened()
+              .trim(part)
+              .map(Trim::thing)
+              .orElse(dot > 0 ? part.substring(0, dot) : part);
       return pattern.source().hardware().stream()
           .filter(thing -> thing.id().text().equals(owner))
           .map(

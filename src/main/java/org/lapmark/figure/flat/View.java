@@ -91,7 +91,8 @@ record View(
   private static final Key<Entries<SourceText>> TURNED = Key.of("turned", FigureForms.EDGES);
   private static final Key<Entries<Shown>> SHOW =
       Key.of("show", FigureForms.each(FigureForms.constant(Shown.class)));
-  private static final Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL).unless("yes");
+  private static final Key<TemplateText> NAME =
+      Key.of("name", FigureForms.LABEL).unless("number, name, material and side");
   private static final Key<Entries<SewnLine>> LINES = Key.of("lines", SewnLine.LIST);
   private static final Key<Entries<Label>> LABELS = Key.of("labels", Label.LIST);
   private static final Key<Entries<Dimension>> DIMENSIONS = Key.of("dimensions", Dimension.LIST);

@@ -75,6 +75,10 @@ public enum GradeCode implements FindingCode {
   SEAM_PART_OFF_EDGE,
   /** Something is caught in a seam beyond its ends. */
   SEAM_TAB_OUTSIDE,
+  /** Something is caught in a seam, and nothing says where. */
+  SEAM_TAB_UNPLACED,
+  /** Something is caught in a seam elsewhere than its attachment says. */
+  SEAM_TAB_ELSEWHERE(Severity.WARNING),
   /** Notches that nearly meet, and don't. */
   SEAM_NOTCHES_APART(Severity.WARNING),
   /** A notch that has no partner where every notch must have one. */

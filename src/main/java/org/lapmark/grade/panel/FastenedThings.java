@@ -146,6 +146,11 @@ public final class FastenedThings {
     presence.require(attachment.ref(), name);
   }
 
+  /** Notes that what is asked for depends on how an attachment is stated. */
+  void note(AttachmentSource attachment) {
+    graph.note(new Fact.Stated(attachment.ref()));
+  }
+
   /**
    * How much room something takes that is attached: what is stated, or else what the piece or the
    * thing says.

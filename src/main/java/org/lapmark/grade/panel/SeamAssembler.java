@@ -24,7 +24,6 @@ import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.source.SeamSource;
 import org.lapmark.source.SeamSource.Member;
-import org.lapmark.source.fastening.AttachmentSource;
 import org.lapmark.source.fastening.TrimSource;
 
 /** Puts the sides of a seam together in one variant, each in the order of sewing. */
@@ -34,6 +33,7 @@ public final class SeamAssembler {
   private final FastenedThings fastened;
   private final BiFunction<Panel, List<String>, List<Mark.Notch>> notches;
   private final SeamAllowances allowances;
+  private final CaughtTabs caught;
 
   /**
    * Prepares the work.
@@ -52,6 +52,12 @@ public final class SeamAssembler {
     this.fastened = fastened;
     this.notches = notches;
     this.allowances = allowances;
+    this.caught = new CaughtTabs(scope, fastened, this);
+  }
+
+  /** What is caught in seams. */
+  public CaughtTabs caught() {
+    return caught;
   }
 
   /**
@@ -87,7 +93,7 @@ public final class SeamAssembler {
     double whole = parts.stream().mapToDouble(SeamPart::length).sum();
     List<SeamSide.Tab> tabs = new ArrayList<>();
     for (SeamSource.Tab tab : source.tabs()) {
-      tabs.add(tab(tab, whole));
+      tabs.add(caught.tab(seam, index, tab, whole));
     }
     List<SeamSide> basted = new ArrayList<>();
     for (SeamSource.Side layer : source.basted()) {
@@ -114,7 +120,7 @@ public final class SeamAssembler {
   public List<Double> lengths(SeamSource seam, int index) {
     List<Double> lengths = new ArrayList<>();
     for (Member member : seam.sides().get(index).members()) {
-      lengths.add(stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member)));
+      lengths.add(length(member));
     }
     return lengths;
   }
@@ -167,6 +173,16 @@ public final class SeamAssembler {
             Known.listed(edges)));
   }
 
+  /** A panel before it is marked. */
+  Panel shape(SourceText name) {
+    return shapes.shape(name);
+  }
+
+  /** How long a member is, in millimetres. */
+  double length(Member member) {
+    return stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member));
+  }
+
   private double fixed(Member member) {
     Formula formula =
         fastened
@@ -197,10 +213,16 @@ public final class SeamAssembler {
 
   /** The members of a side that are edges, in the order of sewing; lengths are empty. */
   public List<Optional<Stretch>> stretches(SeamSource seam, int index) {
-    boolean against = isAgainst(seam, index);
-    return seam.sides().get(index).members().stream()
-        .map(member -> stretch(member, against))
-        .toList();
+    return stretches(seam.sides().get(index), isAgainst(seam, index));
+  }
+
+  /** The members of a layer basted to a side that are edges, as {@link #stretches} of the side. */
+  List<Optional<Stretch>> layer(SeamSource seam, int index, SeamSource.Side layer) {
+    return stretches(layer, isAgainst(seam, index));
+  }
+
+  private List<Optional<Stretch>> stretches(SeamSource.Side side, boolean against) {
+    return side.members().stream().map(member -> stretch(member, against)).toList();
   }
 
   private Optional<Stretch> stretch(Member member, boolean against) {
@@ -313,54 +335,5 @@ public final class SeamAssembler {
       }
     }
     return 0;
-  }
-
-  private SeamSide.Tab tab(SeamSource.Tab tab, double whole) {
-    Optional<AttachmentSource> attachment = fastened.attachment(tab.width().text().text());
-    double width = attachment.isPresent() ? width(attachment.get(), tab) : width(tab.width());
-    double at = scope.along(tab.at(), whole);
-    if (!(at - width / 2 >= -Path.JOIN_TOLERANCE
-        && at + width / 2 <= whole + Path.JOIN_TOLERANCE)) {
-      throw new FindingException(
-          Finding.of(
-              GradeCode.SEAM_TAB_OUTSIDE,
-              tab.at().text().position(),
-              "tab",
-              tab.width().text().text(),
-              "from",
-              Rounded.hundredth(at - width / 2),
-              "to",
-              Rounded.hundredth(at + width / 2),
-              "length",
-              Rounded.hundredth(whole),
-              "size",
-              scope.size()));
-    }
-    String text = tab.width().text().text();
-    return new SeamSide.Tab(called(attachment).orElse(text), width, at);
-  }
-
-  private double width(Member member) {
-    return stretch(member, false).map(Stretch::length).orElseGet(() -> fixed(member));
-  }
-
-  private double width(AttachmentSource attachment, SeamSource.Tab tab) {
-    fastened.require(attachment, tab.width().text());
-    return fastened.extent(attachment).width();
-  }
-
-  /** How something caught is called that is stated as an attachment: by what states its width. */
-  private Optional<String> called(Optional<AttachmentSource> attachment) {
-    return attachment.flatMap(
-        one -> {
-          if (one.width() != null) {
-            return Optional.of(one.width().text().text());
-          }
-          return one.end() == null
-              ? Optional.empty()
-              : fastened
-                  .piece(one.piece().text())
-                  .map(piece -> piece.panel().text() + '.' + one.end().text());
-        });
   }
 }

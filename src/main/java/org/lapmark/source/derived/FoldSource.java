@@ -23,8 +23,8 @@ import org.lapmark.source.variant.VariantValues;
  */
 public record FoldSource(SourceText panel, SourceText from, SourceText to, String edge)
     implements DerivedSource {
-  private static final Key<SourceText> FROM = Key.required("from", Forms.CORNER);
-  private static final Key<SourceText> TO = Key.required("to", Forms.CORNER);
+  private static final Key<SourceText> FROM = Key.required("from", Forms.FOLD_END);
+  private static final Key<SourceText> TO = Key.required("to", Forms.FOLD_END);
   private static final Key<SourceText> EDGE = Key.of("edge", Forms.NEW_NAME).unless("fold");
 
   static final DerivedKind FOLD =

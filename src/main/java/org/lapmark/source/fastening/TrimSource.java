@@ -57,12 +57,13 @@ public record TrimSource(
   }
 
   /**
-   * How it is called as a part of a seam: by what says how wide it shows.
+   * How it is called as a part of a seam: by its thing's width, or by its own name where it says
+   * itself how wide it shows.
    *
    * @return such as {@code zip.visible_width}
    */
   public String called() {
-    return visibleWidth == null ? thing.text() + '.' + VISIBLE_WIDTH : visibleWidth.text().text();
+    return visibleWidth == null ? thing.text() + '.' + VISIBLE_WIDTH : name.text();
   }
 
   /** Its identity. */

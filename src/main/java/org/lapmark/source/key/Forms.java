@@ -66,6 +66,10 @@ public final class Forms {
   public static final Form<SourceText> CORNER =
       new Form<>("name of a corner", defined("name"), Reading::corner);
 
+  /** Where a fold ends. */
+  public static final Form<SourceText> FOLD_END =
+      new Form<>("name of an edge, chain or corner", defined("name"), Reading::corner);
+
   /** One name or several. */
   public static final Form<List<SourceText>> NAMES =
       new Form<>("list of names", defined("names"), Reading::texts);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.SourceCode;
@@ -213,8 +214,10 @@ final class FasteningReader {
                 name.text(),
                 "asked",
                 choice == WHAT ? "what" : "where",
-                "ways",
-                choice.shown());
+                "mend",
+                choice == WHAT ? mendWhat(in) : mendWhere(in),
+                "keys",
+                String.join(", ", choice == WHAT ? List.of() : inTheWay(in)));
         sound = false;
       }
     }
@@ -231,6 +234,43 @@ final class FasteningReader {
               in.get(WIDTH),
               in.get(LENGTH)));
     }
+  }
+
+  private static String mendWhat(Stated in) {
+    return in.has(PIECE) || in.has(THING) ? "both" : "neither";
+  }
+
+  /** What would make a place of what is written. */
+  private static String mendWhere(Stated in) {
+    List<Key<?>> anchors = anchors(in);
+    if (anchors.size() > 1) {
+      return "several";
+    }
+    if (anchors.isEmpty()) {
+      return in.has(PANEL) ? "onPanel" : "nowhere";
+    }
+    return inTheWay(in).isEmpty() ? "panel" : anchors.get(0) == HELD_BY ? "held" : "surplus";
+  }
+
+  private static List<Key<?>> anchors(Stated in) {
+    return Stream.<Key<?>>of(EDGE, MARK, CORNER, HELD_BY).filter(in::has).toList();
+  }
+
+  /** The keys of which some have to go: several places, or what the one place has no use for. */
+  private static List<String> inTheWay(Stated in) {
+    List<Key<?>> anchors = anchors(in);
+    if (anchors.size() != 1) {
+      return anchors.stream().<String>map(Key::name).toList();
+    }
+    Key<?> anchor = anchors.get(0);
+    return Stream.<Key<?>>of(PANEL, AT, INSET)
+        .filter(in::has)
+        .filter(
+            key ->
+                WHERE.ways().stream()
+                    .noneMatch(way -> way.contains(anchor.name()) && way.contains(key.name())))
+        .<String>map(Key::name)
+        .toList();
   }
 
   /** Whether all could be read that is stated, besides to which variants it belongs. */

@@ -34,7 +34,7 @@ final class PieceReader {
       Key.required("cut", Forms.list(Forms.map(CUT_TABLE), 1, Integer.MAX_VALUE));
   private static final Key<Formula> ALLOWANCE = Key.of("allowance", Forms.LENGTH).unless("0 mm");
   private static final Key<List<SourceText>> ON_FOLD =
-      Key.of("on_fold", Forms.list(Forms.CORNER).with("minItems", 2, "maxItems", 2));
+      Key.of("on_fold", Forms.list(Forms.FOLD_END).with("minItems", 2, "maxItems", 2));
   private static final Key<Boolean> PRINTED = Key.of("printed", Forms.TRUTH);
   private static final Table TABLE =
       Table.of("piece", NUMBER, NAME, PANEL, CUT, ALLOWANCE)

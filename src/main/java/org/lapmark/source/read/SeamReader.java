@@ -38,7 +38,7 @@ final class SeamReader {
   private static final Table SEAM_LENGTH = Table.of("seam_length", LENGTH, NOTCH);
 
   private static final Key<Formula> TAB = Key.required("tab", CAUGHT);
-  private static final Key<Formula> AT = Key.required("at", Forms.PLACE);
+  private static final Key<Formula> AT = Key.of("at", Forms.PLACE);
   private static final Table SEAM_TAB = Table.of("seam_tab", TAB, AT);
 
   private static final Form<List<YamlNode>> PARTS =
