@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 
@@ -56,6 +57,21 @@ public record Panel(
    */
   public static boolean isPart(String name, String edge) {
     return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
+  }
+
+  /**
+   * A placement line.
+   *
+   * @param name its name
+   * @return where it runs, unless none is called so
+   */
+  public Optional<Path> placementLine(String name) {
+    return marks.stream()
+        .filter(LineMark.Placement.class::isInstance)
+        .map(LineMark.Placement.class::cast)
+        .filter(line -> line.name().equals(name))
+        .map(LineMark.Placement::path)
+        .findFirst();
   }
 
   /**

@@ -38,6 +38,8 @@ class ExamplesTest {
     spots.put("view", new Spot("layers: [{%s}]", "piece"));
     String view = "pieces: [{piece: 1, ";
     spots.put("line", new Spot(view + "lines: [{%s}]}]", "sew", "distance"));
+    spots.put("gap", new Spot(view + "lines: [{sew: top, gaps: [{%s}]}]}]", "from", "to"));
+    spots.put("tack", new Spot(view + "tacks: [{%s}]}]", "box", "edge"));
     spots.put("label", new Spot(view + "labels: [{%s}]}]", "text", "edge"));
     spots.put("dimension", new Spot(view + "dimensions: [{%s}]}]", "width"));
     spots.put("thing", new Spot(view + "things: [{%s}]}]", "length", "width", "edge", "cloth"));
@@ -72,6 +74,10 @@ class ExamplesTest {
     }
     if (where.equals("view") && key.equals("zip")) {
       entry.put("length", example("view/length"));
+    }
+    if (where.equals("line") && key.equals("stitch")) {
+      entry.remove("sew");
+      entry.put("hand", example("line/hand"));
     }
     if (where.equals("view") && key.equals("cropped")) {
       entry.put("edge", example("view/edge"));

@@ -142,6 +142,28 @@ record Dimension(
     return new Span(a, b, beside, staging.dimension(place, Math.abs(last - first)));
   }
 
+  /** The length of a stretch of a line, on whichever side of the picture it lies. */
+  static Measure along(
+      Staging staging,
+      Subject on,
+      PlacedBody laid,
+      Position place,
+      Path line,
+      SourceText edge,
+      Extent.Stretch stretch) {
+    double allowance =
+        on.placement(edge).isPresent() ? 0 : on.allowance(on.edgeAt(edge, stretch.from()));
+    Point left = line.tangentAtLength(stretch.middle()).quarterTurn().times(-1);
+    Point a = line.atLength(stretch.from()).plus(left.times(allowance));
+    Point b = line.atLength(stretch.to()).plus(left.times(allowance));
+    Point outward = laid.map().applyVector(left);
+    Beside beside =
+        Math.abs(outward.x()) > Math.abs(outward.y())
+            ? outward.x() > 0 ? Beside.RIGHT : Beside.LEFT
+            : outward.y() > 0 ? Beside.BELOW : Beside.ABOVE;
+    return new Span(a, b, beside, staging.dimension(place, stretch.length()));
+  }
+
   private Measure allowance(Staging staging, Subject on, PlacedBody laid) {
     Path line = on.line(edge);
     double allowance = on.allowance(on.edges(edge).get(0));

@@ -2,6 +2,7 @@ package org.lapmark.figure.flat;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -66,6 +67,16 @@ record Subject(
       path = path == null ? next : path.then(next);
     }
     return path;
+  }
+
+  /** A placement line of the panel; nothing if none is called so, or an edge is. */
+  Optional<Path> placement(SourceText reference) {
+    String name = reference.text();
+    if (panel().chains().containsKey(name)
+        || panel().edges().stream().anyMatch(edge -> edge.name().equals(name))) {
+      return Optional.empty();
+    }
+    return panel().placementLine(name);
   }
 
   /** The direction from an edge's chord into the panel, which lies on its right hand. */

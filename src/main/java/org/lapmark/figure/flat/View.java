@@ -48,6 +48,7 @@ import org.lapmark.source.yaml.YamlNode;
  * @param name its name: the author's own; null for the computed one
  * @param named whether it is named at all
  * @param lines stitching and emphasised edges
+ * @param tacks boxes and bars of stitches
  * @param labels labels
  * @param dimensions dimensions
  * @param things what lies on it
@@ -71,6 +72,7 @@ record View(
     TemplateText name,
     boolean named,
     List<SewnLine> lines,
+    List<Tack> tacks,
     List<Label> labels,
     List<Dimension> dimensions,
     List<Thing> things,
@@ -94,6 +96,7 @@ record View(
   private static final Key<TemplateText> NAME =
       Key.of("name", FigureForms.LABEL).unless("number, name, material and side");
   private static final Key<Entries<SewnLine>> LINES = Key.of("lines", SewnLine.LIST);
+  private static final Key<Entries<Tack>> TACKS = Key.of("tacks", Tack.LIST);
   private static final Key<Entries<Label>> LABELS = Key.of("labels", Label.LIST);
   private static final Key<Entries<Dimension>> DIMENSIONS = Key.of("dimensions", Dimension.LIST);
   private static final Key<Entries<Thing>> THINGS = Key.of("things", Thing.LIST);
@@ -117,6 +120,7 @@ record View(
               SHOW,
               NAME,
               LINES,
+              TACKS,
               LABELS,
               DIMENSIONS,
               THINGS,
@@ -126,7 +130,7 @@ record View(
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
   private static final List<Key<?>> NEEDS_PIECE =
-      List.of(CROPPED, TURNED, SHOW, LINES, LABELS, THINGS, CLIPS, AROUND);
+      List.of(CROPPED, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, AROUND);
 
   /** What is looked at of a zip. */
   private static final List<Key<?>> BESIDE_ZIP =
@@ -186,6 +190,7 @@ record View(
             List.of("yes", "no").contains(named) ? null : keys.get(NAME),
             !named.equals("no"),
             keys.all(LINES),
+            keys.all(TACKS),
             keys.all(LABELS),
             keys.all(DIMENSIONS),
             keys.all(THINGS),
@@ -241,7 +246,16 @@ record View(
       staging.attempt(() -> thing.stage(staging, subject, laid)).ifPresent(overlays::add);
     }
     for (SewnLine line : lines) {
-      staging.attempt(() -> line.stage(staging, subject, laid)).ifPresent(details::add);
+      staging
+          .attempt(() -> line.stage(staging, subject, laid))
+          .ifPresent(
+              staged -> {
+                details.add(staged.detail());
+                measures.addAll(staged.gaps());
+              });
+    }
+    for (Tack tack : tacks) {
+      staging.attempt(() -> tack.stage(staging, subject, laid)).ifPresent(details::add);
     }
     for (Clips one : clips) {
       staging

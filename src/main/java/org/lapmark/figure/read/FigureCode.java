@@ -69,6 +69,12 @@ public enum FigureCode implements FindingCode {
   FIGURE_STRETCH_BACKWARDS,
   /** What has to stretch from one place to another doesn't. */
   FIGURE_STRETCH_EMPTY,
+  /** A gap lies outside what is sewn, or in another. */
+  FIGURE_GAP_OUTSIDE,
+  /** Places along edges that don't follow one another. */
+  FIGURE_EXTENT_OF_SEVERAL,
+  /** A line beside a placement line. */
+  FIGURE_BESIDE_MARK,
   /** Something that only a piece can show is stated of a zip. */
   FIGURE_NEEDS_PIECE,
   /** Curves alone are clipped of an edge that has none. */

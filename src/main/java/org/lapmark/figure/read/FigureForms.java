@@ -46,6 +46,10 @@ public final class FigureForms {
   /** Edges or chains: one, several, or all. */
   public static final Form<Entries<SourceText>> EDGES = each(EDGE);
 
+  /** What stitching follows: edges, chains or a placement line. */
+  public static final Form<Entries<SourceText>> SEWN =
+      each(value("name of an edge, a chain or a placement line", Forms.LINE, Values::text));
+
   /** A length. */
   public static final Form<Formula> LENGTH = value("length", Forms.LENGTH, Values::formula);
 
