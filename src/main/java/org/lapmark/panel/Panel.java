@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 
@@ -57,6 +58,32 @@ public record Panel(
    */
   public static boolean isPart(String name, String edge) {
     return name.startsWith(edge + "_") && name.substring(edge.length()).matches("_+[0-9]+");
+  }
+
+  /**
+   * A fold line or a placement line, at which it may be folded.
+   *
+   * @param name its name
+   * @return where it runs, unless none is called so
+   */
+  public Optional<Path> creaseLine(String name) {
+    return linesWithin().filter(line -> line.name().equals(name)).map(LineMark::path).findFirst();
+  }
+
+  /**
+   * The names of its fold lines and placement lines.
+   *
+   * @return the names, in order
+   */
+  public List<String> creaseLines() {
+    return linesWithin().map(LineMark::name).toList();
+  }
+
+  private Stream<LineMark> linesWithin() {
+    return marks.stream()
+        .filter(LineMark.class::isInstance)
+        .map(LineMark.class::cast)
+        .filter(line -> !line.splits());
   }
 
   /**

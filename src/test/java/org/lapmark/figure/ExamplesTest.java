@@ -38,6 +38,7 @@ class ExamplesTest {
     spots.put("view", new Spot("layers: [{%s}]", "piece"));
     String view = "pieces: [{piece: 1, ";
     spots.put("line", new Spot(view + "lines: [{%s}]}]", "sew", "distance"));
+    spots.put("fold", new Spot(view + "folds: [{%s}]}]", "edge", "over"));
     spots.put("gap", new Spot(view + "lines: [{sew: top, gaps: [{%s}]}]}]", "from", "to"));
     spots.put("tack", new Spot(view + "tacks: [{%s}]}]", "box", "edge"));
     spots.put("label", new Spot(view + "labels: [{%s}]}]", "text", "edge"));
@@ -74,6 +75,11 @@ class ExamplesTest {
     }
     if (where.equals("view") && key.equals("zip")) {
       entry.put("length", example("view/length"));
+    }
+    if (where.equals("fold") && Set.of("from_edge", "from", "to_edge", "to").contains(key)) {
+      entry.remove("edge");
+      entry.put("from_edge", example("fold/from_edge"));
+      entry.put("to_edge", example("fold/to_edge"));
     }
     if (where.equals("line") && key.equals("stitch")) {
       entry.remove("sew");

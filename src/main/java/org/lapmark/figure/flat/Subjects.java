@@ -8,9 +8,12 @@ import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Body;
 import org.lapmark.figure.workpiece.Cloth;
+import org.lapmark.figure.workpiece.Crease;
 import org.lapmark.figure.workpiece.Cut;
 import org.lapmark.figure.workpiece.Flap;
+import org.lapmark.figure.workpiece.FoldedCloth;
 import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Tape;
 import org.lapmark.finding.SourceText;
@@ -92,7 +95,29 @@ final class Subjects {
             view.turn(),
             view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
     return new Subject(
-        names, piece, material, left, turned, view.side(), view.turn(), view.hasBand(), cloth);
+        names,
+        piece,
+        material,
+        left,
+        turned,
+        view.side(),
+        view.turn(),
+        view.hasBand(),
+        folded(view, staging, panel, cloth));
+  }
+
+  /** Folded at its lines, one after another; a line that can't be folded at is left out. */
+  private static Body folded(View view, Staging staging, Panel panel, Cloth flat) {
+    List<Crease> creases = new ArrayList<>();
+    Path lying = flat.outline();
+    for (Fold fold : view.folds()) {
+      Path before = lying;
+      Optional<Crease> crease =
+          staging.attempt(() -> fold.stage(staging, staging.names(), panel, before));
+      crease.ifPresent(creases::add);
+      lying = crease.map(one -> Lines.crop(before, one.on(), one.away()).path()).orElse(before);
+    }
+    return creases.isEmpty() ? flat : FoldedCloth.of(flat, creases);
   }
 
   private static Point farthest(Path outline, Point direction) {

@@ -43,6 +43,7 @@ import org.lapmark.source.yaml.YamlNode;
  * @param edge the edge along which layers meet, or null
  * @param cropped how much of it is drawn from that edge on, or null for all
  * @param cutAway the side on which a layer is cut away to show those beneath, or null
+ * @param folds lines at which it is folded over, one after another
  * @param turned edges whose allowance is folded away
  * @param shown what else is drawn
  * @param name its name: the author's own; null for the computed one
@@ -67,6 +68,7 @@ record View(
     SourceText edge,
     Formula cropped,
     Beside cutAway,
+    List<Fold> folds,
     List<SourceText> turned,
     Set<Shown> shown,
     TemplateText name,
@@ -90,6 +92,7 @@ record View(
   static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
   static final Key<Formula> CROPPED = Key.of("cropped", FigureForms.LENGTH);
   static final Key<Beside> CUT_AWAY = Key.of("cut_away", FigureForms.constant(Beside.class));
+  private static final Key<Entries<Fold>> FOLDS = Key.of("folds", Fold.LIST);
   private static final Key<Entries<SourceText>> TURNED = Key.of("turned", FigureForms.EDGES);
   private static final Key<Entries<Shown>> SHOW =
       Key.of("show", FigureForms.each(FigureForms.constant(Shown.class)));
@@ -116,6 +119,7 @@ record View(
               EDGE,
               CROPPED,
               CUT_AWAY,
+              FOLDS,
               TURNED,
               SHOW,
               NAME,
@@ -130,7 +134,7 @@ record View(
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
   private static final List<Key<?>> NEEDS_PIECE =
-      List.of(CROPPED, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, AROUND);
+      List.of(CROPPED, FOLDS, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, AROUND);
 
   /** What is looked at of a zip. */
   private static final List<Key<?>> BESIDE_ZIP =
@@ -167,6 +171,17 @@ record View(
       }
     } else {
       keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
+      for (Key<?> key : List.<Key<?>>of(CROPPED, CUT_AWAY)) {
+        if (keys.has(FOLDS) && keys.has(key)) {
+          keys.report(
+              Faults.of(
+                  keys.node(key).position(),
+                  FigureCode.FIGURE_KEYS_TOGETHER,
+                  "names",
+                  "folds’ and ‘" + key.name()),
+              key);
+        }
+      }
       if (keys.has(CROPPED)) {
         keys.need(EDGE);
       }
@@ -185,6 +200,7 @@ record View(
             keys.get(EDGE),
             keys.get(CROPPED),
             keys.get(CUT_AWAY),
+            keys.all(FOLDS),
             keys.all(TURNED),
             FigureForms.ordered(keys.all(SHOW), Shown.class),
             List.of("yes", "no").contains(named) ? null : keys.get(NAME),
@@ -196,7 +212,7 @@ record View(
             keys.all(THINGS),
             keys.all(CLIPS),
             keys.get(AROUND));
-    return keys.amiss(PIECE, ZIP, TRIM, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED)
+    return keys.amiss(PIECE, ZIP, TRIM, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, FOLDS, TURNED)
         ? null
         : view;
   }
@@ -281,6 +297,9 @@ record View(
         isZip()
             ? PieceNames.zip(side, staging)
             : PieceNames.said(subject.piece(), subject.material(), side, staging);
+    for (Fold fold : folds) {
+      details.add(new FoldWords(fold.lifted().text().replace('_', ' ')));
+    }
     Marks marks =
         isZip()
             ? Marks.NONE

@@ -69,6 +69,10 @@ public enum FigureCode implements FindingCode {
   FIGURE_STRETCH_BACKWARDS,
   /** What has to stretch from one place to another doesn't. */
   FIGURE_STRETCH_EMPTY,
+  /** A line to fold at that the panel doesn't have. */
+  FIGURE_LINE_UNKNOWN,
+  /** A fold that leaves nothing before or beyond it. */
+  FIGURE_FOLD_IMPOSSIBLE,
   /** A gap lies outside what is sewn, or in another. */
   FIGURE_GAP_OUTSIDE,
   /** Places along edges that don't follow one another. */

@@ -1,19 +1,24 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
-import java.util.Optional;
 import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
 
 /** Something flat, in its own coordinates in real millimetres. */
-public sealed interface Body permits Cloth, Tape {
+public sealed interface Body permits Cloth, FoldedCloth, Tape {
   /** What is seen of it. */
   Path outline();
 
   /** How much there is of it, also where it isn't seen. */
   Path whole();
 
-  /** The line where the rest is left out. */
-  Optional<Cut> cut();
+  /** Lines beyond which nothing of it is seen. */
+  List<Cut> cuts();
+
+  /** What lies on it of itself, so that what is marked beneath isn't seen. */
+  default List<List<Point>> covers() {
+    return List.of();
+  }
 
   /** Allowances turned to the side that faces the reader. */
   List<Flap> flaps();
@@ -26,4 +31,7 @@ public sealed interface Body permits Cloth, Tape {
 
   /** Draws it without anything on it. */
   void draw(PlacedBody laid, FlatInk ink);
+
+  /** Draws what of it lies above what lies on it and is marked on it. */
+  default void drawFolded(PlacedBody laid, FlatInk ink) {}
 }

@@ -27,6 +27,11 @@ public record Cloth(
     List<Flap> flaps)
     implements Body {
   @Override
+  public List<Cut> cuts() {
+    return cut.stream().toList();
+  }
+
+  @Override
   public boolean liesUnder() {
     return false;
   }

@@ -14,6 +14,11 @@ import org.lapmark.geometry.offset.Part;
 import org.lapmark.geometry.offset.Side;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Lines beside a panel's edges, and parts of outlines, in the panel's own coordinates. */
 public final class Lines {
@@ -149,6 +154,38 @@ public final class Lines {
    * @param to its other end
    */
   public record Cropped(Path path, Point from, Point to) {}
+
+  /**
+   * The outline round shapes that touch or overlap.
+   *
+   * @param shapes closed paths
+   * @return a polygon that runs the way of the first; without holes
+   */
+  static Path round(List<Path> shapes) {
+    GeometryFactory geometries = new GeometryFactory();
+    List<Geometry> polygons = new ArrayList<>();
+    for (Path shape : shapes) {
+      Coordinate[] ring =
+          shape.flattened(FLATNESS).stream()
+              .map(point -> new Coordinate(point.x(), point.y()))
+              .toArray(Coordinate[]::new);
+      polygons.add(geometries.createPolygon(ring));
+    }
+    Geometry union = OverlayNGRobust.union(polygons);
+    Polygon largest = null;
+    for (int i = 0; i < union.getNumGeometries(); i++) {
+      if (union.getGeometryN(i) instanceof Polygon polygon
+          && (largest == null || polygon.getArea() > largest.getArea())) {
+        largest = polygon;
+      }
+    }
+    List<Point> points = new ArrayList<>();
+    for (Coordinate at : largest.getExteriorRing().getCoordinates()) {
+      points.add(new Point(at.x, at.y));
+    }
+    Path round = Path.polyline(points);
+    return round.signedArea() > 0 == shapes.get(0).signedArea() > 0 ? round : round.reversed();
+  }
 
   /** A line drawn out straight at both ends. */
   public static Path extended(Path path, double by) {

@@ -2,6 +2,7 @@ package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.lapmark.figure.ink.Polygons;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -23,12 +24,19 @@ public record PlacedBody(PosedBody lying, Affine map, Path outline, List<Cut> cu
         lying,
         map,
         lying.body().outline().transformed(map),
-        lying.body().cut().map(cut -> cut.transformed(map)).stream().toList());
+        lying.body().cuts().stream().map(cut -> cut.transformed(map)).toList());
   }
 
-  /** Whether a place on paper is left out. */
+  /** Whether a place on paper isn't seen: left out, or under what is folded over. */
   public boolean hides(Point place) {
-    return cuts.stream().anyMatch(cut -> cut.hides(place));
+    return cuts.stream().anyMatch(cut -> cut.hides(place)) || isCovered(place);
+  }
+
+  /** Whether the piece itself, folded over, lies on a place of it. */
+  private boolean isCovered(Point place) {
+    return lying.body().covers().stream()
+        .map(cover -> cover.stream().map(map::apply).toList())
+        .anyMatch(cover -> Polygons.inside(cover, place));
   }
 
   /** All of it, also what is left out to show what lies beneath. */

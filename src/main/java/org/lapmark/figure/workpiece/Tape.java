@@ -1,7 +1,6 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
-import java.util.Optional;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.geometry.Box;
@@ -35,8 +34,8 @@ public record Tape(double length, double tape, double visible, Side side) implem
   }
 
   @Override
-  public Optional<Cut> cut() {
-    return Optional.empty();
+  public List<Cut> cuts() {
+    return List.of();
   }
 
   @Override

@@ -38,6 +38,7 @@ public record Workpiece(
 
   public void details(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
     marks.draw(laid, ink);
+    lying.body().drawFolded(laid, ink);
     details.forEach(detail -> detail.draw(laid, above, ink));
   }
 

@@ -27,7 +27,7 @@ import org.lapmark.source.read.PatternReader;
 /** Stitching is drawn where it is stated, as long as it is, and said in words. */
 class StitchingTest {
   private static final java.nio.file.Path FOLDER =
-      java.nio.file.Path.of("src", "test", "resources", "org/lapmark/specimens/stitching");
+      java.nio.file.Path.of("src", "test", "resources", "org/lapmark/specimens/bench");
 
   private static PatternSource source;
   private static EvaluatedPattern small;

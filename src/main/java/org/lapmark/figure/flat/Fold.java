@@ -1,0 +1,170 @@
+package org.lapmark.figure.flat;
+
+import java.util.List;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
+import org.lapmark.figure.read.FigureForms;
+import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.stage.PatternNames;
+import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Crease;
+import org.lapmark.figure.workpiece.FoldedCloth;
+import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+import org.lapmark.measure.Formula;
+import org.lapmark.panel.Panel;
+import org.lapmark.source.key.Choice;
+import org.lapmark.source.key.Form;
+import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Table;
+
+/**
+ * A straight line at which a piece is folded over onto itself.
+ *
+ * @param line a fold line or placement line of the panel, or null
+ * @param edge an edge that the line runs beside, or null
+ * @param inset how far inside that edge's stitching line, or null for on it
+ * @param fromEdge the edge at which the line begins, or null
+ * @param from where on it
+ * @param toEdge the edge at which it ends, or null
+ * @param to where on it
+ * @param over an edge or a corner of what is folded over; null for the one that the line runs
+ *     beside
+ * @param by how far it lies back, or null for flat
+ */
+record Fold(
+    SourceText line,
+    SourceText edge,
+    Formula inset,
+    SourceText fromEdge,
+    Formula from,
+    SourceText toEdge,
+    Formula to,
+    SourceText over,
+    Formula by) {
+  private static final Key<SourceText> LINE = Key.of("line", FigureForms.NAME);
+  private static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
+  private static final Key<Formula> INSET = Key.of("inset", FigureForms.LENGTH).unless("0 mm");
+  private static final Key<SourceText> FROM_EDGE = Key.of("from_edge", FigureForms.EDGE);
+  private static final Key<Formula> FROM = Key.of("from", FigureForms.PLACE).unless("1/2");
+  private static final Key<SourceText> TO_EDGE = Key.of("to_edge", FigureForms.EDGE);
+  private static final Key<Formula> TO = Key.of("to", FigureForms.PLACE).unless("1/2");
+  private static final Key<SourceText> OVER = Key.of("over", FigureForms.EDGE_OR_CORNER);
+  private static final Key<Formula> BY = Key.of("by", FigureForms.SHARE).unless("1");
+  private static final Table TABLE =
+      Table.of("fold", LINE, EDGE, INSET, FROM_EDGE, FROM, TO_EDGE, TO, OVER, BY)
+          .oneOf(Choice.among(List.of(LINE, EDGE, FROM_EDGE)));
+
+  /** Stated in a list. */
+  static final Form<Entries<Fold>> LIST = FigureForms.list(TABLE, Fold::read);
+
+  /** What is folded over lies at least so far beyond the line, in millimetres. */
+  private static final double LEAST = 0.1;
+
+  private static Fold read(Keys keys) {
+    String one = keys.one();
+    if (one.equals(FROM_EDGE.name())) {
+      keys.need(TO_EDGE, OVER);
+      keys.idle(FROM_EDGE, List.of(INSET), List.of(FROM, TO_EDGE, TO, OVER, BY));
+    } else {
+      Key<?> with = one.equals(LINE.name()) ? LINE : EDGE;
+      if (with == LINE) {
+        keys.need(OVER);
+        keys.idle(LINE, List.of(INSET), List.of(OVER, BY));
+      }
+      keys.idle(with, List.of(FROM, TO_EDGE, TO), List.of(OVER, BY));
+    }
+    return keys.whole(
+        new Fold(
+            keys.get(LINE),
+            keys.get(EDGE),
+            keys.get(INSET),
+            keys.get(FROM_EDGE),
+            keys.get(FROM),
+            keys.get(TO_EDGE),
+            keys.get(TO),
+            keys.get(OVER),
+            keys.get(BY)));
+  }
+
+  /** Where it is stated. */
+  private SourceText stated() {
+    return line != null ? line : edge != null ? edge : fromEdge;
+  }
+
+  /** The edge of what is folded over. */
+  SourceText lifted() {
+    return over == null ? edge : over;
+  }
+
+  /**
+   * The line in a variant.
+   *
+   * @param outline the piece as it lies before
+   */
+  Crease stage(Staging staging, PatternNames names, Panel panel, Path outline) {
+    Point a;
+    Point b;
+    if (line != null) {
+      Path path =
+          panel
+              .creaseLine(line.text())
+              .orElseThrow(
+                  () -> names.unknown(FigureCode.FIGURE_LINE_UNKNOWN, line, panel.creaseLines()));
+      a = path.start();
+      b = path.end();
+    } else if (edge != null) {
+      Path path = Subject.line(names, panel, edge);
+      Point in = Subject.inward(path).times(inset == null ? 0 : staging.length(inset, 0, 5_000));
+      a = path.start().plus(in);
+      b = path.end().plus(in);
+    } else {
+      a = at(staging, names, panel, fromEdge, from);
+      b = at(staging, names, panel, toEdge, to);
+    }
+    if (a.distance(b) < 1) {
+      throw impossible(staging);
+    }
+    Point away = b.minus(a).unit().quarterTurn();
+    double beyond = lifted(names, panel).minus(a).dot(away);
+    if (Math.abs(beyond) < LEAST) {
+      throw impossible(staging);
+    }
+    if (beyond < 0) {
+      away = away.times(-1);
+    }
+    double share = by == null ? 1 : staging.share(by, "by");
+    Crease crease = new Crease(a, away, share);
+    if (!FoldedCloth.parts(outline, crease)) {
+      throw impossible(staging);
+    }
+    return crease;
+  }
+
+  /** A point of what is folded over: a corner, or the middle of an edge. */
+  private Point lifted(PatternNames names, Panel panel) {
+    SourceText named = lifted();
+    return panel.edges().stream()
+        .filter(one -> one.from().equals(named.text()))
+        .findFirst()
+        .map(one -> one.path().start())
+        .orElseGet(
+            () -> {
+              Path path = Subject.line(names, panel, named);
+              return path.atLength(path.length() / 2);
+            });
+  }
+
+  private RuntimeException impossible(Staging staging) {
+    return Faults.of(
+        stated().position(), FigureCode.FIGURE_FOLD_IMPOSSIBLE, "size", staging.size());
+  }
+
+  private static Point at(
+      Staging staging, PatternNames names, Panel panel, SourceText edge, Formula place) {
+    Path path = Subject.line(names, panel, edge);
+    return path.atLength(staging.along(place, path.length(), path.length() / 2));
+  }
+}

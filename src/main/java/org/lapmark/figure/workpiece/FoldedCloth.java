@@ -1,0 +1,121 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.figure.ink.Side;
+import org.lapmark.geometry.Path;
+import org.lapmark.geometry.Point;
+
+/**
+ * A piece of cloth folded over at straight lines, in its panel's coordinates.
+ *
+ * @param flat the cloth before
+ * @param layers what lies on what, the lowest first: what stays where it was, then what is folded
+ * @param cuts the lines at which it is folded, and beyond which nothing is seen
+ * @param outline round all of it
+ */
+public record FoldedCloth(Cloth flat, List<Layer> layers, List<Cut> cuts, Path outline)
+    implements Body {
+  /** What the lines at which it is folded are called where something lies beyond them. */
+  private static final String KEY = "folds";
+
+  /**
+   * A part of the cloth.
+   *
+   * @param path its outline where it lies
+   * @param isTurned whether its other side is seen
+   */
+  public record Layer(Path path, boolean isTurned) {
+    private Optional<Layer> kept(Crease crease) {
+      Lines.Cropped rest = crease.kept(path);
+      return rest.from() == null && crease.isBeyond(path)
+          ? Optional.empty()
+          : Optional.of(new Layer(rest.path(), isTurned));
+    }
+
+    private Optional<Layer> lifted(Crease crease) {
+      return crease.kept(path).from() == null && !crease.isBeyond(path)
+          ? Optional.empty()
+          : Optional.of(new Layer(crease.flap(path), !isTurned));
+    }
+  }
+
+  /** Copies the lists. */
+  public FoldedCloth {
+    layers = List.copyOf(layers);
+    cuts = List.copyOf(cuts);
+  }
+
+  /**
+   * Cloth folded at lines, one after another: all that lies beyond a line then goes over.
+   *
+   * @param flat the cloth
+   * @param creases the lines, each of which parts what is left of the lowest layer
+   */
+  public static FoldedCloth of(Cloth flat, List<Crease> creases) {
+    List<Layer> layers = List.of(new Layer(flat.outline(), false));
+    List<Cut> cuts = new ArrayList<>();
+    for (Crease crease : creases) {
+      Lines.Cropped rest = crease.kept(layers.get(0).path);
+      cuts.add(new Cut(KEY, rest.from(), rest.to(), crease.away()));
+      List<Layer> folded = new ArrayList<>();
+      layers.forEach(layer -> layer.kept(crease).ifPresent(folded::add));
+      for (int i = layers.size() - 1; i >= 0; i--) {
+        layers.get(i).lifted(crease).ifPresent(folded::add);
+      }
+      layers = folded;
+    }
+    return new FoldedCloth(
+        flat, layers, cuts, Lines.round(layers.stream().map(Layer::path).toList()));
+  }
+
+  /** Whether a line parts a shape, so that something is folded over and something stays. */
+  public static boolean parts(Path shape, Crease crease) {
+    return crease.kept(shape).from() != null;
+  }
+
+  @Override
+  public Path whole() {
+    return outline;
+  }
+
+  @Override
+  public List<Flap> flaps() {
+    return flat.flaps();
+  }
+
+  @Override
+  public boolean liesUnder() {
+    return false;
+  }
+
+  @Override
+  public double covered() {
+    return 0;
+  }
+
+  @Override
+  public List<List<Point>> covers() {
+    return layers.subList(1, layers.size()).stream()
+        .map(layer -> layer.path.flattened(FlatInk.FLATNESS))
+        .toList();
+  }
+
+  @Override
+  public void draw(PlacedBody laid, FlatInk ink) {
+    draw(layers.get(0), laid, ink);
+  }
+
+  @Override
+  public void drawFolded(PlacedBody laid, FlatInk ink) {
+    layers.subList(1, layers.size()).forEach(layer -> draw(layer, laid, ink));
+  }
+
+  private void draw(Layer layer, PlacedBody laid, FlatInk ink) {
+    Path path = layer.path.transformed(laid.map());
+    Side back = flat.side() == Side.RIGHT ? Side.WRONG : Side.RIGHT;
+    ink.canvas().cloth(path, flat.texture(), layer.isTurned ? back : flat.side(), flat.grain());
+    ink.canvas().line(path, "figure-outline");
+  }
+}
