@@ -75,7 +75,7 @@ public final class DocumentWriter {
    *
    * @param templates the templates
    * @param memory what remembers results; it may be shared by all writers with these templates
-   * @param effort how hard layouts are searched for
+   * @param effort how hard layouts are searched for; with the least, no file is written out
    */
   public DocumentWriter(Templates templates, Memory memory, Effort effort) {
     this(templates, Common.of(templates), memory, effort);
@@ -299,6 +299,11 @@ public final class DocumentWriter {
   /** What those fonts can print. */
   public Glyphs glyphs() {
     return common.glyphs;
+  }
+
+  /** Whether files are kept, or only made to see whether they can be. */
+  public boolean isKept() {
+    return effort == Effort.FULL;
   }
 
   /** How many pages lay before the tiles last time: the best guess for the next document. */

@@ -135,9 +135,13 @@ public final class Pages implements AutoCloseable {
    * ends the file.
    *
    * @param isText whether the page with an index has text
-   * @return a PDF/A-3a and PDF/UA-1 file
+   * @return a PDF/A-3a and PDF/UA-1 file; nothing of one that isn't kept, as neither numbers nor
+   *     the file's own structure depend on what a pattern says
    */
   public byte[] numbered(IntPredicate isText) throws IOException {
+    if (!writer.isKept()) {
+      return new byte[0];
+    }
     int pages = book.pageCount();
     Box window = paper.window();
     double descent = writer.lettering().descent(styles.style("page-number"));
