@@ -1,5 +1,6 @@
 package org.lapmark.publish.product;
 
+import java.util.List;
 import java.util.Optional;
 import org.lapmark.document.Document;
 import org.lapmark.document.book.Plates;
@@ -31,5 +32,11 @@ final class Tiles extends SheetProduct {
         ? Optional.empty()
         : Optional.of(
             new TilesDocument(pattern, plan, Plates.of(bench.desk().planner(Look.STANDARD))));
+  }
+
+  /** Where the pieces can be arranged, which is tried on every paper, they can be drawn. */
+  @Override
+  public List<Job> rehearsal(Run run) {
+    return List.of();
   }
 }
