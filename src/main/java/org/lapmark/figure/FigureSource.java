@@ -1,5 +1,6 @@
 package org.lapmark.figure;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -106,6 +107,7 @@ public record FigureSource(
     TemplateText alternative = keys.get(ALT);
     List<Frame> frames;
     if (keys.has(FRAMES)) {
+      alone(keys);
       List<YamlNode> stated = Values.entries(keys.node(FRAMES), "figure/frames");
       frames = keys.each(stated, node -> frame(keys.inner(node, FRAMES, FRAME)));
       if (stated.size() > MAX_FRAMES) {
@@ -123,6 +125,17 @@ public record FigureSource(
     return frames.isEmpty()
         ? Optional.empty()
         : Optional.of(new FigureSource(position, half, caption, alternative, frames));
+  }
+
+  /** Beside frames nothing of one picture is looked at, since each frame states its own. */
+  private static void alone(Keys keys) {
+    List<Key<?>> pictures = STATED.stream().<Key<?>>filter(keys::has).toList();
+    pictures.forEach(picture -> keys.together(FRAMES, picture));
+    if (pictures.isEmpty()) {
+      List<Key<?>> ofOne = new ArrayList<>(List.of(TITLE));
+      KINDS.forEach(kind -> ofOne.addAll(kind.beside()));
+      keys.idle(FRAMES, ofOne, List.of(WIDTH, CAPTION, ALT));
+    }
   }
 
   /** A picture; null if what else it shows depends on something that couldn’t be read. */

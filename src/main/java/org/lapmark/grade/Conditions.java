@@ -6,13 +6,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceText;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.StepSource;
 import org.lapmark.source.key.Ref;
 
 /**
@@ -22,6 +25,8 @@ public final class Conditions {
   private final PatternSource source;
   private final Map<Ref, Asked> asked = new LinkedHashMap<>();
   private final Set<Integer> cut = new TreeSet<>();
+  private final Set<String> steps = new LinkedHashSet<>();
+  private final Set<List<String>> used = new LinkedHashSet<>();
   private boolean seen;
 
   /**
@@ -56,6 +61,10 @@ public final class Conditions {
     pattern.pieces().stream()
         .filter(piece -> !piece.cuts().isEmpty())
         .forEach(piece -> cut.add(piece.number()));
+    for (StepSource step : pattern.source().steps()) {
+      steps.add(step.id().text());
+      step.uses().forEach(use -> used.add(List.of(step.id().text(), use.text())));
+    }
     for (Asked one : asked.values()) {
       try {
         if (one.when.holds(pattern.scope())) {
@@ -98,6 +107,9 @@ public final class Conditions {
           }
         });
     if (!findings.hasErrors()) {
+      if (complete) {
+        source.steps().forEach(step -> uses(step, idle, findings));
+      }
       source.pieces().stream()
           .filter(piece -> !cut.contains(piece.number()) && !isExcused(piece, idle))
           .forEach(
@@ -107,6 +119,21 @@ public final class Conditions {
                       piece.position(),
                       "number",
                       Integer.toString(piece.number())));
+    }
+  }
+
+  /** Reports what is never there when the step is that uses it. */
+  private void uses(StepSource step, Set<Ref> idle, Findings findings) {
+    for (SourceText use : step.uses()) {
+      boolean excused =
+          Stream.of(Ref.Kind.THING, Ref.Kind.TRIM, Ref.Kind.ATTACHMENT)
+              .anyMatch(kind -> idle.contains(Ref.of(kind, use.text())));
+      if (steps.contains(step.id().text())
+          && !excused
+          && !used.contains(List.of(step.id().text(), use.text()))) {
+        findings.add(
+            GradeCode.USE_NEVER, use.position(), "step", step.id().text(), "use", use.text());
+      }
     }
   }
 

@@ -93,7 +93,7 @@ public final class Grader {
                 pieces,
                 seams(pieces),
                 List.copyOf(refused.keySet()),
-                fastened()),
+                fastened(pieces)),
             scope,
             refused));
   }
@@ -142,8 +142,8 @@ public final class Grader {
     return seams;
   }
 
-  private Fastened fastened() {
-    TrimFactory factory = new TrimFactory(evaluator, findings);
+  private Fastened fastened(List<Piece> pieces) {
+    TrimFactory factory = new TrimFactory(evaluator, pieces, findings);
     List<Trim> trims = new ArrayList<>();
     source
         .fastenings()

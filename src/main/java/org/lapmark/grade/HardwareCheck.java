@@ -16,6 +16,7 @@ import org.lapmark.measure.Value;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.TrimSource;
 
 /**
  * Compares hardware with what it is for: a ring with what passes through it, a zip with what it is
@@ -42,6 +43,9 @@ final class HardwareCheck {
     for (ThingSource thing : source.hardware()) {
       for (ThingSource.Passing passing : thing.passes()) {
         attempt(() -> passing(thing, passing));
+      }
+      if (thing.properties().get("tape_width") != null) {
+        attempt(() -> tape(thing));
       }
       if (thing.properties().get("sewn_into") != null) {
         attempt(() -> zip(thing));
@@ -125,6 +129,27 @@ final class HardwareCheck {
     findings.add(
         Finding.of(
             GradeCode.PASSING_UNKNOWN, place, "thing", thing, "inside", inside ? "yes" : "no"));
+  }
+
+  private void tape(ThingSource thing) {
+    Optional<Size> visible = size(thing, TrimSource.VISIBLE_WIDTH);
+    Size tape = size(thing.properties().get("tape_width"));
+    if (visible.isPresent() && visible.get().metric() > tape.metric() + ROOM) {
+      findings.add(
+          Finding.of(
+              GradeCode.TRIM_SHOWS_TOO_WIDE,
+              thing.properties().get(TrimSource.VISIBLE_WIDTH).text().position(),
+              "name",
+              thing.id().text(),
+              "thing",
+              thing.id().text(),
+              "visible",
+              Rounded.hundredth(visible.get().metric()),
+              "tape",
+              Rounded.hundredth(tape.metric()),
+              "size",
+              scope.size()));
+    }
   }
 
   private void zip(ThingSource zip) {

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Rounded;
+import org.lapmark.geometry.Path;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.panel.PatternEvaluator;
@@ -17,6 +18,7 @@ import org.lapmark.seam.Clipping;
 import org.lapmark.seam.Joint;
 import org.lapmark.seam.NotchMatching;
 import org.lapmark.seam.SeamMark;
+import org.lapmark.seam.SeamPart;
 import org.lapmark.seam.SeamSide;
 import org.lapmark.seam.WalkedSeam;
 import org.lapmark.source.SeamSource;
@@ -78,6 +80,7 @@ final class SeamWalker {
     for (int side = 0; side < sides.size(); side++) {
       lengths(source, seam, side);
       assembler.caught().contradictions(source, side).forEach(findings::add);
+      started(source, sides.get(side), side);
     }
     for (int side = 1; side < sides.size(); side++) {
       notches(source, seam, side);
@@ -87,6 +90,29 @@ final class SeamWalker {
     corners(source, seam);
     seam.unmarkedCorners().forEach(clip -> unmarked(source, clip));
     return seam;
+  }
+
+  /** Says of a start before the beginning what it is taken for. */
+  private void started(SeamSource source, SeamSide walked, int side) {
+    double length = walked.parts().stream().mapToDouble(SeamPart::length).sum();
+    double at = assembler.start(source, side, length);
+    if (at < -Path.JOIN_TOLERANCE) {
+      findings.add(
+          GradeCode.SEAM_START_BEFORE,
+          source.sides().get(side).start().text().position(),
+          "side",
+          side + 1,
+          "seam",
+          source.name().text(),
+          "at",
+          Rounded.hundredth(at),
+          "meant",
+          Rounded.hundredth(length + at),
+          "back",
+          Rounded.hundredth(-at),
+          "size",
+          scope.size());
+    }
   }
 
   private void lengths(SeamSource source, WalkedSeam seam, int side) {

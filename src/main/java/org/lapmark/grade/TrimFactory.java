@@ -17,6 +17,8 @@ import org.lapmark.grade.fastening.Trim;
 import org.lapmark.grade.panel.FastenedThings;
 import org.lapmark.grade.panel.PartOfLine;
 import org.lapmark.grade.panel.PatternEvaluator;
+import org.lapmark.grade.piece.Cut;
+import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.LineMark;
@@ -26,12 +28,17 @@ import org.lapmark.source.fastening.TrimSource;
 
 /** Measures what is sewn along edges in one variant, and compares it with them. */
 final class TrimFactory {
+  /** How far widths and stretches may be beyond each other, in millimetres. */
+  private static final double ROOM = 0.5;
+
   private final PatternEvaluator evaluator;
   private final PatternScope scope;
   private final FastenedThings fastened;
   private final Findings findings;
+  private final List<Piece> pieces;
 
-  TrimFactory(PatternEvaluator evaluator, Findings findings) {
+  TrimFactory(PatternEvaluator evaluator, List<Piece> pieces, Findings findings) {
+    this.pieces = pieces;
     this.evaluator = evaluator;
     this.scope = evaluator.scope();
     this.fastened = evaluator.fastened();
@@ -50,6 +57,9 @@ final class TrimFactory {
     if (!source.facing().isEmpty()) {
       facing(source, edge, length(source.facing()), tolerance);
     }
+    again(source);
+    notNegative(source, "overlap", source.overlap());
+    notNegative(source, "visible", source.visibleWidth());
     double more = length(source.overlap()) + length(source.ease());
     double needed = edge - 2 * length(source.ends()) + more;
     if (!(needed > 0)) {
@@ -71,6 +81,7 @@ final class TrimFactory {
     stitches(source, width);
     casing(source, width);
     Optional<Formula> visible = fastened.stated(source);
+    shown(source, thing);
     return new Trim(
         source.name().text(),
         thing.id().text(),
@@ -167,6 +178,78 @@ final class TrimFactory {
           "way",
           longer > 0 ? "longer" : "shorter");
     }
+  }
+
+  private void notNegative(TrimSource source, String key, Formula formula) {
+    double value = length(formula);
+    if (value < 0) {
+      throw fault(
+          GradeCode.TRIM_LENGTH_NEGATIVE,
+          formula.text().position(),
+          source,
+          "key",
+          key,
+          "value",
+          Rounded.hundredth(value));
+    }
+  }
+
+  /** What a trim states of itself; what its thing says is looked at with the thing. */
+  private void shown(TrimSource source, ThingSource thing) {
+    Formula tape = thing.properties().get("tape_width");
+    if (source.visibleWidth() == null || tape == null) {
+      return;
+    }
+    double width = scope.length(tape);
+    double visible = scope.length(source.visibleWidth());
+    if (visible > width + ROOM) {
+      report(
+          GradeCode.TRIM_SHOWS_TOO_WIDE,
+          source.visibleWidth().text().position(),
+          source,
+          "visible",
+          Rounded.hundredth(visible),
+          "tape",
+          Rounded.hundredth(width),
+          "thing",
+          thing.id().text());
+    }
+  }
+
+  /** A stretch of a line that a trim is sewn to. */
+  private record Sewn(SourceText line, PartOfLine range) {
+    boolean overlaps(Sewn other) {
+      return line.text().equals(other.line.text())
+          && Math.min(range.to(), other.range.to()) - Math.max(range.from(), other.range.from())
+              > ROOM;
+    }
+  }
+
+  /** What is sewn twice to one line needs two copies of it, as left and right have. */
+  private void again(TrimSource source) {
+    List<Sewn> before = new ArrayList<>();
+    for (List<TrimSource.Stretch> side : List.of(source.along(), source.facing())) {
+      for (TrimSource.Stretch part : side) {
+        SourceText line = part.line();
+        Sewn sewn =
+            new Sewn(line, PartOfLine.of(scope, part.from(), part.to(), length(line), line));
+        if (before.stream().anyMatch(sewn::overlaps) && isCutOnce(line)) {
+          report(GradeCode.TRIM_ALONG_AGAIN, line.position(), source, "line", line.text());
+          return;
+        }
+        before.add(sewn);
+      }
+    }
+  }
+
+  /** Whether a line's panel is one piece, cut once from one layer of cloth. */
+  private boolean isCutOnce(SourceText line) {
+    String panel = line.text().substring(0, line.text().indexOf('.'));
+    List<Piece> cut =
+        pieces.stream().filter(piece -> piece.shape().panel().name().equals(panel)).toList();
+    return cut.size() == 1
+        && cut.get(0).cuts().stream().mapToInt(Cut::count).sum() == 1
+        && !cut.get(0).isFolded();
   }
 
   /** Stitches that don't go through the trim hold nothing. */

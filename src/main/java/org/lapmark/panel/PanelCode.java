@@ -128,6 +128,8 @@ public enum PanelCode implements FindingCode {
   UNFOLD_CROSSES_FOLD("unfold-crosses-fold"),
   /** An edge that is to stay apart at the fold and doesn't end there. */
   UNFOLD_NOT_AT_FOLD("unfold-not-at-fold"),
+  /** A new edge whose name is taken. */
+  DERIVED_EDGE_TAKEN("derived-edge-taken", Severity.WARNING),
   /** An edge that isn't square to the fold that it goes over. */
   UNFOLD_CORNER("unfold-corner", Severity.WARNING),
   /** A style line that a panel doesn't have. */

@@ -71,6 +71,8 @@ public enum SourceCode implements FindingCode {
   NOTCH_SET_TWICE,
   /** A drawn mark that the drawing doesn't have. */
   MARK_NOT_DRAWN,
+  /** A mark that is drawn, and one that is stated with a place of its own under the same name. */
+  MARK_DRAWN_AND_STATED(Severity.WARNING),
   /** A word that says no end of a slash line. */
   HINGE_UNKNOWN,
   /** A slash line that isn't drawn and whose ends aren't stated. */

@@ -33,6 +33,8 @@ public enum TextCode implements FindingCode {
   BLOCK_UNKNOWN(Severity.ERROR),
   /** A fenced block without its closing fence. */
   BLOCK_UNCLOSED(Severity.ERROR),
+  /** A box with nothing in it. */
+  BLOCK_EMPTY(Severity.WARNING),
   /** Words behind a fenced block's kind that mean nothing. */
   BLOCK_EXTRA_WORDS(Severity.ERROR),
   /** A tip or warning within another. */

@@ -12,20 +12,25 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Traits;
 import org.lapmark.lay.LayCode;
+import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.fastening.TrimSource;
 
 /** Every property of materials and hardware can be computed, and is as much as it can be. */
 public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
   public static final Rule<Evaluated> RULE =
-      new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE);
+      new Rule<>(PropertyCheck::run, CheckCode.PROPERTY_NEGATIVE, CheckCode.QUANTITY_WITHOUT_UNIT);
 
   private static final List<String> TRUTHS =
       List.of("nap", "no_grain", "no_fray", "no_iron", "both_sides_alike", "fusible");
 
   /** Shares of a whole, such as ten per cent. */
   private static final List<String> SHARES = List.of("margin", "shrinkage");
+
+  /** More packs of a trim than anybody buys for one article. */
+  private static final double MANY = 20;
 
   /** What may be nothing at all. */
   private static final List<String> FROM_ZERO =
@@ -35,6 +40,7 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
     EvaluatedPattern pattern = evaluated.pattern();
     PropertyCheck check = new PropertyCheck(pattern, findings);
     PrintedTexts.things(pattern.source()).forEach(check::thing);
+    PrintedTexts.things(pattern.source()).forEach(check::bought);
     pattern
         .source()
         .making()
@@ -53,6 +59,35 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
       } else {
         amount("thing", id, property.getKey(), property.getValue());
       }
+    }
+  }
+
+  /** What is sewn along edges and comes in no lengths is bought by the length, or by few packs. */
+  private void bought(ThingSource thing) {
+    Formula quantity = thing.properties().get("quantity");
+    if (quantity == null
+        || thing.properties().containsKey("length")
+        || thing.properties().containsKey("stock_lengths")) {
+      return;
+    }
+    Optional<TrimSource> trim =
+        pattern.source().fastenings().trims().stream()
+            .filter(one -> one.thing().text().equals(thing.id().text()))
+            .findFirst();
+    Optional<Value.Quantity> amount = value(quantity).flatMap(Value::quantity);
+    if (trim.isPresent()
+        && amount.isPresent()
+        && amount.get().dimension() == Dimension.PLAIN
+        && amount.get().amount() >= MANY) {
+      findings.add(
+          CheckCode.QUANTITY_WITHOUT_UNIT,
+          quantity.text().position(),
+          "value",
+          quantity.text().text(),
+          "thing",
+          thing.id().text(),
+          "trim",
+          trim.get().name().text());
     }
   }
 

@@ -42,6 +42,8 @@ public enum CheckCode implements FindingCode {
   PRINTED_NEGATIVE(Severity.WARNING),
   /** A property of a material or of hardware, or a stitch, that is less than it can be. */
   PROPERTY_NEGATIVE(Severity.ERROR),
+  /** A number of what is sewn by the length, and comes in no lengths of its own. */
+  QUANTITY_WITHOUT_UNIT(Severity.WARNING),
   /** Something fusible is for cloth that must not be ironed. */
   FUSIBLE_ON_NO_IRON(Severity.ERROR),
   /** A material is fusible, and must not be ironed. */

@@ -135,13 +135,17 @@ public record Article(
     for (Label label : labels) {
       staging.attempt(() -> label.stage(staging, rim, across)).ifPresent(named::add);
     }
+    if (bar != null && straps == null) {
+      staging.run(() -> staging.length(bar, ArticleStraps.LEAST_BAR, ArticleStraps.MOST_BAR));
+    }
+    Texture inside = lining == null ? outside : texture(lining, staging);
     Box box = rim.bounds();
     return new ArticleScene(
         rim,
         across,
         open,
         outside,
-        open && lining != null ? texture(lining, staging) : outside,
+        open ? inside : outside,
         piped,
         places,
         Optional.ofNullable(zip)

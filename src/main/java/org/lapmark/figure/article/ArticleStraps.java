@@ -39,6 +39,12 @@ record ArticleStraps(
     List<Formula> places,
     Formula width,
     SourceText cloth) {
+  /** The thinnest bar that is shown, in millimetres. */
+  static final double LEAST_BAR = 1;
+
+  /** The thickest. */
+  static final double MOST_BAR = 200;
+
   private static final Key<Formula> AT = Key.required("at", FigureForms.PLACE);
   private static final Key<Entries<Formula>> PLACES =
       Key.of("places", FigureForms.each(FigureForms.LENGTH));
@@ -74,7 +80,7 @@ record ArticleStraps(
    * @param bar the diameter of the bar that they hold, or null
    */
   Loops stage(Staging staging, Path rim, double length, Formula bar) {
-    double diameter = bar == null ? 0 : staging.length(bar, 1, 200);
+    double diameter = bar == null ? 0 : staging.length(bar, LEAST_BAR, MOST_BAR);
     Point caught = rim.atLength(staging.along(at, rim.length(), 0));
     if (!attachments.isEmpty()) {
       return attached(staging, caught, diameter);

@@ -85,6 +85,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_CLIPS_STRAIGHT,
   /** Rows of stitches are stated of the first hoop, above which nothing lies. */
   FIGURE_ROWS_ABOVE,
+  /** Hoops are stated from the bottom up. */
+  FIGURE_HOOPS_UPWARDS,
   /** Something is stated of a part that isn't drawn. */
   FIGURE_LEFT_OUT,
   /** Something of a section stands where no layer lies. */
@@ -112,6 +114,7 @@ public enum FigureCode implements FindingCode {
           FIGURE_KEY_IDLE,
           FIGURE_CLIPS_STRAIGHT,
           FIGURE_ROWS_ABOVE,
+          FIGURE_HOOPS_UPWARDS,
           FIGURE_DIMENSIONS_ALIKE ->
           Severity.WARNING;
       default -> Severity.ERROR;

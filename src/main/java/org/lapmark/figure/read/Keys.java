@@ -243,6 +243,16 @@ public final class Keys {
     }
   }
 
+  /** Reports a key that can't stand beside another one. */
+  public void together(Key<?> with, Key<?> key) {
+    findings()
+        .add(
+            FigureCode.FIGURE_KEYS_TOGETHER,
+            places.getOrDefault(key.name(), position),
+            "names",
+            listed(List.of(with.name(), key.name()), " and "));
+  }
+
   /** The one of the table's choice of keys that is written. */
   public String one() {
     List<String> choice = List.copyOf(table.choices().get(0).keys());

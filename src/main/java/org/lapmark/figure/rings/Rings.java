@@ -81,6 +81,13 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
     if (ovals.size() < hoops.size()) {
       return new RingsScene(texture, List.of(), Optional.empty(), List.of());
     }
+    if (rises(ovals)) {
+      staging.notice(
+          hoops.get(1).level().text().position(),
+          FigureCode.FIGURE_HOOPS_UPWARDS,
+          "size",
+          staging.size());
+    }
     List<RingsScene.Hoop> rings = new ArrayList<>();
     for (int i = 0; i < ovals.size(); i++) {
       List<Double> rows = i == 0 ? List.of() : rows(ovals.get(i - 1), ovals.get(i), i, staging);
@@ -95,6 +102,16 @@ public record Rings(SourceText cloth, List<Hoop> hoops, HungCord cord, List<Labe
         rings,
         Optional.ofNullable(cord).flatMap(one -> staging.attempt(() -> one.stage(staging))),
         named);
+  }
+
+  /** Whether every oval lies above the one before; a turned-up brim only rises again. */
+  private static boolean rises(List<Oval> ovals) {
+    for (int i = 1; i < ovals.size(); i++) {
+      if (ovals.get(i).level() <= ovals.get(i - 1).level()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** Rows of stitches above a hoop, as shares of the way up to the one above. */

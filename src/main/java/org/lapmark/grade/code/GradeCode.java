@@ -47,6 +47,10 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BEYOND_EDGE,
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
+  /** What is stated of an edge and is replaced, on all of it, by what a longer edge states. */
+  ALLOWANCE_REPLACED,
+  /** A dart or a pleat in an edge on a fold. */
+  FOLD_WITH_INTAKE,
   /** An edge on a fold that isn't straight. */
   FOLD_NOT_STRAIGHT,
   /** An edge on a fold beyond which the panel goes on. */
@@ -73,6 +77,10 @@ public enum GradeCode implements FindingCode {
   SEAM_LAYERS_DIFFER,
   /** A part of an edge that doesn't lie on it. */
   SEAM_PART_OFF_EDGE,
+  /** A ring that starts beyond its side. */
+  SEAM_START_BEYOND,
+  /** A ring that starts before its side begins. */
+  SEAM_START_BEFORE(Severity.WARNING),
   /** Something is caught in a seam beyond its ends. */
   SEAM_TAB_OUTSIDE,
   /** Something is caught in a seam, and nothing says where. */
@@ -111,6 +119,8 @@ public enum GradeCode implements FindingCode {
   WHEN_NEVER(Severity.WARNING),
   /** A condition that every variant fulfils. */
   WHEN_ALWAYS(Severity.NOTE),
+  /** A thing that no variant has in which the step stands that uses it. */
+  USE_NEVER(Severity.WARNING),
   /** A piece that isn't cut in any variant. */
   PIECE_NEVER_CUT(Severity.WARNING),
   /** Bounds between which there is nothing. */
@@ -159,6 +169,12 @@ public enum GradeCode implements FindingCode {
   TRIM_WITHOUT_ROOM,
   /** A trim that is longer or shorter than its edges ask for. */
   TRIM_LENGTH_DIFFERS,
+  /** A length of a trim that can't be below zero, and is. */
+  TRIM_LENGTH_NEGATIVE,
+  /** A trim that is to show wider than its tape is. */
+  TRIM_SHOWS_TOO_WIDE,
+  /** A trim that is sewn twice to what is there once. */
+  TRIM_ALONG_AGAIN(Severity.WARNING),
   /** Stitches that don't go through what they are to hold. */
   TRIM_STITCHES_MISS,
   /** A casing lower than what lies in it. */

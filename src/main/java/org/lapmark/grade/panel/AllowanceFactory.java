@@ -1,5 +1,6 @@
 package org.lapmark.grade.panel;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +8,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
+import org.lapmark.finding.SourceText;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.piece.FoldEdges;
 import org.lapmark.grade.scope.PatternScope;
@@ -42,15 +44,19 @@ public final class AllowanceFactory {
     double general = source.allowance() == null ? 0 : width(source.allowance());
     Map<String, Allowance> edges = new LinkedHashMap<>();
     panel.edges().forEach(edge -> edges.put(edge.name(), Allowance.of(general)));
+    List<Stretch> stretches = new ArrayList<>();
     for (PieceSource.EdgeAllowance stated : source.edgeAllowances()) {
       PatternScope.requireEdge(panel, stated.edge());
       String name = stated.edge().text();
       List<String> members = panel.chains().getOrDefault(name, List.of(name));
+      Map<String, Allowance> before = new LinkedHashMap<>(edges);
       if (stated.start() == null) {
         members.forEach(edge -> edges.put(edge, Allowance.FOLD));
       } else {
         spread(width(stated.start()), width(stated.end()), members, panel, edges);
       }
+      replaced(stretches, before, stated.edge(), edges);
+      stretches.add(new Stretch(stated.edge(), members));
     }
     new FoldEdges(panel, scope.size()).check(source, edges);
     CornerKind usual = source.corners().general();
@@ -61,6 +67,36 @@ public final class AllowanceFactory {
     }
     return new Allowances(
         edges, usual == null ? CornerShape.USUAL : shape(usual, panel, ""), corners);
+  }
+
+  /** What one statement goes over. */
+  private record Stretch(SourceText edge, List<String> members) {}
+
+  /**
+   * Refuses a statement that changes all that an earlier one says. The other way round, a single
+   * edge of a chain may differ from the rest.
+   */
+  private void replaced(
+      List<Stretch> earlier,
+      Map<String, Allowance> before,
+      SourceText by,
+      Map<String, Allowance> now) {
+    List<String> members = new ArrayList<>(now.keySet());
+    members.removeIf(edge -> before.get(edge).equals(now.get(edge)));
+    for (Stretch stretch : earlier) {
+      if (members.containsAll(stretch.members())) {
+        throw new FindingException(
+            Finding.of(
+                GradeCode.ALLOWANCE_REPLACED,
+                stretch.edge().position(),
+                "edge",
+                stretch.edge().text(),
+                "by",
+                by.text(),
+                "size",
+                scope.size()));
+      }
+    }
   }
 
   /**

@@ -57,7 +57,9 @@ final class DerivedPanels {
   }
 
   private void tell(PanelException notice, DerivedSource how) {
-    notices.accept(new Notice(finding(notice, how), notice.place()));
+    if (how.tells(notice)) {
+      notices.accept(new Notice(finding(notice, how), notice.place()));
+    }
   }
 
   private Finding finding(PanelException problem, DerivedSource how) {

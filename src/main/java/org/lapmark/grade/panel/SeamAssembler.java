@@ -110,10 +110,35 @@ public final class SeamAssembler {
         .startingAt(start(seam, index, whole));
   }
 
-  /** How far from the beginning of its first member a side is sewn, in millimetres. */
+  /**
+   * How far from the beginning of its first member a side is sewn, in millimetres; below zero it is
+   * counted back from its end.
+   *
+   * @throws FindingException when it is more than once round
+   */
   public double start(SeamSource seam, int index, double whole) {
     Formula start = seam.sides().get(index).start();
-    return start == null || !seam.closed() ? 0 : scope.along(start, whole);
+    if (start == null || !seam.closed()) {
+      return 0;
+    }
+    double at = scope.along(start, whole);
+    if (!(Math.abs(at) <= whole + Path.JOIN_TOLERANCE)) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.SEAM_START_BEYOND,
+              start.text().position(),
+              "side",
+              index + 1,
+              "seam",
+              seam.name().text(),
+              "at",
+              Rounded.hundredth(at),
+              "length",
+              Rounded.hundredth(whole),
+              "size",
+              scope.size()));
+    }
+    return at;
   }
 
   /** The lengths of a side's members, in millimetres, in the order stated. */

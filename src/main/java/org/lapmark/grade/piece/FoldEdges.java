@@ -11,6 +11,7 @@ import org.lapmark.finding.Rounded;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.panel.Edge;
+import org.lapmark.panel.Intake;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.cutting.Allowance;
 import org.lapmark.source.PieceSource;
@@ -68,6 +69,28 @@ public final class FoldEdges {
       }
     }
     count(folds);
+    panel.marks(Intake.class).stream()
+        .filter(intake -> places.containsKey(intake.edge()))
+        .findFirst()
+        .ifPresent(this::taken);
+  }
+
+  /** What is taken up on a fold would be cut beyond it. */
+  private void taken(Intake intake) {
+    throw new FindingException(
+        Finding.of(
+            GradeCode.FOLD_WITH_INTAKE,
+            places.get(intake.edge()),
+            "edge",
+            intake.edge(),
+            "panel",
+            panel.name(),
+            "kind",
+            intake.kindName(),
+            "name",
+            intake.name(),
+            "size",
+            size));
   }
 
   private void straight(Edge edge) {

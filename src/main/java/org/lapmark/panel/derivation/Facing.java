@@ -39,6 +39,7 @@ public record Facing(Panel panel, String along, double width, String inner) impl
         parts.first().stream().anyMatch(one -> one.path().distance(sample) < 1e-6)
             ? parts.first()
             : parts.second();
+    Splitting.checkName(panel, band, inner, notices);
     return Splitting.part(name, panel, band, inner, notices);
   }
 }

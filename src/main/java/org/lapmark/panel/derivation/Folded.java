@@ -44,6 +44,7 @@ public record Folded(Panel panel, String first, String last, String fold) implem
       throw PanelCode.FOLD_HALVES_DIFFER.exception("panel", panel.name(), "apart", apart);
     }
     Panel kept = Splitting.part(name, panel, parts.first(), fold, notices);
+    Splitting.checkName(panel, parts.first(), fold, notices);
     MarksAlone.of(panel, kept.marks(), parts, fold, mirror)
         .forEach(mark -> notices.accept(LeftOut.of(panel, mark, false)));
     return kept;

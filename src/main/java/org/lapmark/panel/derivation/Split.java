@@ -44,7 +44,9 @@ public record Split(Panel panel, String line, String keep, String edge) implemen
           "second",
           names(parts.second(), parts.first()));
     }
-    return Splitting.part(name, panel, inFirst ? parts.first() : parts.second(), line, notices);
+    List<Edge> part = inFirst ? parts.first() : parts.second();
+    Splitting.checkName(panel, part, edge, notices);
+    return Splitting.part(name, panel, part, line, notices);
   }
 
   private Path styleLine() {
@@ -63,7 +65,9 @@ public record Split(Panel panel, String line, String keep, String edge) implemen
 
   private boolean has(List<Edge> part) {
     List<String> members = panel.chains().getOrDefault(keep, List.of(keep));
-    return part.stream().anyMatch(one -> one.from().equals(keep) || members.contains(one.name()));
+    // The new edge is the last of both parts, and isn't what is meant even if it is called so.
+    return part.stream().anyMatch(one -> one.from().equals(keep))
+        || part.subList(0, part.size() - 1).stream().anyMatch(one -> members.contains(one.name()));
   }
 
   /** What a part has and the other hasn't. */

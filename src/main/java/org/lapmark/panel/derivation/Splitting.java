@@ -100,6 +100,17 @@ final class Splitting {
         name, edges, Ring.chains(panel, edges), MarksOnPart.of(panel, edges, cut, notices));
   }
 
+  /** Tells of a part whose new edge, its last, couldn't be called as stated. */
+  static void checkName(
+      Panel panel, List<Edge> part, String stated, Consumer<PanelException> notices) {
+    String now = part.get(part.size() - 1).name();
+    if (!now.equals(stated)) {
+      notices.accept(
+          PanelCode.DERIVED_EDGE_TAKEN.exception(
+              "panel", panel.name(), "edge", stated, "now", now));
+    }
+  }
+
   private Parts parts() {
     Path outline = panel.outline();
     Inside inside = new Inside(outline, 0);

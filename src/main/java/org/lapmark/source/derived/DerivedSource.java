@@ -90,6 +90,16 @@ public interface DerivedSource {
   }
 
   /**
+   * Whether a notice of making the panel is told.
+   *
+   * @param notice what isn't wrong but should be known
+   * @return false where it is about what the statement doesn't say
+   */
+  default boolean tells(PanelException notice) {
+    return true;
+  }
+
+  /**
    * The edge of which another may be a part: a derivation that takes the middle of the edge {@code
    * side} leaves {@code side_1} and {@code side_2}. Whether it does follows from the geometry.
    */

@@ -22,8 +22,10 @@ import org.lapmark.source.variant.VariantValues;
  * @param along the edge or chain that it follows
  * @param width how wide it is
  * @param edge the new edge's name
+ * @param stated the same where it is stated, or null
  */
-public record FacingSource(SourceText panel, SourceText along, Formula width, String edge)
+public record FacingSource(
+    SourceText panel, SourceText along, Formula width, String edge, SourceText stated)
     implements DerivedSource {
   private static final Key<SourceText> ALONG = Key.required("along", Forms.NAME);
   private static final Key<Formula> WIDTH = Key.required("width", Forms.LENGTH);
@@ -38,7 +40,8 @@ public record FacingSource(SourceText panel, SourceText along, Formula width, St
                       in.get(PANEL),
                       in.get(ALONG),
                       in.get(WIDTH),
-                      DerivedSource.named(in, EDGE, EDGE.standard()))
+                      DerivedSource.named(in, EDGE, EDGE.standard()),
+                      in.get(EDGE))
                   : null);
 
   @Override
@@ -57,7 +60,15 @@ public record FacingSource(SourceText panel, SourceText along, Formula width, St
   }
 
   @Override
+  public boolean tells(PanelException notice) {
+    return stated != null || notice.code() != PanelCode.DERIVED_EDGE_TAKEN;
+  }
+
+  @Override
   public SourceText blamed(PanelException problem) {
+    if (stated != null && problem.code() == PanelCode.DERIVED_EDGE_TAKEN) {
+      return stated;
+    }
     return problem.code() == PanelCode.BAND_TOO_WIDE ? width.text() : along;
   }
 }

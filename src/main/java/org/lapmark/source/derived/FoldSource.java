@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.lapmark.finding.SourceText;
 import org.lapmark.panel.Panel;
+import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.panel.derivation.Derivation;
 import org.lapmark.panel.derivation.Folded;
@@ -20,8 +21,10 @@ import org.lapmark.source.variant.VariantValues;
  * @param from where the fold begins: an edge or chain, in its middle, or a corner
  * @param to where it ends
  * @param edge the new edge's name
+ * @param stated the same where it is stated, or null
  */
-public record FoldSource(SourceText panel, SourceText from, SourceText to, String edge)
+public record FoldSource(
+    SourceText panel, SourceText from, SourceText to, String edge, SourceText stated)
     implements DerivedSource {
   private static final Key<SourceText> FROM = Key.required("from", Forms.FOLD_END);
   private static final Key<SourceText> TO = Key.required("to", Forms.FOLD_END);
@@ -36,7 +39,8 @@ public record FoldSource(SourceText panel, SourceText from, SourceText to, Strin
                       in.get(PANEL),
                       in.get(FROM),
                       in.get(TO),
-                      DerivedSource.named(in, EDGE, EDGE.standard()))
+                      DerivedSource.named(in, EDGE, EDGE.standard()),
+                      in.get(EDGE))
                   : null);
 
   @Override
@@ -50,7 +54,15 @@ public record FoldSource(SourceText panel, SourceText from, SourceText to, Strin
   }
 
   @Override
+  public boolean tells(PanelException notice) {
+    return stated != null || notice.code() != PanelCode.DERIVED_EDGE_TAKEN;
+  }
+
+  @Override
   public SourceText blamed(PanelException problem) {
+    if (stated != null && problem.code() == PanelCode.DERIVED_EDGE_TAKEN) {
+      return stated;
+    }
     return to.text().equals(problem.arguments().get("place")) ? to : from;
   }
 }

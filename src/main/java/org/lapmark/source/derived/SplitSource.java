@@ -21,8 +21,10 @@ import org.lapmark.source.variant.VariantValues;
  * @param along the name of its style line
  * @param keep a corner, edge or chain that lies in this part alone
  * @param edge the new edge's name
+ * @param stated the same where it is stated, or null
  */
-public record SplitSource(SourceText panel, SourceText along, SourceText keep, String edge)
+public record SplitSource(
+    SourceText panel, SourceText along, SourceText keep, String edge, SourceText stated)
     implements DerivedSource {
   private static final Key<SourceText> ALONG = Key.required("along", Forms.NAME);
   private static final Key<SourceText> KEEP = Key.required("keep", Forms.NAME);
@@ -37,7 +39,8 @@ public record SplitSource(SourceText panel, SourceText along, SourceText keep, S
                       in.get(PANEL),
                       in.get(ALONG),
                       in.get(KEEP),
-                      DerivedSource.named(in, EDGE, in.get(ALONG).text()))
+                      DerivedSource.named(in, EDGE, in.get(ALONG).text()),
+                      in.get(EDGE))
                   : null);
 
   @Override
@@ -51,7 +54,15 @@ public record SplitSource(SourceText panel, SourceText along, SourceText keep, S
   }
 
   @Override
+  public boolean tells(PanelException notice) {
+    return stated != null || notice.code() != PanelCode.DERIVED_EDGE_TAKEN;
+  }
+
+  @Override
   public SourceText blamed(PanelException problem) {
+    if (stated != null && problem.code() == PanelCode.DERIVED_EDGE_TAKEN) {
+      return stated;
+    }
     return problem.code() == PanelCode.SPLIT_KEEPS_BOTH ? keep : along;
   }
 }

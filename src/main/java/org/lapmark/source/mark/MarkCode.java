@@ -10,6 +10,8 @@ public enum MarkCode implements FindingCode {
   MARK_STATEMENT,
   /** A drawn pleat of which nothing is stated. */
   PLEAT_UNSTATED,
+  /** A side to which something is laid that lies to both. */
+  MARK_TOWARDS_IDLE,
   /** A corner that is neither where an edge begins nor where it ends. */
   MARK_TOWARDS,
   /** A line whose end lies before its beginning. */
@@ -30,6 +32,6 @@ public enum MarkCode implements FindingCode {
 
   @Override
   public Severity severity() {
-    return Severity.ERROR;
+    return this == MARK_TOWARDS_IDLE ? Severity.WARNING : Severity.ERROR;
   }
 }

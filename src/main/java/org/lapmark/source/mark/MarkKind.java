@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Findings;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.drawing.DrawnMark;
@@ -83,6 +84,16 @@ public abstract class MarkKind {
   /** What it is called in messages. */
   public final String word() {
     return word;
+  }
+
+  /**
+   * Warns of keys of a statement that change nothing.
+   *
+   * @param in what is stated
+   * @param findings where they go
+   */
+  void idle(Stated in, Findings findings) {
+    // Most keys of most kinds always change something.
   }
 
   /** What is wrong with a drawn mark of which nothing is stated; nothing where it needs nothing. */

@@ -56,6 +56,7 @@ public record MarkSource(MarkKind kind, SourceText name, Map<String, Object> val
               kind.places().shown());
       whole = false;
     }
+    kind.idle(in, reading.findings());
     Map<String, Object> values = new LinkedHashMap<>();
     for (Key<?> key : in.keys()) {
       if (key != Stated.WHEN) {

@@ -5,8 +5,10 @@ import static org.lapmark.source.key.Choice.way;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.finding.FindingCode;
+import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -49,6 +51,18 @@ final class PleatKind extends MarkKind {
                 TOWARDS,
                 Stated.WHEN)
             .oneOf(Choice.of(way(), way(MarkKeys.EDGE, MarkKeys.AT, MarkKeys.LENGTH))));
+  }
+
+  @Override
+  void idle(Stated in, Findings findings) {
+    Intake.PleatKind kind = in.has(FOLDED) ? in.get(FOLDED) : null;
+    if (in.has(TOWARDS) && kind != null && kind != Intake.PleatKind.KNIFE) {
+      findings.add(
+          MarkCode.MARK_TOWARDS_IDLE,
+          in.position(TOWARDS),
+          "kind",
+          kind.name().toLowerCase(Locale.ROOT));
+    }
   }
 
   @Override

@@ -155,7 +155,12 @@ final class References {
       mark.edges().forEach(edge -> edge(panel.name(), edge, lines));
       if (mark.isDrawn()) {
         drawn(panel, mark.kind().role(), mark.name());
+      } else if (isKnownByName(mark.kind())) {
+        drawnToo(drawnNames(panel, mark.kind().role()), mark.name(), mark.kind().word());
       }
+    }
+    for (PanelSource.StyleLineSource line : panel.styleLines()) {
+      drawnToo(drawnNames(panel, Role.STYLELINE), line.name(), "style");
     }
     for (MarkKind kind : MarkKinds.ALL) {
       kind.unstated().ifPresent(code -> unstated(panel, kind, code));
@@ -177,6 +182,20 @@ final class References {
     Set<String> names = drawnNames(panel, role);
     if (!names.contains(name.text())) {
       reading.unknown(SourceCode.MARK_NOT_DRAWN, name.position(), name.text(), names);
+    }
+  }
+
+  /** Whether a mark of a kind changes the panel or is named by others, as points rarely are. */
+  private static boolean isKnownByName(MarkKind kind) {
+    return kind.isGeometry() || kind.role() == Role.PLACEMENT || kind.role() == Role.FOLDLINE;
+  }
+
+  private void drawnToo(Set<String> drawn, SourceText name, String kind) {
+    if (drawn.contains(name.text())) {
+      reading
+          .findings()
+          .add(
+              SourceCode.MARK_DRAWN_AND_STATED, name.position(), "name", name.text(), "kind", kind);
     }
   }
 
@@ -225,6 +244,9 @@ final class References {
     Set<String> opened = new TreeSet<>();
     for (PanelSource.SlashSource slash : panel.slashes()) {
       opened.add(slash.name().text());
+      if (slash.from() != null) {
+        drawnToo(drawn, slash.name(), "slash");
+      }
       if (slash.from() == null && panel.shape() != null && !drawn.contains(slash.name().text())) {
         reading.unknown(
             SourceCode.SLASH_UNKNOWN, slash.name().position(), slash.name().text(), drawn);

@@ -102,7 +102,7 @@ final class SizeRows {
 
   /** Adds a row whose values ought to have an order. */
   void add(SizeTable.Row row, Map<String, SourceText> cells) {
-    if (row.values().size() == sizes.size() && sizes.size() > 2) {
+    if (row.values().size() == sizes.size() && sizes.size() > 1) {
       rows.add(
           new Row(
               row,
@@ -125,14 +125,15 @@ final class SizeRows {
     }
     Map<SizeTable.Row, SizeTable.Row> changed = new LinkedHashMap<>();
     for (Row row : rows) {
-      int astray = astray(row);
+      int astray = sizes.size() == 2 ? astrayOfTwo(row) : astray(row);
       if (astray >= 0) {
         Map<String, Value.Quantity> values = new LinkedHashMap<>(row.row.values());
         values.remove(sizes.get(astray).text());
         changed.put(row.row, new SizeTable.Row(row.row.name(), row.row.position(), values));
-      } else if (ValueOrder.turn(row.amounts, row.nothing()) < 0) {
+      } else if (sizes.size() > 2 && ValueOrder.turn(row.amounts, row.nothing()) < 0) {
         jump(row);
-      } else if (order == null || ValueOrder.turn(ValueOrder.permuted(row.amounts, order)) >= 0) {
+      } else if (sizes.size() > 2
+          && (order == null || ValueOrder.turn(ValueOrder.permuted(row.amounts, order)) >= 0)) {
         turned(row);
       }
     }
@@ -153,6 +154,9 @@ final class SizeRows {
 
   /** Two columns beside each other that put all rows out of order, and are reported. */
   private List<Integer> orderOfRows() {
+    if (sizes.size() < 3) {
+      return null;
+    }
     List<Row> changing =
         rows.stream().filter(row -> row.amounts.stream().distinct().count() > 1).toList();
     if (changing.size() < 2
@@ -233,6 +237,29 @@ final class SizeRows {
             + " and "
             + row.cells.get(Math.max(first, second)).text());
     return at;
+  }
+
+  /** Of two lengths of different order the second, though nothing says which one is the slip. */
+  private int astrayOfTwo(Row row) {
+    double least = Math.min(row.amounts.get(0), row.amounts.get(1));
+    double most = Math.max(row.amounts.get(0), row.amounts.get(1));
+    boolean lengths =
+        row.row.values().values().stream().allMatch(one -> one.dimension() == Dimension.LENGTH);
+    if (!lengths || least <= 0 || most <= SHORT || most <= ASTRAY_AT_END * least) {
+      return -1;
+    }
+    findings.add(
+        SizesCode.SIZE_ROW_ASTRAY,
+        row.cells.get(1).position(),
+        "measure",
+        row.row.name(),
+        "value",
+        row.cells.get(1).text(),
+        "size",
+        sizes.get(1).text(),
+        "beside",
+        row.cells.get(0).text());
+    return 1;
   }
 
   private static boolean isAstray(List<Double> amounts, int at) {

@@ -23,6 +23,7 @@ import org.commonmark.node.Node;
 import org.commonmark.node.OrderedList;
 import org.commonmark.node.Paragraph;
 import org.commonmark.node.SoftLineBreak;
+import org.commonmark.node.SourceSpan;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
@@ -35,6 +36,8 @@ import org.lapmark.text.TextCode;
 /** Turns one parse of Markdown into blocks. */
 final class BlockReader {
   private static final Pattern TASK = Pattern.compile("^(\\[[ xX]\\])\\s");
+
+  private static final Pattern DASHES = Pattern.compile("\\|?( *:?-+:? *\\|)* *:?-+:? *\\|?");
 
   private final ManuscriptReader manuscript;
   private final PreparedText text;
@@ -155,6 +158,7 @@ final class BlockReader {
         }
         return;
       }
+      barred(paragraph);
       List<Inline> content = inlines(paragraph, depth);
       if (!content.isEmpty()) {
         blocks.add(new Block.Paragraph(content));
@@ -235,10 +239,35 @@ final class BlockReader {
     @Override
     public void visit(CustomBlock block) {
       if (block instanceof FencedBlock fenced) {
-        blocks.add(manuscript.fenced(fenced, text.text(), depth + 1, boxed));
+        manuscript.fenced(fenced, text.text(), depth + 1, boxed).ifPresent(blocks::add);
       } else if (block instanceof TableBlock table) {
         blocks.add(table(table, depth));
       }
+    }
+  }
+
+  /**
+   * Reports what was meant as a table: two lines that begin with a bar and have another one, or a
+   * line of dashes between bars.
+   */
+  private void barred(Node paragraph) {
+    int from = -1;
+    int end = -1;
+    int lines = 0;
+    boolean dashes = false;
+    for (SourceSpan span : paragraph.getSourceSpans()) {
+      int last = span.getInputIndex() + span.getLength();
+      String line = text.masked().substring(span.getInputIndex(), last).strip();
+      boolean barred = line.startsWith("|") && line.indexOf('|', 1) > 0;
+      dashes |= line.indexOf('|') >= 0 && DASHES.matcher(line).matches();
+      if (barred || line.indexOf('|') >= 0 && DASHES.matcher(line).matches()) {
+        from = from < 0 ? span.getInputIndex() : from;
+        end = end < 0 ? last : end;
+        lines++;
+      }
+    }
+    if (lines > 1 || dashes) {
+      text.reportUnread("table", from, end);
     }
   }
 

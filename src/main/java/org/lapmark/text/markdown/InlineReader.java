@@ -29,6 +29,12 @@ final class InlineReader {
   /** Two tildes, neither more nor after a backslash. */
   private static final Pattern TILDES = Pattern.compile("(?<![\\\\~])~~(?!~)");
 
+  /** What begins as a link or stands in brackets as a reference, not after a backslash. */
+  private static final Pattern BROKEN_LINK =
+      Pattern.compile(
+          "(?<!\\\\)(\\[[^\\[\\]\n]*\\]\\((?:[^()\n]*\\))?"
+              + "|\\[(?:step|piece|page): ?[^\\[\\]\n]*\\])");
+
   private final BlockReader reader;
   private final PreparedText text;
   private final Addresses addresses;
@@ -45,6 +51,7 @@ final class InlineReader {
       return List.of(new Inline.Words(text.written(parent).replace('\n', ' ')));
     }
     struckThrough(parent);
+    brokenLinks(parent);
     Line line = new Line(depth);
     for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
       node.accept(line);
@@ -70,6 +77,25 @@ final class InlineReader {
           from = -1;
         }
       }
+    }
+  }
+
+  /** Reports what was meant as a link or a reference and stands there as it is written. */
+  private void brokenLinks(Node parent) {
+    int start = text.start(parent);
+    StringBuilder plain = new StringBuilder();
+    for (Node node = parent.getFirstChild(); node != null; node = node.getNext()) {
+      if (node instanceof Text) {
+        int at = text.start(node) - start;
+        while (plain.length() < at) {
+          plain.append('\n'); // What else stands here was understood.
+        }
+        plain.append(text.written(node));
+      }
+    }
+    Matcher link = BROKEN_LINK.matcher(plain);
+    while (link.find()) {
+      text.reportUnread("link", start + link.start(), start + link.end());
     }
   }
 

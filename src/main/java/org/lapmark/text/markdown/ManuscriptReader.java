@@ -128,7 +128,7 @@ public final class ManuscriptReader {
   }
 
   /** A fenced block by its kind. */
-  Block fenced(FencedBlock block, SourceText text, int depth, boolean boxed) {
+  Optional<Block> fenced(FencedBlock block, SourceText text, int depth, boolean boxed) {
     Position position = text.position(block.start(), block.infoStart());
     String fence = text.text().substring(block.start(), block.infoStart());
     if (!block.closed()) {
@@ -159,19 +159,32 @@ public final class ManuscriptReader {
           nearest.isPresent() ? "yes" : "no",
           "known",
           Known.listed(BLOCK_KINDS));
-      return new Block.Verbatim(content.text());
+      return Optional.of(new Block.Verbatim(content.text()));
     }
     if (!rest.text().isEmpty()) {
       findings.add(TextCode.BLOCK_EXTRA_WORDS, rest.position(), "words", rest.text(), "kind", kind);
     }
     if (figure) {
-      return new Block.Figure(content, position);
+      return Optional.of(new Block.Figure(content, position));
     }
     if (boxed) {
       findings.add(TextCode.BOX_IN_BOX, position, "kind", kind);
-      return new Block.Verbatim(content.text());
+      return Optional.of(new Block.Verbatim(content.text()));
     }
-    return new Block.Box(box.get(), blocks(content, depth, true), position);
+    List<Block> inside = blocks(content, depth, true);
+    if (inside.isEmpty()) {
+      if (isWrittenEmpty(content)) {
+        findings.add(TextCode.BLOCK_EMPTY, position, "kind", kind);
+      }
+      return Optional.empty();
+    }
+    return Optional.of(new Block.Box(box.get(), inside, position));
+  }
+
+  /** Whether nothing was written, and no passage was left out that others have. */
+  private static boolean isWrittenEmpty(SourceText content) {
+    String file = content.file().content();
+    return file.substring(content.offset(0), content.offset(content.text().length())).isBlank();
   }
 
   private static SourceText content(FencedBlock block, SourceText text) {
