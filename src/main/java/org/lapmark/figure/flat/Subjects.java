@@ -44,7 +44,16 @@ final class Subjects {
                 names.property(id, "visible_width"),
                 view.side());
     return new Subject(
-        names, null, id.text(), Map.of(), List.of(), view.side(), view.turn(), false, tape);
+        names,
+        null,
+        id.text(),
+        Map.of(),
+        List.of(),
+        view.side(),
+        view.turn(),
+        false,
+        List.of(),
+        tape);
   }
 
   private static Tape tape(PatternNames names, Trim trim, SourceText thing, Side side) {
@@ -92,7 +101,16 @@ final class Subjects {
             view.turn(),
             view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
     return new Subject(
-        names, piece, material, left, turned, view.side(), view.turn(), view.hasBand(), cloth);
+        names,
+        piece,
+        material,
+        left,
+        turned,
+        view.side(),
+        view.turn(),
+        view.hasBand(),
+        view.things(),
+        cloth);
   }
 
   private static Point farthest(Path outline, Point direction) {

@@ -243,6 +243,13 @@ public final class Keys {
     }
   }
 
+  /** Reports two keys of which one excludes the other. */
+  public void together(Key<?> one, Key<?> other) {
+    String names = listed(List.of(one.name(), other.name()), " and ");
+    Position place = places.getOrDefault(other.name(), position);
+    report(Faults.of(place, FigureCode.FIGURE_KEYS_TOGETHER, "names", names), other);
+  }
+
   /** The one of the table's choice of keys that is written. */
   public String one() {
     List<String> choice = List.copyOf(table.choices().get(0).keys());
@@ -250,7 +257,7 @@ public final class Keys {
     if (there.isEmpty()) {
       throw Faults.of(position, FigureCode.FIGURE_KEY_MISSING, "name", listed(choice, " or "));
     }
-    if (there.size() > 1) {
+    if (there.size() > 1 && !table.choices().get(0).isMet(there)) {
       throw Faults.of(
           places.getOrDefault(there.get(1), position),
           FigureCode.FIGURE_KEYS_TOGETHER,
