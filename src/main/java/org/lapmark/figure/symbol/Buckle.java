@@ -90,7 +90,7 @@ record Buckle(double inner, double width, double length, double bar, String part
       double in = side * (width / 2 - thick);
       double root = side * (width / 2 - thick * 1.6);
       double deep = side * (width / 2 - thick * 2.6);
-      double bulge = from + way * arms() * 0.62;
+      double bulge = from + way * arms() * 0.4;
       pen.body(
           Outline.from(root, from)
               .round(root, bulge, out, bulge)

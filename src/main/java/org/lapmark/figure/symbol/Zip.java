@@ -10,12 +10,18 @@ import org.lapmark.geometry.Path;
  *
  * @param length from stop to stop
  * @param tape how wide its two tapes are together
- * @param part what is shown: {@code closed}, {@code cut_end} for one that is cut from a longer one
- *     at its far end, or {@code slider} for the slider alone
+ * @param part what is shown: {@code closed}, {@code face_down}, {@code cut_end} for one that is cut
+ *     from a longer one at its far end, or {@code slider} for the slider alone
  */
 public record Zip(double length, double tape, String part) implements Symbol {
   /** How far the tape reaches beyond a stop, in millimetres, as zips are sold. */
   public static final double END = 20;
+
+  /** Closed, its face to the reader. */
+  public static final String CLOSED = "closed";
+
+  /** Seen from its back. */
+  public static final String FACE_DOWN = "face_down";
 
   private static final String SLIDER = "slider";
   private static final String CUT_END = "cut_end";
@@ -23,7 +29,7 @@ public record Zip(double length, double tape, String part) implements Symbol {
   /** How far teeth are apart on paper. */
   private static final double PITCH = 0.7;
 
-  static final Form FORM = new Form("zip", List.of("closed", CUT_END, SLIDER), Zip::read);
+  static final Form FORM = new Form("zip", List.of(CLOSED, FACE_DOWN, CUT_END, SLIDER), Zip::read);
 
   private static Symbol read(Measures of) {
     double tape = of.or("tape_width", 32, 8, 100);
@@ -66,7 +72,11 @@ public record Zip(double length, double tape, String part) implements Symbol {
     }
     pen.body(Path.rectangle(size()));
     double far = END + length + (part.equals(CUT_END) ? END : 0);
-    teeth(pen, END, far);
+    if (part.equals(FACE_DOWN)) {
+      back(pen, END, far);
+    } else {
+      teeth(pen, END, far);
+    }
     double half = coil() * 0.75;
     Path start = Path.rectangle(new Box(-half, END - 1.6, half, END));
     pen.solid(start);
@@ -77,7 +87,7 @@ public record Zip(double length, double tape, String part) implements Symbol {
     } else {
       pen.solid(Path.rectangle(new Box(-half, far, half, far + 1.6)));
     }
-    if (pen.isReadable()) {
+    if (pen.isReadable() && !part.equals(FACE_DOWN)) {
       slider(pen, END + slider() * 0.7);
     }
   }
@@ -94,6 +104,16 @@ public record Zip(double length, double tape, String part) implements Symbol {
       lines.add(Outline.line(-half, y - slant, 0, y));
       lines.add(Outline.line(0, y, half, y - slant));
     }
+    pen.details(lines);
+  }
+
+  /** The threads that hold the teeth, seen on the back. */
+  private void back(Pen pen, double from, double to) {
+    double half = coil() / 2;
+    List<Path> lines = new ArrayList<>();
+    lines.add(Outline.line(-half, from, -half, to));
+    lines.add(Outline.line(half, from, half, to));
+    lines.add(Outline.line(0, from, 0, to));
     pen.details(lines);
   }
 
