@@ -192,6 +192,7 @@ public final class AuthorTexts {
               thing.properties(),
               values(thing.texts(), exchange),
               thing.texture(),
+              thing.form(),
               thing.care(),
               thing.passes()));
     }

@@ -85,6 +85,8 @@ public enum SourceCode implements FindingCode {
   STEP_ID_DUPLICATE,
   /** A texture that figures don't have. */
   TEXTURE_UNKNOWN,
+  /** A form that figures can't draw is stated of hardware. */
+  FORM_UNKNOWN,
   /** A file of the notes folder whose name says nothing. */
   NOTE_UNKNOWN,
   /** A thing that a step uses and the pattern doesn't have. */

@@ -20,6 +20,7 @@ import org.lapmark.source.key.Ref;
  * @param texture the texture in which figures show a cloth: {@code main}, {@code lining}, {@code
  *     interfacing}, {@code backing}, {@code binding} or {@code webbing}; or null, and the id's own
  *     word decides
+ * @param form the form in which figures draw hardware, such as {@code d_ring}; or null
  * @param care the care that it needs
  * @param passes what goes through it: ids of materials and hardware, or lengths
  */
@@ -29,8 +30,29 @@ public record ThingSource(
     Map<String, Formula> properties,
     Map<String, TemplateText> texts,
     SourceText texture,
+    SourceText form,
     CareSource care,
     List<Passing> passes) {
+  /** The forms of hardware that figures draw. */
+  public static final List<String> FORMS =
+      List.of(
+          "d_ring",
+          "round_ring",
+          "rectangular_ring",
+          "slide",
+          "swivel_hook",
+          "buckle",
+          "press_stud",
+          "magnetic_snap",
+          "rivet",
+          "eyelet",
+          "button",
+          "zip",
+          "cord",
+          "cord_stop",
+          "elastic",
+          "hook_and_loop");
+
   /** Its identity. */
   public Ref ref() {
     return Ref.of(Ref.Kind.THING, id.text());
@@ -51,7 +73,7 @@ public record ThingSource(
    * @param properties formulas by property name
    */
   public ThingSource(SourceText id, TemplateText name, Map<String, Formula> properties) {
-    this(id, name, properties, Collections.emptyMap(), null, CareSource.NONE, List.of());
+    this(id, name, properties, Collections.emptyMap(), null, null, CareSource.NONE, List.of());
   }
 
   /**

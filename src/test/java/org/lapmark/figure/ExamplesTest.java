@@ -44,6 +44,11 @@ class ExamplesTest {
     spots.put("label", new Spot(view + "labels: [{%s}]}]", "text", "edge"));
     spots.put("dimension", new Spot(view + "dimensions: [{%s}]}]", "width"));
     spots.put("thing", new Spot(view + "things: [{%s}]}]", "length", "width", "edge", "cloth"));
+    spots.put(
+        "through",
+        new Spot(
+            view + "things: [{width: 25 mm, length: 90 mm, edge: top, through: {%s}}]}]",
+            "hardware"));
     spots.put("clips", new Spot(view + "clips: [{%s}]}]", "edge", "every", "depth"));
     spots.put("around", new Spot(view + "around: {%s}}]", "seam"));
     spots.put("section", new Spot("section: {%s}", "layers"));
@@ -87,6 +92,9 @@ class ExamplesTest {
     }
     if (where.equals("view") && key.equals("cropped")) {
       entry.put("edge", example("view/edge"));
+    }
+    if (Set.of("mark", "held_by", "at").contains(key)) {
+      entry.remove("edge");
     }
     for (Choice choice : TABLES.get(where).choices()) {
       if (choice.keys().contains(key)) {

@@ -43,16 +43,19 @@ class FigureTablesTest {
   }
 
   @Test
-  void theFigureOnThePageIsDrawn() throws IOException {
+  void theFiguresOnThePageAreDrawn() throws IOException {
     Matcher shown = Pattern.compile("(?s)```figure\n(.*?)```\n").matcher(introduction());
-    assertTrue(shown.find());
     Findings findings = new Findings();
     EvaluatedPattern bag = DemoFigures.pattern(DemoFigures.source(), "M");
     PrintForm form = bag.source().masthead().form();
-    assertTrue(
-        FigureSource.parse(DemoFigures.block(shown.group(1)), findings)
-            .flatMap(figure -> DemoFigures.drawer().draw(figure, bag, form, findings))
-            .isPresent());
+    int figures = 0;
+    for (; shown.find(); figures++) {
+      assertTrue(
+          FigureSource.parse(DemoFigures.block(shown.group(1)), findings)
+              .flatMap(figure -> DemoFigures.drawer().draw(figure, bag, form, findings))
+              .isPresent());
+    }
+    assertTrue(figures >= 2);
     assertEquals("", DemoFigures.said(findings));
   }
 }

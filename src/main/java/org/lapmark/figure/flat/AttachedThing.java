@@ -1,15 +1,22 @@
 package org.lapmark.figure.flat;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.stage.Hardware;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.symbol.Symbol;
+import org.lapmark.figure.workpiece.Laying;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.SymbolOn;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -18,28 +25,37 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 
 /**
- * Something that is attached to the piece, drawn as a strip at its place.
+ * Something that is attached to the piece, at its place: hardware of a form as that form, all else
+ * as a strip.
  *
  * @param attachment its name
  * @param cropped how much of its length is drawn, or null for all
  * @param cloth its material, or null for that of the piece that is attached
  * @param side the side that faces the reader
+ * @param part what of hardware is shown, or null for what is shown first
+ * @param through what a strip goes through
  * @param name what it is called in the picture, or null
  */
 record AttachedThing(
-    SourceText attachment, Formula cropped, SourceText cloth, Side side, TemplateText name)
+    SourceText attachment,
+    Formula cropped,
+    SourceText cloth,
+    Side side,
+    SourceText part,
+    List<Through> through,
+    TemplateText name)
     implements Thing {
   static AttachedThing read(Keys keys) {
-    keys.idle(
-        ATTACHMENT,
-        List.of(WIDTH, Place.EDGE, Place.ALONG, Place.INSIDE, TURN),
-        List.of(CROPPED, CLOTH, SIDE, NAME));
+    keys.idle(ATTACHMENT, List.of(WIDTH, TURN), List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
+    keys.idle(ATTACHMENT, Place.KEYS, List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
     return keys.whole(
         new AttachedThing(
             keys.get(ATTACHMENT),
             keys.get(CROPPED),
             keys.get(CLOTH),
             keys.or(SIDE, Side.RIGHT),
+            keys.get(PART),
+            keys.all(THROUGH),
             keys.get(NAME)));
   }
 
@@ -50,24 +66,91 @@ record AttachedThing(
 
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
-    Attached attached = staging.names().attached(attachment);
-    if (!attached.panel().equals(on.panel().name())) {
-      throw Faults.of(
-          attachment.position(),
-          FigureCode.FIGURE_ATTACHED_ELSEWHERE,
-          "name",
-          attachment.text(),
-          "panel",
-          attached.panel(),
-          "number",
-          Integer.toString(on.piece().number()));
+    Attached attached = on.attached(attachment);
+    Optional<Hardware> hardware =
+        attached.piece().isPresent()
+            ? Optional.empty()
+            : Hardware.ofForm(staging, attachment, attached.thing());
+    String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
+    if (hardware.isPresent()) {
+      return symbol(hardware.get(), attached, words, on, laid);
     }
+    return strip(attached, words, staging, on, laid);
+  }
+
+  private Overlay symbol(
+      Hardware hardware, Attached attached, String words, Subject on, PlacedBody laid) {
+    Staging staging = hardware.staging();
+    idle(staging, cropped == null ? null : cropped.text().position(), "cropped");
+    idle(staging, cloth == null ? null : cloth.position(), "cloth");
+    idle(staging, through.isEmpty() ? null : through.get(0).hardware().position(), "through");
+    Symbol symbol = hardware.symbol(part, given(hardware, attached));
+    String said = hardware.said(symbol, part);
+    Optional<SymbolOn.Strap> strap =
+        symbol.gate().flatMap(gate -> on.shown(attached.holder())).map(one -> one.strap(staging));
+    SymbolOn laidOn =
+        new SymbolOn(
+            symbol,
+            Laying.Rigid.at(
+                attached.point().plus(shift(staging, on, attached)), attached.direction()),
+            strap,
+            words,
+            strap.isEmpty() ? said : staging.words().word("symbol.held", "what", said));
+    on.checkSeen(laid, attachment.position(), laidOn.places(laid));
+    return laidOn;
+  }
+
+  private static void idle(Staging staging, Position place, String key) {
+    if (place != null) {
+      staging.notice(
+          place, FigureCode.FIGURE_KEY_IDLE, "name", key, "with", "form", "known", "part, name");
+    }
+  }
+
+  /** What the attachment itself says of the thing. */
+  private static Map<String, Double> given(Hardware hardware, Attached attached) {
+    Map<String, Double> given = new LinkedHashMap<>();
+    if (attached.length() > 0) {
+      given.put("length", attached.length());
+    }
+    if (attached.width() > 0 && hardware.thing().properties().containsKey("width")) {
+      given.put("width", attached.width());
+    }
+    return given;
+  }
+
+  /** What it is as the strap that holds something else, which is turned back round that. */
+  private SymbolOn.Strap strap(Staging staging) {
+    Attached own = staging.names().attached(attachment);
+    return new SymbolOn.Strap(own.width(), true, 0, texture(own, staging), side);
+  }
+
+  private Optional<Texture> texture(Attached attached, Staging staging) {
+    return (cloth == null
+            ? staging.names().material(attached)
+            : Optional.of(staging.names().material(cloth)))
+        .map(staging.cloths()::texture);
+  }
+
+  private Overlay strip(
+      Attached attached, String words, Staging staging, Subject on, PlacedBody laid) {
     if (!(attached.width() > 0) && !(attached.length() > 0)) {
       staging.run(() -> needed("width", attached.width()));
     } else {
       needed("width", attached.width());
     }
     needed("length", attached.length());
+    if (part != null) {
+      staging.notice(
+          part.position(),
+          FigureCode.FIGURE_KEY_IDLE,
+          "name",
+          "part",
+          "with",
+          "attachment",
+          "known",
+          "cropped, cloth, side, through, name");
+    }
     double whole = attached.length();
     double seen = cropped == null ? whole : staging.length(cropped, 0.1, whole);
     Strip strip =
@@ -78,13 +161,8 @@ record AttachedThing(
             seen,
             seen < whole);
     on.checkSeen(laid, attachment.position(), strip.places(laid));
-    Optional<Texture> texture =
-        (cloth == null
-                ? staging.names().material(attached)
-                : Optional.of(staging.names().material(cloth)))
-            .map(staging.cloths()::texture);
-    String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
-    return strip.shown(texture, side, words);
+    Strip shown = strip.shown(texture(attached, staging), side, words);
+    return Through.threaded(through, shown, whole, staging, on);
   }
 
   private void needed(String property, double value) {
@@ -100,7 +178,7 @@ record AttachedThing(
   }
 
   /** What is caught in a seam begins at the raw edge, and takes along what it holds. */
-  private static Point shift(Staging staging, Subject on, Attached attached) {
+  static Point shift(Staging staging, Subject on, Attached attached) {
     Attached first = attached;
     while (!first.holder().isEmpty()) {
       first = staging.pattern().fastened().attachment(first.holder()).orElseThrow();

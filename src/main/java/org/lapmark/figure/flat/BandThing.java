@@ -30,10 +30,8 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     implements Thing {
   static BandThing read(Keys keys) {
     keys.need(WIDTH, CLOTH);
-    keys.idle(
-        BAND,
-        List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN, CROPPED),
-        List.of(WIDTH, CLOTH, SIDE, NAME));
+    keys.idle(BAND, List.of(TURN, CROPPED, PART, THROUGH), List.of(WIDTH, CLOTH, SIDE, NAME));
+    keys.idle(BAND, Place.KEYS, List.of(WIDTH, CLOTH, SIDE, NAME));
     return keys.whole(
         new BandThing(
             keys.get(BAND),

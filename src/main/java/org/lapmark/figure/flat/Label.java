@@ -28,8 +28,7 @@ record Label(TemplateText text, int number, Place place) {
   private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
   private static final Key<Integer> NUMBER = Key.of("number", FigureForms.count(99));
   private static final Table TABLE =
-      Table.of("label", TEXT, NUMBER, Place.EDGE, Place.ALONG, Place.INSIDE)
-          .oneOf(Choice.among(List.of(TEXT, NUMBER)));
+      Table.of("label", TEXT, NUMBER).with(Place.KEYS).oneOf(Choice.among(List.of(TEXT, NUMBER)));
 
   /** Stated in a list. */
   static final Form<Entries<Label>> LIST = FigureForms.list(TABLE, Label::read);
@@ -41,7 +40,7 @@ record Label(TemplateText text, int number, Place place) {
 
   Detail stage(Staging staging, Subject on, PlacedBody laid) {
     Point point = place.stage(staging, on).point();
-    on.checkSeen(laid, place.edge().position(), List.of(laid.map().apply(point)));
+    on.checkSeen(laid, place.position(), List.of(laid.map().apply(point)));
     return new Callout(number > 0 ? "" : staging.text(text), number, point);
   }
 

@@ -32,21 +32,22 @@ import org.lapmark.source.key.Key;
  * @param name its name, or null for the computed one
  */
 record PieceThing(
-    SourceText number, SourceText cloth, Side side, Place place, int turn, TemplateText name)
+    SourceText number, SourceText cloth, Side side, Place place, double turn, TemplateText name)
     implements Thing {
   static PieceThing read(Keys keys) {
-    List<Key<?>> places = List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN);
-    keys.idle(
-        PIECE,
-        List.of(WIDTH, CROPPED),
-        List.of(CLOTH, SIDE, Place.EDGE, Place.ALONG, Place.INSIDE, TURN, NAME));
+    List<Key<?>> places = new ArrayList<>(Place.KEYS);
+    places.add(TURN);
+    List<Key<?>> known = new ArrayList<>(List.of(CLOTH, SIDE));
+    known.addAll(places);
+    known.add(NAME);
+    keys.idle(PIECE, List.of(WIDTH, CROPPED, PART, THROUGH), known);
     return keys.whole(
         new PieceThing(
             keys.get(PIECE),
             keys.get(CLOTH),
             keys.or(SIDE, Side.RIGHT),
             places.stream().anyMatch(keys::has) ? Place.read(keys) : null,
-            keys.or(TURN, 0),
+            keys.or(TURN, 0.0),
             keys.get(NAME)));
   }
 
@@ -63,7 +64,7 @@ record PieceThing(
     Affine map = place == null ? moved(piece, on) : placed(staging, on, outline);
     on.checkSeen(
         laid,
-        (place == null ? number : place.edge()).position(),
+        place == null ? number.position() : place.position(),
         outline.transformed(laid.map().after(map)).flattened(FlatInk.FLATNESS));
     Point down = map.applyVector(new Point(0, 1));
     double turned = place == null ? 0 : StrictMath.toDegrees(-StrictMath.atan2(down.x(), down.y()));

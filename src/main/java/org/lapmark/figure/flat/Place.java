@@ -1,30 +1,80 @@
 package org.lapmark.figure.flat;
 
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.lapmark.figure.read.Entries;
+import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.fastening.Attached;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.LineMark;
+import org.lapmark.panel.Panel;
+import org.lapmark.panel.PointMark;
+import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Key;
 
 /**
- * A place on a piece.
+ * A place on a piece: at an edge, at a mark, where an attachment ends, or by coordinates. Of these
+ * four one is there, the others are null.
  *
  * @param edge the edge
- * @param along a length from its start, or a plain number: a fraction of it; null for its middle
- * @param inside how far inside the raw edge; null for none
+ * @param mark a mark of the panel
+ * @param holder an attachment
+ * @param at how far right and down from the panel's top left corner
+ * @param along where on an edge or a line: a length from its start, or a plain number: a fraction
+ *     of it; null for its middle
+ * @param inside how far inside the raw edge, or from a line; null for none
  */
-record Place(SourceText edge, Formula along, Formula inside) {
+record Place(
+    SourceText edge,
+    SourceText mark,
+    SourceText holder,
+    List<Formula> at,
+    Formula along,
+    Formula inside) {
   static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
   static final Key<Formula> ALONG = Key.of("along", FigureForms.PLACE).unless("1/2");
   static final Key<Formula> INSIDE = Key.of("inside", FigureForms.LENGTH).unless("0 mm");
+  static final Key<SourceText> MARK = Key.of("mark", FigureForms.NAME);
+  static final Key<SourceText> HELD_BY = Key.of("held_by", FigureForms.NAME);
+  static final Key<Entries<Formula>> AT = Key.of("at", FigureForms.PAIR);
+
+  /** All keys of places. */
+  static final List<Key<?>> KEYS = List.of(EDGE, MARK, HELD_BY, AT, ALONG, INSIDE);
+
+  /** The ways to state one. */
+  static final Choice WAYS = Choice.among(List.of(EDGE, MARK, HELD_BY, AT));
+
+  private static final List<Key<?>> WAY_KEYS = List.of(EDGE, MARK, HELD_BY, AT);
 
   static Place read(Keys keys) {
-    keys.need(EDGE);
-    return new Place(keys.get(EDGE), keys.get(ALONG), keys.get(INSIDE));
+    List<Key<?>> there = WAY_KEYS.stream().<Key<?>>filter(keys::has).toList();
+    if (there.isEmpty()) {
+      keys.need(EDGE);
+    } else if (there.size() > 1) {
+      keys.together(there.get(0), there.get(1));
+    } else if (there.get(0) == HELD_BY || there.get(0) == AT) {
+      for (Key<?> key : List.of(ALONG, INSIDE)) {
+        keys.idle(there.get(0), key, "what is there, and how it is shown");
+      }
+    }
+    List<Formula> at = keys.has(AT) ? keys.all(AT) : null;
+    return new Place(
+        keys.get(EDGE),
+        keys.has(MARK) ? keys.get(MARK) : null,
+        keys.has(HELD_BY) ? keys.get(HELD_BY) : null,
+        at,
+        keys.get(ALONG),
+        keys.get(INSIDE));
   }
 
   /**
@@ -35,14 +85,81 @@ record Place(SourceText edge, Formula along, Formula inside) {
    */
   record Spot(Point point, Point inward) {}
 
+  /** Where it is stated. */
+  Position position() {
+    if (at != null) {
+      return at.get(0).text().position();
+    }
+    return (edge != null ? edge : mark != null ? mark : holder).position();
+  }
+
   Spot stage(Staging staging, Subject on) {
+    if (mark != null) {
+      return marked(staging, on);
+    }
+    if (holder != null) {
+      return held(staging, on);
+    }
+    return at == null ? atEdge(staging, on) : atPoint(staging, on);
+  }
+
+  private Spot atEdge(Staging staging, Subject on) {
     Path line = on.line(edge);
-    double at = staging.along(along, line.length(), line.length() / 2);
-    double allowance = on.allowance(on.edgeAt(edge, at));
+    double from = staging.along(along, line.length(), line.length() / 2);
+    double allowance = on.allowance(on.edgeAt(edge, from));
+    Point inward = line.tangentAtLength(from).quarterTurn();
+    return new Spot(line.atLength(from).plus(inward.times(depth(staging, on) - allowance)), inward);
+  }
+
+  private double depth(Staging staging, Subject on) {
     Box box = on.body().outline().bounds();
     double reach = new Point(box.width(), box.height()).norm();
-    double depth = inside == null ? 0 : staging.length(inside, -reach, reach);
-    Point inward = line.tangentAtLength(at).quarterTurn();
-    return new Spot(line.atLength(at).plus(inward.times(depth - allowance)), inward);
+    return inside == null ? 0 : staging.length(inside, -reach, reach);
+  }
+
+  private Spot atPoint(Staging staging, Subject on) {
+    Box box = on.panel().outline().bounds();
+    double right = staging.length(at.get(0), -box.width(), 2 * box.width());
+    double down = staging.length(at.get(1), -box.height(), 2 * box.height());
+    return new Spot(new Point(box.minX() + right, box.minY() + down), new Point(0, 1));
+  }
+
+  private Spot marked(Staging staging, Subject on) {
+    Panel panel = on.panel();
+    Set<String> known = new LinkedHashSet<>();
+    for (LineMark line : panel.marks(LineMark.class)) {
+      if (line.isDrawn() && line.name().equals(mark.text())) {
+        double length = line.path().length();
+        double from = staging.along(along, length, length / 2);
+        Point inward = line.path().tangentAtLength(from).quarterTurn();
+        Point to = line.path().atLength(from).plus(inward.times(depth(staging, on)));
+        return new Spot(to, inward);
+      }
+      if (line.isDrawn()) {
+        known.add(line.name());
+      }
+    }
+    for (PointMark point : panel.marks(PointMark.class)) {
+      if (point.name().equals(mark.text())) {
+        return new Spot(point.middle().plus(new Point(0, depth(staging, on))), new Point(0, 1));
+      }
+      known.add(point.name());
+    }
+    throw on.names().unknown(FigureCode.FIGURE_MARK_UNKNOWN, mark, known);
+  }
+
+  private Spot held(Staging staging, Subject on) {
+    Attached attached = on.attached(holder);
+    return new Spot(
+        attached.end().plus(AttachedThing.shift(staging, on, attached)), attached.direction());
+  }
+
+  /** The ends of a mark's line, where it has two. */
+  static Optional<List<Point>> ends(Subject on, SourceText mark) {
+    return on.panel().marks(PointMark.class).stream()
+        .filter(point -> mark != null && point.name().equals(mark.text()))
+        .map(PointMark::points)
+        .filter(points -> points.size() == 2)
+        .findFirst();
   }
 }

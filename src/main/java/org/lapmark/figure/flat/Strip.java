@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.SymbolOn;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -19,6 +21,8 @@ import org.lapmark.geometry.Point;
  * @param side the side that faces the reader
  * @param inward its direction
  * @param name its name; empty for none
+ * @param symbols what it goes through
+ * @param said what it is called where the picture is said in words
  */
 record Strip(
     List<Point> corners,
@@ -26,7 +30,9 @@ record Strip(
     Optional<Texture> texture,
     Side side,
     Point inward,
-    String name)
+    String name,
+    List<SymbolOn> symbols,
+    String said)
     implements Overlay {
   /**
    * A strip of which it isn't known yet how it is shown.
@@ -41,11 +47,11 @@ record Strip(
     Point in = inward.times(seen);
     List<Point> corners =
         List.of(at.minus(along), at.plus(along), at.plus(along).plus(in), at.minus(along).plus(in));
-    return new Strip(corners, broken, Optional.empty(), Side.WRONG, inward, "");
+    return new Strip(corners, broken, Optional.empty(), Side.WRONG, inward, "", List.of(), "");
   }
 
   Strip shown(Optional<Texture> how, Side face, String words) {
-    return new Strip(corners, broken, how, face, inward, words);
+    return new Strip(corners, broken, how, face, inward, words, List.of(), words);
   }
 
   /** Points of its outline where it is laid. */
@@ -53,9 +59,27 @@ record Strip(
     return outline().transformed(laid.map()).flattened(FlatInk.FLATNESS);
   }
 
-  @Override
-  public String said() {
-    return name;
+  /** The same, threaded through something. */
+  Strip with(List<SymbolOn> through, List<String> how, Words words) {
+    String all = name.isEmpty() && !how.isEmpty() ? words.word("symbol.strap") : name;
+    for (String one : how) {
+      all = words.word("symbol.threaded", "strap", all, "how", one);
+    }
+    return new Strip(corners, broken, texture, side, inward, name, List.copyOf(through), all);
+  }
+
+  /** The middle of its beginning. */
+  Point begins() {
+    return corners.get(0).towards(corners.get(1), 0.5);
+  }
+
+  double wide() {
+    return corners.get(0).distance(corners.get(1));
+  }
+
+  /** How much of its length is drawn. */
+  double seen() {
+    return corners.get(1).distance(corners.get(2));
   }
 
   @Override
@@ -86,6 +110,7 @@ record Strip(
     } else {
       ink.canvas().line(drawn, "figure-outline");
     }
+    symbols.forEach(symbol -> symbol.draw(laid, ink));
     return drawn;
   }
 }

@@ -9,6 +9,8 @@ import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 
@@ -21,6 +23,8 @@ import org.lapmark.measure.print.TemplateText;
  * @param cropped how much of its length is drawn, or null for all
  * @param cloth its material, or null
  * @param side its side
+ * @param turn by how many degrees clockwise it is turned from where it would point
+ * @param through what it goes through
  * @param name its name, or null
  */
 record StripThing(
@@ -30,14 +34,29 @@ record StripThing(
     Formula cropped,
     SourceText cloth,
     Side side,
+    double turn,
+    List<Through> through,
     TemplateText name)
     implements Thing {
   static StripThing read(Keys keys) {
     keys.need(WIDTH);
     keys.idle(
         LENGTH,
-        List.of(TURN),
-        List.of(WIDTH, Place.EDGE, Place.ALONG, Place.INSIDE, CROPPED, CLOTH, SIDE, NAME));
+        List.of(PART),
+        List.of(
+            WIDTH,
+            Place.EDGE,
+            Place.MARK,
+            Place.HELD_BY,
+            Place.AT,
+            Place.ALONG,
+            Place.INSIDE,
+            TURN,
+            CROPPED,
+            CLOTH,
+            SIDE,
+            THROUGH,
+            NAME));
     return keys.whole(
         new StripThing(
             keys.get(WIDTH),
@@ -46,6 +65,8 @@ record StripThing(
             keys.get(CROPPED),
             keys.get(CLOTH),
             keys.or(SIDE, Side.RIGHT),
+            keys.or(TURN, 0.0),
+            keys.all(THROUGH),
             keys.get(NAME)));
   }
 
@@ -57,15 +78,16 @@ record StripThing(
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Place.Spot spot = place.stage(staging, on);
+    Point inward = Affine.rotation(turn).applyVector(spot.inward());
     double wide = staging.length(width, 0.1, 10_000);
     double whole = staging.length(length, 0.1, 10_000);
     double seen = cropped == null ? whole : staging.length(cropped, 0.1, whole);
-    Strip strip = Strip.of(spot.point(), spot.inward(), wide, seen, seen < whole);
-    on.checkSeen(laid, place.edge().position(), strip.places(laid));
+    Strip strip = Strip.of(spot.point(), inward, wide, seen, seen < whole);
+    on.checkSeen(laid, place.position(), strip.places(laid));
     Optional<Texture> texture =
         Optional.ofNullable(cloth)
             .map(id -> staging.cloths().texture(staging.names().material(id)));
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
-    return strip.shown(texture, side, words);
+    return Through.threaded(through, strip.shown(texture, side, words), whole, staging, on);
   }
 }

@@ -16,6 +16,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
+import org.lapmark.grade.fastening.Attached;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Panel;
 
@@ -30,6 +31,7 @@ import org.lapmark.panel.Panel;
  * @param side the side that faces the reader
  * @param turn by how many degrees clockwise it is turned
  * @param banded whether something lies round its rim, on which lines are drawn
+ * @param things what lies on it
  * @param body what is drawn
  */
 record Subject(
@@ -41,6 +43,7 @@ record Subject(
     Side side,
     int turn,
     boolean banded,
+    List<Thing> things,
     Body body) {
   Panel panel() {
     return piece.shape().panel();
@@ -53,6 +56,41 @@ record Subject(
   /** The names of the edges that a reference stands for. */
   List<String> edges(SourceText reference) {
     return names.edges(panel(), reference);
+  }
+
+  /** The names of an edge, or of those of a chain; none if the panel has neither. */
+  List<String> edgeNames(String name) {
+    if (panel().chains().containsKey(name)) {
+      return panel().chains().get(name);
+    }
+    return panel().edges().stream().map(edge -> edge.name()).filter(name::equals).toList();
+  }
+
+  /** What is attached to its panel. */
+  Attached attached(SourceText name) {
+    Attached attached = names.attached(name);
+    if (!attached.panel().equals(panel().name())) {
+      throw Faults.of(
+          name.position(),
+          FigureCode.FIGURE_ATTACHED_ELSEWHERE,
+          "name",
+          name.text(),
+          "panel",
+          attached.panel(),
+          "number",
+          Integer.toString(piece.number()));
+    }
+    return attached;
+  }
+
+  /** An attachment, if it is one of the things that are shown on it. */
+  Optional<AttachedThing> shown(String attachment) {
+    for (Thing thing : things) {
+      if (thing instanceof AttachedThing one && one.attachment().text().equals(attachment)) {
+        return Optional.of(one);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The line of edges that follow one another. */

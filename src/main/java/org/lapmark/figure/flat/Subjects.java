@@ -47,7 +47,16 @@ final class Subjects {
                 names.property(id, "visible_width"),
                 view.side());
     return new Subject(
-        names, null, id.text(), Map.of(), List.of(), view.side(), view.turn(), false, tape);
+        names,
+        null,
+        id.text(),
+        Map.of(),
+        List.of(),
+        view.side(),
+        view.turn(),
+        false,
+        List.of(),
+        tape);
   }
 
   private static Tape tape(PatternNames names, Trim trim, SourceText thing, Side side) {
@@ -103,6 +112,7 @@ final class Subjects {
         view.side(),
         view.turn(),
         view.hasBand(),
+        view.things(),
         folded(view, staging, panel, cloth));
   }
 

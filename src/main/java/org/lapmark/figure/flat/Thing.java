@@ -6,6 +6,7 @@ import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.symbol.Symbols;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
@@ -17,7 +18,8 @@ import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Table;
 
 /** Something that lies on a piece. */
-sealed interface Thing permits PieceThing, BandThing, StripThing, AttachedThing {
+sealed interface Thing
+    permits PieceThing, BandThing, StripThing, AttachedThing, SymbolThing, TrimThing {
   /** What a piece is stated by. */
   Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
 
@@ -30,10 +32,21 @@ sealed interface Thing permits PieceThing, BandThing, StripThing, AttachedThing 
   /** What is stated beside the seams. */
   Key<SourceText> ATTACHMENT = Key.of("attachment", FigureForms.NAME);
 
+  /** What hardware is stated by. */
+  Key<SourceText> HARDWARE = Key.of("hardware", FigureForms.NAME);
+
+  /** What is sewn along an edge. */
+  Key<SourceText> TRIM = Key.of("trim", FigureForms.NAME);
+
+  /** What a buttonhole is stated by. */
+  Key<Formula> BUTTONHOLE = Key.of("buttonhole", FigureForms.LENGTH);
+
+  Key<SourceText> PART = Key.of("part", FigureForms.oneOf(Symbols.parts()));
+  Key<Entries<Through>> THROUGH = Key.of("through", Through.LIST);
   Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
   Key<Side> SIDE = Key.of("side", FigureForms.constant(Side.class)).unless("right");
   Key<Formula> WIDTH = Key.of("width", FigureForms.LENGTH);
-  Key<Integer> TURN = Key.of("turn", FigureForms.TURN).unless("0");
+  Key<Double> TURN = Key.of("turn", FigureForms.DEGREES).unless("0");
   Key<Formula> CROPPED = Key.of("cropped", FigureForms.LENGTH);
   Key<TemplateText> NAME = Key.of("name", FigureForms.LABEL);
 
@@ -43,18 +56,28 @@ sealed interface Thing permits PieceThing, BandThing, StripThing, AttachedThing 
               "thing",
               PIECE,
               BAND,
+              HARDWARE,
+              TRIM,
+              BUTTONHOLE,
               CLOTH,
               SIDE,
+              PART,
               WIDTH,
               LENGTH,
               ATTACHMENT,
-              Place.EDGE,
-              Place.ALONG,
-              Place.INSIDE,
-              TURN,
-              CROPPED,
-              NAME)
-          .oneOf(Choice.among(List.of(PIECE, BAND, LENGTH, ATTACHMENT)));
+              THROUGH)
+          .with(Place.KEYS)
+          .with(List.of(TURN, CROPPED, NAME))
+          .oneOf(
+              Choice.of(
+                  Choice.way(PIECE),
+                  Choice.way(BAND),
+                  Choice.way(HARDWARE),
+                  Choice.way(HARDWARE, LENGTH),
+                  Choice.way(LENGTH),
+                  Choice.way(ATTACHMENT),
+                  Choice.way(TRIM),
+                  Choice.way(BUTTONHOLE)));
 
   /** Stated in a list. */
   Form<Entries<Thing>> LIST = FigureForms.list(TABLE, Thing::read);
@@ -65,6 +88,14 @@ sealed interface Thing permits PieceThing, BandThing, StripThing, AttachedThing 
     keys.get(WIDTH);
     keys.get(CROPPED);
     keys.get(TURN);
+    keys.get(PART);
+    keys.get(THROUGH);
+    if (kind.equals(HARDWARE.name()) || kind.equals(BUTTONHOLE.name())) {
+      return SymbolThing.read(keys);
+    }
+    if (kind.equals(TRIM.name())) {
+      return TrimThing.read(keys);
+    }
     if (kind.equals(PIECE.name())) {
       return PieceThing.read(keys);
     }

@@ -161,8 +161,13 @@ public final class Canvas {
 
   /** Fills or draws something that labels may stand on. */
   public void shape(Path path, String role) {
-    items.add(new Item.Shape(List.of(path), role));
-    grow(path.bounds());
+    shapes(List.of(path), role);
+  }
+
+  /** The same of several paths; what lies within a second one is left out. */
+  public void shapes(List<Path> paths, String role) {
+    items.add(new Item.Shape(paths, role));
+    paths.forEach(path -> grow(path.bounds()));
   }
 
   /** Keeps labels clear of a line without drawing it. */

@@ -59,6 +59,16 @@ public enum FigureCode implements FindingCode {
   FIGURE_ATTACHMENT_UNKNOWN,
   /** Something is attached to another panel than that of the piece on which it is to be shown. */
   FIGURE_ATTACHED_ELSEWHERE,
+  /** No mark of the panel has the name. */
+  FIGURE_MARK_UNKNOWN,
+  /** A trim isn't sewn along an edge of the piece on which it is to be shown. */
+  FIGURE_TRIM_ASIDE,
+  /** A length is stated of something that isn't sold by the length. */
+  FIGURE_LENGTH_IDLE,
+  /** Something has no way through it. */
+  FIGURE_NOTHING_THROUGH,
+  /** A strap is wider than what it is to go through. */
+  FIGURE_THROUGH_NARROW,
   /** A zip is longer than the edge that it is laid on. */
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
@@ -112,6 +122,7 @@ public enum FigureCode implements FindingCode {
     return switch (this) {
       case FIGURE_ZIP_TOO_LONG,
           FIGURE_KEY_IDLE,
+          FIGURE_LENGTH_IDLE,
           FIGURE_CLIPS_STRAIGHT,
           FIGURE_ROWS_ABOVE,
           FIGURE_HOOPS_UPWARDS,
@@ -129,6 +140,7 @@ public enum FigureCode implements FindingCode {
           FIGURE_MATERIAL_UNKNOWN,
           FIGURE_HARDWARE_UNKNOWN,
           FIGURE_TRIM_UNKNOWN,
+          FIGURE_MARK_UNKNOWN,
           FIGURE_ATTACHMENT_UNKNOWN ->
           List.of("name", "name");
       case FIGURE_SEAM_UNKNOWN -> List.of("seam", "name");

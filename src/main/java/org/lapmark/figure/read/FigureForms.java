@@ -93,6 +93,20 @@ public final class FigureForms {
           (reading, node, what) ->
               Integer.valueOf(Values.word(node, what, List.of("0", "90", "180", "270"))));
 
+  /** Degrees clockwise. */
+  public static final Form<Double> DEGREES =
+      Forms.special(
+          "degrees from -360 to 360",
+          Forms.schema("type", "number", "minimum", -360, "maximum", 360),
+          (reading, node, what) -> Values.degrees(node, what));
+
+  /** Two lengths in brackets. */
+  public static final Form<Entries<Formula>> PAIR =
+      Forms.special(
+          "two lengths in brackets",
+          Forms.schema("type", "array", "items", LENGTH.schema(), "minItems", 2, "maxItems", 2),
+          (reading, node, what) -> Values.pair(node, what));
+
   /** A number from 0 to 1. */
   public static final Form<Double> SIMPLE_SHARE =
       Forms.special(
@@ -140,6 +154,17 @@ public final class FigureForms {
         String.join(", ", known),
         Forms.schema("enum", known),
         (reading, node, what) -> Values.word(node, what, known));
+  }
+
+  /** One of some words, as written. */
+  public static Form<SourceText> oneOf(List<String> known) {
+    return Forms.special(
+        String.join(", ", known),
+        Forms.schema("enum", known),
+        (reading, node, what) -> {
+          Values.word(node, what, known);
+          return Values.text(node, what);
+        });
   }
 
   /** One of the words that are constants. */

@@ -243,14 +243,11 @@ public final class Keys {
     }
   }
 
-  /** Reports a key that can't stand beside another one. */
-  public void together(Key<?> with, Key<?> key) {
-    findings()
-        .add(
-            FigureCode.FIGURE_KEYS_TOGETHER,
-            places.getOrDefault(key.name(), position),
-            "names",
-            listed(List.of(with.name(), key.name()), " and "));
+  /** Reports two keys of which one excludes the other. */
+  public void together(Key<?> one, Key<?> other) {
+    String names = listed(List.of(one.name(), other.name()), " and ");
+    Position place = places.getOrDefault(other.name(), position);
+    report(Faults.of(place, FigureCode.FIGURE_KEYS_TOGETHER, "names", names), other);
   }
 
   /** The one of the table's choice of keys that is written. */
@@ -260,7 +257,7 @@ public final class Keys {
     if (there.isEmpty()) {
       throw Faults.of(position, FigureCode.FIGURE_KEY_MISSING, "name", listed(choice, " or "));
     }
-    if (there.size() > 1) {
+    if (there.size() > 1 && !table.choices().get(0).isMet(there)) {
       throw Faults.of(
           places.getOrDefault(there.get(1), position),
           FigureCode.FIGURE_KEYS_TOGETHER,

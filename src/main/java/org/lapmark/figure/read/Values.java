@@ -58,6 +58,22 @@ public final class Values {
     return Double.parseDouble(text);
   }
 
+  static double degrees(YamlNode node, String what) {
+    String text = text(node, what).text();
+    if (!text.matches("-?\\d{1,3}(\\.\\d{1,3})?") || Math.abs(Double.parseDouble(text)) > 360) {
+      throw Faults.kind(node.position(), what, "a number of degrees from -360 to 360");
+    }
+    return Double.parseDouble(text);
+  }
+
+  static Entries<Formula> pair(YamlNode node, String what) {
+    List<YamlNode> both = node.list().orElse(List.of());
+    if (both.size() != 2) {
+      throw Faults.kind(node.position(), what, "two lengths in brackets");
+    }
+    return new Entries<>(List.of(formula(both.get(0), what), formula(both.get(1), what)), true);
+  }
+
   static String word(YamlNode block, String what, List<String> known) {
     String word = text(block, what).text();
     if (known.contains(word)) {

@@ -116,13 +116,15 @@ public final class Staging {
   /** A length within limits. */
   public double length(Formula formula, double least, double most) {
     double length = length(formula);
-    return within(formula, length, least, most);
+    requireWithin(formula.text().position(), length, least, most);
+    return length;
   }
 
-  private double within(Formula formula, double length, double least, double most) {
+  /** Throws a finding where a length is beyond limits. */
+  public void requireWithin(Position place, double length, double least, double most) {
     if (!(length >= least - 1e-6 && length <= most + 1e-6)) {
       throw Faults.of(
-          formula.text().position(),
+          place,
           FigureCode.FIGURE_DISTANCE_BEYOND,
           "value",
           hundredth(length),
@@ -133,7 +135,6 @@ public final class Staging {
           "most",
           hundredth(most));
     }
-    return length;
   }
 
   /** What ends where it begins, by its end. */

@@ -54,6 +54,7 @@ final class ThingReader {
           Key.of("stock_lengths", STOCK),
           Key.of("inner_width", Forms.LENGTH),
           Key.of("inner_height", Forms.LENGTH),
+          Key.of("bar", Forms.LENGTH),
           Key.of("diameter", Forms.LENGTH),
           Key.of("width", Forms.LENGTH),
           Key.of("length", Forms.LENGTH),
@@ -70,6 +71,8 @@ final class ThingReader {
           Forms.words(
               SourceCode.TEXTURE_UNKNOWN,
               List.of("main", "lining", "interfacing", "backing", "binding", "webbing")));
+  private static final Key<SourceText> FORM =
+      Key.of("form", Forms.words(SourceCode.FORM_UNKNOWN, ThingSource.FORMS));
   private static final Key<List<Formula>> PASSES =
       Key.of("passes", Forms.oneOrMore(Forms.formula("name or length")));
   private static final List<Key<TemplateText>> TEXTS =
@@ -83,7 +86,7 @@ final class ThingReader {
           .with(CareReader.KEYS)
           .with(List.of(Stated.WHEN));
   private static final Table HARDWARE_TABLE =
-      Table.of("hardware", NAME)
+      Table.of("hardware", NAME, FORM)
           .with(OF_HARDWARE)
           .with(List.of(PASSES, SEWN_INTO))
           .with(TEXTS)
@@ -127,6 +130,7 @@ final class ThingReader {
         in.each(PROPERTIES),
         texts,
         in.table() == MATERIAL ? in.get(TEXTURE) : null,
+        in.table() == MATERIAL ? null : in.get(FORM),
         new CareReader(reading).read(in),
         in.table() == MATERIAL
             ? List.of()
