@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.film.FilmLink;
 import org.lapmark.document.svg.SvgWriter;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -103,6 +104,21 @@ final class CompanionFigures {
       out.close();
     }
     out.close();
+  }
+
+  /** The link to the film of a step, with its code for whoever reads on a larger screen. */
+  String film(String step) {
+    return FilmLink.of(sizes.source(), step, sizes.wording())
+        .map(film -> film(film, "film-" + step))
+        .orElse("");
+  }
+
+  private String film(FilmLink film, String id) {
+    Markup out = new Markup();
+    out.open("div", "class", "film").open("div", "class", "sheet");
+    out.raw(svg.write(film.code(), id, film.alternative(), "")).close();
+    out.open("p").open("a", "href", film.address()).text(film.words()).close().close();
+    return out.close().toString();
   }
 
   private static FigureSource narrow(FigureSource figure) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.document.film.FilmLink;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
@@ -114,6 +115,7 @@ public final class StepPages implements HtmlText.Hooks {
     if (!notes.toString().isEmpty()) {
       parts.add(notes.toString());
     }
+    film(step.id(), parts);
     return new StepPage(
         step.number(),
         step.id(),
@@ -122,6 +124,25 @@ public final class StepPages implements HtmlText.Hooks {
         fitsAPage(step.body()),
         cautions,
         parts);
+  }
+
+  /** The link to the film of a step, and its code, stand below all else of it. */
+  private void film(String step, List<String> parts) {
+    FilmLink.of(manual.pattern().source(), step, wording)
+        .ifPresent(
+            film -> {
+              Markup out = new Markup();
+              out.open("div", "class", "film");
+              object(pictures.add("film", film.code(), film.alternative(), ""), out);
+              out.open("p").open("a", "href", film.address()).text(film.words()).close().close();
+              out.close();
+              int last = parts.size() - 1;
+              if (last < 0) {
+                parts.add(out.toString());
+              } else {
+                parts.set(last, parts.get(last) + out);
+              }
+            });
   }
 
   /** Whether a body fits on one page, with all its figures. */
@@ -240,6 +261,14 @@ public final class StepPages implements HtmlText.Hooks {
 
   private static void write(Pictures.Picture picture, Markup out) {
     out.open("div", "class", "figure");
+    object(picture, out);
+    if (!picture.caption().isEmpty()) {
+      out.open("p", "class", "caption").text(picture.caption()).close();
+    }
+    out.close();
+  }
+
+  private static void object(Pictures.Picture picture, Markup out) {
     out.open(
             "object",
             "type",
@@ -251,10 +280,6 @@ public final class StepPages implements HtmlText.Hooks {
             "style",
             "width: " + picture.width() + "mm; height: " + picture.height() + "mm")
         .close();
-    if (!picture.caption().isEmpty()) {
-      out.open("p", "class", "caption").text(picture.caption()).close();
-    }
-    out.close();
   }
 
   @Override
