@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.art.ArtDrawer;
 import org.lapmark.document.film.FilmLink;
 import org.lapmark.document.svg.SvgWriter;
+import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.Figure;
@@ -31,6 +33,7 @@ final class CompanionFigures {
   private final FigureDrawer drawer;
   private final SvgWriter svg;
   private final PrintForm form;
+  private final ArtDrawer art;
   private int count;
 
   /**
@@ -47,6 +50,9 @@ final class CompanionFigures {
         new FigureDrawer(
             sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, documents.memory());
     this.svg = new SvgWriter(styles, lettering);
+    this.art =
+        new ArtDrawer(
+            FigureDrawer.FULL, FigureDrawer.HIGHEST, ArtDrawer.FOR_SCREEN, documents.memory());
     this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
   }
 
@@ -104,6 +110,27 @@ final class CompanionFigures {
       out.close();
     }
     out.close();
+  }
+
+  /** Draws a picture from outside and writes it; nothing where it can't be, which is reported. */
+  void art(Block.Art block, String alternative, Markup out) {
+    if (!drawn) {
+      return;
+    }
+    Map<Integer, Figure> figures = new LinkedHashMap<>();
+    for (int i = 0; i < sizes.patterns().size(); i++) {
+      Optional<Drawing> drawing =
+          art.draw(block.path(), sizes.patterns().get(i), form, sizes.findings());
+      if (drawing.isPresent()) {
+        figures.put(i, new Figure(drawing.get(), "", alternative));
+      }
+    }
+    if (!figures.isEmpty()) {
+      count++;
+      out.open("figure");
+      sheets(figures, "sheet picture", out);
+      out.close();
+    }
   }
 
   /** The link to the film of a step, with its code for whoever reads on a larger screen. */

@@ -9,6 +9,7 @@ import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.SizeWords;
+import org.lapmark.drawing.Drawing;
 import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.grade.piece.Piece;
@@ -153,6 +154,11 @@ public final class StepPages implements HtmlText.Hooks {
         height += manual.figures().get(figure).drawing().height();
       }
     }
+    for (Block.Art art : body.art()) {
+      if (manual.art().containsKey(art)) {
+        height += manual.art().get(art).height();
+      }
+    }
     int letters = plain(manual.printing()).text(body).length();
     double letter = manual.look() == Look.STANDARD ? HEIGHT_OF_LETTER : HEIGHT_OF_LARGE_LETTER;
     return height + letters * letter < PAGE;
@@ -166,7 +172,8 @@ public final class StepPages implements HtmlText.Hooks {
       running.add(blocks.get(i));
       boolean besideNext =
           i + 1 < blocks.size() && isHalf(blocks.get(i)) && isHalf(blocks.get(i + 1));
-      if (blocks.get(i) instanceof Block.Figure && !besideNext) {
+      boolean picture = blocks.get(i) instanceof Block.Figure || blocks.get(i) instanceof Block.Art;
+      if (picture && !besideNext) {
         parts.add(running);
         running = new ArrayList<>();
       }
@@ -284,8 +291,10 @@ public final class StepPages implements HtmlText.Hooks {
 
   @Override
   public void art(Block.Art art, String alternative, Markup out) {
-    // Such pictures are refused before anything is written.
-    out.open("p", "class", "caption").text(alternative).close();
+    Drawing drawing = manual.art().get(art);
+    if (drawing != null) {
+      write(pictures.add("art", drawing, alternative, ""), out);
+    }
   }
 
   @Override

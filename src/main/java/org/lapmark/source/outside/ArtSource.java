@@ -17,6 +17,9 @@ public sealed interface ArtSource {
     return List.of();
   }
 
+  /** One that nothing shows, and that isn't read. */
+  record Unshown() implements ArtSource {}
+
   /** One that can't be shown, which was reported. */
   record Broken() implements ArtSource {}
 

@@ -29,6 +29,9 @@ public final class OutsideReader {
   /** The most bytes of all photographs together. */
   private static final long MOST_TOGETHER = 160L * 1024 * 1024;
 
+  /** A photograph of fewer across and down comes out smaller than 25 mm. */
+  private static final int FEWEST_PIXELS = 150;
+
   private static final String SVG = ".svg";
   private static final Pattern PHOTO = Pattern.compile("(?i).*\\.(jpe?g|png)");
 
@@ -70,6 +73,7 @@ public final class OutsideReader {
         art.put(path, art(path));
       } else {
         report(OutsideCode.ART_UNUSED, path);
+        art.put(path, new ArtSource.Unshown());
       }
     }
     return new Outside(art, cover, FilmReader.read(pattern, steps, reading));
@@ -137,6 +141,15 @@ public final class OutsideReader {
     }
     if (path.toLowerCase(Locale.ROOT).endsWith(".png") != header.png()) {
       report(OutsideCode.ART_ENDING, path, "kind", header.png() ? "PNG" : "JPEG");
+    }
+    if ((long) header.width() * header.height() < FEWEST_PIXELS * FEWEST_PIXELS) {
+      report(
+          OutsideCode.ART_COARSE,
+          path,
+          "width",
+          Integer.toString(header.width()),
+          "height",
+          Integer.toString(header.height()));
     }
     return new ArtSource.Photo(bytes, header.width(), header.height(), header.turn(), place(path));
   }
