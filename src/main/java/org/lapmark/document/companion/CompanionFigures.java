@@ -35,6 +35,7 @@ final class CompanionFigures {
   private final PrintForm form;
   private final ArtDrawer art;
   private int count;
+  private int pictures;
 
   /**
    * Figures of one page.
@@ -126,9 +127,9 @@ final class CompanionFigures {
       }
     }
     if (!figures.isEmpty()) {
-      count++;
+      pictures++;
       out.open("figure");
-      sheets(figures, "sheet picture", out);
+      sheets(figures, "art-" + pictures, "sheet picture", out);
       out.close();
     }
   }
@@ -166,7 +167,10 @@ final class CompanionFigures {
   }
 
   private void sheets(Map<Integer, Figure> figures, String look, Markup out) {
-    String id = "figure-" + count + (look.contains("narrow") ? "-narrow" : "");
+    sheets(figures, "figure-" + count + (look.contains("narrow") ? "-narrow" : ""), look, out);
+  }
+
+  private void sheets(Map<Integer, Figure> figures, String id, String look, Markup out) {
     if (isAlike(figures)) {
       sheet(figures.values().iterator().next(), id, look, null, out);
     } else {
