@@ -164,6 +164,37 @@ class OutsideDocumentsTest {
     assertFalse(page.contains("<script>alert"));
   }
 
+  private List<String> found(Path folder) throws IOException {
+    Request request = new Request(List.of("S"), List.of(Papers.ALL.get(0)), home.resolve("faulty"));
+    return new Publisher(TemplateFolder.bundled())
+            .publish(List.of(folder), request, new Listener() {})
+            .get(0)
+            .result()
+            .findings()
+            .sorted()
+            .stream()
+            .map(one -> one.code().id())
+            .toList();
+  }
+
+  @Test
+  void whatShowsOnlyOnceAPictureIsDrawnIsFound() throws IOException {
+    Path folder = SallowCase.folder(home);
+    Path drawing = folder.resolve("art/sides.svg");
+    String svg = Files.readString(drawing);
+    Files.writeString(drawing, svg.replace("<text x=\"27\"", "<text x=\"8\""));
+    assertEquals(List.of("line-art-cut"), found(folder));
+    Files.writeString(drawing, svg.replace("<text x=\"27\"", "<text x=\"17\""));
+    assertEquals(List.of(), found(folder));
+    Path photo = folder.resolve("art/laid.png");
+    byte[] bytes = Files.readAllBytes(photo);
+    for (int i = 60; i < bytes.length - 30; i++) {
+      bytes[i] = 7;
+    }
+    Files.write(photo, bytes);
+    assertEquals(List.of("art-broken"), found(folder));
+  }
+
   @Test
   void aPictureThatChangesIsMadeAnew() throws IOException {
     Path folder = SallowCase.folder(home);

@@ -1,13 +1,13 @@
 package org.lapmark.document.art;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Ink;
 import org.lapmark.drawing.Item;
+import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Photograph;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
@@ -36,6 +36,9 @@ public final class ArtDrawer {
   /** With fewer pixels an inch, they would show. */
   private static final double FEWEST = 150;
 
+  /** What of a letter's own margin may lie outside, in millimetres. */
+  private static final double HAIR = 0.2;
+
   private static final double INCH = 25.4;
   private static final double POINTS = 72 / INCH;
 
@@ -45,6 +48,7 @@ public final class ArtDrawer {
   private final double width;
   private final double height;
   private final double fineness;
+  private final LetteringMeasure measure;
   private final Memory memory;
 
   /**
@@ -53,9 +57,12 @@ public final class ArtDrawer {
    * @param width the greatest width in millimetres
    * @param height the greatest height in millimetres
    * @param fineness pixels an inch of photographs
+   * @param measure the font in which line drawings are lettered
    * @param memory what remembers photographs
    */
-  public ArtDrawer(double width, double height, double fineness, Memory memory) {
+  public ArtDrawer(
+      double width, double height, double fineness, LetteringMeasure measure, Memory memory) {
+    this.measure = measure;
     this.width = width;
     this.height = height;
     this.fineness = fineness;
@@ -91,27 +98,27 @@ public final class ArtDrawer {
             Math.min(width, height * photo.across() / photo.down()),
             photo.across() / FEWEST * INCH);
     int pixels = Math.max(1, Math.min(photo.across(), (int) Math.round(across / INCH * fineness)));
-    Photograph made;
-    try {
-      made =
-          memory.of(
-              new Key(photo.file().hash(), photo.turn(), pixels),
-              one -> 1 + one.jpeg().length / BYTES,
-              () -> made(photo, pixels));
-    } catch (UncheckedIOException e) {
+    // What can't be decoded is remembered, too: it is tried once.
+    Optional<Photograph> made =
+        memory.of(
+            new Key(photo.file().hash(), photo.turn(), pixels),
+            one -> 1 + one.map(photograph -> photograph.jpeg().length / BYTES).orElse(0),
+            () -> made(photo, pixels));
+    if (made.isEmpty()) {
       findings.add(OutsideCode.ART_BROKEN, photo.place(), "name", path);
       return Optional.empty();
     }
     double down = across * photo.down() / photo.across();
     return Optional.of(
-        new Drawing(across, down, List.of(new Item.Photo(made, new Box(0, 0, across, down)))));
+        new Drawing(
+            across, down, List.of(new Item.Photo(made.get(), new Box(0, 0, across, down)))));
   }
 
-  private static Photograph made(ArtSource.Photo photo, int pixels) {
+  private static Optional<Photograph> made(ArtSource.Photo photo, int pixels) {
     try {
-      return Photographs.of(photo, pixels);
+      return Optional.of(Photographs.of(photo, pixels));
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      return Optional.empty();
     }
   }
 
@@ -126,13 +133,47 @@ public final class ArtDrawer {
         items.add(new Item.Inked(paths, scaled(drawn.ink(), scale)));
       } else if (part instanceof ArtPart.Words words) {
         Printed.of(words.text(), pattern, form, findings)
-            .ifPresent(text -> items.add(lettering(words, text.text(), map, scale)));
+            .ifPresent(
+                text -> {
+                  Item.Words set = lettering(words, text.text(), map, scale);
+                  items.add(set);
+                  if (!fits(set, lines.width() * scale, lines.height() * scale)) {
+                    findings.add(
+                        OutsideCode.LINE_ART_CUT,
+                        words.text().source().position(),
+                        "text",
+                        text.text(),
+                        "size",
+                        pattern.variant().size());
+                  }
+                });
       }
     }
     return new Drawing(lines.width() * scale, lines.height() * scale, items);
   }
 
-  private static Item lettering(ArtPart.Words words, String text, Affine map, double scale) {
+  /** Whether lettering lies on a drawing from its first to its last letter. */
+  private boolean fits(Item.Words words, double across, double down) {
+    double length = measure.width(words.line().text(), words.style());
+    double before =
+        switch (words.line().alignment()) {
+          case START -> 0;
+          case MIDDLE -> length / 2;
+          case END -> length;
+        };
+    Point along = Affine.rotation(words.line().angle()).applyVector(new Point(1, 0));
+    Point start = words.line().anchor().minus(along.times(before));
+    Point end = start.plus(along.times(length));
+    return List.of(start, end).stream()
+        .allMatch(
+            point ->
+                point.x() >= -HAIR
+                    && point.y() >= -HAIR
+                    && point.x() <= across + HAIR
+                    && point.y() <= down + HAIR);
+  }
+
+  private static Item.Words lettering(ArtPart.Words words, String text, Affine map, double scale) {
     Point anchor = map.apply(words.anchor());
     return new Item.Words(
         new Item.Lettering(text, anchor, words.alignment(), words.angle(), "art"),

@@ -53,7 +53,11 @@ final class CompanionFigures {
     this.svg = new SvgWriter(styles, lettering);
     this.art =
         new ArtDrawer(
-            FigureDrawer.FULL, FigureDrawer.HIGHEST, ArtDrawer.FOR_SCREEN, documents.memory());
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST,
+            ArtDrawer.FOR_SCREEN,
+            lettering,
+            documents.memory());
     this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
   }
 

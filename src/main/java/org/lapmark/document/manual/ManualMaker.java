@@ -58,10 +58,18 @@ public final class ManualMaker {
         new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_ON_COVER, memory);
     this.artDrawer =
         new ArtDrawer(
-            FigureDrawer.FULL, FigureDrawer.HIGHEST_IN_STEPS, ArtDrawer.FOR_PAPER, memory);
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST_IN_STEPS,
+            ArtDrawer.FOR_PAPER,
+            lettering,
+            memory);
     this.coverArt =
         new ArtDrawer(
-            FigureDrawer.FULL, FigureDrawer.HIGHEST_ON_COVER, ArtDrawer.FOR_PAPER, memory);
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST_ON_COVER,
+            ArtDrawer.FOR_PAPER,
+            lettering,
+            memory);
   }
 
   public Manual make(Look look, List<ClothPlan> cloths) {

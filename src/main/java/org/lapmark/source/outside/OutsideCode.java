@@ -33,6 +33,8 @@ public enum OutsideCode implements FindingCode {
   LINE_ART_VALUE,
   /** A line drawing without a size, or with nothing on it. */
   LINE_ART_EMPTY,
+  /** Lettering that doesn't fit on its drawing. */
+  LINE_ART_CUT(Severity.WARNING),
   /** Copies within themselves, or of too much. */
   LINE_ART_COPIES,
   /** A film's address that isn't one. */

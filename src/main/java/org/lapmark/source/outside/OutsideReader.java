@@ -35,6 +35,10 @@ public final class OutsideReader {
   private static final String SVG = ".svg";
   private static final Pattern PHOTO = Pattern.compile("(?i).*\\.(jpe?g|png)");
 
+  /** What people call pictures; other files may lie beside them. */
+  private static final Pattern PICTURE =
+      Pattern.compile("(?i).*\\.(jpe?g|png|svg|gif|webp|tiff?|hei[cf]|avif|bmp)");
+
   private static final Key<SourceText> ART = Key.required("art", Forms.TEXT);
   private static final Key<TemplateText> ALT = Key.required("alt", Forms.TEMPLATE);
   private static final Table COVER_TABLE = Table.of("cover", ART, ALT);
@@ -71,7 +75,7 @@ public final class OutsideReader {
               || texts.stream().anyMatch(text -> text.text().contains(path));
       if (shown) {
         art.put(path, art(path));
-      } else {
+      } else if (PICTURE.matcher(path).matches()) {
         report(OutsideCode.ART_UNUSED, path);
         art.put(path, new ArtSource.Unshown());
       }
