@@ -133,6 +133,11 @@ figcaption { padding-top: 0.45rem; }
 .drawn { display: block; }
 html[data-size] .drawn { display: none; }
 .key summary { min-height: 2.75rem; padding: 0.6rem 0; cursor: pointer; color: var(--mark); }
+.sheet.picture svg { max-width: 165mm; }
+.film { display: flex; gap: 1rem; align-items: center; margin: 1rem 0; }
+.film .sheet { flex: none; padding: 0; }
+.film .sheet svg { width: 22mm; }
+
 /* On a phone a wide figure gives way to the one drawn narrow, or else scrolls. */
 @media (max-width: 40em) {
   .sheet.narrow { display: block; }

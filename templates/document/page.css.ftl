@@ -128,6 +128,9 @@ p.label { font-weight: 700; margin-bottom: 0; page-break-after: avoid; }
 .half.words { width: 86mm; }
 .half.words p { max-width: 70mm; }
 .half .figure { margin-top: 1mm; margin-bottom: 2mm; }
+.film { page-break-inside: avoid; margin: 2mm 0 3mm 12mm; }
+.film object { display: inline-block; vertical-align: middle; }
+.step .film p { display: inline-block; vertical-align: middle; margin: 0 0 0 2mm; font-size: ${type.small}pt; width: 100mm; }
 
 /* Cautions */
 .cautions h3 { font-size: ${type.small}pt; margin: 3mm 0 0.3mm 0; }

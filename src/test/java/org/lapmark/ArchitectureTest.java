@@ -274,10 +274,11 @@ class ArchitectureTest {
         "org.apache.pdfbox..",
         "com.openhtmltopdf..",
         "freemarker..",
+        "com.google.zxing..",
         "org.apache.fontbox..",
         "org.apache.xmpbox..");
     keep("cli", "picocli..");
-    keep("source", "org.snakeyaml..", "org.apache.commons.csv..");
+    keep("source", "org.snakeyaml..", "org.apache.commons.csv..", "org.apache.batik..");
   }
 
   @Test

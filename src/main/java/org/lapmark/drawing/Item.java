@@ -3,6 +3,7 @@ package org.lapmark.drawing;
 import java.util.List;
 import java.util.Objects;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -31,6 +32,9 @@ public sealed interface Item {
 
     /** Reads items that belong together. */
     void group(Group group) throws E;
+
+    /** Reads a part of a picture that an author brings. */
+    void art(Art art) throws E;
   }
 
   /**
@@ -112,6 +116,51 @@ public sealed interface Item {
       reader.group(this);
     }
   }
+
+  /** A part of a picture that an author brings, with a look of its own. */
+  sealed interface Art extends Item {
+    @Override
+    default <E extends Exception> void read(Reader<E> reader) throws E {
+      reader.art(this);
+    }
+  }
+
+  /**
+   * Paths stroked or filled together.
+   *
+   * @param paths the paths in millimetres
+   * @param ink how they look
+   */
+  record Inked(List<Path> paths, Ink ink) implements Art {
+    /** Copies the list. */
+    public Inked {
+      paths = List.copyOf(paths);
+      Objects.requireNonNull(ink);
+    }
+  }
+
+  /**
+   * One line of text in a size and colour of its own.
+   *
+   * @param line the text and its place; its role says nothing
+   * @param size in points
+   * @param bold whether it is in the heavier weight
+   * @param colour red, green and blue in 24 bits
+   */
+  record Words(Lettering line, double size, boolean bold, int colour) implements Art {
+    /** Its look but for the colour. */
+    public Style style() {
+      return new Style(0, List.of(), 0, 0, size, bold, 0);
+    }
+  }
+
+  /**
+   * A photograph.
+   *
+   * @param photograph what is shown
+   * @param place where, in millimetres
+   */
+  record Photo(Photograph photograph, Box place) implements Art {}
 
   /** What of a line of text stands at its anchor. */
   enum Alignment {

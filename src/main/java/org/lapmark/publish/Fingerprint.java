@@ -22,6 +22,7 @@ import org.lapmark.print.paper.Paper;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.Request;
 import org.lapmark.source.folder.Limits;
+import org.lapmark.source.outside.OutsideReader;
 
 /**
  * A hash of all that the files of a run depend on: the pattern folder, the templates, what is asked
@@ -30,7 +31,7 @@ import org.lapmark.source.folder.Limits;
  */
 final class Fingerprint {
   /** Of larger files, which the program doesn't read, the size alone counts. */
-  private static final long MOST_BYTES = Limits.STANDARD.fileBytes();
+  private static final int MOST_BYTES = Limits.STANDARD.fileBytes();
 
   private final MessageDigest digest;
 
@@ -145,10 +146,12 @@ final class Fingerprint {
       if (plain) {
         long size = Files.size(file.getValue());
         add(Long.toString(size));
-        if (size <= MOST_BYTES) {
+        int most =
+            file.getKey().startsWith(OutsideReader.FOLDER) ? OutsideReader.MOST_BYTES : MOST_BYTES;
+        if (size <= most) {
           try (InputStream stream =
               Files.newInputStream(file.getValue(), LinkOption.NOFOLLOW_LINKS)) {
-            add(stream.readNBytes((int) MOST_BYTES + 1));
+            add(stream.readNBytes(most + 1));
           }
         }
       }

@@ -68,7 +68,8 @@ public final class AuthorTexts {
         source.steps().stream().map(step -> translated(step, steps)).toList(),
         source.notes().stream().map(note -> notes.getOrDefault(note.name(), note)).toList(),
         source.translations(),
-        replaced.options());
+        replaced.options(),
+        replaced.outside());
   }
 
   /** Tools and the like that a step uses are stated in the original alone. */
@@ -130,7 +131,8 @@ public final class AuthorTexts {
         source.steps(),
         source.notes(),
         source.translations(),
-        options(source.options(), exchange));
+        options(source.options(), exchange),
+        source.outside().with(exchange));
   }
 
   private static OptionsSource options(

@@ -2,6 +2,7 @@ package org.lapmark.source;
 
 import java.util.List;
 import org.lapmark.source.fastening.Fastenings;
+import org.lapmark.source.outside.Outside;
 
 /**
  * A pattern folder as read. Lists keep the order of the source. What couldn't be read is missing
@@ -23,6 +24,7 @@ import org.lapmark.source.fastening.Fastenings;
  * @param notes the introduction, the author's own cautions and the like
  * @param translations the author's texts in other languages
  * @param options what can be chosen, and what depends on it
+ * @param outside pictures and a film from outside
  */
 public record PatternSource(
     String folder,
@@ -40,7 +42,8 @@ public record PatternSource(
     List<StepSource> steps,
     List<NoteSource> notes,
     List<Translation> translations,
-    OptionsSource options) {
+    OptionsSource options,
+    Outside outside) {
   /** Copies the lists. */
   public PatternSource {
     materials = List.copyOf(materials);
@@ -98,7 +101,8 @@ public record PatternSource(
         steps,
         List.of(),
         List.of(),
-        OptionsSource.NONE);
+        OptionsSource.NONE,
+        Outside.NONE);
   }
 
   /**
@@ -124,7 +128,8 @@ public record PatternSource(
         steps,
         notes,
         translations,
-        options);
+        options,
+        outside);
   }
 
   /**
@@ -150,6 +155,7 @@ public record PatternSource(
         steps,
         notes,
         translations,
-        options);
+        options,
+        outside);
   }
 }

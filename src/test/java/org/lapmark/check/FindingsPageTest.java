@@ -37,6 +37,7 @@ import org.lapmark.source.drawing.xml.XmlCode;
 import org.lapmark.source.folder.FolderCode;
 import org.lapmark.source.key.KeyCode;
 import org.lapmark.source.mark.MarkCode;
+import org.lapmark.source.outside.OutsideCode;
 import org.lapmark.source.sizes.SizesCode;
 import org.lapmark.source.yaml.YamlCode;
 import org.lapmark.text.TextCode;
@@ -59,6 +60,7 @@ class FindingsPageTest {
     sections.put("The table of sizes", List.of(SizesCode.values()));
     sections.put("Drawings as XML", List.of(XmlCode.values()));
     sections.put("Drawings of panels", List.of(DrawingCode.values()));
+    sections.put("Pictures and films from outside", List.of(OutsideCode.values()));
     sections.put("Formulas and placeholders", List.of(MeasureCode.values()));
     sections.put("Steps, notes and other texts", List.of(TextCode.values()));
     sections.put("Figures", List.of(FigureCode.values()));

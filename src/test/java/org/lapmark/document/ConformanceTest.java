@@ -3,10 +3,13 @@ package org.lapmark.document;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.ByteArrayInputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.document.book.CompleteDocument;
 import org.lapmark.document.book.NestedTilesDocument;
 import org.lapmark.document.book.Plates;
@@ -17,6 +20,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.print.SheetPlanner;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.SheetPlan;
+import org.lapmark.publish.SallowCase;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -120,6 +124,15 @@ class ConformanceTest {
       conforms(file, PDFAFlavour.PDFUA_1);
       conforms(file, PDFAFlavour.PDFA_3_A);
     }
+  }
+
+  @Test
+  void picturesFromOutsideConform(@TempDir Path home) throws Exception {
+    List<Path> files = SallowCase.published(SallowCase.folder(home), home.resolve("out"), "S");
+    Path file =
+        files.stream().filter(one -> one.toString().endsWith("a4.pdf")).findFirst().orElseThrow();
+    conforms(Files.readAllBytes(file), PDFAFlavour.PDFUA_1);
+    conforms(Files.readAllBytes(file), PDFAFlavour.PDFA_3_A);
   }
 
   private static void conforms(byte[] file, PDFAFlavour flavour) throws Exception {

@@ -53,7 +53,8 @@ abstract class SayingDesk implements Desk {
         Map.of(),
         Optional.empty(),
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Map.of());
   }
 
   @Override

@@ -22,8 +22,8 @@ public enum CheckCode implements FindingCode {
   TEXT_GLYPH_MISSING(Severity.ERROR),
   /** A label or a date has characters that the embedded fonts lack. */
   LABEL_GLYPH_MISSING(Severity.ERROR),
-  /** A picture made by hand, which documents can't show. */
-  ART_NOT_SHOWN(Severity.ERROR),
+  /** A picture that isn't in the folder for pictures. */
+  ART_MISSING(Severity.ERROR),
   /** A language in which the templates don't have all their words. */
   WORDS_MISSING(Severity.WARNING),
   /** A text without a translation. */

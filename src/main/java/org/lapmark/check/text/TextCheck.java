@@ -6,12 +6,17 @@ import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Known;
+import org.lapmark.finding.Nearest;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Printed;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.outside.ArtSource;
+import org.lapmark.source.outside.Outside;
+import org.lapmark.text.Block;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Printing;
@@ -30,7 +35,7 @@ public final class TextCheck {
           CheckCode.FINISHED_NEGATIVE,
           CheckCode.PRINTED_NEGATIVE,
           CheckCode.TABLE_TOO_WIDE,
-          CheckCode.ART_NOT_SHOWN);
+          CheckCode.ART_MISSING);
 
   private TextCheck() {}
 
@@ -56,12 +61,28 @@ public final class TextCheck {
     TableCheck tables =
         new TableCheck(pattern.variant().size(), printing, evaluated.reach(), findings);
     for (Manuscript manuscript : manuscripts) {
-      art(manuscript, findings);
+      art(manuscript, source.outside(), findings);
       manuscript.tables().forEach(tables::check);
     }
   }
 
-  private static void art(Manuscript manuscript, Findings findings) {
-    manuscript.art().forEach(art -> findings.add(CheckCode.ART_NOT_SHOWN, art.position()));
+  private static void art(Manuscript manuscript, Outside outside, Findings findings) {
+    for (Block.Art art : manuscript.art()) {
+      ArtSource source = outside.art().get(art.path());
+      if (source == null || source instanceof ArtSource.Unshown) {
+        String nearest = Nearest.of(art.path(), outside.paths()).orElse("");
+        findings.add(
+            CheckCode.ART_MISSING,
+            art.position(),
+            "name",
+            art.path(),
+            "near",
+            nearest.isEmpty() ? "no" : "yes",
+            "nearest",
+            nearest,
+            "known",
+            Known.listed(outside.paths()));
+      }
+    }
   }
 }

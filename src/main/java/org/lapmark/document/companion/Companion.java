@@ -149,7 +149,7 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
     model.put("notes", notes);
     model.put("cautions", all);
     model.put("use", hazards.inUse());
-    model.put("stages", stages(steps, text, hazards));
+    model.put("stages", stages(steps, text, drawn, hazards));
     model.put("steps", steps.all().size());
     model.put("figures", drawn.count());
     if (drawn.count() > 0) {
@@ -182,7 +182,7 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
   }
 
   private static List<Map<String, Object>> stages(
-      Steps steps, CompanionText text, Hazards hazards) {
+      Steps steps, CompanionText text, CompanionFigures figures, Hazards hazards) {
     List<List<String>> cautions = hazards.atEveryStep();
     List<Map<String, Object>> stages = new ArrayList<>();
     for (Steps.Stage stage : steps.stages()) {
@@ -194,7 +194,7 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
         one.put("title", text.line(step.title()));
         one.put("label", text.plain(step.title()));
         one.put("cautions", cautions.get(step.number() - 1));
-        one.put("text", text.text(step.body(), 4, "step-" + step.id()));
+        one.put("text", text.text(step.body(), 4, "step-" + step.id()) + figures.film(step.id()));
         written.add(one);
       }
       Map<String, Object> group = new LinkedHashMap<>();

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.DocumentWriter;
+import org.lapmark.document.art.ArtDrawer;
+import org.lapmark.document.film.FilmLink;
 import org.lapmark.document.svg.SvgWriter;
+import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.Figure;
@@ -30,7 +33,9 @@ final class CompanionFigures {
   private final FigureDrawer drawer;
   private final SvgWriter svg;
   private final PrintForm form;
+  private final ArtDrawer art;
   private int count;
+  private int pictures;
 
   /**
    * Figures of one page.
@@ -46,6 +51,13 @@ final class CompanionFigures {
         new FigureDrawer(
             sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, documents.memory());
     this.svg = new SvgWriter(styles, lettering);
+    this.art =
+        new ArtDrawer(
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST,
+            ArtDrawer.FOR_SCREEN,
+            lettering,
+            documents.memory());
     this.form = sizes.source().masthead().form().with(NumberWords.of(sizes.wording()));
   }
 
@@ -105,6 +117,42 @@ final class CompanionFigures {
     out.close();
   }
 
+  /** Draws a picture from outside and writes it; nothing where it can't be, which is reported. */
+  void art(Block.Art block, String alternative, Markup out) {
+    if (!drawn) {
+      return;
+    }
+    Map<Integer, Figure> figures = new LinkedHashMap<>();
+    for (int i = 0; i < sizes.patterns().size(); i++) {
+      Optional<Drawing> drawing =
+          art.draw(block.path(), sizes.patterns().get(i), form, sizes.findings());
+      if (drawing.isPresent()) {
+        figures.put(i, new Figure(drawing.get(), "", alternative));
+      }
+    }
+    if (!figures.isEmpty()) {
+      pictures++;
+      out.open("figure");
+      sheets(figures, "art-" + pictures, "sheet picture", out);
+      out.close();
+    }
+  }
+
+  /** The link to the film of a step, with its code for whoever reads on a larger screen. */
+  String film(String step) {
+    return FilmLink.of(sizes.source(), step, sizes.wording())
+        .map(film -> film(film, "film-" + step))
+        .orElse("");
+  }
+
+  private String film(FilmLink film, String id) {
+    Markup out = new Markup();
+    out.open("div", "class", "film").open("div", "class", "sheet");
+    out.raw(svg.write(film.code(), id, film.alternative(), "")).close();
+    out.open("p").open("a", "href", film.address()).text(film.words()).close().close();
+    return out.close().toString();
+  }
+
   private static FigureSource narrow(FigureSource figure) {
     return new FigureSource(
         figure.position(), true, figure.caption(), figure.alternative(), figure.frames());
@@ -123,7 +171,10 @@ final class CompanionFigures {
   }
 
   private void sheets(Map<Integer, Figure> figures, String look, Markup out) {
-    String id = "figure-" + count + (look.contains("narrow") ? "-narrow" : "");
+    sheets(figures, "figure-" + count + (look.contains("narrow") ? "-narrow" : ""), look, out);
+  }
+
+  private void sheets(Map<Integer, Figure> figures, String id, String look, Markup out) {
     if (isAlike(figures)) {
       sheet(figures.values().iterator().next(), id, look, null, out);
     } else {

@@ -128,10 +128,7 @@ final class CompanionText {
 
     @Override
     public void art(Block.Art art, String alternative, Markup out) {
-      // The picture itself is in the PDF; here its words take its place.
-      out.open("p", "class", "picture")
-          .text(wording.text("companion.picture", Map.of("words", alternative)))
-          .close();
+      figures.art(art, alternative, out);
     }
 
     @Override

@@ -35,6 +35,7 @@ import org.lapmark.text.Targets;
  * @param finished the finished article with its measurements, if a figure shows it
  * @param cover the finished article alone, if a figure shows it
  * @param key the key of sides and materials, if there are figures
+ * @param art pictures from outside by their block
  * @param walked whether the walk of every seam is appended
  */
 public record Manual(
@@ -50,6 +51,7 @@ public record Manual(
     Optional<Figure> finished,
     Optional<Figure> cover,
     Optional<Drawing> key,
+    Map<Block.Art, Drawing> art,
     boolean walked) {
   /** What {@code [words](page:name)} can lead to. */
   public static final List<String> PAGES = Targets.PAGES;
@@ -60,6 +62,7 @@ public record Manual(
     notes = Collections.unmodifiableMap(new LinkedHashMap<>(notes));
     cloths = List.copyOf(cloths);
     figures = Collections.unmodifiableMap(new LinkedHashMap<>(figures));
+    art = Collections.unmodifiableMap(new LinkedHashMap<>(art));
   }
 
   /**
@@ -76,6 +79,7 @@ public record Manual(
    * @param finished the finished article with its measurements, if a figure shows it
    * @param cover the finished article alone, if a figure shows it
    * @param key the key of sides and materials, if there are figures
+   * @param art pictures from outside by their block
    */
   public Manual(
       EvaluatedPattern pattern,
@@ -88,7 +92,8 @@ public record Manual(
       Map<Block.Figure, Figure> figures,
       Optional<Figure> finished,
       Optional<Figure> cover,
-      Optional<Drawing> key) {
+      Optional<Drawing> key,
+      Map<Block.Art, Drawing> art) {
     this(
         pattern,
         List.of(pattern),
@@ -102,6 +107,7 @@ public record Manual(
         finished,
         cover,
         key,
+        art,
         false);
   }
 
@@ -113,7 +119,7 @@ public record Manual(
   public Manual withWalk() {
     return new Manual(
         pattern, sizes, look, form, steps, notes, printing, cloths, figures, finished, cover, key,
-        true);
+        art, true);
   }
 
   /** Whether the texts speak of more sizes than one. */
@@ -143,6 +149,7 @@ public record Manual(
         finished,
         cover,
         key,
+        art,
         walked);
   }
 }

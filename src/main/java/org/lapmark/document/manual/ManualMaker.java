@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.document.art.ArtDrawer;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
@@ -13,12 +14,14 @@ import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.Printed;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.memory.Memory;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.outside.Outside;
 import org.lapmark.text.Block;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
@@ -36,6 +39,8 @@ public final class ManualMaker {
   private final PrintForm form;
   private final FigureDrawer drawer;
   private final FigureDrawer coverDrawer;
+  private final ArtDrawer artDrawer;
+  private final ArtDrawer coverArt;
 
   public ManualMaker(
       EvaluatedPattern pattern,
@@ -51,6 +56,20 @@ public final class ManualMaker {
         new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_IN_STEPS, memory);
     this.coverDrawer =
         new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_ON_COVER, memory);
+    this.artDrawer =
+        new ArtDrawer(
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST_IN_STEPS,
+            ArtDrawer.FOR_PAPER,
+            lettering,
+            memory);
+    this.coverArt =
+        new ArtDrawer(
+            FigureDrawer.FULL,
+            FigureDrawer.HIGHEST_ON_COVER,
+            ArtDrawer.FOR_PAPER,
+            lettering,
+            memory);
   }
 
   public Manual make(Look look, List<ClothPlan> cloths) {
@@ -67,9 +86,18 @@ public final class ManualMaker {
       notes.put(note.name(), ManuscriptReader.read(note.body(), all, findings));
     }
     List<Inline.Value> values = new ArrayList<>(steps.values());
-    List<Block.Figure> blocks = new ArrayList<>();
-    notes.values().forEach(note -> add(note, values, blocks));
-    steps.all().forEach(step -> blocks.addAll(step.body().figures()));
+    List<Manuscript> texts = new ArrayList<>(notes.values());
+    steps.all().forEach(step -> texts.add(step.body()));
+    notes.values().forEach(note -> values.addAll(note.values()));
+    List<Block.Figure> blocks = texts.stream().flatMap(text -> text.figures().stream()).toList();
+    Map<Block.Art, Drawing> art = new LinkedHashMap<>();
+    for (Manuscript text : texts) {
+      for (Block.Art block : text.art()) {
+        artDrawer
+            .draw(block.path(), pattern, form, findings)
+            .ifPresent(drawn -> art.put(block, drawn));
+      }
+    }
     Printing printing = Printing.of(values, List.of(pattern), form, findings);
 
     Map<Block.Figure, Figure> figures = new LinkedHashMap<>();
@@ -84,13 +112,33 @@ public final class ManualMaker {
         cover = coverDrawer.draw(stated.get().unlettered(), pattern, form, findings);
       }
     }
+    Optional<Figure> made = cover;
     Optional<Drawing> key = figures.isEmpty() ? Optional.empty() : Optional.of(drawer.key(pattern));
     return new Manual(
-        pattern, look, form, steps, notes, printing, cloths, figures, finished, cover, key);
+        pattern,
+        look,
+        form,
+        steps,
+        notes,
+        printing,
+        cloths,
+        figures,
+        finished,
+        brought().or(() -> made),
+        key,
+        art);
   }
 
-  private static void add(Manuscript note, List<Inline.Value> values, List<Block.Figure> blocks) {
-    values.addAll(note.values());
-    blocks.addAll(note.figures());
+  /** The picture that the pattern brings for its cover. */
+  private Optional<Figure> brought() {
+    Outside.CoverSource stated = pattern.source().outside().cover();
+    if (stated == null) {
+      return Optional.empty();
+    }
+    Optional<Drawing> drawn = coverArt.draw(stated.path(), pattern, form, findings);
+    Optional<Printed> words = Printed.of(stated.alternative(), pattern, form, findings);
+    return drawn.isPresent() && words.isPresent()
+        ? Optional.of(new Figure(drawn.get(), words.get().text(), ""))
+        : Optional.empty();
   }
 }

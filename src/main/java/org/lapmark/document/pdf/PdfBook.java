@@ -52,6 +52,7 @@ public final class PdfBook implements Closeable {
   private final PdfFonts fonts;
   private final Layers layers = new Layers(document);
   private final Structure structure = new Structure(document);
+  private final PdfImages images = new PdfImages(document);
 
   public PdfBook(Imprint imprint, StyleSheet styles, FontFiles files, Glyphs glyphs)
       throws IOException {
@@ -114,7 +115,7 @@ public final class PdfBook implements Closeable {
     structure.addFigure(page, fonts.glyphs().printable(alternative), after);
     try (PDPageContentStream out = new PDPageContentStream(document, page)) {
       out.beginMarkedContent(COSName.getPDFName("Figure"), Structure.FIGURE_MCID);
-      new PdfCanvas(out, styles, fonts, layers).draw(drawing, 0, drawing.height());
+      new PdfCanvas(out, styles, fonts, layers, images).draw(drawing, 0, drawing.height());
       out.endMarkedContent();
     }
   }
@@ -128,7 +129,7 @@ public final class PdfBook implements Closeable {
             (float) (drawing.width() * PdfCanvas.POINTS),
             (float) (drawing.height() * PdfCanvas.POINTS)));
     try (PDPageContentStream out = new PDPageContentStream(document, form)) {
-      new PdfCanvas(out, styles, fonts, layers).draw(drawing, 0, drawing.height());
+      new PdfCanvas(out, styles, fonts, layers, images).draw(drawing, 0, drawing.height());
     }
     return form;
   }
@@ -142,7 +143,7 @@ public final class PdfBook implements Closeable {
       pagination.setItem(COSName.TYPE, COSName.getPDFName(CONTENT_PAGINATION));
       out.beginMarkedContent(COSName.ARTIFACT, PDPropertyList.create(pagination));
       double height = page.getMediaBox().getHeight() / PdfCanvas.POINTS;
-      new PdfCanvas(out, styles, fonts, layers).draw(furniture, 0, height);
+      new PdfCanvas(out, styles, fonts, layers, images).draw(furniture, 0, height);
       out.endMarkedContent();
     }
     // What was appended becomes part of the one stream that a page has.

@@ -7,6 +7,7 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.util.Matrix;
 import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.Ink;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
@@ -39,10 +40,13 @@ final class PdfCanvas {
   private final StyleSheet styles;
   private final PdfFonts fonts;
   private final Layers layers;
+  private final PdfImages images;
   private Style line;
   private double fill;
 
-  PdfCanvas(PDPageContentStream out, StyleSheet styles, PdfFonts fonts, Layers layers) {
+  PdfCanvas(
+      PDPageContentStream out, StyleSheet styles, PdfFonts fonts, Layers layers, PdfImages images) {
+    this.images = images;
     this.out = out;
     this.styles = styles;
     this.fonts = fonts;
@@ -89,6 +93,20 @@ final class PdfCanvas {
     @Override
     public void group(Item.Group group) throws IOException {
       PdfCanvas.this.group(group, map);
+    }
+
+    @Override
+    public void art(Item.Art art) throws IOException {
+      out.saveGraphicsState();
+      if (art instanceof Item.Inked inked) {
+        inked(inked, map);
+      } else if (art instanceof Item.Words words) {
+        PdfCanvas.this.lettering(words.line(), words.style(), words.colour(), map);
+      } else if (art instanceof Item.Photo photo) {
+        images.draw(photo, map, out);
+      }
+      out.restoreGraphicsState();
+      forgetState();
     }
   }
 
@@ -150,8 +168,59 @@ final class PdfCanvas {
         (float) end.y());
   }
 
+  private void inked(Item.Inked inked, Affine map) throws IOException {
+    Ink ink = inked.ink();
+    if (ink.fills()) {
+      colour(ink.fill(), false);
+    }
+    if (ink.strokes()) {
+      colour(ink.stroke(), true);
+      out.setLineWidth((float) (ink.width() * POINTS));
+      out.setLineCapStyle(ink.cap().ordinal());
+      out.setLineJoinStyle(ink.join().ordinal());
+      float[] dash = new float[ink.dash().size()];
+      for (int i = 0; i < dash.length; i++) {
+        dash[i] = (float) (ink.dash().get(i) * POINTS);
+      }
+      out.setLineDashPattern(dash, 0);
+    }
+    for (Path path : inked.paths()) {
+      trace(path, map);
+    }
+    if (ink.fills() && ink.strokes()) {
+      if (ink.evenOdd()) {
+        out.fillAndStrokeEvenOdd();
+      } else {
+        out.fillAndStroke();
+      }
+    } else if (ink.strokes()) {
+      out.stroke();
+    } else if (ink.evenOdd()) {
+      out.fillEvenOdd();
+    } else {
+      out.fill();
+    }
+  }
+
+  private void colour(int rgb, boolean stroking) throws IOException {
+    float red = (rgb >> 16 & 0xff) / 255f;
+    float green = (rgb >> 8 & 0xff) / 255f;
+    float blue = (rgb & 0xff) / 255f;
+    if (stroking) {
+      out.setStrokingColor(red, green, blue);
+    } else {
+      out.setNonStrokingColor(red, green, blue);
+    }
+  }
+
   private void lettering(Item.Lettering lettering, Affine map) throws IOException {
     Style style = styles.style(lettering.role());
+    lettering(lettering, style, Ink.NONE, map);
+  }
+
+  /** In a colour, or in the grey of the style where there is none. */
+  private void lettering(Item.Lettering lettering, Style style, int colour, Affine map)
+      throws IOException {
     String text = fonts.glyphs().printable(lettering.text());
     if (text.isBlank() || style.fontSize() <= 0) {
       return;
@@ -170,7 +239,11 @@ final class PdfCanvas {
     if (style.halo() > 0) {
       halo(style, start, along, width);
     }
-    fillGrey(style.fillGrey() >= 0 ? style.fillGrey() : style.strokeGrey());
+    if (colour == Ink.NONE) {
+      fillGrey(style.fillGrey() >= 0 ? style.fillGrey() : style.strokeGrey());
+    } else {
+      colour(colour, false);
+    }
     out.beginText();
     out.setFont(font, (float) style.fontSize());
     out.setTextMatrix(

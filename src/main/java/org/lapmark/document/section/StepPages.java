@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.document.film.FilmLink;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.SizeWords;
+import org.lapmark.drawing.Drawing;
 import org.lapmark.figure.Figure;
 import org.lapmark.figure.FigureDrawer;
 import org.lapmark.grade.piece.Piece;
@@ -114,6 +116,7 @@ public final class StepPages implements HtmlText.Hooks {
     if (!notes.toString().isEmpty()) {
       parts.add(notes.toString());
     }
+    film(step.id(), parts);
     return new StepPage(
         step.number(),
         step.id(),
@@ -124,12 +127,36 @@ public final class StepPages implements HtmlText.Hooks {
         parts);
   }
 
+  /** The link to the film of a step, and its code, stand below all else of it. */
+  private void film(String step, List<String> parts) {
+    FilmLink.of(manual.pattern().source(), step, wording)
+        .ifPresent(
+            film -> {
+              Markup out = new Markup();
+              out.open("div", "class", "film");
+              object(pictures.add("film", film.code(), film.alternative(), ""), out);
+              out.open("p").open("a", "href", film.address()).text(film.words()).close().close();
+              out.close();
+              int last = parts.size() - 1;
+              if (last < 0) {
+                parts.add(out.toString());
+              } else {
+                parts.set(last, parts.get(last) + out);
+              }
+            });
+  }
+
   /** Whether a body fits on one page, with all its figures. */
   private boolean fitsAPage(Manuscript body) {
     double height = 0;
     for (Block.Figure figure : body.figures()) {
       if (manual.figures().containsKey(figure)) {
         height += manual.figures().get(figure).drawing().height();
+      }
+    }
+    for (Block.Art art : body.art()) {
+      if (manual.art().containsKey(art)) {
+        height += manual.art().get(art).height();
       }
     }
     int letters = plain(manual.printing()).text(body).length();
@@ -145,7 +172,8 @@ public final class StepPages implements HtmlText.Hooks {
       running.add(blocks.get(i));
       boolean besideNext =
           i + 1 < blocks.size() && isHalf(blocks.get(i)) && isHalf(blocks.get(i + 1));
-      if (blocks.get(i) instanceof Block.Figure && !besideNext) {
+      boolean picture = blocks.get(i) instanceof Block.Figure || blocks.get(i) instanceof Block.Art;
+      if (picture && !besideNext) {
         parts.add(running);
         running = new ArrayList<>();
       }
@@ -240,6 +268,14 @@ public final class StepPages implements HtmlText.Hooks {
 
   private static void write(Pictures.Picture picture, Markup out) {
     out.open("div", "class", "figure");
+    object(picture, out);
+    if (!picture.caption().isEmpty()) {
+      out.open("p", "class", "caption").text(picture.caption()).close();
+    }
+    out.close();
+  }
+
+  private static void object(Pictures.Picture picture, Markup out) {
     out.open(
             "object",
             "type",
@@ -251,16 +287,14 @@ public final class StepPages implements HtmlText.Hooks {
             "style",
             "width: " + picture.width() + "mm; height: " + picture.height() + "mm")
         .close();
-    if (!picture.caption().isEmpty()) {
-      out.open("p", "class", "caption").text(picture.caption()).close();
-    }
-    out.close();
   }
 
   @Override
   public void art(Block.Art art, String alternative, Markup out) {
-    // Such pictures are refused before anything is written.
-    out.open("p", "class", "caption").text(alternative).close();
+    Drawing drawing = manual.art().get(art);
+    if (drawing != null) {
+      write(pictures.add("art", drawing, alternative, ""), out);
+    }
   }
 
   @Override

@@ -114,6 +114,11 @@ public final class SvgWriter {
         public void group(Item.Group group) {
           Writing.this.group(group, map);
         }
+
+        @Override
+        public void art(Item.Art art) {
+          SvgArt.write(art, map, NUMBERS, lettering, out);
+        }
       };
     }
 

@@ -155,7 +155,8 @@ public final class Presence {
             .map(note -> new NoteSource(note.name(), text(note.body())))
             .toList(),
         source.translations(),
-        source.options());
+        source.options(),
+        source.outside());
   }
 
   /** Pieces without what isn't cut; a piece whose every cut is of other variants isn't there. */

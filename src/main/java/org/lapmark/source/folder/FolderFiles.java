@@ -36,12 +36,12 @@ public final class FolderFiles {
   /** What has to be a file to be read. */
   private static final Pattern FILES =
       Pattern.compile(
-          "pattern\\.yaml|sizes\\.csv|panels/[^/]*\\.svg|translations/[^/]*/texts\\.yaml"
+          "pattern\\.yaml|sizes\\.csv|(panels|art)/[^/]*\\.svg|translations/[^/]*/texts\\.yaml"
               + "|(translations/[^/]*/)?(steps|notes)/[^/]*\\.md");
 
   /** What has to be a folder. */
   private static final Pattern FOLDERS =
-      Pattern.compile("panels|translations|(translations/[^/]*/)?(steps|notes)");
+      Pattern.compile("panels|art|translations|(translations/[^/]*/)?(steps|notes)");
 
   private final String name;
   private final Path root;
@@ -281,20 +281,8 @@ public final class FolderFiles {
    */
   public SourceFile text(String path) {
     String shown = display(path);
-    byte[] bytes;
-    try {
-      Path file = files.get(path);
-      // The folder may have changed since it was listed; a link put there now isn't followed
-      // either.
-      if (!file.toRealPath().startsWith(root)) {
-        findings.add(FolderCode.SYMBOLIC_LINK, Position.ofFile(shown), "name", path);
-        return null;
-      }
-      try (InputStream stream = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
-        bytes = stream.readNBytes(limits.fileBytes() + 1);
-      }
-    } catch (IOException e) {
-      unreadable(path, e, findings);
+    byte[] bytes = bytes(path, limits.fileBytes());
+    if (bytes == null) {
       return null;
     }
     if (bytes.length > limits.fileBytes()) {
@@ -320,5 +308,29 @@ public final class FolderFiles {
       return null;
     }
     return TextFile.read(shown, bytes, limits.lineLength(), findings);
+  }
+
+  /**
+   * A file's bytes.
+   *
+   * @param most how many may be read: if there are more, one more is
+   * @return null if it can't be read, which is then reported
+   */
+  public byte[] bytes(String path, int most) {
+    try {
+      Path file = files.get(path);
+      // The folder may have changed since it was listed; a link put there now isn't followed
+      // either.
+      if (!file.toRealPath().startsWith(root)) {
+        findings.add(FolderCode.SYMBOLIC_LINK, Position.ofFile(display(path)), "name", path);
+        return null;
+      }
+      try (InputStream stream = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
+        return stream.readNBytes(most + 1);
+      }
+    } catch (IOException e) {
+      unreadable(path, e, findings);
+      return null;
+    }
   }
 }

@@ -128,6 +128,11 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     return parsed(within(text(node, key), key, limits.textLength()));
   }
 
+  /** A text with placeholders that stands anywhere, or null if it is too long. */
+  public TemplateText template(SourceText text, String what) {
+    return parsed(within(text, what, limits.textLength()));
+  }
+
   private TemplateText parsed(SourceText text) {
     if (text == null) {
       return null;

@@ -21,6 +21,7 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.Translation;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.folder.FolderFiles;
 import org.lapmark.source.folder.Limits;
@@ -30,6 +31,9 @@ import org.lapmark.source.key.Reading;
 import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
 import org.lapmark.source.key.Table;
+import org.lapmark.source.outside.FilmReader;
+import org.lapmark.source.outside.Outside;
+import org.lapmark.source.outside.OutsideReader;
 import org.lapmark.source.sizes.SizeTableReader;
 import org.lapmark.source.yaml.YamlNode;
 import org.lapmark.source.yaml.YamlParser;
@@ -73,7 +77,9 @@ public final class PatternReader {
                   FasteningReader.ATTACHMENTS,
                   MakingReader.MAKING,
                   MakingReader.TOOLS,
-                  CareReader.USE));
+                  CareReader.USE,
+                  OutsideReader.COVER,
+                  FilmReader.FILM));
 
   private PatternReader() {}
 
@@ -175,6 +181,13 @@ public final class PatternReader {
     Masthead masthead = new MastheadReader(reading, root.file()).read(in);
     ThingReader things = new ThingReader(reading);
     Drawings drawings = new Drawings(reading, files);
+    List<Translation> translations = new TranslationReader(reading, files).read();
+    Outside outside =
+        new OutsideReader(reading, files)
+            .read(
+                in,
+                steps.stream().map(step -> step.id().text()).toList(),
+                bodies(steps, notes, translations));
     PatternSource source =
         new PatternSource(
             files.folderName(),
@@ -191,15 +204,29 @@ public final class PatternReader {
             new MakingReader(reading).read(in),
             steps,
             notes,
-            new TranslationReader(reading, files).read(),
+            translations,
             // Last, when all names that formulas ask for are known.
-            new OptionReader(reading).read(in));
+            new OptionReader(reading).read(in),
+            outside);
     drawings.reportUnused();
     reportIdle(source, reading);
     if (in.node(PanelReader.PANELS) instanceof YamlNode.Entries panels) {
       new References(reading, source, panels, in.node(SeamReader.SEAMS)).check();
     }
     return source;
+  }
+
+  /** The texts that may show pictures. */
+  private static List<SourceText> bodies(
+      List<StepSource> steps, List<NoteSource> notes, List<Translation> translations) {
+    List<SourceText> bodies = new ArrayList<>();
+    steps.forEach(step -> bodies.add(step.body()));
+    notes.forEach(note -> bodies.add(note.body()));
+    for (Translation translation : translations) {
+      translation.steps().forEach(step -> bodies.add(step.step().body()));
+      translation.notes().forEach(note -> bodies.add(note.note().body()));
+    }
+    return bodies;
   }
 
   /** Reports the options that nothing asks for, not even by a name that is mistyped. */

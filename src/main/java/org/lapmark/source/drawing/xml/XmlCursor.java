@@ -138,20 +138,32 @@ final class XmlCursor {
     at = after("?>", at);
   }
 
-  /** Passes over words between elements. */
-  void words(boolean inside) {
+  /** Words between elements. */
+  SourceText words(boolean inside) {
+    StringBuilder words = new StringBuilder();
+    List<Integer> places = new ArrayList<>();
     while (!isAtEnd() && text.charAt(at) != '<') {
       if (!inside && !seesSpace()) {
         throw fault("outside", at, at + 1);
       }
+      int place = at;
       if (sees("&")) {
-        entity(text.length());
+        String replaced = entity(text.length());
+        words.append(replaced);
+        for (int i = 0; i < replaced.length(); i++) {
+          places.add(place);
+        }
       } else if (sees("]]>")) {
         throw fault("cdata_end", at, at + 3);
       } else {
+        words.append(text.charAt(at));
+        places.add(place);
         at++;
       }
     }
+    places.add(at);
+    return SourceText.mapped(
+        file, words.toString(), places.stream().mapToInt(Integer::intValue).toArray());
   }
 
   private String entity(int limit) {

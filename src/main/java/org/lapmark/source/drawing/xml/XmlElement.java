@@ -14,6 +14,7 @@ public final class XmlElement {
   private final int nameEnd;
   private final List<Attribute> attributes = new ArrayList<>();
   private final List<XmlElement> children = new ArrayList<>();
+  private final List<Run> runs = new ArrayList<>();
   private String namespace = "";
   private int contentStart;
   private int contentEnd;
@@ -39,6 +40,23 @@ public final class XmlElement {
     public Position position() {
       return file.position(start, end);
     }
+  }
+
+  /**
+   * Words in it.
+   *
+   * @param text after entities were replaced, each character with its place
+   * @param before how many of its children come before
+   */
+  public record Run(SourceText text, int before) {}
+
+  /** The words in it, but for those in its children, in file order. */
+  public List<Run> runs() {
+    return runs;
+  }
+
+  void add(SourceText words) {
+    runs.add(new Run(words, children.size()));
   }
 
   /** The name as written, with its prefix. */

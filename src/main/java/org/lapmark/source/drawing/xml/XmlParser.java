@@ -14,7 +14,7 @@ import org.lapmark.source.folder.Limits;
 /**
  * Reads well-formed XML 1.0 with namespaces. A document type is passed over: nothing in it is
  * fetched, and one that could expand anything is refused. Unlike a general parser it knows the
- * place of every character of every attribute. Text between elements is passed over.
+ * place of every character of every attribute. Of words, those of lettering are kept.
  */
 public final class XmlParser {
   private final SourceFile file;
@@ -46,7 +46,10 @@ public final class XmlParser {
     cursor.declaration();
     while (!cursor.isAtEnd()) {
       if (!cursor.sees("<")) {
-        cursor.words(root != null && !open.isEmpty());
+        SourceText words = cursor.words(root != null && !open.isEmpty());
+        if (!open.isEmpty() && open.peek().localName().matches("text|tspan")) {
+          open.peek().add(words);
+        }
       } else if (cursor.sees("<!--")) {
         cursor.comment();
       } else if (cursor.sees("<?")) {
