@@ -98,10 +98,7 @@ class OutsideFaultsTest {
             "a JPEG that says how it is turned",
             () -> shown("a.jpg", SamplePictures.turned(jpeg, 6))),
         new Fault("art-unused", "shown nowhere", () -> read("a.jpg", jpeg, "", "")),
-        new Fault(
-            "",
-            "shown nowhere, and no picture",
-            () -> read("a.txt", new byte[9], "", "")),
+        new Fault("", "shown nowhere, and no picture", () -> read("a.txt", new byte[9], "", "")),
         new Fault(
             "",
             "on the cover",
