@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.lapmark.document.manual.Enlarged;
 import org.lapmark.document.manual.Hazards;
@@ -30,7 +32,7 @@ import org.lapmark.wording.Wording;
 
 /**
  * Writes the documents of one pattern. An instance is used by one thread at a time; making one
- * reads the fonts, so keep it for all documents of a run.
+ * reads the fonts, so keep it for all documents of a run, and make those of other threads from it.
  */
 public final class DocumentWriter {
   /** A first guess at how many pages lie before the tiles; a wrong one costs a second setting. */
@@ -42,12 +44,22 @@ public final class DocumentWriter {
   private final Templates templates;
   private final Memory memory;
   private final Effort effort;
+  private final Common common;
   private final FontFiles fonts;
-  private final Glyphs glyphs;
-  private final TemplateEngine engine;
   private final PageSetting setting;
+  private LetteringMeasure lettering;
 
   private int frontPages = USUAL_FRONT_PAGES;
+
+  /** What follows from templates and fonts alone, and any thread may use. */
+  private record Common(
+      FontFiles fonts, Glyphs glyphs, TemplateEngine engine, Map<Locale, Wording> wordings) {
+    static Common of(Templates templates) {
+      FontFiles fonts = FontFiles.load();
+      return new Common(
+          fonts, new Glyphs(fonts), new TemplateEngine(templates), new ConcurrentHashMap<>());
+    }
+  }
 
   /**
    * A writer with its templates.
@@ -66,13 +78,28 @@ public final class DocumentWriter {
    * @param effort how hard layouts are searched for
    */
   public DocumentWriter(Templates templates, Memory memory, Effort effort) {
+    this(templates, Common.of(templates), memory, effort);
+  }
+
+  private DocumentWriter(Templates templates, Common common, Memory memory, Effort effort) {
     this.effort = effort;
     this.templates = templates;
+    this.common = common;
     this.memory = memory;
-    this.fonts = FontFiles.load();
-    this.glyphs = new Glyphs(fonts);
-    this.engine = new TemplateEngine(templates);
-    this.setting = new PageSetting(engine, templates);
+    this.fonts = common.fonts.ofOneThread();
+    this.setting = new PageSetting(common.engine, templates);
+  }
+
+  /**
+   * A writer with the same templates and fonts, for another thread. Safe for use by several
+   * threads.
+   *
+   * @param memory what remembers results; it may be shared by all writers with these templates
+   * @param effort how hard layouts are searched for
+   * @return the writer
+   */
+  public DocumentWriter another(Memory memory, Effort effort) {
+    return new DocumentWriter(templates, common, memory, effort);
   }
 
   /**
@@ -92,7 +119,7 @@ public final class DocumentWriter {
    * @return the words
    */
   public Wording wording(Locale locale) {
-    return Words.of(templates, locale);
+    return common.wordings.computeIfAbsent(locale, unused -> Words.of(templates, locale));
   }
 
   /**
@@ -131,7 +158,10 @@ public final class DocumentWriter {
    * @return the measure, for use by one thread
    */
   public LetteringMeasure lettering() {
-    return new FontLettering(fonts, glyphs);
+    if (lettering == null) {
+      lettering = new FontLettering(fonts, common.glyphs);
+    }
+    return lettering;
   }
 
   /**
@@ -142,7 +172,7 @@ public final class DocumentWriter {
    * @return each missing character once, in code point order; empty when all can be printed
    */
   public List<String> missingGlyphs(String text) {
-    return glyphs.missing(text).stream().map(Character::toString).toList();
+    return common.glyphs.missing(text).stream().map(Character::toString).toList();
   }
 
   /**
@@ -258,7 +288,7 @@ public final class DocumentWriter {
 
   /** Fills templates. */
   public TemplateEngine engine() {
-    return engine;
+    return common.engine;
   }
 
   /** The fonts that documents embed. */
@@ -268,7 +298,7 @@ public final class DocumentWriter {
 
   /** What those fonts can print. */
   public Glyphs glyphs() {
-    return glyphs;
+    return common.glyphs;
   }
 
   /** How many pages lay before the tiles last time: the best guess for the next document. */

@@ -20,8 +20,9 @@ final class LabelFit {
 
   private final Geometry shape;
   private final PreparedGeometry prepared;
-  private final Point middle;
-  private final List<Point> centres = new ArrayList<>();
+  private final Point centroid;
+  private Point middle;
+  private List<Point> grid;
 
   /**
    * Prepares a shape.
@@ -31,27 +32,35 @@ final class LabelFit {
   LabelFit(Geometry shape) {
     this.shape = shape;
     this.prepared = PreparedGeometryFactory.prepare(shape);
-    Coordinate inner = MaximumInscribedCircle.getCenter(shape, INNER_TOLERANCE).getCoordinate();
-    this.middle = new Point(inner.x, inner.y);
-    centres.add(new Point(shape.getCentroid().getX(), shape.getCentroid().getY()));
-    centres.add(middle);
-    Envelope box = shape.getEnvelopeInternal();
-    List<Point> grid = new ArrayList<>();
-    for (int i = 1; i < STEPS; i++) {
-      for (int k = 1; k < STEPS; k++) {
-        grid.add(
-            new Point(
-                box.getMinX() + box.getWidth() * i / STEPS,
-                box.getMinY() + box.getHeight() * k / STEPS));
-      }
-    }
-    grid.sort(Comparator.comparingDouble(point -> point.distance(middle)));
-    centres.addAll(grid);
+    this.centroid = new Point(shape.getCentroid().getX(), shape.getCentroid().getY());
   }
 
   /** The point that is farthest inside. */
   Point middle() {
+    if (middle == null) {
+      Coordinate inner = MaximumInscribedCircle.getCenter(shape, INNER_TOLERANCE).getCoordinate();
+      middle = new Point(inner.x, inner.y);
+    }
     return middle;
+  }
+
+  /** Points all over the shape's box, those near the middle first. */
+  private List<Point> grid() {
+    if (grid == null) {
+      Envelope box = shape.getEnvelopeInternal();
+      grid = new ArrayList<>();
+      for (int i = 1; i < STEPS; i++) {
+        for (int k = 1; k < STEPS; k++) {
+          grid.add(
+              new Point(
+                  box.getMinX() + box.getWidth() * i / STEPS,
+                  box.getMinY() + box.getHeight() * k / STEPS));
+        }
+      }
+      Point near = middle();
+      grid.sort(Comparator.comparingDouble(point -> point.distance(near)));
+    }
+    return grid;
   }
 
   /** A centre at which a box lies wholly inside the shape. */
@@ -60,14 +69,20 @@ final class LabelFit {
     if (width > all.getWidth() || height > all.getHeight()) {
       return Optional.empty();
     }
-    return centres.stream()
-        .filter(
-            centre -> {
-              Box box = Board.box(centre, width, height, 0);
-              Envelope envelope = new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY());
-              return all.contains(envelope)
-                  && prepared.contains(shape.getFactory().toGeometry(envelope));
-            })
-        .findFirst();
+    // The middle takes long to find, and most labels have room around the centroid.
+    if (isInside(centroid, width, height)) {
+      return Optional.of(centroid);
+    }
+    if (isInside(middle(), width, height)) {
+      return Optional.of(middle());
+    }
+    return grid().stream().filter(centre -> isInside(centre, width, height)).findFirst();
+  }
+
+  private boolean isInside(Point centre, double width, double height) {
+    Box box = Board.box(centre, width, height, 0);
+    Envelope envelope = new Envelope(box.minX(), box.maxX(), box.minY(), box.maxY());
+    return shape.getEnvelopeInternal().contains(envelope)
+        && prepared.contains(shape.getFactory().toGeometry(envelope));
   }
 }

@@ -136,7 +136,7 @@ final class RealStages implements Stages {
 
   @Override
   public Desk desk(Locale language, boolean blankPages, Effort effort) {
-    DocumentWriter writer = new DocumentWriter(templates, memory, effort);
+    DocumentWriter writer = words.another(memory, effort);
     return new WritingDesk(
         writer,
         planner(writer, language, Look.STANDARD, blankPages).with(effort),

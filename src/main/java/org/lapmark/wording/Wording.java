@@ -42,10 +42,18 @@ public record Wording(Locale locale, Map<String, String> messages) {
     if (pattern == null) {
       throw new WordingException(locale, key);
     }
+    if (isPlain(pattern)) {
+      return pattern;
+    }
     try {
       return new MessageFormat(pattern, locale).format(arguments);
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
       throw new WordingException(locale, key, e);
     }
+  }
+
+  /** Whether a pattern is its own text: it has no arguments, and no apostrophe, which may quote. */
+  private static boolean isPlain(String pattern) {
+    return pattern.indexOf('{') < 0 && pattern.indexOf('}') < 0 && pattern.indexOf('\'') < 0;
   }
 }

@@ -50,6 +50,7 @@ final class InstructionPages {
             plates.wording(),
             plates.styles(),
             writer.lettering(),
+            writer.memory(),
             textWidth),
         1);
     pages.insert(plates.printingPage(plan.paper()));

@@ -51,6 +51,7 @@ public record SizesDocument(List<Manual> manuals, Paper paper) implements Docume
             wording,
             styles,
             writer.lettering(),
+            writer.memory(),
             paper.width() - 2 * Pages.TEXT_MARGIN);
     String names =
         manuals.stream()

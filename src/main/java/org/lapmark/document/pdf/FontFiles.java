@@ -6,19 +6,22 @@ import java.io.UncheckedIOException;
 import java.util.Collections;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 
 /**
  * The font files as bytes, which any thread may read. A font that was parsed from them belongs to
- * one document and one thread.
+ * one thread.
  */
 public final class FontFiles {
   private final Map<Typeface, byte[]> files;
+  private final Optional<Map<Typeface, TrueTypeFont>> parsed;
 
-  private FontFiles(Map<Typeface, byte[]> files) {
+  private FontFiles(Map<Typeface, byte[]> files, Optional<Map<Typeface, TrueTypeFont>> parsed) {
     this.files = files;
+    this.parsed = parsed;
   }
 
   /** Reads the files that the program carries. */
@@ -35,7 +38,12 @@ public final class FontFiles {
         throw new UncheckedIOException(e);
       }
     }
-    return new FontFiles(Collections.unmodifiableMap(files));
+    return new FontFiles(Collections.unmodifiableMap(files), Optional.empty());
+  }
+
+  /** The same files for use by one thread, which parses each font once for all its documents. */
+  public FontFiles ofOneThread() {
+    return new FontFiles(files, Optional.of(new EnumMap<>(Typeface.class)));
   }
 
   /**
@@ -43,6 +51,12 @@ public final class FontFiles {
    * character for two letters.
    */
   TrueTypeFont parse(Typeface face) {
+    return parsed
+        .map(known -> known.computeIfAbsent(face, this::parseAnew))
+        .orElseGet(() -> parseAnew(face));
+  }
+
+  private TrueTypeFont parseAnew(Typeface face) {
     try {
       TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(files.get(face)));
       font.setEnableGsub(false);

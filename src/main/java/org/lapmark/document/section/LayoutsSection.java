@@ -4,16 +4,38 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
+import org.lapmark.drawing.Drawing;
+import org.lapmark.drawing.StyleSheet;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.Lay;
 import org.lapmark.lay.LayDrawing;
 import org.lapmark.lay.LayWords;
 import org.lapmark.lay.Placement;
+import org.lapmark.measure.print.PrintForm;
+import org.lapmark.wording.Wording;
 
 /** How the pieces are laid on cloth. */
 final class LayoutsSection implements Section {
   private static final double LAYOUT_HEIGHT = 56;
   private static final double LARGE_LAYOUT_HEIGHT = 74;
+
+  /** About how much room the drawing of a piece takes, in hundreds of bytes. */
+  private static final int ROOM_OF_A_PIECE = 20;
+
+  /** What a drawing depends on, besides the fonts. */
+  private record Drawn(
+      Lay lay, double width, double height, Wording wording, StyleSheet styles, PrintForm form) {
+    Drawing remembered(Setting setting) {
+      return setting
+          .memory()
+          .of(
+              this,
+              drawing -> 1 + ROOM_OF_A_PIECE * lay.placements().size(),
+              () ->
+                  new LayDrawing(wording, styles, setting.lettering(), form)
+                      .draw(lay, width, height));
+    }
+  }
 
   /** By material. */
   record Values(List<ClothLayouts> layouts) {}
@@ -46,18 +68,16 @@ final class LayoutsSection implements Section {
   @Override
   public Record values(Setting setting) {
     Manual manual = setting.manual();
-    LayDrawing drawing =
-        new LayDrawing(setting.wording(), setting.styles(), setting.lettering(), manual.form());
     return new Values(
         manual.isOfSizes()
             ? List.of()
             : manual.cloths().stream()
                 .filter(plan -> !plan.lays().isEmpty())
-                .map(plan -> layouts(setting, plan, drawing))
+                .map(plan -> layouts(setting, plan))
                 .toList());
   }
 
-  private static ClothLayouts layouts(Setting setting, ClothPlan plan, LayDrawing drawing) {
+  private static ClothLayouts layouts(Setting setting, ClothPlan plan) {
     LayWords words = new LayWords(setting.wording(), setting.manual().form());
     double height = setting.manual().look() == Look.STANDARD ? LAYOUT_HEIGHT : LARGE_LAYOUT_HEIGHT;
     List<Layout> layouts = new ArrayList<>();
@@ -76,7 +96,14 @@ final class LayoutsSection implements Section {
                   .pictures()
                   .add(
                       "layout",
-                      drawing.draw(lay, setting.textWidth(), height),
+                      new Drawn(
+                              lay,
+                              setting.textWidth(),
+                              height,
+                              setting.wording(),
+                              setting.styles(),
+                              setting.manual().form())
+                          .remembered(setting),
                       words.alternative(lay),
                       "")));
     }

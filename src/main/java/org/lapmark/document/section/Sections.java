@@ -10,6 +10,7 @@ import org.lapmark.document.setting.RecordModel;
 import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
+import org.lapmark.memory.Memory;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
@@ -53,6 +54,7 @@ public final class Sections {
       Wording wording,
       StyleSheet styles,
       LetteringMeasure lettering,
+      Memory memory,
       double textWidth) {
     Hazards hazards = Hazards.of(manual, wording);
     Content content =
@@ -72,6 +74,7 @@ public final class Sections {
         wording,
         styles,
         lettering,
+        memory,
         textWidth,
         ids(content),
         hazards,

@@ -11,6 +11,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
+import org.lapmark.memory.Memory;
 import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.wording.Wording;
 
@@ -26,6 +27,7 @@ import org.lapmark.wording.Wording;
  * @param wording the words
  * @param styles the look of drawings
  * @param lettering how wide their words come out
+ * @param memory what remembers drawings
  * @param textWidth how wide text is set, in millimetres
  * @param sections the ids of the sections that the document has
  * @param hazards the hazards
@@ -41,6 +43,7 @@ public record Setting(
     Wording wording,
     StyleSheet styles,
     LetteringMeasure lettering,
+    Memory memory,
     double textWidth,
     List<String> sections,
     Hazards hazards,

@@ -21,6 +21,22 @@ final class StripFilling {
   /** Where a shape came to lie. */
   record Put(int shape, Pose pose, double x, double y) {}
 
+  /** The columns of the strip as far as shapes reach, each with the stretches that are taken. */
+  private static final class Taken {
+    private double[][] columns = new double[256][];
+    private int size;
+
+    /** Adds free columns up to one. */
+    void reach(int index) {
+      if (index >= columns.length) {
+        columns = Arrays.copyOf(columns, 2 * index);
+      }
+      while (size <= index) {
+        columns[size++] = FREE;
+      }
+    }
+  }
+
   /**
    * A filled strip.
    *
@@ -63,7 +79,7 @@ final class StripFilling {
    * @return the filled strip, or null when it would be longer
    */
   Filled fill(int[] order, int[] forced, double limit) {
-    List<double[]> taken = new ArrayList<>();
+    Taken taken = new Taken();
     // What has failed for a shape fails for its equals, because the strip only fills up.
     int[][] reached = new int[kinds.length][];
     List<Put> puts = new ArrayList<>();
@@ -110,28 +126,45 @@ final class StripFilling {
   }
 
   /** The least y at which a pose is free when it begins at a column, or NaN. */
-  private double free(List<double[]> taken, Pose pose, int at) {
+  private double free(Taken taken, Pose pose, int at) {
     double[][] spans = pose.body().spans();
     double highest = width - pose.height();
     double y = 0;
+    int count = Math.min(spans.length, taken.size - at);
     boolean moved = true;
     while (moved) {
       moved = false;
-      for (int i = 0; i < spans.length && at + i < taken.size(); i++) {
-        work++;
-        double[] column = taken.get(at + i);
+      for (int i = 0; i < count; i++) {
+        double[] column = taken.columns[at + i];
         double before = y;
-        y = jump(spans[i], column, y);
+        // Most shapes have one stretch a column, and most of the time is spent here.
+        y =
+            spans[i].length == 2
+                ? jump(spans[i][0], spans[i][1], column, y)
+                : jump(spans[i], column, y);
         if (y > highest + TOUCH) {
+          work += i + 1;
           return Double.NaN;
         }
         moved |= y > before;
       }
+      work += Math.max(0, count);
     }
     return Math.min(y, highest);
   }
 
-  /** The least y from a start at which one column is free. */
+  /** The least y from a start at which one stretch is free in a column. */
+  private static double jump(double from, double to, double[] taken, double start) {
+    double y = start;
+    for (int t = 0; t + 1 < taken.length && taken[t] < to + y - TOUCH; t += 2) {
+      if (taken[t + 1] > from + y + TOUCH) {
+        y = taken[t + 1] - from;
+      }
+    }
+    return y;
+  }
+
+  /** The least y from a start at which all stretches are free in a column. */
   private static double jump(double[] spans, double[] taken, double start) {
     double y = start;
     boolean moved = taken.length > 0;
@@ -152,16 +185,14 @@ final class StripFilling {
     return y;
   }
 
-  private void take(List<double[]> taken, Put put) {
+  private void take(Taken taken, Put put) {
     Columns grown = put.pose().grown();
     int at = (int) Math.round(put.x() / column) + grown.first();
     for (int i = 0; i < grown.spans().length; i++) {
       int index = at + i;
       if (index >= 0) {
-        while (taken.size() <= index) {
-          taken.add(FREE);
-        }
-        taken.set(index, merged(taken.get(index), grown.spans()[i], put.y()));
+        taken.reach(index);
+        taken.columns[index] = merged(taken.columns[index], grown.spans()[i], put.y());
       }
     }
   }
