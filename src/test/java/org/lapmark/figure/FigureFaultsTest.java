@@ -100,6 +100,8 @@ class FigureFaultsTest {
     }
     // Its case needs a pattern of its own: SeamRingTest has it.
     seen.add(FigureCode.FIGURE_AROUND_NAMELESS.id());
+    // Its case needs a pattern with options: PlantedMistakesTest has it.
+    seen.add(FigureCode.FIGURE_ABSENT.id());
     for (FigureCode code : FigureCode.values()) {
       assertTrue(seen.contains(code.id()), code.id());
     }

@@ -7,6 +7,7 @@ import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
+import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
@@ -57,6 +58,8 @@ record AttachedThing(
           FigureCode.FIGURE_ATTACHED_ELSEWHERE,
           "name",
           attachment.text(),
+          "place",
+          PatternNames.place(attachment),
           "panel",
           attached.panel(),
           "number",
