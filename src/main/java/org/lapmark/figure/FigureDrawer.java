@@ -13,7 +13,6 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.PrintForm;
@@ -162,14 +161,14 @@ public final class FigureDrawer {
   private Drawing drawing(
       FigureSource figure, List<FigureLayout.Picture> pictures, Staging staging) {
     if (pictures.isEmpty()) {
-      throw new FindingException(staging.faults().iterator().next());
+      throw staging.fault();
     }
     FigureLayout layout =
         new FigureLayout(pictures, figure.half() ? HALF : FULL, highest, largest(figure), styles);
     FigureLayout.Outcome outcome = laid(layout);
     outcome.flat().forEach(staging::flat);
-    if (!staging.faults().isEmpty()) {
-      throw new FindingException(staging.faults().iterator().next());
+    if (staging.isAmiss()) {
+      throw staging.fault();
     }
     return outcome
         .drawing()

@@ -33,4 +33,13 @@ public interface FindingCode {
   default List<String> subject() {
     return List.of();
   }
+
+  /**
+   * Whether another kind that misses the same says more, and is the one that is told.
+   *
+   * @return true for what only shows in some variants because of what else is wrong
+   */
+  default boolean yields() {
+    return false;
+  }
 }

@@ -233,7 +233,10 @@ public final class Findings {
         byFile.values().stream().max(Comparator.comparingInt(Set::size)).orElseThrow();
     Position first = most.iterator().next();
     Finding cause =
-        group.stream().filter(one -> one.position().equals(first)).findFirst().orElseThrow();
+        group.stream()
+            .filter(one -> one.position().equals(first))
+            .min(Comparator.comparing(one -> one.code().yields()))
+            .orElseThrow();
     if (places == 1) {
       return cause;
     }

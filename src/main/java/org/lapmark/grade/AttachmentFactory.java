@@ -11,7 +11,6 @@ import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -25,6 +24,7 @@ import org.lapmark.grade.panel.Extent;
 import org.lapmark.grade.panel.FastenedThings;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.scope.PatternScope;
+import org.lapmark.grade.scope.Presence;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.Edge;
@@ -32,6 +32,7 @@ import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.PieceSource;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.fastening.AttachmentSource;
 import org.lapmark.source.fastening.AttachmentSource.AtCorner;
@@ -104,14 +105,13 @@ final class AttachmentFactory {
       boolean made =
           source.pieces().stream()
               .anyMatch(one -> Integer.toString(one.number()).equals(number.text()));
-      if (!made && fastened.piece(number.text()).isPresent()) {
-        throw absent("piece " + number.text(), number.position());
+      Optional<PieceSource> stated = fastened.piece(number.text());
+      if (!made && stated.isPresent()) {
+        fastened.require(stated.get(), number);
+        // Its condition holds, and nothing is cut of it.
+        throw new FindingException(
+            Presence.absent(number.position(), "piece " + number.text(), "", scope.size()));
       }
-    }
-
-    private FindingException absent(String name, Position place) {
-      return new FindingException(
-          Finding.of(GradeCode.NAME_ABSENT, place, "name", name, "size", scope.size()));
     }
 
     @Override
@@ -195,8 +195,8 @@ final class AttachmentFactory {
     public Attached heldBy(HeldBy place) {
       String name = place.holder().text();
       Optional<AttachmentSource> stated = source.fastenings().attachment(name);
-      if (stated.isEmpty() && fastened.attachment(name).isPresent()) {
-        throw absent(name, place.holder().position());
+      if (stated.isEmpty()) {
+        fastened.attachment(name).ifPresent(one -> fastened.require(one, place.holder()));
       }
       Attached holder =
           stated

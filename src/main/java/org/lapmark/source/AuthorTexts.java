@@ -159,7 +159,7 @@ public final class AuthorTexts {
         options.forbidden().stream()
             .map(one -> new OptionsSource.ForbiddenSource(one.when(), exchange.apply(one.reason())))
             .toList();
-    return new OptionsSource(exchanged, forbidden, options.conditions());
+    return new OptionsSource(exchanged, forbidden, options.conditions(), options.unread());
   }
 
   /** A text without placeholders. */

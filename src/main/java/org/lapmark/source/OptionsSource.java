@@ -2,9 +2,11 @@ package org.lapmark.source;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
@@ -16,9 +18,14 @@ import org.lapmark.source.key.Ref;
  * @param options the options, in the order stated
  * @param forbidden what can't be combined
  * @param conditions when something belongs to a variant; what isn't here belongs to every one
+ * @param unread what is stated and couldn't be read, or of which nobody can tell to which variants
+ *     it belongs: all this has been reported, and what asks for it is no further mistake
  */
 public record OptionsSource(
-    List<OptionSource> options, List<ForbiddenSource> forbidden, Map<Ref, Formula> conditions) {
+    List<OptionSource> options,
+    List<ForbiddenSource> forbidden,
+    Map<Ref, Formula> conditions,
+    Set<Ref> unread) {
   /** A choice of yes. */
   public static final String YES = "yes";
 
@@ -27,13 +34,19 @@ public record OptionsSource(
 
   /** Nothing can be chosen. */
   public static final OptionsSource NONE =
-      new OptionsSource(List.of(), List.of(), Collections.emptyMap());
+      new OptionsSource(List.of(), List.of(), Collections.emptyMap(), Collections.emptySet());
 
   /** Copies the collections, keeping their order. */
   public OptionsSource {
     options = List.copyOf(options);
     forbidden = List.copyOf(forbidden);
     conditions = Collections.unmodifiableMap(new LinkedHashMap<>(conditions));
+    unread = Collections.unmodifiableSet(new LinkedHashSet<>(unread));
+  }
+
+  /** Whether something is stated of which too little could be read to know it. */
+  public boolean isUnread(Ref what) {
+    return unread.contains(what);
   }
 
   /**

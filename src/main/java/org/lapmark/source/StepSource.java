@@ -15,6 +15,9 @@ import org.lapmark.source.key.Ref;
  */
 public record StepSource(
     SourceText id, SourceText title, SourceText stage, List<SourceText> uses, SourceText body) {
+  /** Stands, among what couldn't be read, for a step of which not even the id could be. */
+  public static final Ref UNNAMED = Ref.of(Ref.Kind.STEP, "");
+
   /** Its identity. */
   public Ref ref() {
     return Ref.of(Ref.Kind.STEP, id.text());

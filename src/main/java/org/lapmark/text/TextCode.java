@@ -23,6 +23,8 @@ public enum TextCode implements FindingCode {
   LINK_ADDRESS(Severity.ERROR),
   /** A reference to something that doesn't exist. */
   REFERENCE_UNKNOWN(Severity.ERROR),
+  /** A reference to what isn't in every version, from where it may not be. */
+  REFERENCE_ABSENT(Severity.ERROR),
   /** A picture that isn't in the folder for pictures. */
   ART_PATH(Severity.ERROR),
   /** A picture without words for those who can't see it. */

@@ -104,6 +104,8 @@ class FigureFaultsTest {
     seen.add(FigureCode.FIGURE_BESIDE_MARK.id());
     // Their cases need hardware that the demo hasn’t: SymbolFaultsTest has them.
     seen.addAll(SymbolFaultsTest.codes());
+    // Its case needs a pattern with options: PlantedMistakesTest has it.
+    seen.add(FigureCode.FIGURE_ABSENT.id());
     for (FigureCode code : FigureCode.values()) {
       assertTrue(seen.contains(code.id()), code.id());
     }

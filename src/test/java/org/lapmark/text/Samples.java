@@ -2,6 +2,7 @@ package org.lapmark.text;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -10,6 +11,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -17,9 +19,11 @@ import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.measure.print.SizeList;
 import org.lapmark.source.Masthead;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.SizeTable;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.key.Ref;
 import org.lapmark.text.markdown.ManuscriptReader;
 
 /** Texts, and a pattern with a few measures, to read and print. */
@@ -28,7 +32,13 @@ final class Samples {
       new Targets(
           List.of("mark", "fuse", "zip"),
           List.of("1", "2", "3", "4", "5", "6", "7", "8", "9", "10", "11", "12"),
-          List.of("printing", "cutting"));
+          List.of("printing", "cutting"),
+          new OptionsSource(
+              List.of(),
+              List.of(),
+              Collections.singletonMap(
+                  Ref.of(Ref.Kind.STEP, "line"), Formula.parse(source("lined"))),
+              Collections.singleton(Ref.of(Ref.Kind.STEP, "misstated"))));
 
   private Samples() {}
 

@@ -10,6 +10,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.key.Ref;
 
 /** Every tool is used by a step; what no step names isn't printed. */
 public final class ToolCheck {
@@ -19,6 +20,9 @@ public final class ToolCheck {
 
   static void run(Written written, Findings findings) {
     PatternSource source = written.source();
+    if (source.options().unread().stream().anyMatch(what -> what.kind() == Ref.Kind.STEP)) {
+      return; // Nobody knows what a step uses that couldn't be read.
+    }
     Set<String> used = new LinkedHashSet<>();
     source.steps().forEach(step -> step.uses().stream().map(SourceText::text).forEach(used::add));
     List<String> tools = source.making().tools().stream().map(tool -> tool.id().text()).toList();

@@ -49,7 +49,8 @@ public final class Evaluated {
     return new Targets(
         List.of(),
         source().pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
-        reach.pages());
+        reach.pages(),
+        source().options());
   }
 
   /**

@@ -75,6 +75,8 @@ record Subject(
           FigureCode.FIGURE_ATTACHED_ELSEWHERE,
           "name",
           name.text(),
+          "place",
+          PatternNames.place(name),
           "panel",
           attached.panel(),
           "number",

@@ -55,6 +55,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_TRIM_UNKNOWN,
   /** No seam has the trim beside the panel. */
   FIGURE_TRIM_ELSEWHERE,
+  /** Something that isn't there in every version is shown where it may be missing. */
+  FIGURE_ABSENT,
   /** No attachment has the name. */
   FIGURE_ATTACHMENT_UNKNOWN,
   /** Something is attached to another panel than that of the piece on which it is to be shown. */
@@ -143,9 +145,16 @@ public enum FigureCode implements FindingCode {
           FIGURE_MARK_UNKNOWN,
           FIGURE_ATTACHMENT_UNKNOWN ->
           List.of("name", "name");
+      case FIGURE_ABSENT, FIGURE_ATTACHED_ELSEWHERE, FIGURE_NOT_CUT_FROM ->
+          List.of("shown", "name", "place");
       case FIGURE_SEAM_UNKNOWN -> List.of("seam", "name");
       case FIGURE_EDGE_UNKNOWN -> List.of("edge", "panel", "name");
       default -> List.of();
     };
+  }
+
+  @Override
+  public boolean yields() {
+    return this == FIGURE_ABSENT;
   }
 }

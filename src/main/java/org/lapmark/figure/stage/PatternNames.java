@@ -12,8 +12,10 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
 import org.lapmark.grade.fastening.Trim;
 import org.lapmark.grade.piece.Cut;
@@ -22,7 +24,9 @@ import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.source.ThingSource;
+import org.lapmark.source.key.Ref;
 
 /**
  * What the names in a figure stand for in one variant; one that stands for nothing is thrown as a
@@ -38,6 +42,7 @@ public record PatternNames(EvaluatedPattern pattern) {
         return piece;
       }
     }
+    requireAbsent(Ref.Kind.PIECE, number, "piece " + number.text());
     throw Faults.of(
         number.position(),
         FigureCode.FIGURE_PIECE_UNKNOWN,
@@ -63,6 +68,8 @@ public record PatternNames(EvaluatedPattern pattern) {
           Integer.toString(piece.number()),
           "name",
           material,
+          "place",
+          place(stated),
           "known",
           Known.listed(cut));
     }
@@ -84,7 +91,34 @@ public record PatternNames(EvaluatedPattern pattern) {
     if (known.contains(id.text())) {
       return id.text();
     }
+    requireAbsent(Ref.Kind.THING, id, id.text());
     throw unknown(code, id, known);
+  }
+
+  /**
+   * Ends with the reason for which the variant doesn't have something, if there is one: a condition
+   * that doesn't hold, or what has been told already.
+   */
+  private void requireAbsent(Ref.Kind kind, SourceText name, String called) {
+    Ref what = Ref.of(kind, name.text());
+    OptionsSource options = pattern.source().options();
+    if (options.isUnread(what)) {
+      throw new DemandGraph.Unavailable();
+    }
+    Formula when = options.conditions().get(what);
+    if (when != null) {
+      throw Faults.of(
+          name.position(),
+          FigureCode.FIGURE_ABSENT,
+          "name",
+          called,
+          "when",
+          when.text().text(),
+          "size",
+          pattern.variant().size(),
+          "place",
+          place(name));
+    }
   }
 
   /** A trim in this variant. */
@@ -94,7 +128,8 @@ public record PatternNames(EvaluatedPattern pattern) {
         .trim(name.text())
         .orElseThrow(
             () ->
-                unknown(
+                missing(
+                    Ref.Kind.TRIM,
                     FigureCode.FIGURE_TRIM_UNKNOWN,
                     name,
                     pattern.fastened().trims().stream().map(Trim::name).toList()));
@@ -112,7 +147,8 @@ public record PatternNames(EvaluatedPattern pattern) {
         .attachment(name.text())
         .orElseThrow(
             () ->
-                unknown(
+                missing(
+                    Ref.Kind.ATTACHMENT,
                     FigureCode.FIGURE_ATTACHMENT_UNKNOWN,
                     name,
                     pattern.fastened().attachments().stream().map(Attached::name).toList()));
@@ -162,6 +198,7 @@ public record PatternNames(EvaluatedPattern pattern) {
   public Panel panel(SourceText name) {
     Panel panel = pattern.panels().get(name.text());
     if (panel == null) {
+      requireAbsent(Ref.Kind.PANEL, name, name.text());
       throw unknown(FigureCode.FIGURE_PANEL_UNKNOWN, name, pattern.panels().keySet());
     }
     return panel;
@@ -208,6 +245,18 @@ public record PatternNames(EvaluatedPattern pattern) {
         Nearest.of(name, known).orElse("none"),
         "known",
         Known.listed(known));
+  }
+
+  /** What tells findings apart that say the same of several places. */
+  public static String place(SourceText name) {
+    Position place = name.position();
+    return place.file() + ':' + place.line() + ':' + place.column();
+  }
+
+  private FindingException missing(
+      Ref.Kind kind, FigureCode code, SourceText name, Collection<String> known) {
+    requireAbsent(kind, name, name.text());
+    return unknown(code, name, known);
   }
 
   /** A name that stands for nothing. */

@@ -15,6 +15,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.PrintForm;
@@ -31,6 +32,7 @@ public final class Staging {
   private final FigureLengths lengths = new FigureLengths();
   private final Set<Finding> notices = new LinkedHashSet<>();
   private final Set<Finding> faults = new LinkedHashSet<>();
+  private boolean missing;
 
   /**
    * The staging of one figure.
@@ -86,7 +88,22 @@ public final class Staging {
     } catch (FindingException e) {
       faults.add(e.finding());
       return Optional.empty();
+    } catch (DemandGraph.Unavailable e) {
+      missing = true; // Reported where it went wrong.
+      return Optional.empty();
     }
+  }
+
+  /** Whether something could not be staged. */
+  public boolean isAmiss() {
+    return missing || !faults.isEmpty();
+  }
+
+  /** What ends a figure that something is amiss with: the first fault, if it has one of its own. */
+  public RuntimeException fault() {
+    return faults.isEmpty()
+        ? new DemandGraph.Unavailable()
+        : new FindingException(faults.iterator().next());
   }
 
   /** Does something, unless something is wrong with it, which is kept. */

@@ -1,8 +1,10 @@
 package org.lapmark.grade.panel;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
@@ -65,6 +67,32 @@ public final class FastenedThings {
   /** A trim by its name, also one that the variant doesn't have. */
   Optional<TrimSource> trim(String name) {
     return statements.fastenings().trim(name);
+  }
+
+  /**
+   * Refuses to take a name for anything else that is a trim's or an attachment's which couldn't be
+   * read: its reader has said so.
+   */
+  void requireRead(String name) {
+    if (statements.isUnread(Ref.of(Ref.Kind.TRIM, name))
+        || statements.isUnread(Ref.of(Ref.Kind.ATTACHMENT, name))) {
+      throw new DemandGraph.Unavailable();
+    }
+  }
+
+  /** What parts of seams and what is caught in them can be, apart from edges, by name. */
+  Set<String> sewn() {
+    Set<String> names = trimNames();
+    statements.fastenings().attachments().forEach(one -> names.add(one.name().text()));
+    names.addAll(statements.valueNames());
+    return names;
+  }
+
+  /** The trims that the pattern states, by name. */
+  Set<String> trimNames() {
+    Set<String> names = new LinkedHashSet<>();
+    statements.fastenings().trims().forEach(trim -> names.add(trim.name().text()));
+    return names;
   }
 
   /** An attachment by its name, also one that the variant doesn't have. */
@@ -142,13 +170,18 @@ public final class FastenedThings {
   }
 
   /** Refuses an attachment that the variant doesn't have. */
-  void require(AttachmentSource attachment, SourceText name) {
+  public void require(AttachmentSource attachment, SourceText name) {
     presence.require(attachment.ref(), name);
   }
 
   /** Notes that what is asked for depends on how an attachment is stated. */
   void note(AttachmentSource attachment) {
     graph.note(new Fact.Stated(attachment.ref()));
+  }
+
+  /** Refuses a piece that the variant doesn't have. */
+  public void require(PieceSource piece, SourceText number) {
+    presence.require(piece.ref(), "piece " + number.text(), number.position());
   }
 
   /**

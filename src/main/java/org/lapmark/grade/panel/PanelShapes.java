@@ -78,6 +78,8 @@ public final class PanelShapes implements GeometryFunction.Shapes {
           name.position(),
           text,
           statements.panelNames(),
+          "kind",
+          "panel",
           "panel",
           text);
     }

@@ -1,6 +1,7 @@
 package org.lapmark.grade.panel;
 
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import java.util.Set;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.demand.Fact;
 import org.lapmark.grade.demand.Node;
@@ -83,6 +85,20 @@ public final class PatternEvaluator implements Scope {
       Optional<TrimSource> trim = fastened.trim(name.text());
       if (trim.isPresent()) {
         return fastened.visible(trim.get(), name);
+      }
+      fastened.requireRead(name.text());
+      if (name.text().indexOf('.') < 0 && statements.panel(name.text()) == null) {
+        Set<String> known = new LinkedHashSet<>(statements.panelNames());
+        known.addAll(fastened.trimNames());
+        throw PatternScope.fault(
+            GradeCode.REFERENCE_PANEL_UNKNOWN,
+            name.position(),
+            name.text(),
+            known,
+            "kind",
+            "width",
+            "panel",
+            name.text());
       }
     }
     return GeometryFunction.value(function, references, shapes);

@@ -3,6 +3,7 @@ package org.lapmark.grade.panel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
@@ -209,6 +210,7 @@ public final class SeamAssembler {
   }
 
   private double fixed(Member member) {
+    requireKnown(member);
     Formula formula =
         fastened
             .trim(member.text().text())
@@ -228,6 +230,25 @@ public final class SeamAssembler {
               scope.size()));
     }
     return length;
+  }
+
+  /** A name that is neither a trim's nor a value's may be a trim's that is mistyped. */
+  private void requireKnown(Member member) {
+    SourceText text = member.text();
+    fastened.requireRead(text.text());
+    Optional<SourceText> name = member.formula().soleName();
+    Set<String> known = fastened.sewn();
+    if (name.isPresent() && name.get().text().indexOf('.') < 0 && !known.contains(text.text())) {
+      throw PatternScope.fault(
+          GradeCode.NAME_UNKNOWN,
+          text.position(),
+          text.text(),
+          known,
+          "kind",
+          "sewn",
+          "name",
+          text.text());
+    }
   }
 
   /** What a part that is no edge is called. */

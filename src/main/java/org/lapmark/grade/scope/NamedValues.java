@@ -112,7 +112,14 @@ public final class NamedValues {
     }
     if (measure == null) {
       throw PatternScope.fault(
-          GradeCode.NAME_UNKNOWN, name.position(), text, statements.valueNames(), "name", text);
+          GradeCode.NAME_UNKNOWN,
+          name.position(),
+          text,
+          statements.valueNames(),
+          "kind",
+          "value",
+          "name",
+          text);
     }
     presence.require(measure.ref(), name);
     return graph.demand(new Measure(measure.ref()), name.position(), () -> computed(measure));
@@ -185,7 +192,14 @@ public final class NamedValues {
     if (thing == null) {
       Set<String> known = statements.thingNames();
       throw PatternScope.fault(
-          GradeCode.NAME_UNKNOWN, name.position(0, dot), id.text(), known, "name", id.text());
+          GradeCode.NAME_UNKNOWN,
+          name.position(0, dot),
+          id.text(),
+          known,
+          "kind",
+          "value",
+          "name",
+          id.text());
     }
     presence.require(thing.ref(), id);
     if (!thing.properties().containsKey(property)) {

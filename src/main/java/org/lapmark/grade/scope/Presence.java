@@ -1,11 +1,14 @@
 package org.lapmark.grade.scope;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
@@ -15,6 +18,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.source.MakingSource;
 import org.lapmark.source.MeasureSource;
 import org.lapmark.source.NoteSource;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
@@ -29,6 +33,16 @@ import org.lapmark.source.key.Ref;
 
 /** What of a source belongs to one variant. */
 public final class Presence {
+  /** What texts and figures name. */
+  private static final List<Ref.Kind> NAMED =
+      List.of(
+          Ref.Kind.THING,
+          Ref.Kind.PANEL,
+          Ref.Kind.PIECE,
+          Ref.Kind.TRIM,
+          Ref.Kind.ATTACHMENT,
+          Ref.Kind.STEP);
+
   private final PatternScope scope;
   private final StatementsByName statements;
   private final DemandGraph graph;
@@ -52,9 +66,13 @@ public final class Presence {
    *
    * @param what its identity
    * @return whether its condition holds; true if it has none
-   * @throws DemandGraph.Unavailable when the condition can't be computed, which is reported
+   * @throws DemandGraph.Unavailable when the condition can't be computed or couldn't be read, which
+   *     is reported
    */
   public boolean holds(Ref what) {
+    if (statements.isUnread(what)) {
+      throw new DemandGraph.Unavailable();
+    }
     Formula when = condition(what);
     return when == null || holds(when);
   }
@@ -74,15 +92,39 @@ public final class Presence {
 
   /** Refuses what the variant doesn't have: it can't be asked for there. */
   public void require(Ref what, SourceText name) {
+    require(what, name.text(), name.position());
+  }
+
+  /** The same for what is called otherwise than where it is named. */
+  public void require(Ref what, String name, Position named) {
     if (!holds(what)) {
-      throw absent(name);
+      throw absent(what, name, named);
     }
   }
 
-  private FindingException absent(SourceText name) {
+  private FindingException absent(Ref what, String name, Position named) {
+    Formula when = statements.condition(what);
     return new FindingException(
-        Finding.of(
-            GradeCode.NAME_ABSENT, name.position(), "name", name.text(), "size", scope.size()));
+        absent(named, name, when == null ? "" : when.text().text(), scope.size()));
+  }
+
+  /**
+   * Says that the variant doesn't have something.
+   *
+   * @param when its condition as written; empty if it is absent for another reason
+   */
+  public static Finding absent(Position named, String name, String when, String size) {
+    return Finding.of(
+        GradeCode.NAME_ABSENT,
+        named,
+        "name",
+        name,
+        "conditional",
+        when.isEmpty() ? "no" : "yes",
+        "when",
+        when,
+        "size",
+        size);
   }
 
   /** Whether a condition says no; one that can't be computed says nothing. */
@@ -95,8 +137,11 @@ public final class Presence {
   }
 
   private boolean stands(Ref what) {
-    Formula when = condition(what);
-    return when == null || stands(when);
+    try {
+      return holds(what);
+    } catch (DemandGraph.Unavailable e) {
+      return false;
+    }
   }
 
   private boolean stands(Formula when) {
@@ -155,8 +200,25 @@ public final class Presence {
             .map(note -> new NoteSource(note.name(), text(note.body())))
             .toList(),
         source.translations(),
-        source.options(),
+        unknown(source.options()),
         source.outside());
+  }
+
+  /** Adds to what couldn't be read all that has a condition which nobody can tell. */
+  private OptionsSource unknown(OptionsSource options) {
+    Set<Ref> unknown = new LinkedHashSet<>(options.unread());
+    for (Ref what : options.conditions().keySet()) {
+      if (NAMED.contains(what.kind())) {
+        try {
+          holds(what);
+        } catch (DemandGraph.Unavailable e) {
+          unknown.add(what);
+        }
+      }
+    }
+    return unknown.size() == options.unread().size()
+        ? options
+        : new OptionsSource(options.options(), options.forbidden(), options.conditions(), unknown);
   }
 
   /** Pieces without what isn't cut; a piece whose every cut is of other variants isn't there. */
@@ -168,8 +230,10 @@ public final class Presence {
         continue;
       }
       for (PieceSource.CutSource cut : cuts) {
-        if (isAbsent(Ref.of(Ref.Kind.THING, cut.material().text()))) {
-          findings.add(absent(cut.material()).finding());
+        Ref material = Ref.of(Ref.Kind.THING, cut.material().text());
+        if (isAbsent(material)) {
+          findings.add(
+              absent(material, cut.material().text(), cut.material().position()).finding());
         }
       }
       pieces.add(

@@ -12,6 +12,7 @@ import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.MeasureSource;
+import org.lapmark.source.OptionsSource;
 import org.lapmark.source.OptionsSource.OptionSource;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
@@ -30,6 +31,7 @@ public final class StatementsByName {
   private final Map<String, PanelSource> panels;
   private final Map<String, SeamSource> seams = new LinkedHashMap<>();
   private final Map<String, OptionSource> options;
+  private final OptionsSource stated;
   private final Map<Ref, Formula> conditions;
   private final Fastenings fastenings;
   private final List<PieceSource> pieces;
@@ -45,7 +47,8 @@ public final class StatementsByName {
     panels = named(source.panels(), panel -> panel.name().text());
     source.seams().forEach(seam -> seams.putIfAbsent(seam.name().text(), seam));
     options = named(source.options().options(), option -> option.name().text());
-    conditions = source.options().conditions();
+    stated = source.options();
+    conditions = stated.conditions();
     fastenings = source.fastenings();
     pieces = source.pieces();
   }
@@ -109,7 +112,12 @@ public final class StatementsByName {
   }
 
   boolean hasConditions() {
-    return !conditions.isEmpty();
+    return !conditions.isEmpty() || !stated.unread().isEmpty();
+  }
+
+  /** Whether something is stated of which too little could be read to know it. */
+  public boolean isUnread(Ref what) {
+    return stated.isUnread(what);
   }
 
   public Set<String> panelNames() {
@@ -121,7 +129,7 @@ public final class StatementsByName {
   }
 
   /** Names that stand for values by themselves. */
-  Set<String> valueNames() {
+  public Set<String> valueNames() {
     Set<String> names = new LinkedHashSet<>(measures.keySet());
     names.addAll(rows.keySet());
     names.addAll(options.keySet());

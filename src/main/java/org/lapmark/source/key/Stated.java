@@ -20,8 +20,11 @@ public final class Stated {
   private final Position owner;
   private final Map<String, YamlNode> values;
   private final Map<String, Object> read = new LinkedHashMap<>();
+  private final boolean known;
 
-  private Stated(Reading reading, Table table, Position owner, Map<String, YamlNode> values) {
+  private Stated(
+      Reading reading, Table table, Position owner, Map<String, YamlNode> values, boolean known) {
+    this.known = known;
     this.reading = reading;
     this.table = table;
     this.owner = owner;
@@ -56,6 +59,7 @@ public final class Stated {
         meant.putIfAbsent(reading.hints().nearest(name, known), entry.value());
       }
     }
+    boolean allKnown = meant.isEmpty();
     // What stands under a mistyped key is read as what was meant, so that nothing else is amiss.
     meant.remove("");
     meant.forEach(values::putIfAbsent);
@@ -64,12 +68,12 @@ public final class Stated {
         reading.findings().add(KeyCode.KEY_MISSING, owner, "key", required);
       }
     }
-    return new Stated(reading, table, owner, values);
+    return new Stated(reading, table, owner, values, allKnown);
   }
 
   /** A map in which nothing is written. */
   public static Stated nothing(Reading reading, Table table) {
-    return new Stated(reading, table, null, Collections.emptyMap());
+    return new Stated(reading, table, null, Collections.emptyMap(), true);
   }
 
   /** The table that it is held against. */
@@ -180,6 +184,11 @@ public final class Stated {
     return sound;
   }
 
+  /** Whether every key that is written is one of the table's. */
+  public boolean isKnown() {
+    return known;
+  }
+
   /** Whether all keys that have to be there are written. */
   public boolean isComplete() {
     return values.keySet().containsAll(table.required());
@@ -190,6 +199,8 @@ public final class Stated {
     Formula when = get(WHEN);
     if (when != null) {
       reading.switches().condition(what, when);
+    } else if (has(WHEN)) {
+      reading.switches().unread(what);
     }
   }
 

@@ -2,6 +2,7 @@ package org.lapmark.source.key;
 
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -15,12 +16,23 @@ public final class Switches {
   private static final Pattern WORD = Pattern.compile("(?<![a-z0-9_])[a-z][a-z0-9_]*+");
 
   private final Map<Ref, Formula> conditions = new LinkedHashMap<>();
+  private final Set<Ref> unread = new LinkedHashSet<>();
   private final Set<String> asked = new TreeSet<>();
   private final Set<String> words = new TreeSet<>();
 
   /** Something belongs to the variants in which a condition holds. */
   public void condition(Ref what, Formula when) {
     conditions.put(what, when);
+  }
+
+  /** Something is stated, and it couldn't be read, or to which variants it belongs. */
+  public void unread(Ref what) {
+    unread.add(what);
+  }
+
+  /** What is stated and couldn't be read. */
+  public Set<Ref> unread() {
+    return Collections.unmodifiableSet(unread);
   }
 
   public Map<Ref, Formula> conditions() {

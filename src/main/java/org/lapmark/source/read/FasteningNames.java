@@ -11,6 +11,7 @@ import org.lapmark.source.SourceCode;
 import org.lapmark.source.fastening.AttachmentSource;
 import org.lapmark.source.fastening.Fastenings;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 
 /** Checks that what is fastened names things, pieces and holders that there are. */
 final class FasteningNames implements AttachmentSource.Reader<Optional<SourceText>> {
@@ -42,6 +43,10 @@ final class FasteningNames implements AttachmentSource.Reader<Optional<SourceTex
   private boolean known(SourceCode code, SourceText name, List<String> names) {
     if (names.contains(name.text())) {
       return true;
+    }
+    if (code == SourceCode.HOLDER_UNKNOWN
+        && reading.switches().unread().contains(Ref.of(Ref.Kind.ATTACHMENT, name.text()))) {
+      return false;
     }
     reading.unknown(code, name.position(), name.text(), names);
     return false;

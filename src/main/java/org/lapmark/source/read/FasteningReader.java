@@ -165,23 +165,24 @@ final class FasteningReader {
   Fastenings read(Stated pattern) {
     List<TrimSource> trims = new ArrayList<>();
     for (Named<Stated> trim : pattern.all(TRIMS)) {
-      if (trim.value() != null) {
-        trim(trim.name(), trim.value(), trims);
+      if (trim.value() == null || !trim(trim.name(), trim.value(), trims)) {
+        reading.switches().unread(Ref.of(Ref.Kind.TRIM, trim.name().text()));
       }
     }
     List<AttachmentSource> attachments = new ArrayList<>();
     for (Named<Stated> attachment : pattern.all(ATTACHMENTS)) {
-      if (attachment.value() != null) {
-        attachment(attachment.name(), attachment.value(), attachments);
+      if (attachment.value() == null
+          || !attachment(attachment.name(), attachment.value(), attachments)) {
+        reading.switches().unread(Ref.of(Ref.Kind.ATTACHMENT, attachment.name().text()));
       }
     }
     return new Fastenings(trims, attachments);
   }
 
-  private void trim(SourceText name, Stated in, List<TrimSource> trims) {
+  private static boolean trim(SourceText name, Stated in, List<TrimSource> trims) {
     in.condition(Ref.of(Ref.Kind.TRIM, name.text()));
-    boolean sound = isSound(in, TRIM);
-    if (sound && !in.all(ALONG).isEmpty()) {
+    boolean sound = isSound(in, TRIM) && !in.all(ALONG).isEmpty();
+    if (sound) {
       trims.add(
           new TrimSource(
               name,
@@ -198,9 +199,10 @@ final class FasteningReader {
               in.get(DISTANCE),
               in.get(CASING)));
     }
+    return sound;
   }
 
-  private void attachment(SourceText name, Stated in, List<AttachmentSource> attachments) {
+  private boolean attachment(SourceText name, Stated in, List<AttachmentSource> attachments) {
     in.condition(Ref.of(Ref.Kind.ATTACHMENT, name.text()));
     boolean sound = isSound(in, ATTACHMENT);
     for (Choice choice : ATTACHMENT.choices()) {
@@ -234,6 +236,7 @@ final class FasteningReader {
               in.get(WIDTH),
               in.get(LENGTH)));
     }
+    return sound;
   }
 
   private static String mendWhat(Stated in) {

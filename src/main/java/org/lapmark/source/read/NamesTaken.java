@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PatternSource;
@@ -11,6 +12,7 @@ import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.UseSource;
 import org.lapmark.source.key.Reading;
+import org.lapmark.source.key.Ref;
 
 /**
  * Checks that names of measures, things and panels are given once, and that they are known where
@@ -57,11 +59,17 @@ final class NamesTaken {
     source.fastenings().attachments().forEach(one -> known.add(one.name().text()));
     for (StepSource step : source.steps()) {
       for (SourceText use : step.uses()) {
-        if (!known.contains(use.text())) {
+        if (!known.contains(use.text()) && !isUnread(use.text())) {
           reading.unknown(SourceCode.USE_UNKNOWN, use.position(), use.text(), known);
         }
       }
     }
+  }
+
+  /** Whether something has the name that is stated and couldn't be read. */
+  private boolean isUnread(String name) {
+    return Stream.of(Ref.Kind.THING, Ref.Kind.TRIM, Ref.Kind.ATTACHMENT)
+        .anyMatch(kind -> source.options().isUnread(Ref.of(kind, name)));
   }
 
   /** Ages are of sizes, and what is worn somewhere is a thing or a piece. */

@@ -82,7 +82,8 @@ final class OptionReader {
         forbidden.add(new OptionsSource.ForbiddenSource(in.get(WHEN), in.get(REASON)));
       }
     }
-    return new OptionsSource(options, forbidden, reading.switches().conditions());
+    return new OptionsSource(
+        options, forbidden, reading.switches().conditions(), reading.switches().unread());
   }
 
   /** Reports a label that makers have read before. */

@@ -135,20 +135,25 @@ final class SeamReader {
         members, tabs, in.get(NAME), in.get(EASE), in.isTrue(REVERSED), in.get(START), basted);
   }
 
+  /**
+   * Reads the parts of a side. One with a part that couldn't be read has none: it can't be walked.
+   */
   private void parts(
       List<YamlNode> nodes,
       String key,
       List<SeamSource.Member> members,
       List<SeamSource.Tab> tabs) {
+    boolean whole = true;
     for (YamlNode part : nodes) {
       SeamSource.Member member = null;
+      boolean caught = false;
       if (!(part instanceof YamlNode.Entries entries) || Reading.looksLikePlaceholder(entries)) {
         member = member(reading.formula(part, key), 1);
       } else if (has(entries, EDGE)) {
         Stated in = stated(part, SEAM_EDGE);
-        Integer notch = in.get(NOTCH, 1);
+        int notch = in.or(NOTCH, 1);
         member =
-            in.isSound(EDGE) && notch != null
+            in.isKnown() && in.isSound(EDGE, FROM, TO, REVERSED)
                 ? new SeamSource.Member(
                     in.get(EDGE).text(),
                     in.get(EDGE),
@@ -159,8 +164,9 @@ final class SeamReader {
                 : null;
       } else if (has(entries, LENGTH)) {
         Stated in = stated(part, SEAM_LENGTH);
-        member = member(in.get(LENGTH), in.get(NOTCH, 1));
+        member = member(in.get(LENGTH), in.or(NOTCH, 1));
       } else if (has(entries, TAB)) {
+        caught = true;
         Stated in = stated(part, SEAM_TAB);
         SeamSource.Member width = member(in.get(TAB), 1);
         if (width != null && in.isSound(AT)) {
@@ -172,11 +178,15 @@ final class SeamReader {
       if (member != null) {
         members.add(member);
       }
+      whole &= caught || member != null;
+    }
+    if (!whole) {
+      members.clear();
     }
   }
 
-  private static SeamSource.Member member(Formula formula, Integer notch) {
-    return formula == null || notch == null
+  private static SeamSource.Member member(Formula formula, int notch) {
+    return formula == null
         ? null
         : new SeamSource.Member(formula.text(), formula, null, null, false, notch);
   }

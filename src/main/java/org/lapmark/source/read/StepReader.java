@@ -64,6 +64,9 @@ final class StepReader {
     for (String path : paths) {
       SourceFile file = files.text(path);
       StepSource step = file == null ? null : step(file);
+      if (file == null) {
+        reading.switches().unread(StepSource.UNNAMED);
+      }
       if (step == null) {
         continue;
       }
@@ -86,6 +89,9 @@ final class StepReader {
 
   private StepSource step(SourceFile file) {
     FrontMatter front = FrontMatter.read(file, STEP, reading);
+    if (front == null) {
+      reading.switches().unread(StepSource.UNNAMED);
+    }
     return front == null ? null : step(front);
   }
 
@@ -96,10 +102,15 @@ final class StepReader {
     SourceText title = in.get(TITLE);
     SourceText stage = in.get(STAGE);
     boolean named = id != null && reading.checkName(id);
+    boolean original = in.table() == STEP;
     if (!named || title == null || stage == null) {
+      if (original) {
+        reading
+            .switches()
+            .unread(id == null ? StepSource.UNNAMED : Ref.of(Ref.Kind.STEP, id.text()));
+      }
       return null;
     }
-    boolean original = in.table() == STEP;
     if (original) {
       in.condition(Ref.of(Ref.Kind.STEP, id.text()));
     }

@@ -68,6 +68,23 @@ record Addresses(PreparedText text, Targets targets) {
       List<Inline> shown = PlainText.isBlank(words) ? List.of() : words;
       return Optional.of(new Inline.Reference(kind, target, shown, position));
     }
+    if (targets.mayBeUnread(kind, target)) {
+      return Optional.empty();
+    }
+    Optional<String> when = targets.condition(kind, target);
+    if (when.isPresent()) {
+      text.findings()
+          .add(
+              TextCode.REFERENCE_ABSENT,
+              position,
+              "kind",
+              kind.scheme(),
+              "target",
+              target,
+              "when",
+              when.get());
+      return Optional.empty();
+    }
     List<String> sorted = new ArrayList<>(known);
     String nearest = Nearest.of(target, sorted).orElse("");
     text.findings()
