@@ -36,8 +36,15 @@ record ManyPieces(int pieces, int sizes) {
     String names =
         IntStream.range(0, sizes).mapToObj(i -> ",S" + (i + 1)).collect(Collectors.joining());
     String widths =
-        IntStream.range(0, sizes).mapToObj(i -> "," + (120 + 4 * i)).collect(Collectors.joining());
+        IntStream.range(0, sizes)
+            .mapToObj(i -> String.format(Locale.ROOT, ",%.1f", width(i)))
+            .collect(Collectors.joining());
     return String.join(",", COLUMNS) + names + "\nwide,mm" + widths + "\n";
+  }
+
+  /** From narrow to wide, in the middle always the same, so that many sizes aren't larger ones. */
+  private double width(int size) {
+    return 100 + 40 * (size + 0.5) / sizes;
   }
 
   private String pattern() {
