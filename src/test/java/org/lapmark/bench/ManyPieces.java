@@ -68,7 +68,8 @@ record ManyPieces(int pieces, int sizes) {
             panels:
             """);
     for (int i = 1; i <= pieces; i++) {
-      text.append("  p%d:\n    drawing: p%d.svg\n    scale: {width: wide, stretch: no}\n".formatted(i, i));
+      text.append(
+          "  p%d:\n    drawing: p%d.svg\n    scale: {width: wide, stretch: no}\n".formatted(i, i));
       text.append("    edges: {foot: [a, b], rim: [b, a]}\n");
       text.append("    notches: [{edge: rim, at: 0.3}, {edge: rim, at: 0.8}]\n");
     }
