@@ -7,21 +7,40 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import org.lapmark.document.template.Templates;
+import org.lapmark.memory.Memory;
 import org.lapmark.publish.request.RefusedException;
 import org.lapmark.publish.request.Request;
 
 /**
- * Publishes pattern folders.
+ * Publishes pattern folders. What one run computed is remembered for the next of the same
+ * publisher, by the values that it depends on: a process that stays keeps its publisher as long as
+ * the templates are the same.
  *
  * @param templates the templates
  * @param templateFolder the folder that they are from, if they take the place of the program's own;
  *     what is wrong with them is then told like what is wrong with a pattern folder
+ * @param memory what remembers results; of no other templates
  */
-public record Publisher(Templates templates, Optional<Path> templateFolder) {
+public record Publisher(Templates templates, Optional<Path> templateFolder, Memory memory) {
+  /** Room for the figures of a hundred steps in a score of variants, some 100 MB. */
+  private static final long ROOM = 1_000_000;
+
   /** Checks the components. */
   public Publisher {
     Objects.requireNonNull(templates);
     Objects.requireNonNull(templateFolder);
+    Objects.requireNonNull(memory);
+  }
+
+  /**
+   * A publisher with a memory of its own.
+   *
+   * @param templates the templates
+   * @param templateFolder the folder that they are from, if they take the place of the program's
+   *     own
+   */
+  public Publisher(Templates templates, Optional<Path> templateFolder) {
+    this(templates, templateFolder, newMemory());
   }
 
   /**
@@ -31,6 +50,15 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
    */
   public Publisher(Templates templates) {
     this(templates, Optional.empty());
+  }
+
+  /**
+   * An empty memory.
+   *
+   * @return a memory with room for what edits of a pattern need
+   */
+  public static Memory newMemory() {
+    return new Memory(ROOM);
   }
 
   /** The greatest number of threads that work on one folder, whatever the machine has. */
@@ -107,7 +135,7 @@ public record Publisher(Templates templates, Optional<Path> templateFolder) {
 
   private Pipeline pipeline() {
     int threads = Math.max(1, Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors()));
-    return new Pipeline(new RealStages(templates, templateFolder), threads, stage -> {});
+    return new Pipeline(new RealStages(templates, templateFolder, memory), threads, stage -> {});
   }
 
   private static Result only(List<Outcome> outcomes) throws IOException {

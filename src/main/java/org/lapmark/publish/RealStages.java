@@ -47,17 +47,19 @@ final class RealStages implements Stages {
   /** Words in tables of steps and notes, as page.css.ftl sets them. */
   private static final Style SMALL_PRINT = new Style(0, List.of(), 0, 0, 10, false, 0);
 
-  /** Room for the figures of a hundred steps in a score of variants, some 100 MB. */
-  private static final long ROOM = 1_000_000;
-
   private final DocumentWriter words;
-  private final Memory memory = new Memory(ROOM);
+  private final Memory memory;
   private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
   private final LetteringMeasure measure;
 
   RealStages(Templates templates, Optional<Path> templateFolder) {
+    this(templates, templateFolder, Publisher.newMemory());
+  }
+
+  RealStages(Templates templates, Optional<Path> templateFolder, Memory memory) {
     this.templates = templates;
     this.templateFolder = templateFolder;
+    this.memory = memory;
     this.words = new DocumentWriter(templates);
     this.measure = words.lettering();
   }

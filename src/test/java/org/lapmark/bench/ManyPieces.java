@@ -36,8 +36,15 @@ record ManyPieces(int pieces, int sizes) {
     String names =
         IntStream.range(0, sizes).mapToObj(i -> ",S" + (i + 1)).collect(Collectors.joining());
     String widths =
-        IntStream.range(0, sizes).mapToObj(i -> "," + (120 + 4 * i)).collect(Collectors.joining());
+        IntStream.range(0, sizes)
+            .mapToObj(i -> String.format(Locale.ROOT, ",%.1f", width(i)))
+            .collect(Collectors.joining());
     return String.join(",", COLUMNS) + names + "\nwide,mm" + widths + "\n";
+  }
+
+  /** From narrow to wide, in the middle always the same, so that many sizes aren't larger ones. */
+  private double width(int size) {
+    return 100 + 40 * (size + 0.5) / sizes;
   }
 
   private String pattern() {
@@ -61,7 +68,8 @@ record ManyPieces(int pieces, int sizes) {
             panels:
             """);
     for (int i = 1; i <= pieces; i++) {
-      text.append("  p%d:\n    drawing: p%d.svg\n    scale: {width: wide}\n".formatted(i, i));
+      text.append(
+          "  p%d:\n    drawing: p%d.svg\n    scale: {width: wide, stretch: no}\n".formatted(i, i));
       text.append("    edges: {foot: [a, b], rim: [b, a]}\n");
       text.append("    notches: [{edge: rim, at: 0.3}, {edge: rim, at: 0.8}]\n");
     }

@@ -22,7 +22,7 @@ import org.lapmark.wording.Wording;
  * it. The engine keeps no account of that, so the line is looked for that has most in common with
  * the markup at the mistake; if several have as much, none is named.
  */
-public final class PageSetting {
+public class PageSetting {
   private static final Pattern FILLED = Pattern.compile("\\$\\{[^}]*}|</?[#@][^>]*>|\\s{2,}");
   private static final Pattern STYLE_LINE = Pattern.compile("line[: ]+([0-9]+)");
   private static final Pattern STYLE_WORD = Pattern.compile("\\) ([@\\w-]{2,}) (?:is|not)\\b");
