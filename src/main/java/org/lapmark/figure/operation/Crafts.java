@@ -1,12 +1,19 @@
 package org.lapmark.figure.operation;
 
 import java.util.List;
+import org.lapmark.figure.operation.closures.LappedZip;
+import org.lapmark.figure.operation.closures.ZipBetween;
+import org.lapmark.figure.operation.closures.ZipInSeam;
 import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.edges.Binding;
 import org.lapmark.figure.operation.edges.Casing;
 import org.lapmark.figure.operation.edges.Facing;
 import org.lapmark.figure.operation.edges.Hem;
 import org.lapmark.figure.operation.edges.PatchPocket;
+import org.lapmark.figure.operation.folds.FoldedStrap;
+import org.lapmark.figure.operation.folds.Pleat;
+import org.lapmark.figure.operation.layers.Quilting;
+import org.lapmark.figure.operation.layers.Stack;
 import org.lapmark.figure.operation.seams.BoundSeam;
 import org.lapmark.figure.operation.seams.FlatFelledSeam;
 import org.lapmark.figure.operation.seams.FrenchSeam;
@@ -31,7 +38,14 @@ final class Crafts {
           new Facing(),
           new Binding(),
           new Casing(),
-          new PatchPocket());
+          new PatchPocket(),
+          new ZipInSeam(),
+          new LappedZip(),
+          new ZipBetween(),
+          new Pleat(),
+          new FoldedStrap(),
+          new Stack(),
+          new Quilting());
 
   private Crafts() {}
 }
