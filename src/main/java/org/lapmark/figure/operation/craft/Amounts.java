@@ -23,17 +23,12 @@ public final class Amounts {
   public static final Key<Formula> WIDTH = Key.of("width", FigureForms.LENGTH);
   public static final Key<Formula> DISTANCE = Key.of("distance", FigureForms.LENGTH);
   public static final Key<Formula> DEPTH = Key.of("depth", FigureForms.LENGTH);
-  public static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
-  public static final Key<Formula> TO = Key.of("to", FigureForms.LENGTH);
   public static final Key<Formula> CORD = Key.of("cord", FigureForms.LENGTH);
   public static final Key<Formula> ELASTIC = Key.of("elastic", FigureForms.LENGTH);
   public static final Key<Formula> SPACING = Key.of("spacing", FigureForms.LENGTH);
-  public static final Key<Formula> GAP = Key.of("gap", FigureForms.LENGTH);
-  public static final Key<Formula> RADIUS = Key.of("radius", FigureForms.LENGTH);
   public static final Key<Integer> TURNS = Key.of("turns", FigureForms.count(2)).unless("1");
   public static final Key<Boolean> DOUBLE = Key.of("double", FigureForms.YES).unless("no");
   public static final Key<Boolean> BOX = Key.of("box", FigureForms.YES).unless("no");
-  public static final Key<Boolean> INWARD = Key.of("inward", FigureForms.YES).unless("no");
   public static final Key<String> PRESSED =
       Key.of("pressed", FigureForms.words("open", "aside")).unless("open");
 
@@ -41,8 +36,7 @@ public final class Amounts {
   public static final List<Key<?>> ALL =
       List.of(
           CLOTH, WITH, BETWEEN, STRIP, WADDING, STACK, ALLOWANCE, FIRST, SECOND, TRIMMED, WIDTH,
-          DISTANCE, DEPTH, LENGTH, TO, CORD, ELASTIC, SPACING, GAP, RADIUS, TURNS, DOUBLE, BOX,
-          INWARD, PRESSED);
+          DISTANCE, DEPTH, CORD, ELASTIC, SPACING, TURNS, DOUBLE, BOX, PRESSED);
 
   private Amounts() {}
 }

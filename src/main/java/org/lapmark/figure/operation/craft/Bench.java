@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
-import org.lapmark.figure.operation.frame.Plan;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.scene.Scene;
@@ -167,11 +166,6 @@ public final class Bench {
   /** A moment that is shown in section. */
   public Frame section(String moment, Cut cut) {
     return frame(moment, cut.scene(), Optional.of(staging.words().word("section.note")));
-  }
-
-  /** A moment that is shown from above. */
-  public Frame plan(String moment, Plan plan) {
-    return frame(moment, plan.scene(), Optional.empty());
   }
 
   private Frame frame(String moment, Scene scene, Optional<String> note) {
