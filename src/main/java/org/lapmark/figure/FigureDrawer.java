@@ -137,9 +137,28 @@ public final class FigureDrawer {
       Optional<String> title =
           Optional.ofNullable(frame.title())
               .flatMap(text -> staging.attempt(() -> staging.text(text)));
-      scene.ifPresent(one -> pictures.add(new FigureLayout.Picture(title, one)));
+      scene.ifPresent(one -> one.frames().forEach(part -> pictures.add(picture(title, part))));
+    }
+    if (pictures.size() > FigureSource.MAX_FRAMES) {
+      throw Faults.of(
+          figure.position(),
+          FigureCode.FIGURE_TOO_MANY,
+          "limit",
+          FigureSource.MAX_FRAMES,
+          "what",
+          "frames");
     }
     return pictures;
+  }
+
+  /** What an author calls a picture goes before what each of its frames is called. */
+  private static FigureLayout.Picture picture(Optional<String> stated, Scene.Titled part) {
+    Optional<String> title =
+        stated
+            .flatMap(one -> part.title().map(own -> one + ": " + own))
+            .or(() -> stated)
+            .or(part::title);
+    return new FigureLayout.Picture(title, part.scene());
   }
 
   private static double largest(FigureSource figure) {

@@ -32,6 +32,7 @@ record FigureLayout(
     List<Picture> pictures, double width, double highest, double largest, StyleSheet styles) {
   private static final double EDGE = 1.5;
   private static final double TITLE = 7;
+  private static final double NOTE = 4.5;
   private static final double GOOD_ENOUGH = 17;
   private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
@@ -55,6 +56,10 @@ record FigureLayout(
    * @param isLimited whether it could be another if the figure might be higher
    */
   record Outcome(Optional<Drawing> drawing, int labels, Set<Integer> flat, boolean isLimited) {}
+
+  private boolean isTitled() {
+    return pictures.stream().anyMatch(picture -> picture.title.isPresent());
+  }
 
   /** The same with another greatest height. */
   FigureLayout within(double height) {
@@ -151,9 +156,13 @@ record FigureLayout(
       if (!flat.isEmpty()) {
         throw new Flat(flat);
       }
-      if (frames.size() == 1 && pictures.get(0).title.isEmpty()) {
+      if (frames.size() == 1
+          && pictures.get(0).title.isEmpty()
+          && pictures.get(0).scene.remark().isEmpty()) {
         return frames.get(0);
       }
+      Optional<String> note =
+          pictures.stream().flatMap(picture -> picture.scene.remark().stream()).findFirst();
       double wide = 0;
       for (Canvas frame : frames) {
         wide += frame.bounds().width();
@@ -170,6 +179,8 @@ record FigureLayout(
         pictures.get(i).title.ifPresent(title -> all.fixed(title, under));
         x += box.width() + gap;
       }
+      Point last = new Point((x - gap) / 2, tallest + (isTitled() ? TITLE + NOTE : TITLE));
+      note.ifPresent(words -> all.fixed(words, last));
       return all;
     }
 

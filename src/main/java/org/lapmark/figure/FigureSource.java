@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.lapmark.figure.article.Article;
 import org.lapmark.figure.flat.Layers;
 import org.lapmark.figure.flat.Pieces;
+import org.lapmark.figure.operation.Operation;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -46,7 +47,7 @@ public record FigureSource(
     List<Frame> frames) {
   /** All kinds of picture. */
   static final List<PictureKind> KINDS =
-      List.of(Pieces.KIND, Layers.KIND, Section.KIND, Article.KIND, Rings.KIND);
+      List.of(Pieces.KIND, Layers.KIND, Section.KIND, Article.KIND, Rings.KIND, Operation.KIND);
 
   private static final Key<TemplateText> TITLE = Key.of("title", FigureForms.LABEL);
   private static final List<Key<?>> STATED = KINDS.stream().<Key<?>>map(PictureKind::key).toList();
@@ -69,7 +70,8 @@ public record FigureSource(
           .with(FRAME.keys())
           .oneOf(Choice.among(Stream.concat(Stream.of(FRAMES), STATED.stream()).toList()));
 
-  private static final int MAX_FRAMES = 3;
+  /** The most pictures beside each other. */
+  static final int MAX_FRAMES = 3;
 
   /** Copies the list. */
   public FigureSource {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.Test;
+import org.lapmark.figure.operation.Operation;
 import org.lapmark.figure.read.FigureExamples;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
@@ -70,6 +71,16 @@ class ExamplesTest {
     String rings = "rings: {cloth: main, hoops: [" + hoops + ", " + hoops + "], ";
     spots.put("hung", new Spot(rings + "cord: {%s}}", "hoop", "drop"));
     spots.put("mark", new Spot(rings + "labels: [{%s}]}", "text", "hoop", "at"));
+    spots.put("operation", new Spot("operation: {%s}", "hem"));
+    Table operation = Operation.KIND.key().form().tables().get(0);
+    for (Key<?> kind : operation.keys()) {
+      for (Table table : kind.form().tables()) {
+        spots.put(
+            table.id(),
+            new Spot(
+                "operation: {" + kind.name() + ": {%s}}", table.required().toArray(String[]::new)));
+      }
+    }
     return spots;
   }
 
@@ -151,7 +162,7 @@ class ExamplesTest {
               findings.stream()
                       .anyMatch(
                           one -> FindingText.hint(one).contains(example(table.id() + "/" + name)))
-                  || List.of("section", "article", "rings").contains(name),
+                  || List.of("section", "article", "rings", "operation").contains(name),
               table.id() + "/" + name + findings);
         });
   }

@@ -106,6 +106,8 @@ class FigureFaultsTest {
     seen.addAll(SymbolFaultsTest.codes());
     // Its case needs a pattern with options: PlantedMistakesTest has it.
     seen.add(FigureCode.FIGURE_ABSENT.id());
+    // OperationTest has it, in a pattern without pieces.
+    seen.add(FigureCode.FIGURE_OPERATION_UNCUT.id());
     for (FigureCode code : FigureCode.values()) {
       assertTrue(seen.contains(code.id()), code.id());
     }

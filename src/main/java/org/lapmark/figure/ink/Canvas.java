@@ -65,8 +65,17 @@ public final class Canvas {
    * @param lettering the font in which it is lettered
    */
   public Canvas(StyleSheet styles, LetteringMeasure lettering) {
+    this(styles.style(TEXT), lettering);
+  }
+
+  private Canvas(Style text, LetteringMeasure lettering) {
     this.lettering = lettering;
-    this.text = styles.style(TEXT);
+    this.text = text;
+  }
+
+  /** An empty canvas of the same look and lettering. */
+  public Canvas another() {
+    return new Canvas(text, lettering);
   }
 
   /** What is drawn, in order. */

@@ -103,6 +103,16 @@ public enum FigureCode implements FindingCode {
   FIGURE_LEFT_OUT,
   /** Something of a section stands where no layer lies. */
   FIGURE_OFF_LAYERS,
+  /** A seam or an edge says already what is stated beside it. */
+  FIGURE_OPERATION_GIVEN,
+  /** Something stands beside an operation that is written out in braces. */
+  FIGURE_OPERATION_BESIDE,
+  /** Nothing is cut from a panel whose material an operation shows. */
+  FIGURE_OPERATION_UNCUT,
+  /** An operation along an edge names none. */
+  FIGURE_OPERATION_NO_EDGE,
+  /** An allowance is narrower than an operation needs. */
+  FIGURE_ALLOWANCE_NARROW,
   /** A line can't be drawn at its distance. */
   FIGURE_LINE_IMPOSSIBLE,
   /** A dimension stands where its two ends lie on each other. */

@@ -1,6 +1,7 @@
 package org.lapmark.figure.scene;
 
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.figure.ink.Canvas;
 
 /**
@@ -23,4 +24,22 @@ public interface Scene {
    * @return whole sentences
    */
   List<String> inWords(Words words);
+
+  /** The pictures that it is shown in beside each other, left to right: itself, as a rule. */
+  default List<Titled> frames() {
+    return List.of(new Titled(Optional.empty(), this));
+  }
+
+  /** What of it isn’t true to scale, which is said once under a figure; nothing as a rule. */
+  default Optional<String> remark() {
+    return Optional.empty();
+  }
+
+  /**
+   * One of the pictures of a scene.
+   *
+   * @param title what stands under it
+   * @param scene what it shows
+   */
+  record Titled(Optional<String> title, Scene scene) {}
 }

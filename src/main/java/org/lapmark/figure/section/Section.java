@@ -100,6 +100,7 @@ public record Section(
         each(stitches, stitch -> stitch.stage(staging, reach), staging),
         each(labels, label -> label.stage(staging, reach), staging),
         each(dimensions, one -> one.stage(staging, reach), staging),
+        List.of(),
         staging.words().word("section.note"));
   }
 

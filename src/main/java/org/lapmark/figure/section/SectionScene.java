@@ -24,21 +24,33 @@ import org.lapmark.geometry.Point;
  * @param stitches where it is sewn
  * @param labels further labels
  * @param distances dimensions along it
- * @param note what in it is not true to scale
+ * @param inlays what else lies in it, over the layers
+ * @param note what in it is not true to scale; empty where that stands elsewhere
  */
-record SectionScene(
+public record SectionScene(
     List<Label> cords,
     List<Layer> layers,
     List<Stitch> stitches,
     List<Label> labels,
     List<Distance> distances,
+    List<Inlay> inlays,
     String note)
     implements Scene {
+  /** Copies the lists. */
+  public SectionScene {
+    cords = List.copyOf(cords);
+    layers = List.copyOf(layers);
+    stitches = List.copyOf(stitches);
+    labels = List.copyOf(labels);
+    distances = List.copyOf(distances);
+    inlays = List.copyOf(inlays);
+  }
+
   /** How far from a layer's line something may stand, on paper. */
   static final double BESIDE = 2.5;
 
   /** From one level to the next, on paper. */
-  private static final double LEVEL = 3.4;
+  public static final double LEVEL = 3.4;
 
   private static final double NOTE = 9;
   private static final double BEND = 3.4;
@@ -48,15 +60,32 @@ record SectionScene(
    *
    * @param along the distance along the section in millimetres of cloth
    * @param level the level, 0 at the top
+   * @param aside how far to the right of that distance, in millimetres on paper
    */
-  record Spot(double along, double level) {
+  public record Spot(double along, double level, double aside) {
+    /** A place at a distance and a level. */
+    public Spot(double along, double level) {
+      this(along, level, 0);
+    }
+
     Point on(double scale) {
-      return new Point(along * scale, level * LEVEL);
+      return new Point(along * scale + aside, level * LEVEL);
     }
   }
 
+  /** Something that lies in a section besides its layers. */
+  public interface Inlay {
+    /**
+     * Draws it.
+     *
+     * @param canvas the canvas
+     * @param scale millimetres on paper for one of cloth
+     */
+    void draw(Canvas canvas, double scale);
+  }
+
   /** A label of a place. */
-  record Label(String words, Spot at) {}
+  public record Label(String words, Spot at) {}
 
   /**
    * A dimension.
@@ -66,7 +95,7 @@ record SectionScene(
    * @param above whether it stands above
    * @param length its lettering
    */
-  record Distance(double from, double to, boolean above, PrintedLength length) {
+  public record Distance(double from, double to, boolean above, PrintedLength length) {
     private void draw(Canvas canvas, double scale, Box shape) {
       double y = above ? shape.minY() : shape.maxY();
       canvas.dimension(
@@ -88,9 +117,12 @@ record SectionScene(
     cords.forEach(cord -> cord(cord, canvas, scale));
     layers.forEach(layer -> layer.draw(canvas, scale));
     stitches.forEach(stitch -> stitch.draw(canvas, scale));
+    inlays.forEach(inlay -> inlay.draw(canvas, scale));
     labels.forEach(label -> canvas.wish(label.words, List.of(label.at.on(scale)), null));
     Box shape = canvas.bounds();
-    canvas.fixed(note, new Point(shape.centre().x(), shape.maxY() + NOTE));
+    if (!note.isEmpty()) {
+      canvas.fixed(note, new Point(shape.centre().x(), shape.maxY() + NOTE));
+    }
     distances.forEach(distance -> distance.draw(canvas, scale, shape));
   }
 
@@ -122,10 +154,15 @@ record SectionScene(
    * @param texture how its material is shown; nothing for a zip's tape
    * @param up which side faces up at its beginning
    * @param line where it runs
-   * @param name its name
+   * @param name its name; empty where it is named elsewhere
    */
-  record Layer(Optional<Texture> texture, Side up, List<Spot> line, String name) {
+  public record Layer(Optional<Texture> texture, Side up, List<Spot> line, String name) {
     private static final double TAPE = 1.1;
+
+    /** Copies the list. */
+    public Layer {
+      line = List.copyOf(line);
+    }
 
     private static double thickness(Texture texture) {
       return switch (texture) {
@@ -157,6 +194,9 @@ record SectionScene(
         boolean upIsLeft = centre.get(1).x() >= centre.get(0).x();
         boolean rightSideLeft = (up == Side.RIGHT) == upIsLeft;
         canvas.line(Path.polyline(rightSideLeft ? left : right), "figure-face");
+      }
+      if (name.isEmpty()) {
+        return;
       }
       List<Point> anchors = new ArrayList<>();
       Path middle = Path.polyline(centre);
@@ -229,7 +269,7 @@ record SectionScene(
    * @param now whether this step sews them
    * @param words a label
    */
-  record Stitch(double at, double from, double to, boolean now, Optional<String> words) {
+  public record Stitch(double at, double from, double to, boolean now, Optional<String> words) {
     private static final double BEYOND = 1.6;
     private static final double HALF = 1.1;
 

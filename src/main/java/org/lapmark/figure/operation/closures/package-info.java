@@ -1,0 +1,2 @@
+/** Zips, studs and rivets. */
+package org.lapmark.figure.operation.closures;

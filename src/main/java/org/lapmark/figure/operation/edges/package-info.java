@@ -1,0 +1,2 @@
+/** Edges: hems, facings, bindings, casings, pockets. */
+package org.lapmark.figure.operation.edges;

@@ -1,0 +1,2 @@
+/** Fulness taken in, and strips folded. */
+package org.lapmark.figure.operation.folds;

@@ -1,0 +1,28 @@
+package org.lapmark.figure.operation.frame;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.scene.Scene;
+import org.lapmark.figure.scene.Words;
+
+/**
+ * One moment of an operation.
+ *
+ * @param title what stands under it where there are several
+ * @param shown what is drawn
+ * @param said what it shows, in whole sentences
+ * @param remark what of it isn’t true to scale
+ */
+public record Frame(String title, Scene shown, String said, Optional<String> remark)
+    implements Scene {
+  @Override
+  public void draw(Canvas canvas, double scale) {
+    shown.draw(canvas, scale);
+  }
+
+  @Override
+  public List<String> inWords(Words words) {
+    return List.of(said);
+  }
+}

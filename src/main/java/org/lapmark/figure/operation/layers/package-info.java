@@ -1,0 +1,2 @@
+/** Layers laid and sewn on each other. */
+package org.lapmark.figure.operation.layers;

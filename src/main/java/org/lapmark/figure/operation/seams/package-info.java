@@ -1,0 +1,2 @@
+/** Seams, and what is done to their allowances. */
+package org.lapmark.figure.operation.seams;
