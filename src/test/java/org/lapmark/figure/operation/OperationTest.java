@@ -55,15 +55,26 @@ class OperationTest {
   @ParameterizedTest
   @MethodSource("specimen")
   void eachIsDrawnAndSaid(String stated) {
-    for (String width : List.of("", "\nwidth: full")) {
+    for (String size : List.of("S", "M", "L")) {
       Findings findings = new Findings();
-      Figure figure = drawn("operation: " + stated + width + "\n", "M", findings).orElseThrow();
+      Figure figure = drawn("operation: " + stated + "\n", size, findings).orElseThrow();
       assertEquals("", DemoFigures.said(findings));
       assertTrue(figure.drawing().height() < 78, "two steps with one each fit on a page");
       assertTrue(figure.alternative().endsWith("."), figure.alternative());
       assertFalse(figure.alternative().contains("_"), figure.alternative());
       assertFalse(figure.alternative().contains("{"), figure.alternative());
     }
+  }
+
+  /** Where there is too little room for its labels, that is all that is wrong. */
+  @ParameterizedTest
+  @MethodSource("specimen")
+  void eachIsDrawnNarrowOrToldToBeTooNarrow(String stated) {
+    Findings findings = new Findings();
+    Optional<Figure> figure = drawn("width: half\noperation: " + stated + "\n", "M", findings);
+    assertEquals(
+        figure.isPresent() ? List.of() : List.of("figure-crowded"),
+        findings.sorted().stream().map(finding -> finding.code().id()).toList());
   }
 
   @Test
