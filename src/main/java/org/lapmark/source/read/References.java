@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.lapmark.finding.FindingCode;
@@ -21,7 +20,6 @@ import org.lapmark.source.SourceCode;
 import org.lapmark.source.derived.DerivedSource;
 import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
-import org.lapmark.source.key.Key;
 import org.lapmark.source.key.Reading;
 import org.lapmark.source.mark.MarkKind;
 import org.lapmark.source.mark.MarkKinds;
@@ -36,9 +34,8 @@ final class References {
   private final PatternSource source;
   private final Set<String> statedPanels = new TreeSet<>();
   private final Set<String> statedSeams = new TreeSet<>();
-  private final Map<String, Set<String>> statedEdges = new TreeMap<>();
-  private final Map<String, Set<String>> statedChains = new TreeMap<>();
   private final Map<String, PanelSource> panels;
+  private final PanelLines lines;
 
   /**
    * Prepares the checks.
@@ -53,35 +50,9 @@ final class References {
     if (writtenSeams instanceof YamlNode.Entries seams) {
       seams.entries().forEach(seam -> statedSeams.add(seam.key().text().text()));
     }
-    for (YamlNode.Entry panel : written.entries()) {
-      String name = panel.key().text().text();
-      statedPanels.add(name);
-      if (panel.value() instanceof YamlNode.Entries parts) {
-        names(
-            parts, EdgeReader.EDGES, statedEdges.computeIfAbsent(name, unused -> new TreeSet<>()));
-        names(
-            parts,
-            EdgeReader.CHAINS,
-            statedChains.computeIfAbsent(name, unused -> new TreeSet<>()));
-      }
-    }
+    written.entries().forEach(panel -> statedPanels.add(panel.key().text().text()));
     this.panels = PanelReader.byName(source.panels());
-    for (PanelSource panel : source.panels()) {
-      String name = panel.name().text();
-      Set<String> edges = statedEdges.computeIfAbsent(name, unused -> new TreeSet<>());
-      panel.edges().forEach(edge -> edges.add(edge.name().text()));
-      Set<String> chains = statedChains.computeIfAbsent(name, unused -> new TreeSet<>());
-      panel.chains().forEach(chain -> chains.add(chain.name().text()));
-    }
-  }
-
-  private static void names(YamlNode.Entries parts, Key<?> key, Set<String> names) {
-    for (YamlNode.Entry part : parts.entries()) {
-      if (part.key().text().text().equals(key.name())
-          && part.value() instanceof YamlNode.Entries entries) {
-        entries.entries().forEach(entry -> names.add(entry.key().text().text()));
-      }
-    }
+    this.lines = new PanelLines(source, panels, written);
   }
 
   void check() {
@@ -119,20 +90,20 @@ final class References {
     }
     slashes(panel);
     stacking(panel);
-    Set<String> edges = edges(panel, new TreeSet<>());
+    Set<String> edges = this.lines.edges(panel);
     if (edges == null) {
       return;
     }
     if (panel.shape() instanceof ShapeSource.Drawn drawn && drawn.until() != null) {
       Set<String> all = new TreeSet<>(edges);
-      all.addAll(chains(panel, new TreeSet<>()));
+      all.addAll(this.lines.chains(panel));
       edge(panel.name(), drawn.until().edge(), all);
     }
     for (PanelSource.ChainSource chain : panel.chains()) {
       chain.edges().forEach(edge -> edge(panel.name(), edge, edges));
     }
     Set<String> lines = new TreeSet<>(edges);
-    lines.addAll(chains(panel, new TreeSet<>()));
+    lines.addAll(this.lines.chains(panel));
     for (PanelSource.NotchSource notch : panel.notches()) {
       if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
         drawn(panel, Role.NOTCH, drawn.name());
@@ -286,9 +257,9 @@ final class References {
   private void piece(PieceSource piece) {
     boolean known = isPanel(piece.panel());
     PanelSource panel = known ? panels.get(piece.panel().text()) : null;
-    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    Set<String> edges = panel == null ? null : this.lines.edges(panel);
     if (edges != null) {
-      edges.addAll(chains(panel, new TreeSet<>()));
+      edges.addAll(this.lines.chains(panel));
       piece.edgeAllowances().forEach(allowance -> edge(panel.name(), allowance.edge(), edges));
       for (CornerSources.CornerSource corner : piece.corners().single()) {
         if (corner.kind().edge() != null) {
@@ -329,10 +300,10 @@ final class References {
       return;
     }
     PanelSource panel = panels.get(owner);
-    Set<String> edges = panel == null ? null : edges(panel, new TreeSet<>());
+    Set<String> edges = panel == null ? null : this.lines.edges(panel);
     if (edges != null) {
       Set<String> all = new TreeSet<>(edges);
-      all.addAll(chains(panel, new TreeSet<>()));
+      all.addAll(this.lines.chains(panel));
       edge(panel.name(), member.text().part(dot + 1, text.length()), all);
     }
   }
@@ -352,66 +323,14 @@ final class References {
     return false;
   }
 
-  /** A panel's edges: stated ones, those of its shape, an inset's original's; null if unknown. */
-  private Set<String> edges(PanelSource panel, Set<String> visited) {
-    if (panel.shape() == null) {
-      return null;
-    }
-    Set<String> names = new TreeSet<>(statedEdges.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape().derivation().isPresent()) {
-      Set<String> inherited = inherited(panel, panel.shape().derivation().get(), visited);
-      if (inherited == null) {
-        return null;
-      }
-      names.addAll(inherited);
-    }
-    names.addAll(panel.shape().edges(panel.edges()));
-    return names;
-  }
-
-  private Set<String> chains(PanelSource panel, Set<String> visited) {
-    Set<String> names = new TreeSet<>(statedChains.getOrDefault(panel.name().text(), Set.of()));
-    if (panel.shape() == null) {
-      return names;
-    }
-    names.addAll(panel.shape().chains());
-    Optional<DerivedSource> how = panel.shape().derivation();
-    if (how.isPresent() && visited.add(panel.name().text())) {
-      for (SourceText original : how.get().originals()) {
-        if (panels.containsKey(original.text())) {
-          names.addAll(
-              how.get().chains(chains(panels.get(original.text()), new TreeSet<>(visited))));
-        }
-      }
-    }
-    return names;
-  }
-
-  /** The edges that a panel has from those that it is derived from; null if unknown. */
-  private Set<String> inherited(PanelSource panel, DerivedSource how, Set<String> visited) {
-    if (!visited.add(panel.name().text())) {
-      return null;
-    }
-    List<Set<String>> known = new ArrayList<>();
-    for (SourceText original : how.originals()) {
-      PanelSource source = panels.get(original.text());
-      Set<String> edges = source == null ? null : edges(source, new TreeSet<>(visited));
-      if (edges == null) {
-        return null;
-      }
-      known.add(edges);
-    }
-    return how.edges(known);
-  }
-
   /** Checks what a derivation names of the panels that it starts from. */
   private void derived(DerivedSource how) {
     for (SourceText original : how.originals()) {
       PanelSource source = isPanel(original) ? panels.get(original.text()) : null;
-      Set<String> edges = source == null ? null : edges(source, new TreeSet<>());
+      Set<String> edges = source == null ? null : this.lines.edges(source);
       if (edges != null) {
         Set<String> lines = new TreeSet<>(edges);
-        lines.addAll(chains(source, new TreeSet<>()));
+        lines.addAll(this.lines.chains(source));
         how.usedEdges(original).forEach(edge -> edge(original, edge, edges));
         how.usedLines().forEach(line -> edge(original, line, lines));
       }
