@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
+import org.lapmark.source.drawing.xml.StyleRules;
 import org.lapmark.source.drawing.xml.XmlElement;
 
 /**
@@ -13,10 +13,6 @@ import org.lapmark.source.drawing.xml.XmlElement;
  * going before the earlier.
  */
 final class SvgStyles {
-  private static final Pattern COMMENT =
-      Pattern.compile("/\\*.*?\\*/|<!\\[CDATA\\[|\\]\\]>|<!--|-->", Pattern.DOTALL);
-  private static final Pattern CLASS = Pattern.compile("\\.[A-Za-z_][A-Za-z0-9_-]*");
-
   /** Style properties that would move or shape what an element draws. */
   private static final List<String> MOVING =
       List.of("transform", "translate", "rotate", "scale", "offset-path");
@@ -24,7 +20,11 @@ final class SvgStyles {
   private static final List<String> SHAPING =
       List.of("x", "y", "width", "height", "cx", "cy", "r", "rx", "ry", "d");
 
-  private final Map<String, Map<String, String>> classes = new LinkedHashMap<>();
+  private final StyleRules rules;
+
+  private SvgStyles(StyleRules rules) {
+    this.rules = rules;
+  }
 
   /**
    * What an element's style says.
@@ -38,55 +38,22 @@ final class SvgStyles {
 
   /** Takes the rules of every style sheet in a drawing. */
   static SvgStyles of(XmlElement root) {
-    SvgStyles styles = new SvgStyles();
-    styles.collect(root);
-    return styles;
+    return new SvgStyles(StyleRules.of(root));
   }
 
-  private void collect(XmlElement element) {
-    if (element.localName().equals("style")) {
-      rules(COMMENT.matcher(element.content()).replaceAll(" "));
-    }
-    element.children().forEach(this::collect);
-  }
-
-  private void rules(String sheet) {
-    int at = 0;
-    while (true) {
-      int opening = sheet.indexOf('{', at);
-      int closing = opening < 0 ? -1 : sheet.indexOf('}', opening);
-      if (closing < 0) {
-        return;
-      }
-      Map<String, String> declarations = declarations(sheet.substring(opening + 1, closing));
-      for (String selector : sheet.substring(at, opening).split(",")) {
-        if (!declarations.isEmpty() && CLASS.matcher(selector.strip()).matches()) {
-          classes
-              .computeIfAbsent(selector.strip().substring(1), unused -> new LinkedHashMap<>())
-              .putAll(declarations);
-        }
-      }
-      at = closing + 1;
-    }
-  }
-
-  /** Declarations of the properties that matter here. */
-  private static Map<String, String> declarations(String text) {
-    Map<String, String> found = new LinkedHashMap<>();
-    for (String declaration : text.split(";")) {
-      int colon = declaration.indexOf(':');
-      if (colon > 0) {
-        String name = declaration.substring(0, colon).strip().toLowerCase(Locale.ROOT);
-        String value = declaration.substring(colon + 1).replace("!important", "").strip();
-        if (name.equals("display")
-            || name.equals("visibility")
-            || MOVING.contains(name)
-            || SHAPING.contains(name)) {
-          found.put(name, value.toLowerCase(Locale.ROOT));
-        }
-      }
-    }
-    return found;
+  /** Of what is declared the properties that matter here. */
+  private static Map<String, String> known(Map<String, String> declared) {
+    Map<String, String> known = new LinkedHashMap<>();
+    declared.forEach(
+        (name, value) -> {
+          if (name.equals("display")
+              || name.equals("visibility")
+              || MOVING.contains(name)
+              || SHAPING.contains(name)) {
+            known.put(name, value.toLowerCase(Locale.ROOT));
+          }
+        });
+    return known;
   }
 
   /** What an element's attributes and the rules say of it. */
@@ -100,11 +67,11 @@ final class SvgStyles {
     Map<String, String> styled = new LinkedHashMap<>();
     if (element.value("class") != null) {
       for (String word : element.value("class").text().strip().split("\\s+")) {
-        styled.putAll(classes.getOrDefault(word, Map.of()));
+        styled.putAll(known(rules.declared("." + word)));
       }
     }
     if (element.value("style") != null) {
-      styled.putAll(declarations(element.value("style").text()));
+      styled.putAll(known(StyleRules.declarations(element.value("style").text())));
     }
     all.putAll(styled);
     String visibility = all.getOrDefault("visibility", "");

@@ -2,10 +2,9 @@ package org.lapmark.source.outside;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.regex.Pattern;
 import org.lapmark.finding.SourceText;
+import org.lapmark.source.drawing.xml.StyleRules;
 import org.lapmark.source.drawing.xml.XmlElement;
 
 /**
@@ -46,55 +45,10 @@ final class LineStyles {
           "marker-end",
           "transform");
 
-  private static final Pattern COMMENT =
-      Pattern.compile("/\\*.*?\\*/|<!\\[CDATA\\[|\\]\\]>|<!--|-->", Pattern.DOTALL);
-  private static final Pattern SELECTOR = Pattern.compile("[.#]?[A-Za-z_][A-Za-z0-9_-]*");
-
-  private final Map<String, Map<String, String>> rules = new LinkedHashMap<>();
+  private final StyleRules rules;
 
   LineStyles(XmlElement root) {
-    collect(root);
-  }
-
-  private void collect(XmlElement element) {
-    if (element.localName().equals("style")) {
-      rules(COMMENT.matcher(element.content()).replaceAll(" "));
-    }
-    element.children().forEach(this::collect);
-  }
-
-  private void rules(String sheet) {
-    int at = 0;
-    while (true) {
-      int opening = sheet.indexOf('{', at);
-      int closing = opening < 0 ? -1 : sheet.indexOf('}', opening);
-      if (closing < 0) {
-        return;
-      }
-      Map<String, String> declarations = declarations(sheet.substring(opening + 1, closing));
-      for (String selector : sheet.substring(at, opening).split(",")) {
-        if (SELECTOR.matcher(selector.strip()).matches()) {
-          rules
-              .computeIfAbsent(selector.strip(), unused -> new LinkedHashMap<>())
-              .putAll(declarations);
-        }
-      }
-      at = closing + 1;
-    }
-  }
-
-  private static Map<String, String> declarations(String text) {
-    Map<String, String> found = new LinkedHashMap<>();
-    for (String declaration : text.split(";")) {
-      int colon = declaration.indexOf(':');
-      if (colon > 0) {
-        String name = declaration.substring(0, colon).strip().toLowerCase(Locale.ROOT);
-        if (INHERITED.contains(name) || OWN.contains(name)) {
-          found.put(name, declaration.substring(colon + 1).replace("!important", "").strip());
-        }
-      }
-    }
-    return found;
+    this.rules = StyleRules.of(root);
   }
 
   /** What holds at an element that lies in something. */
@@ -108,15 +62,21 @@ final class LineStyles {
         own.put(name, attribute.value().text().strip());
       }
     }
-    own.putAll(rules.getOrDefault(element.localName(), Map.of()));
+    own.putAll(known(rules.declared(element.localName())));
     for (String word : text(element, "class").split("\\s+")) {
-      own.putAll(rules.getOrDefault("." + word, Map.of()));
+      own.putAll(known(rules.declared("." + word)));
     }
-    own.putAll(rules.getOrDefault("#" + text(element, "id"), Map.of()));
-    own.putAll(declarations(text(element, "style")));
+    own.putAll(known(rules.declared("#" + text(element, "id"))));
+    own.putAll(known(StyleRules.declarations(text(element, "style"))));
     own.values().removeIf("inherit"::equals);
     all.putAll(own);
     return all;
+  }
+
+  private static Map<String, String> known(Map<String, String> declared) {
+    Map<String, String> known = new LinkedHashMap<>(declared);
+    known.keySet().removeIf(name -> !INHERITED.contains(name) && !OWN.contains(name));
+    return known;
   }
 
   private static String text(XmlElement element, String attribute) {
