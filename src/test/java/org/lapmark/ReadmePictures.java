@@ -1,9 +1,6 @@
 package org.lapmark;
 
-import java.awt.Color;
-import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.IndexColorModel;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -26,13 +23,12 @@ import org.lapmark.publish.Result;
 import org.lapmark.publish.TemplateFolder;
 import org.lapmark.publish.request.Request;
 
-/** Publishes the demo pattern and makes the pictures of it that README.md shows. */
+/** Makes the pictures of figures for the reference, and those of the demo pattern for README.md. */
 public final class ReadmePictures {
   private static final Path DEMO = Path.of("content", "towpath-handlebar-bag");
   private static final Path PICTURES = Path.of("src", "readme");
   private static final String SIZE = "M";
   private static final float DPI = 62;
-  private static final int GREYS = 16;
   private static final List<String> BROWSERS =
       List.of("chromium", "chromium-browser", "google-chrome");
   private static final int PHONE_WIDTH = 400;
@@ -59,6 +55,7 @@ public final class ReadmePictures {
    * @throws InterruptedException when interrupted while the browser works
    */
   public static void main(String[] arguments) throws IOException, InterruptedException {
+    SpecimenPictures.make();
     Path folder = Files.createTempDirectory("readme");
     try {
       Result result =
@@ -174,33 +171,8 @@ public final class ReadmePictures {
         .findFirst();
   }
 
-  /** Writes a picture in a few greys, in a frame that shows where the page ends. */
   private static void picture(String name, BufferedImage page) throws IOException {
-    byte[] levels = new byte[GREYS];
-    for (int i = 0; i < GREYS; i++) {
-      levels[i] = (byte) (i * 255 / (GREYS - 1));
-    }
-    BufferedImage picture =
-        new BufferedImage(
-            page.getWidth(),
-            page.getHeight(),
-            BufferedImage.TYPE_BYTE_BINARY,
-            new IndexColorModel(4, GREYS, levels, levels, levels));
-    for (int y = 0; y < page.getHeight(); y++) {
-      for (int x = 0; x < page.getWidth(); x++) {
-        Color color = new Color(page.getRGB(x, y));
-        int grey = (299 * color.getRed() + 587 * color.getGreen() + 114 * color.getBlue()) / 1000;
-        picture.getRaster().setSample(x, y, 0, (grey * (GREYS - 1) + 127) / 255);
-      }
-    }
-    Graphics2D frame = picture.createGraphics();
-    frame.setColor(Color.GRAY);
-    frame.drawRect(0, 0, page.getWidth() - 1, page.getHeight() - 1);
-    frame.dispose();
-    Files.createDirectories(PICTURES);
-    Path file = PICTURES.resolve(name + ".png");
-    ImageIO.write(picture, "png", file.toFile());
-    System.out.println(file);
+    GreyPicture.framed(PICTURES.resolve(name + ".png"), page);
   }
 
   private static void delete(Path folder) throws IOException {

@@ -83,7 +83,7 @@ public record Panel(
     return marks.stream()
         .filter(LineMark.class::isInstance)
         .map(LineMark.class::cast)
-        .filter(line -> !line.splits());
+        .filter(LineMark::isDrawn);
   }
 
   /**

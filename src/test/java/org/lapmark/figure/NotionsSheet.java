@@ -18,7 +18,7 @@ final class NotionsSheet {
   static PatternSource source() throws IOException {
     Findings findings = new Findings();
     PatternSource source =
-        PatternReader.read(Path.of("src/test/resources/org/lapmark/figure/notions"), findings);
+        PatternReader.read(Path.of("src/test/resources/org/lapmark/specimens/notions"), findings);
     if (!findings.sorted().isEmpty()) {
       throw new IllegalStateException(DemoFigures.said(findings));
     }

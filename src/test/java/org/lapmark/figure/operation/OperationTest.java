@@ -29,7 +29,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.source.PatternSource;
 
 /** The specimen of all operations is drawn, and follows what the pattern says. */
-class OperationTest {
+public class OperationTest {
   private static final PatternSource SOURCE = DemoFigures.source();
   private static final EvaluatedPattern MEDIUM = DemoFigures.pattern(SOURCE, "M");
 
