@@ -275,17 +275,20 @@ public sealed interface Block extends TextPart {
    *
    * @param path its path in the pattern folder, inside {@code art/}; whether it exists isn't known
    * @param alternative what it shows, in words
+   * @param caption what is printed under it; empty for none
    * @param position where the path is written
    */
-  record Art(String path, List<Inline> alternative, Position position) implements Block {
-    /** Copies the list. */
+  record Art(String path, List<Inline> alternative, List<Inline> caption, Position position)
+      implements Block {
+    /** Copies the lists. */
     public Art {
       alternative = List.copyOf(alternative);
+      caption = List.copyOf(caption);
     }
 
     @Override
     public List<Inline> parts() {
-      return alternative;
+      return Stream.concat(alternative.stream(), caption.stream()).toList();
     }
 
     @Override

@@ -91,9 +91,10 @@ public final class HtmlText {
      *
      * @param art the picture
      * @param alternative its words as plain text
+     * @param caption what stands under it, as a fragment; empty for nothing
      * @param out where to, between blocks
      */
-    void art(Block.Art art, String alternative, Markup out);
+    void art(Block.Art art, String alternative, String caption, Markup out);
 
     /**
      * What a box is headed with.
@@ -301,7 +302,7 @@ public final class HtmlText {
 
     @Override
     public void art(Block.Art art) {
-      hooks.art(art, alternatives.inlines(art.alternative()), out);
+      hooks.art(art, alternatives.inlines(art.alternative()), line(art.caption()), out);
     }
 
     @Override

@@ -137,6 +137,9 @@ public final class PlainText {
     @Override
     public void art(Block.Art art) {
       lines.add(inlines(art.alternative()));
+      if (!art.caption().isEmpty()) {
+        lines.add(inlines(art.caption()));
+      }
     }
 
     @Override

@@ -80,6 +80,9 @@ class OutsideDocumentsTest {
               "https://films.example/sallow-case#t=40", "https://films.example/sallow-case#t=200"),
           links(document));
       assertTrue(text(document).contains("90 mm (3 1/2 in)"), "lettering is text");
+      assertTrue(
+          text(document).contains("Laid with the open edge, 90 mm (3 1/2 in) wide, above"),
+          "a caption stands under its picture");
     }
     try (PDDocument document = Loader.loadPDF(one(files, "L-a4.pdf").toFile())) {
       assertTrue(text(document).contains("110 mm (4 3/8 in)"), "lettering follows the size");
@@ -152,8 +155,10 @@ class OutsideDocumentsTest {
       sizes.add(image.getWidth() + " " + image.getHeight());
       assertFalse(new String(jpeg, StandardCharsets.ISO_8859_1).contains("GPS"));
     }
-    assertEquals(List.of("900 600", "974 649"), sizes.stream().sorted().toList());
+    assertEquals(List.of("900 600", "974 649", "974 649"), sizes.stream().sorted().toList());
     assertTrue(page.contains("The sides on each other, the open edge above"));
+    assertTrue(page.contains("<figcaption>Laid with the open edge, "));
+    assertTrue(page.contains("Size S: The case, closed, 90 mm (3 1/2 in) wide. Size L: The case"));
     assertTrue(page.contains("href=\"https://films.example/sallow-case#t=200\""));
     // Nothing is asked for: what leads elsewhere is a link that a reader follows, or a namespace.
     Matcher asked =

@@ -161,8 +161,9 @@ final class Samples {
     }
 
     @Override
-    public void art(Block.Art art, String alternative, Markup out) {
+    public void art(Block.Art art, String alternative, String caption, Markup out) {
       out.empty("img", "src", art.path(), "alt", alternative);
+      out.raw(caption);
     }
 
     @Override

@@ -147,6 +147,7 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
       notes.put(note.name(), text.text(manuscript, 2, "note-" + notes.size()));
     }
     model.put("notes", notes);
+    drawn.cover().ifPresent(cover -> model.put("cover", cover));
     model.put("cautions", all);
     model.put("use", hazards.inUse());
     model.put("stages", stages(steps, text, drawn, hazards));

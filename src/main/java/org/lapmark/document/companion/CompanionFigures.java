@@ -17,8 +17,10 @@ import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.Printed;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.source.outside.Outside;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
 
@@ -118,7 +120,7 @@ final class CompanionFigures {
   }
 
   /** Draws a picture from outside and writes it; nothing where it can't be, which is reported. */
-  void art(Block.Art block, String alternative, Markup out) {
+  void art(Block.Art block, String alternative, String caption, Markup out) {
     if (!drawn) {
       return;
     }
@@ -133,9 +135,58 @@ final class CompanionFigures {
     if (!figures.isEmpty()) {
       pictures++;
       out.open("figure");
-      sheets(figures, "art-" + pictures, "sheet picture", out);
+      sheets(shared(figures), "art-" + pictures, "sheet picture", out);
+      if (!caption.isEmpty()) {
+        out.open("figcaption").raw(caption).close();
+      }
       out.close();
     }
+  }
+
+  /** The picture that the pattern brings for its cover; nothing where it brings none. */
+  Optional<String> cover() {
+    Outside.CoverSource stated = sizes.source().outside().cover();
+    if (!drawn || stated == null) {
+      return Optional.empty();
+    }
+    Map<Integer, Figure> figures = new LinkedHashMap<>();
+    for (int i = 0; i < sizes.patterns().size(); i++) {
+      EvaluatedPattern pattern = sizes.patterns().get(i);
+      Optional<Drawing> drawing = art.draw(stated.path(), pattern, form, sizes.findings());
+      Optional<Printed> words = Printed.of(stated.alternative(), pattern, form, sizes.findings());
+      if (drawing.isPresent() && words.isPresent()) {
+        figures.put(i, new Figure(drawing.get(), "", words.get().text()));
+      }
+    }
+    if (figures.isEmpty()) {
+      return Optional.empty();
+    }
+    Markup out = new Markup();
+    out.open("figure", "class", "cover");
+    sheets(shared(figures), "cover", "sheet picture", out);
+    return Optional.of(out.close().toString());
+  }
+
+  /** A picture that only its words tell apart stands there once, with the words of each size. */
+  private Map<Integer, Figure> shared(Map<Integer, Figure> figures) {
+    if (figures.values().stream().map(Figure::drawing).distinct().count() > 1
+        || figures.values().stream().distinct().count() == 1) {
+      return figures;
+    }
+    List<String> words = new ArrayList<>();
+    figures.forEach(
+        (size, figure) ->
+            words.add(
+                sizes
+                    .wording()
+                    .text(
+                        "companion.picture.words",
+                        Map.of("size", sizes.names().get(size), "words", figure.caption()))));
+    Figure any = figures.values().iterator().next();
+    Figure all = new Figure(any.drawing(), any.alternative(), String.join(" ", words));
+    Map<Integer, Figure> shared = new LinkedHashMap<>();
+    figures.keySet().forEach(size -> shared.put(size, all));
+    return shared;
   }
 
   /** The link to the film of a step, with its code for whoever reads on a larger screen. */

@@ -127,8 +127,8 @@ final class CompanionText {
     }
 
     @Override
-    public void art(Block.Art art, String alternative, Markup out) {
-      figures.art(art, alternative, out);
+    public void art(Block.Art art, String alternative, String caption, Markup out) {
+      figures.art(art, alternative, caption, out);
     }
 
     @Override

@@ -262,15 +262,16 @@ public final class StepPages implements HtmlText.Hooks {
   public void figure(Block.Figure block, Markup out) {
     Figure figure = manual.figures().get(block);
     if (figure != null) {
-      write(pictures.add("figure", figure, figure.caption()), out);
+      String caption = new Markup().text(figure.caption()).toString();
+      write(pictures.add("figure", figure, figure.caption()), caption, out);
     }
   }
 
-  private static void write(Pictures.Picture picture, Markup out) {
+  private static void write(Pictures.Picture picture, String caption, Markup out) {
     out.open("div", "class", "figure");
     object(picture, out);
-    if (!picture.caption().isEmpty()) {
-      out.open("p", "class", "caption").text(picture.caption()).close();
+    if (!caption.isEmpty()) {
+      out.open("p", "class", "caption").raw(caption).close();
     }
     out.close();
   }
@@ -290,10 +291,10 @@ public final class StepPages implements HtmlText.Hooks {
   }
 
   @Override
-  public void art(Block.Art art, String alternative, Markup out) {
+  public void art(Block.Art art, String alternative, String caption, Markup out) {
     Drawing drawing = manual.art().get(art);
     if (drawing != null) {
-      write(pictures.add("art", drawing, alternative, ""), out);
+      write(pictures.add("art", drawing, alternative, ""), caption, out);
     }
   }
 

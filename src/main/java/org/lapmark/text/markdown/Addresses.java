@@ -1,6 +1,7 @@
 package org.lapmark.text.markdown;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
@@ -10,6 +11,7 @@ import org.commonmark.node.Node;
 import org.lapmark.finding.Known;
 import org.lapmark.finding.Nearest;
 import org.lapmark.finding.Position;
+import org.lapmark.finding.SourceText;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Letters;
 import org.lapmark.text.PlainText;
@@ -113,6 +115,23 @@ record Addresses(PreparedText text, Targets targets) {
     text.findings()
         .add(TextCode.ART_PATH, place(image.getDestination(), image), "path", Letters.brief(path));
     return Optional.empty();
+  }
+
+  /** What stands in quotation marks behind the path of a picture. */
+  Optional<SourceText> caption(Image image) {
+    String title = image.getTitle();
+    if (title == null || title.isBlank()) {
+      return Optional.empty();
+    }
+    int end = text.end(image);
+    int at = text.masked().lastIndexOf(title, end);
+    if (at < text.start(image) || at + title.length() > end) {
+      // With escapes in it, which leave no place for each letter.
+      int[] offsets = new int[title.length() + 1];
+      Arrays.fill(offsets, text.text().offset(text.start(image)));
+      return Optional.of(SourceText.mapped(text.text().file(), title, offsets));
+    }
+    return Optional.of(text.text().part(at, at + title.length()));
   }
 
   /** Where an address is written: behind the words, unless the link took it from elsewhere. */

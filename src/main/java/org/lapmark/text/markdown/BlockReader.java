@@ -27,6 +27,7 @@ import org.commonmark.node.SourceSpan;
 import org.commonmark.node.ThematicBreak;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import org.lapmark.measure.print.TemplateText;
 import org.lapmark.text.Block;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
@@ -170,7 +171,13 @@ final class BlockReader {
       if (PlainText.isBlank(words)) {
         text.findings().add(TextCode.ART_WITHOUT_WORDS, text.position(image));
       }
-      blocks.add(new Block.Art(path, words, addresses.place(image.getDestination(), image)));
+      List<Inline> caption =
+          addresses
+              .caption(image)
+              .map(written -> Manuscript.line(TemplateText.parse(written, text.findings())))
+              .orElse(List.of());
+      blocks.add(
+          new Block.Art(path, words, caption, addresses.place(image.getDestination(), image)));
     }
 
     @Override
