@@ -82,7 +82,6 @@ public final class Grader {
     source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
-    MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
         new EvaluatedPattern(
             made,
@@ -118,10 +117,6 @@ public final class Grader {
                 print(piece.name())
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
-    new LiningCheck(evaluator, findings).check(source.pieces(), pieces);
-    new HardwareCheck(evaluator, source, findings).check();
-    new GrainCheck(evaluator, source.materials(), findings).check(pieces);
-    new MarksInside(evaluator, findings).check(pieces);
     return pieces;
   }
 

@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
@@ -21,7 +20,6 @@ import org.lapmark.grade.panel.PanelFactory;
 import org.lapmark.grade.panel.PanelMarks;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.piece.Cut;
-import org.lapmark.grade.piece.MirrorImage;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.Ruling;
 import org.lapmark.grade.piece.StatedSize;
@@ -87,14 +85,7 @@ final class PieceFactory {
    */
   Piece build(PieceSource source, String name) {
     List<Cut> cuts = new ArrayList<>();
-    List<CutSource> unsaid = new ArrayList<>();
-    for (CutSource cut : source.cuts()) {
-      Optional<Cut> made = cut(cut);
-      made.ifPresent(cuts::add);
-      if (made.isPresent() && mayNeedMirror(cut, made.get())) {
-        unsaid.add(cut);
-      }
-    }
+    source.cuts().forEach(cut -> cut(cut).ifPresent(cuts::add));
     Panel panel = marks.panel(source.panel());
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
       panel = withoutGrainline(panel);
@@ -123,11 +114,7 @@ final class PieceFactory {
     // What is ruled has no paper that could show a half, but what is stated of it has to be right.
     Optional<FoldedHalf> folded = source.fold().map(fold -> half(shape, fold));
     Optional<FoldedHalf> half = stated.isEmpty() ? folded : Optional.empty();
-    Piece piece = new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
-    if (!unsaid.isEmpty() && !piece.isFolded()) {
-      unmirrored(piece, unsaid);
-    }
-    return piece;
+    return new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
   }
 
   /** What a piece can't be drawn with: a corner, a notch or a dart that is stated, or its panel. */
@@ -255,39 +242,6 @@ final class PieceFactory {
     return source.corners().equals(CornerSources.NONE)
         && allowances.edges().values().stream()
             .allMatch(allowance -> !allowance.fold() && allowance.start() == allowance.end());
-  }
-
-  /** Whether pieces come in pairs from what has a wrong side, and nothing is said of mirroring. */
-  private boolean mayNeedMirror(CutSource source, Cut cut) {
-    return source.reversed() == null
-        && cut.count() % 2 == 0
-        && !Traits.holds(statements.thing(cut.material()), "both_sides_alike", scope);
-  }
-
-  private void unmirrored(Piece piece, List<CutSource> cuts) {
-    MirrorImage.Difference difference = MirrorImage.of(piece.shape());
-    if (difference == MirrorImage.Difference.NONE) {
-      return;
-    }
-    for (CutSource cut : cuts) {
-      int count = count(cut.count());
-      findings.add(
-          Finding.of(
-              GradeCode.PAIR_NOT_MIRRORED,
-              cut.count().text().position(),
-              "number",
-              piece.number(),
-              "count",
-              count,
-              "half",
-              count / 2,
-              "material",
-              cut.material().text(),
-              "what",
-              difference.name().toLowerCase(Locale.ROOT),
-              "size",
-              scope.size()));
-    }
   }
 
   /** What has neither a grain nor a direction lies as one likes. */

@@ -39,7 +39,6 @@ public final class PanelMarks {
   private final PanelShapes shapes;
   private final NotchFactory notches;
   private final Findings findings;
-  private final String size;
 
   PanelMarks(
       StatementsByName statements,
@@ -56,7 +55,6 @@ public final class PanelMarks {
     this.factory = factory;
     this.shapes = shapes;
     this.findings = findings;
-    this.size = scope.size();
     this.notches =
         new NotchFactory(
             scope,
@@ -148,7 +146,6 @@ public final class PanelMarks {
     Panel panel = new Panel(shape.name(), shape.edges(), shape.chains(), marks);
     if (fromSeams) {
       tell(panel, taken);
-      new MarksApart(size, findings).check(panel, source);
     }
     return panel;
   }

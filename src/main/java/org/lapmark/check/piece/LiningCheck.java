@@ -1,44 +1,36 @@
-package org.lapmark.grade;
+package org.lapmark.check.piece;
 
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.PieceCode;
+import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Rounded;
-import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.grade.scope.PatternScope;
-import org.lapmark.grade.scope.StatementsByName;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PieceSource;
 import org.lapmark.source.derived.DerivedSource;
 
 /**
  * Compares mounted linings with the main cloth. They are basted raw edge to raw edge and sewn as
  * one, so that both have one allowance; other linings are sewn by themselves.
  */
-final class LiningCheck {
+public final class LiningCheck {
+  public static final Rule<Evaluated> RULE =
+      new Rule<>(LiningCheck::run, PieceCode.LINING_ALLOWANCE_DIFFERS);
+
   private static final double SAME = 0.01;
 
-  private final PatternScope scope;
-  private final StatementsByName statements;
-  private final Findings findings;
+  private LiningCheck() {}
 
-  LiningCheck(PatternEvaluator evaluator, Findings findings) {
-    this.scope = evaluator.scope();
-    this.statements = evaluator.statements();
-    this.findings = findings;
-  }
-
-  void check(List<PieceSource> sources, List<Piece> pieces) {
-    for (Piece lining : pieces) {
-      PanelSource panel = statements.panel(lining.shape().panel().name());
+  static void run(Evaluated evaluated, Findings findings) {
+    for (Piece lining : evaluated.pattern().pieces()) {
+      PanelSource panel = evaluated.statements().panel(lining.shape().panel().name());
       Optional<DerivedSource> mounted = panel.derivation().filter(DerivedSource::isMounted);
       if (mounted.isPresent()) {
-        for (Piece main : pieces) {
+        for (Piece main : evaluated.pattern().pieces()) {
           if (main.shape().panel().name().equals(mounted.get().panel().text())) {
-            compare(sources, lining, main);
+            compare(evaluated, lining, main, findings);
             break;
           }
         }
@@ -46,18 +38,18 @@ final class LiningCheck {
     }
   }
 
-  private void compare(List<PieceSource> sources, Piece lining, Piece main) {
+  private static void compare(Evaluated evaluated, Piece lining, Piece main, Findings findings) {
     Map<String, Double> theirs = main.shape().allowances();
     for (Map.Entry<String, Double> own : lining.shape().allowances().entrySet()) {
       double other = theirs.getOrDefault(own.getKey(), own.getValue());
       if (Math.abs(own.getValue() - other) > SAME) {
-        sources.stream()
-            .filter(source -> source.number() == lining.number())
-            .findFirst()
+        evaluated
+            .statements()
+            .piece(Integer.toString(lining.number()))
             .ifPresent(
                 source ->
                     findings.add(
-                        GradeCode.LINING_ALLOWANCE_DIFFERS,
+                        PieceCode.LINING_ALLOWANCE_DIFFERS,
                         source.panel().position(),
                         "edge",
                         own.getKey(),
@@ -68,7 +60,7 @@ final class LiningCheck {
                         "allowance",
                         Rounded.hundredth(other),
                         "size",
-                        scope.size()));
+                        evaluated.size()));
         return;
       }
     }

@@ -1,4 +1,4 @@
-package org.lapmark.grade;
+package org.lapmark.check.piece;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -15,10 +17,7 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.panel.DrawnPlaces;
-import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.grade.scope.PatternScope;
-import org.lapmark.grade.scope.StatementsByName;
 import org.lapmark.panel.Intake;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
@@ -33,7 +32,9 @@ import org.lapmark.source.mark.MarkSource;
  * Whether what is marked on a piece lies on its cloth. Points and lines may reach into the
  * allowance, as the fold line of a facing does; beyond the cutting line there is nothing to mark.
  */
-final class MarksInside {
+public final class MarksInside {
+  public static final Rule<Evaluated> RULE = new Rule<>(MarksInside::run, PanelCode.MARK_OUTSIDE);
+
   /** How far beyond the cutting line a mark may reach, in millimetres. */
   private static final double BEYOND = 0.5;
 
@@ -42,19 +43,18 @@ final class MarksInside {
 
   private static final int MOST_STEPS = 1000;
 
-  private final PatternScope scope;
-  private final StatementsByName statements;
+  private final Evaluated evaluated;
   private final Findings findings;
   private final Set<String> told = new TreeSet<>();
 
-  MarksInside(PatternEvaluator evaluator, Findings findings) {
-    this.scope = evaluator.scope();
-    this.statements = evaluator.statements();
+  private MarksInside(Evaluated evaluated, Findings findings) {
+    this.evaluated = evaluated;
     this.findings = findings;
   }
 
-  void check(List<Piece> pieces) {
-    pieces.forEach(this::check);
+  static void run(Evaluated evaluated, Findings findings) {
+    MarksInside check = new MarksInside(evaluated, findings);
+    evaluated.pattern().pieces().forEach(check::check);
   }
 
   private void check(Piece piece) {
@@ -89,7 +89,7 @@ final class MarksInside {
             "y",
             at.y(),
             "size",
-            scope.size()));
+            evaluated.size()));
   }
 
   /** Where a mark is drawn or stated: on its panel, or on one that the panel is derived from. */
@@ -98,11 +98,11 @@ final class MarksInside {
     Map<String, PanelSource> seen = new LinkedHashMap<>();
     while (!open.isEmpty()) {
       String next = open.remove(0);
-      PanelSource source = statements.panel(next);
+      PanelSource source = evaluated.statements().panel(next);
       if (source == null || seen.putIfAbsent(next, source) != null) {
         continue;
       }
-      Optional<Position> place = DrawnPlaces.of(source, scope.size(), id);
+      Optional<Position> place = DrawnPlaces.of(source, evaluated.size(), id);
       place =
           place.or(
               () ->
@@ -118,7 +118,7 @@ final class MarksInside {
           .flatMap(how -> how.originals().stream())
           .forEach(original -> open.add(original.text()));
     }
-    return statements.panel(panel).name().position();
+    return evaluated.statements().panel(panel).name().position();
   }
 
   private static List<Point> along(Path line) {

@@ -1,4 +1,4 @@
-package org.lapmark.grade.piece;
+package org.lapmark.check.piece;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import org.lapmark.check.piece.MirrorImage.Difference;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Arc;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.piece.MirrorImage.Difference;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;

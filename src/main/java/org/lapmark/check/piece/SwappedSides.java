@@ -1,4 +1,4 @@
-package org.lapmark.grade;
+package org.lapmark.check.piece;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -25,7 +25,7 @@ import org.lapmark.seam.WalkedSeam;
  * is said where it does no harm or shows by itself: unless both sides are of panels that are cut as
  * pairs and aren't symmetrical, have notches at all, and have much the same corners at both ends.
  */
-final class SwapCheck {
+final class SwappedSides {
   /** How far a symmetrical panel may be from its mirror image, in millimetres. */
   private static final double SYMMETRY = 1;
 
@@ -36,7 +36,7 @@ final class SwapCheck {
 
   private final Map<String, Panel> paired = new LinkedHashMap<>();
 
-  SwapCheck(List<Piece> pieces) {
+  SwappedSides(List<Piece> pieces) {
     for (Piece piece : pieces) {
       boolean pair =
           piece.cuts().stream().anyMatch(cut -> cut.reversed() > 0 && cut.reversed() < cut.count());

@@ -1,4 +1,4 @@
-package org.lapmark.grade.piece;
+package org.lapmark.check.piece;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -22,7 +22,7 @@ import org.lapmark.panel.cutting.PieceShape;
  * c. For every c of a fine row, and for those that exchange two notches, the mirror is fitted
  * through the middle of the outline and then tried on everything.
  */
-public final class MirrorImage {
+final class MirrorImage {
   /** What differs from its mirror image by less than this, in millimetres, looks the same. */
   private static final double SAME = 1;
 
@@ -46,7 +46,7 @@ public final class MirrorImage {
   private final List<String> kinds = new ArrayList<>();
 
   /** What of a piece differs from its mirror image, the first that does. */
-  public enum Difference {
+  enum Difference {
     /** Nothing. */
     NONE,
     /** Stitching line or cutting line. */
@@ -82,7 +82,7 @@ public final class MirrorImage {
    * @param shape the piece, which doesn't lie on a fold
    * @return what differs in the best of all mirrors
    */
-  public static Difference of(PieceShape shape) {
+  static Difference of(PieceShape shape) {
     MirrorImage image = new MirrorImage(shape);
     Difference best = Difference.SHAPE;
     for (double sum : image.sums()) {

@@ -1,17 +1,19 @@
-package org.lapmark.grade.panel;
+package org.lapmark.check.piece;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.PieceCode;
+import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
-import org.lapmark.grade.code.GradeCode;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
@@ -21,7 +23,10 @@ import org.lapmark.source.ShapeSource;
 import org.lapmark.source.mark.MarkSource;
 
 /** Tells of notches and buttonholes so near to each other that they come out as one blot. */
-final class MarksApart {
+public final class MarksApart {
+  public static final Rule<Evaluated> RULE =
+      new Rule<>(MarksApart::run, PieceCode.NOTCHES_CLOSE, PieceCode.BUTTONHOLES_CLOSE);
+
   /** Notches nearer to each other than this, in millimetres, are one, and meant as one. */
   private static final double ONE = 0.05;
 
@@ -31,13 +36,23 @@ final class MarksApart {
   private final String size;
   private final Findings findings;
 
-  MarksApart(String size, Findings findings) {
+  private MarksApart(String size, Findings findings) {
     this.size = size;
     this.findings = findings;
   }
 
+  static void run(Evaluated evaluated, Findings findings) {
+    MarksApart check = new MarksApart(evaluated.size(), findings);
+    for (PanelSource source : evaluated.source().panels()) {
+      Panel panel = evaluated.pattern().panels().get(source.name().text());
+      if (panel != null) {
+        check.check(panel, source);
+      }
+    }
+  }
+
   /** Looks at a panel's own marks; those of a derived panel were looked at on its original. */
-  void check(Panel panel, PanelSource source) {
+  private void check(Panel panel, PanelSource source) {
     if (!(source.shape() instanceof ShapeSource.Derived) || !source.notches().isEmpty()) {
       notches(panel, source);
     }
@@ -71,7 +86,7 @@ final class MarksApart {
       if (one.set() != next.set() && gap < NotchSet.LEAST_GAP - ONE && !same) {
         findings.add(
             Finding.of(
-                GradeCode.NOTCHES_CLOSE,
+                PieceCode.NOTCHES_CLOSE,
                 place(panel, source, edge),
                 "panel",
                 panel.name(),
@@ -112,7 +127,7 @@ final class MarksApart {
         if (apart < BESIDE) {
           findings.add(
               Finding.of(
-                  GradeCode.BUTTONHOLES_CLOSE,
+                  PieceCode.BUTTONHOLES_CLOSE,
                   source.marks().stream()
                       .map(MarkSource::name)
                       .filter(name -> name.text().equals(other.name()))
