@@ -3,7 +3,7 @@ package org.lapmark.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.publish.request.RefusedException;
 
 /** One of a few named things, as stated on the command line in either case. */
@@ -32,7 +32,9 @@ final class Choice {
               + " ‘"
               + name
               + "’"
-              + Nearest.of(wanted, names).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + NearestWord.of(wanted, names)
+                  .map(near -> "; did you mean ‘" + near + "’?")
+                  .orElse("")
               + " ("
               + kind
               + "s: "

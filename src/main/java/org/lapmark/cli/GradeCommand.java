@@ -13,7 +13,7 @@ import org.lapmark.cli.grade.GradeJson;
 import org.lapmark.cli.grade.GradeText;
 import org.lapmark.cli.report.ConsoleReport;
 import org.lapmark.cli.report.FolderReport;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.publish.request.RefusedException;
@@ -113,7 +113,9 @@ final class GradeCommand implements Callable<Integer> {
             "there is no panel ‘"
                 + panel
                 + "’"
-                + Nearest.of(panel, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+                + NearestWord.of(panel, known)
+                    .map(near -> "; did you mean ‘" + near + "’?")
+                    .orElse("")
                 + " (panels: "
                 + String.join(", ", known)
                 + ")");

@@ -19,7 +19,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
-import org.lapmark.grade.panel.Extent;
+import org.lapmark.grade.panel.AttachedSize;
 import org.lapmark.grade.panel.FastenedThings;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.scope.PatternScope;
@@ -86,7 +86,7 @@ final class AttachmentFactory {
   /** One attachment, by how its place is stated. */
   private final class Placing implements AttachmentSource.Reader<Attached> {
     private final AttachmentSource attachment;
-    private final Extent extent;
+    private final AttachedSize extent;
 
     Placing(AttachmentSource attachment) {
       this.attachment = attachment;

@@ -77,9 +77,9 @@ public final class Grader {
             panel ->
                 attempt(() -> evaluator.marks().panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
-    ThingCheck things = new ThingCheck(evaluator);
-    ThingCheck.all(source).forEach(stated -> attempt(() -> things.check(stated)));
-    source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
+    ThingProperties things = new ThingProperties(evaluator);
+    ThingProperties.all(source).forEach(stated -> attempt(() -> things.value(stated)));
+    source.making().stitches().values().forEach(stitch -> attempt(() -> things.length(stitch)));
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
     return Precision.of(
@@ -148,7 +148,8 @@ public final class Grader {
   }
 
   private Optional<String> print(TemplateText text) {
-    return Printed.of(text, scope, variant, source.masthead().form(), findings).map(Printed::text);
+    return PrintedText.of(text, scope, variant, source.masthead().form(), findings)
+        .map(PrintedText::text);
   }
 
   /** What can't be computed is reported once and left out. */

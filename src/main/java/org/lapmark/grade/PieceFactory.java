@@ -90,7 +90,7 @@ final class PieceFactory {
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
       panel = withoutGrainline(panel);
     } else if (cuts.stream()
-        .anyMatch(cut -> Traits.holds(statements.thing(cut.material()), "nap", scope))) {
+        .anyMatch(cut -> YesNoProperty.holds(statements.thing(cut.material()), "nap", scope))) {
       panel = ofOneWay(panel);
     }
     Allowances allowances = new AllowanceFactory(scope, statements).of(source, panel);
@@ -247,7 +247,8 @@ final class PieceFactory {
   /** What has neither a grain nor a direction lies as one likes. */
   private boolean hasGrain(Cut cut) {
     ThingSource material = statements.thing(cut.material());
-    return !Traits.holds(material, "no_grain", scope) || Traits.holds(material, "nap", scope);
+    return !YesNoProperty.holds(material, "no_grain", scope)
+        || YesNoProperty.holds(material, "nap", scope);
   }
 
   private static Panel withoutGrainline(Panel panel) {

@@ -8,7 +8,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Traits;
+import org.lapmark.grade.YesNoProperty;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
@@ -106,10 +106,10 @@ final class ClothReader {
   /** Formulas have no words for yes and no; as a property they stand alone. */
   private boolean truth(String property) {
     Formula formula = source.properties().get(property);
-    if (formula != null && Traits.isYes(formula)) {
+    if (formula != null && YesNoProperty.isYes(formula)) {
       return true;
     }
-    if (formula == null || Traits.isNo(formula)) {
+    if (formula == null || YesNoProperty.isNo(formula)) {
       return false;
     }
     Value value = value(property);

@@ -7,7 +7,7 @@ import java.util.Map;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.piece.Corners;
+import org.lapmark.grade.piece.CornerAngle;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
@@ -80,7 +80,7 @@ final class SwappedSides {
     List<Edge> ring = paired.get(part.panel()).edges();
     for (int i = 0; i < ring.size(); i++) {
       if (ring.get(i).path().start().distance(end) <= SYMMETRY) {
-        return Corners.innerAngle(ring.get((i + ring.size() - 1) % ring.size()), ring.get(i));
+        return CornerAngle.innerAngle(ring.get((i + ring.size() - 1) % ring.size()), ring.get(i));
       }
     }
     return 180;

@@ -19,7 +19,7 @@ import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.piece.Corners;
+import org.lapmark.grade.piece.CornerAngle;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
@@ -327,7 +327,7 @@ final class NotchFactory {
     if (atStart || atEnd) {
       int next = atStart ? index : (index + 1) % ring.size();
       Edge before = ring.get((next + ring.size() - 1) % ring.size());
-      if (Math.abs(180 - Corners.innerAngle(before, ring.get(next))) > PLAIN_CORNER) {
+      if (Math.abs(180 - CornerAngle.innerAngle(before, ring.get(next))) > PLAIN_CORNER) {
         return Optional.empty();
       }
       notch = new Mark.Notch(ring.get(next).name(), 0, 1);

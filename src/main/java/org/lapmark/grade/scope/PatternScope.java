@@ -9,7 +9,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
@@ -132,7 +132,7 @@ public final class PatternScope implements Scope {
   public static FindingException fault(
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
-    all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
+    all.addAll(List.of("nearest", NearestWord.of(word, known).orElse("none")));
     all.addAll(List.of("known", Known.listed(known)));
     return new FindingException(Finding.of(code, position, all.toArray()));
   }

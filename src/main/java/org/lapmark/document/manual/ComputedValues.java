@@ -12,7 +12,7 @@ import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
 
 /** Values of a pattern that no text of the author's asks for. */
-public record Computed(EvaluatedPattern pattern, PrintForm form) {
+public record ComputedValues(EvaluatedPattern pattern, PrintForm form) {
   /** A formula's value as the document prints it; nothing when it can't be computed. */
   public Optional<String> text(Formula formula) {
     try {

@@ -6,7 +6,7 @@ package org.lapmark.measure;
  * to be that multiple: 25.0000000001 is not rounded up to 26, and a half that arithmetic has put
  * just below is still a half.
  */
-public final class Steps {
+public final class StepRounding {
   private static final double GUARD = 1e-9;
 
   /** Large counts must not lose whole steps to the guard. */
@@ -15,7 +15,7 @@ public final class Steps {
   /** From here on every double is a whole number, and there is nothing to round. */
   private static final double WHOLE = 0x1p52;
 
-  private Steps() {}
+  private StepRounding() {}
 
   static double up(double value, double step) {
     double count = value / step;

@@ -19,8 +19,9 @@ import org.lapmark.source.PatternSource;
  * @param source the pattern; null when nothing could be read
  * @param failure why it couldn't be read for reasons outside its content
  */
-record Opened(Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {
-  static Opened open(Path folder, Stages stages) {
+record OpenedFolder(
+    Path folder, PatternSource source, Findings findings, Optional<Throwable> failure) {
+  static OpenedFolder open(Path folder, Stages stages) {
     Findings findings = new Findings();
     PatternSource source = null;
     Throwable failure = null;
@@ -34,12 +35,14 @@ record Opened(Path folder, PatternSource source, Findings findings, Optional<Thr
     } catch (IOException | RuntimeException | StackOverflowError e) {
       failure = e;
     }
-    return new Opened(folder, source, findings, Optional.ofNullable(failure));
+    return new OpenedFolder(folder, source, findings, Optional.ofNullable(failure));
   }
 
   /** In the language and units wanted; a pattern without text in the language is refused. */
-  Opened presented(Presentation presentation) {
-    return source == null ? this : new Opened(folder, presentation.of(source), findings, failure);
+  OpenedFolder presented(Presentation presentation) {
+    return source == null
+        ? this
+        : new OpenedFolder(folder, presentation.of(source), findings, failure);
   }
 
   /** The folder's name. */

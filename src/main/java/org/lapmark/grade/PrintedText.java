@@ -17,9 +17,9 @@ import org.lapmark.measure.print.TemplateText;
  *
  * @param parts strings and {@link PrintedValue}s in order
  */
-public record Printed(List<Object> parts) {
+public record PrintedText(List<Object> parts) {
   /** Copies the list. */
-  public Printed {
+  public PrintedText {
     parts = List.copyOf(parts);
   }
 
@@ -32,7 +32,7 @@ public record Printed(List<Object> parts) {
    * @return the printed text; nothing when a placeholder couldn't be printed, which is then
    *     reported
    */
-  public static Optional<Printed> of(
+  public static Optional<PrintedText> of(
       TemplateText text, EvaluatedPattern pattern, Findings findings) {
     return of(
         text, pattern.scope(), pattern.variant(), pattern.source().masthead().form(), findings);
@@ -48,15 +48,15 @@ public record Printed(List<Object> parts) {
    * @return the printed text; nothing when a placeholder couldn't be printed, which is then
    *     reported
    */
-  public static Optional<Printed> of(
+  public static Optional<PrintedText> of(
       TemplateText text, EvaluatedPattern pattern, PrintForm form, Findings findings) {
     return of(text, pattern.scope(), pattern.variant(), pattern.printing(form), findings);
   }
 
-  static Optional<Printed> of(
+  static Optional<PrintedText> of(
       TemplateText text, Scope scope, Variant variant, PrintForm form, Findings findings) {
     try {
-      return Optional.of(new Printed(text.print(scope, variant, form)));
+      return Optional.of(new PrintedText(text.print(scope, variant, form)));
     } catch (FindingException e) {
       findings.add(e.finding());
     } catch (DemandGraph.Unavailable e) {

@@ -8,7 +8,7 @@ import java.util.Optional;
  * that scripts need: joiners and non-joiners, soft hyphens, the marks of direction that belong to a
  * single place, and the selectors of a letter's form.
  */
-public enum Unseen {
+public enum InvisibleCharacters {
   /** A control character, a separator of lines, or no character at all. */
   CONTROL,
   /** Changes the direction of the text behind it, so that it is read in another order. */
@@ -22,7 +22,7 @@ public enum Unseen {
    * @param point the code point; tabs and line ends (LF) are none of these
    * @return its kind, or nothing
    */
-  public static Optional<Unseen> of(int point) {
+  public static Optional<InvisibleCharacters> of(int point) {
     if (isControl(point)) {
       return Optional.of(CONTROL);
     }

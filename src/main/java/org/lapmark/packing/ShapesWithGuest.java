@@ -7,4 +7,4 @@ package org.lapmark.packing;
  * @param guest which of the guests has come
  * @param place where it lies
  */
-public record Hosted(Arrangement arrangement, int guest, Placement place) {}
+public record ShapesWithGuest(Arrangement arrangement, int guest, Placement place) {}

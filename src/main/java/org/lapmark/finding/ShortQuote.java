@@ -1,7 +1,7 @@
 package org.lapmark.finding;
 
 /** What a message quotes, cut to a length at which it is still read. */
-final class Brief {
+final class ShortQuote {
   private static final int MOST = 240;
   private static final int HEAD = 180;
   private static final int TAIL = 40;
@@ -9,7 +9,7 @@ final class Brief {
   private static final String BETWEEN = ", ";
   private static final String CUT = "…";
 
-  private Brief() {}
+  private ShortQuote() {}
 
   /**
    * A text whole, or its beginning and its end; a list whole, or its beginning and how much more.

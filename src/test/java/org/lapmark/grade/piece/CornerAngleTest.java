@@ -20,7 +20,7 @@ import org.lapmark.panel.cutting.PieceShape;
 import org.lapmark.source.read.PatternReader;
 
 /** Every way to cut a corner, as a designer states it in a folder. */
-class CornersTest {
+class CornerAngleTest {
   private static EvaluatedPattern pattern;
 
   @BeforeAll

@@ -10,7 +10,7 @@ import java.util.Optional;
  * which hazards it brings. A kind without hazards says that a thing is harmless, whatever it is
  * called.
  */
-public enum Kind {
+public enum ThingKind {
   /** Cuts cloth, long blades. */
   SHEARS(Group.TOOL, "blades"),
   /** Cuts cloth or thread. */
@@ -144,7 +144,7 @@ public enum Kind {
   private final Group group;
   private final List<String> hazards;
 
-  Kind(Group group, String... hazards) {
+  ThingKind(Group group, String... hazards) {
     this.group = group;
     this.hazards = List.of(hazards);
   }
@@ -191,8 +191,8 @@ public enum Kind {
    * @param id the name
    * @return the kind, if there is one
    */
-  public static Optional<Kind> of(String id) {
-    for (Kind kind : values()) {
+  public static Optional<ThingKind> of(String id) {
+    for (ThingKind kind : values()) {
       if (kind.id().equals(id)) {
         return Optional.of(kind);
       }
@@ -207,7 +207,7 @@ public enum Kind {
    */
   public static List<String> ids() {
     List<String> ids = new ArrayList<>();
-    for (Kind kind : values()) {
+    for (ThingKind kind : values()) {
       ids.add(kind.id());
     }
     return ids;

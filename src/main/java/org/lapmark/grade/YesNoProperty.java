@@ -8,8 +8,8 @@ import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
 
 /** What is so of a material or not. */
-public final class Traits {
-  private Traits() {}
+public final class YesNoProperty {
+  private YesNoProperty() {}
 
   /**
    * Whether a property holds.

@@ -17,7 +17,7 @@ import java.util.function.DoubleUnaryOperator;
  * @param several whether there are more of them
  * @param anywhere whether the function has a value anywhere
  */
-record Root(boolean found, double at, double remaining, boolean several, boolean anywhere) {
+record RootSearch(boolean found, double at, double remaining, boolean several, boolean anywhere) {
   /** How many equal parts the interval is sampled in. */
   static final int PARTS = 64;
 
@@ -35,7 +35,8 @@ record Root(boolean found, double at, double remaining, boolean several, boolean
    * @param tolerance how far from zero still counts, where the function doesn't pass through it
    * @return the least zero, or what comes nearest
    */
-  public static Root of(DoubleUnaryOperator function, double from, double to, double tolerance) {
+  public static RootSearch of(
+      DoubleUnaryOperator function, double from, double to, double tolerance) {
     return new Search(function, from, to, tolerance).root();
   }
 
@@ -58,7 +59,7 @@ record Root(boolean found, double at, double remaining, boolean several, boolean
       this.tolerance = tolerance;
     }
 
-    Root root() {
+    RootSearch root() {
       for (int i = 0; i <= PARTS; i++) {
         x[i] = i == PARTS ? to : from + (to - from) * i / PARTS;
         y[i] = value(x[i]);
@@ -74,13 +75,13 @@ record Root(boolean found, double at, double remaining, boolean several, boolean
         }
       }
       if (zeros.isEmpty()) {
-        return new Root(false, nearest, least, false, !Double.isNaN(least));
+        return new RootSearch(false, nearest, least, false, !Double.isNaN(least));
       }
       zeros.sort(Double::compare);
       double lowest = zeros.get(0);
       double highest = zeros.get(zeros.size() - 1);
       boolean several = highest - lowest > 1e-9 * (to - from);
-      return new Root(true, lowest, value(lowest), several, true);
+      return new RootSearch(true, lowest, value(lowest), several, true);
     }
 
     private double value(double at) {

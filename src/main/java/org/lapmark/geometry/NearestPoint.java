@@ -9,13 +9,13 @@ import java.util.List;
  * chord by at most an eighth of the squared step times the greatest second derivative, which bounds
  * the distance from below and lets most intervals be given up at once.
  */
-final class Nearest {
+final class NearestPoint {
   private static final int START = 8;
   private static final int KEPT = 48;
 
   private record Span(double from, double to, Point start, Point end, double atLeast) {}
 
-  private Nearest() {}
+  private NearestPoint() {}
 
   static double parameter(Curve curve, Point point) {
     double bend = curve.greatestBend();

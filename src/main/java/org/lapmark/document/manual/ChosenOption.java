@@ -20,8 +20,8 @@ import org.lapmark.wording.Wording;
  * @param text what to know about it; null when nothing is stated, or nothing else can be chosen
  * @param refused what can't be chosen in its place in some size of the document
  */
-public record Chosen(String label, String choice, TemplateText text, List<Refused> refused) {
-  public Chosen {
+public record ChosenOption(String label, String choice, TemplateText text, List<Refused> refused) {
+  public ChosenOption {
     refused = List.copyOf(refused);
   }
 
@@ -53,14 +53,14 @@ public record Chosen(String label, String choice, TemplateText text, List<Refuse
    *
    * @param sizes the pattern in every size of the document, with the same choices
    */
-  public static List<Chosen> in(List<EvaluatedPattern> sizes, Wording wording) {
+  public static List<ChosenOption> in(List<EvaluatedPattern> sizes, Wording wording) {
     EvaluatedPattern first = sizes.get(0);
-    List<Chosen> all = new ArrayList<>();
+    List<ChosenOption> all = new ArrayList<>();
     for (OptionSource option : first.source().options().options()) {
       String choice = first.variant().choices().get(option.name().text());
       if (choice != null) {
         all.add(
-            new Chosen(
+            new ChosenOption(
                 option.label().text(),
                 inWords(option, choice, wording),
                 // Where nothing else can be made, its advantages are no use to anybody.

@@ -4,10 +4,10 @@ import java.util.Collection;
 import java.util.Optional;
 
 /** Finds the known word that a mistyped one was probably meant to be. */
-public final class Nearest {
+public final class NearestWord {
   private static final int LONGEST = 80;
 
-  private Nearest() {}
+  private NearestWord() {}
 
   /**
    * The known word nearest to a mistyped one, by the number of letters left out, added, changed or

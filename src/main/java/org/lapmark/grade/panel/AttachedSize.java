@@ -6,4 +6,4 @@ package org.lapmark.grade.panel;
  * @param width how wide it is where it begins; 0 where nobody says so
  * @param length how far it reaches from there; 0 where nobody says so
  */
-public record Extent(double width, double length) {}
+public record AttachedSize(double width, double length) {}

@@ -9,7 +9,7 @@ import org.lapmark.panel.Mark;
 import org.lapmark.panel.PointMark;
 
 /** The marks inside a panel as far as they lie in an outline. */
-final class Clip {
+final class ClippedMarks {
   /** A mark this near to the outline, in millimetres, still lies in it. */
   static final double MARGIN = 1e-3;
 
@@ -18,7 +18,7 @@ final class Clip {
 
   private final Inside inside;
 
-  Clip(Path outline) {
+  ClippedMarks(Path outline) {
     this.inside = new Inside(outline, MARGIN);
   }
 

@@ -5,13 +5,13 @@ import org.lapmark.finding.Position;
 import org.lapmark.source.key.Reading;
 
 /** Counts what gets one note for all. */
-final class Tally {
+final class CountedNote {
   private final FindingCode code;
   private Position position;
   private String name;
   private int count;
 
-  Tally(FindingCode code) {
+  CountedNote(FindingCode code) {
     this.code = code;
   }
 

@@ -13,37 +13,37 @@ import org.lapmark.source.drawing.xml.XmlElement;
  * @param copy the outermost copy, or null
  * @param owner takes shapes that have no role of their own, or null
  */
-record Around(
+record Surroundings(
     List<Placing> placings,
     boolean shown,
     boolean visible,
-    Extent extent,
+    ViewportSize extent,
     XmlElement copy,
     PartCollector owner) {
-  Around placed(Placing next) {
-    return new Around(Placing.inside(placings, next), shown, visible, extent, copy, owner);
+  Surroundings placed(Placing next) {
+    return new Surroundings(Placing.inside(placings, next), shown, visible, extent, copy, owner);
   }
 
-  Around looking(SvgStyles.Look look) {
+  Surroundings looking(SvgStyles.Look look) {
     boolean seen =
         switch (look.visibility()) {
           case "hidden", "collapse" -> false;
           case "visible" -> true;
           default -> visible;
         };
-    return new Around(placings, shown && !look.hidden(), seen, extent, copy, owner);
+    return new Surroundings(placings, shown && !look.hidden(), seen, extent, copy, owner);
   }
 
-  Around in(Extent inner) {
-    return new Around(placings, shown, visible, inner, copy, owner);
+  Surroundings in(ViewportSize inner) {
+    return new Surroundings(placings, shown, visible, inner, copy, owner);
   }
 
-  Around copied(XmlElement use) {
-    return new Around(placings, shown, visible, extent, copy == null ? use : copy, owner);
+  Surroundings copied(XmlElement use) {
+    return new Surroundings(placings, shown, visible, extent, copy == null ? use : copy, owner);
   }
 
-  Around ownedBy(PartCollector collector) {
-    return new Around(placings, shown, visible, extent, copy, collector);
+  Surroundings ownedBy(PartCollector collector) {
+    return new Surroundings(placings, shown, visible, extent, copy, collector);
   }
 
   boolean isDrawn() {

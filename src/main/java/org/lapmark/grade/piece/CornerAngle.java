@@ -6,8 +6,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
 
 /** Angles at the corners of panels. */
-public final class Corners {
-  private Corners() {}
+public final class CornerAngle {
+  private CornerAngle() {}
 
   /**
    * The angle inside the panel between two edges that follow one another clockwise.

@@ -9,4 +9,4 @@ package org.lapmark.packing;
  * @param y its place, in rows of cells
  * @param fixed whether it stays there, wherever its cells reach
  */
-record Put(int shape, Turned turned, int x, int y, boolean fixed) {}
+record PlacedShape(int shape, Turned turned, int x, int y, boolean fixed) {}

@@ -6,9 +6,9 @@ package org.lapmark.source.drawing;
  * @param width in user units; NaN where the drawing doesn't say
  * @param height in user units; NaN where the drawing doesn't say
  */
-public record Extent(double width, double height) {
+public record ViewportSize(double width, double height) {
   /** Where no share is known. */
-  static final Extent UNKNOWN = new Extent(Double.NaN, Double.NaN);
+  static final ViewportSize UNKNOWN = new ViewportSize(Double.NaN, Double.NaN);
 
   /**
    * What an attribute's percentages are shares of (SVG 2, section 8.9): the width, the height, or

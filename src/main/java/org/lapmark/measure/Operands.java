@@ -8,9 +8,9 @@ package org.lapmark.measure;
  * @param signStart index of the sign's first unit
  * @param signEnd index behind its last unit
  */
-record Sides(Node left, Node right, int signStart, int signEnd) {
+record Operands(Node left, Node right, int signStart, int signEnd) {
   /** Two parts that are treated alike although no sign stands between them. */
-  public static Sides of(Node left, Node right, Node place) {
-    return new Sides(left, right, place.start(), place.end());
+  public static Operands of(Node left, Node right, Node place) {
+    return new Operands(left, right, place.start(), place.end());
   }
 }

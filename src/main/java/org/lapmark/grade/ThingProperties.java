@@ -14,7 +14,7 @@ import org.lapmark.source.ThingSource;
  * Computes every property of materials and hardware, and every stitch length, also those that no
  * formula asks for: documents print them all.
  */
-final class ThingCheck {
+final class ThingProperties {
   /** In millimetres; bought by the roll. */
   private static final double MOST_BOUGHT = 10_000_000;
 
@@ -23,7 +23,7 @@ final class ThingCheck {
   private final PatternEvaluator evaluator;
   private final PatternScope scope;
 
-  ThingCheck(PatternEvaluator evaluator) {
+  ThingProperties(PatternEvaluator evaluator) {
     this.evaluator = evaluator;
     this.scope = evaluator.scope();
   }
@@ -41,7 +41,7 @@ final class ThingCheck {
         .flatMap(List::stream)
         .flatMap(thing -> thing.properties().keySet().stream().map(name -> new Stated(thing, name)))
         .filter(stated -> stated.formula() != null)
-        .filter(stated -> !Traits.isStated(stated.formula()))
+        .filter(stated -> !YesNoProperty.isStated(stated.formula()))
         .toList();
   }
 
@@ -51,7 +51,7 @@ final class ThingCheck {
    * @return its value
    * @throws FindingException when it can't be computed, or is longer than anything sold
    */
-  Value check(Stated stated) {
+  Value value(Stated stated) {
     Value value = evaluator.property(stated.thing, stated.property);
     if (value instanceof Value.Quantity quantity) {
       boolean length = quantity.dimension() == Dimension.LENGTH;
@@ -70,7 +70,7 @@ final class ThingCheck {
    * @return millimetres
    * @throws FindingException when it is no length
    */
-  double check(Formula stitch) {
+  double length(Formula stitch) {
     return scope.length(stitch);
   }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 
 /** Knows where a guest may lie on one of the shapes, where it has no room between them. */
 @FunctionalInterface
-public interface Guesthouse {
+public interface GuestPlaces {
   /**
    * Finds a place.
    *
