@@ -32,9 +32,7 @@ final class Choice {
               + " ‘"
               + name
               + "’"
-              + NearestWord.of(wanted, names)
-                  .map(near -> "; did you mean ‘" + near + "’?")
-                  .orElse("")
+              + NearestWord.asked(wanted, names)
               + " ("
               + kind
               + "s: "
@@ -42,5 +40,14 @@ final class Choice {
               + ")");
     }
     return known.get(index);
+  }
+
+  /** The same of an enum, whose names are written with hyphens. */
+  static <E extends Enum<E>> E of(String kind, String name, Class<E> known) {
+    return of(
+        kind,
+        name,
+        List.of(known.getEnumConstants()),
+        one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 }

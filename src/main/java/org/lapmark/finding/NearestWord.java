@@ -74,4 +74,9 @@ public final class NearestWord {
     }
     return last[b.length()];
   }
+
+  /** A question behind a word that isn't known, or nothing where none is near. */
+  public static String asked(String word, Collection<String> known) {
+    return of(word, known).map(near -> "; did you mean ‘" + near + "’?").orElse("");
+  }
 }

@@ -25,7 +25,6 @@ import org.lapmark.grade.piece.Ruling;
 import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.grade.scope.StatementsByName;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Intake;
@@ -40,7 +39,6 @@ import org.lapmark.source.CornerSources;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.derived.DerivedSource;
 
@@ -213,15 +211,12 @@ final class PieceFactory {
 
   private int count(Formula formula) {
     Value value = formula.evaluate(scope);
-    if (value instanceof Value.Quantity quantity
-        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
-      long whole = Math.round(quantity.amount());
-      if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
-        return (int) whole;
-      }
-      throw badCount(formula, Rounded.hundredth(quantity.amount()));
+    double count = value.number().orElseThrow(() -> badCount(formula, PatternScope.kind(value)));
+    long whole = Math.round(count);
+    if (Math.abs(count - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
+      return (int) whole;
     }
-    throw badCount(formula, PatternScope.kind(value));
+    throw badCount(formula, Rounded.hundredth(count));
   }
 
   private FindingException badCount(Formula formula, String value) {
@@ -305,9 +300,7 @@ final class PieceFactory {
     while (source.derivation().filter(DerivedSource::runsBeside).isPresent()) {
       source = statements.panel(source.derivation().get().panel().text());
     }
-    boolean bias = source.shape() instanceof ShapeSource.Strip strip && strip.bias();
-    if (!(source.shape() instanceof ShapeSource.Strip
-            || source.shape() instanceof ShapeSource.Rectangle)
+    if (!source.shape().isRectangle()
         || panel.marks().stream().anyMatch(Intake.class::isInstance)) {
       return Optional.empty();
     }
@@ -315,6 +308,6 @@ final class PieceFactory {
     if (Math.abs(box.width() * box.height() - panel.outline().signedArea()) > 1e-6) {
       return Optional.empty(); // Slashed and spread into another shape.
     }
-    return Ruling.of(panel, allowances, bias);
+    return Ruling.of(panel, allowances, source.shape().isOnBias());
   }
 }

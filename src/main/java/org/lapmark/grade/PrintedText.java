@@ -2,7 +2,6 @@ package org.lapmark.grade;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.demand.DemandGraph;
@@ -71,8 +70,6 @@ public record PrintedText(List<Object> parts) {
    * @return the text
    */
   public String text() {
-    return parts.stream()
-        .map(part -> part instanceof PrintedValue value ? value.text() : part.toString())
-        .collect(Collectors.joining());
+    return PrintedValue.text(parts);
   }
 }

@@ -4,7 +4,6 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Scope;
-import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;
 
 /** What is so of a material or not. */
@@ -25,10 +24,7 @@ public final class YesNoProperty {
       return false;
     }
     try {
-      return isYes(formula)
-          || !isNo(formula)
-              && formula.evaluate(scope) instanceof Value.Truth truth
-              && truth.holds();
+      return isYes(formula) || !isNo(formula) && formula.evaluate(scope).isTrue();
     } catch (FindingException | DemandGraph.Unavailable e) {
       return false;
     }

@@ -62,16 +62,11 @@ final class ClothReader {
     if (value == null) {
       return;
     }
-    double usable;
-    if (value instanceof Value.NominalPair pair) {
-      usable = Math.min(pair.metric(), pair.inches());
-    } else if (value instanceof Value.Quantity quantity
-        && quantity.dimension() == Dimension.LENGTH) {
-      usable = quantity.amount();
-    } else {
+    if (value.lengths().isEmpty()) {
       kind(property, "length");
       return;
     }
+    double usable = value.lengths().get().least();
     double left = usable - 2 * selvedge;
     if (!(left > 0 && usable <= WIDEST)) {
       findings.add(
@@ -93,14 +88,11 @@ final class ClothReader {
     if (value == null) {
       return 0;
     }
-    if (value instanceof Value.NominalPair pair) {
-      return Math.max(pair.metric(), pair.inches());
+    if (value.lengths().isEmpty()) {
+      kind(property, "length");
+      return 0;
     }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return Math.max(0, quantity.amount());
-    }
-    kind(property, "length");
-    return 0;
+    return Math.max(0, value.lengths().get().most());
   }
 
   /** Formulas have no words for yes and no; as a property they stand alone. */

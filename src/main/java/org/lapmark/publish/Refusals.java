@@ -83,7 +83,7 @@ final class Refusals {
               + " ‘"
               + word
               + "’"
-              + NearestWord.of(word, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + NearestWord.asked(word, known)
               + (known.isEmpty() ? "" : " (" + list + ": " + String.join(", ", known) + ")"));
     }
   }
@@ -104,9 +104,7 @@ final class Refusals {
                 + "’ has no size ‘"
                 + size
                 + "’"
-                + NearestWord.of(size, known)
-                    .map(near -> "; did you mean ‘" + near + "’?")
-                    .orElse("")
+                + NearestWord.asked(size, known)
                 + " (its sizes: "
                 + String.join(", ", known)
                 + ")");

@@ -18,7 +18,6 @@ import org.lapmark.grade.piece.Piece;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.ShapeSource.Derived;
 import org.lapmark.source.drawing.PanelDrawing;
 
 /**
@@ -97,8 +96,8 @@ public final class GrainCheck {
   /** The panel whose drawing another one is derived from, step by step. */
   private PanelSource origin(String name) {
     PanelSource source = evaluated.statements().panel(name);
-    while (source.shape() instanceof Derived derived) {
-      source = evaluated.statements().panel(derived.how().panel().text());
+    while (source.derivation().isPresent()) {
+      source = evaluated.statements().panel(source.derivation().get().panel().text());
     }
     return source;
   }

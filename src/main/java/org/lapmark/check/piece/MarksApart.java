@@ -19,7 +19,6 @@ import org.lapmark.panel.NotchSet;
 import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.mark.MarkSource;
 
 /** Tells of notches and buttonholes so near to each other that they come out as one blot. */
@@ -53,10 +52,10 @@ public final class MarksApart {
 
   /** Looks at a panel's own marks; those of a derived panel were looked at on its original. */
   private void check(Panel panel, PanelSource source) {
-    if (!(source.shape() instanceof ShapeSource.Derived) || !source.notches().isEmpty()) {
+    if (source.derivation().isEmpty() || !source.notches().isEmpty()) {
       notches(panel, source);
     }
-    if (!(source.shape() instanceof ShapeSource.Derived) || !source.marks().isEmpty()) {
+    if (source.derivation().isEmpty() || !source.marks().isEmpty()) {
       buttonholes(panel, source);
     }
   }

@@ -7,7 +7,6 @@ import org.lapmark.check.rule.PieceCode;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.piece.Piece;
-import org.lapmark.measure.Value;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
 
@@ -80,8 +79,6 @@ public final class PairCheck {
 
   /** How many are cut; it was whole when the piece was built. */
   private int count(CutSource cut) {
-    return cut.count().evaluate(evaluated.pattern().scope()) instanceof Value.Quantity quantity
-        ? (int) Math.round(quantity.amount())
-        : 0;
+    return (int) Math.round(cut.count().evaluate(evaluated.pattern().scope()).number().orElse(0));
   }
 }

@@ -1,7 +1,6 @@
 package org.lapmark.grade.code;
 
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -156,11 +155,6 @@ public enum GradeCode implements FindingCode {
 
   GradeCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

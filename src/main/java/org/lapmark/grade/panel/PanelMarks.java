@@ -21,7 +21,6 @@ import org.lapmark.panel.PanelCode;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.SeamSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.key.Ref;
 
 /** The panels of one variant with all their marks, each made once. */
@@ -176,7 +175,7 @@ public final class PanelMarks {
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
   private MarksTaken taken(Panel shape, boolean fromSeams) {
     PanelSource source = statements.panel(shape.name());
-    if (!(source.shape() instanceof ShapeSource.Derived)) {
+    if (source.derivation().isEmpty()) {
       return new MarksTaken(shape.marks(), List.of());
     }
     return graph.demand(
