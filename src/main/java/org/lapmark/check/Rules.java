@@ -12,11 +12,19 @@ import org.lapmark.check.care.KindCheck;
 import org.lapmark.check.care.TaskCheck;
 import org.lapmark.check.care.ToolCheck;
 import org.lapmark.check.care.UseCheck;
+import org.lapmark.check.pattern.HardwareCheck;
 import org.lapmark.check.pattern.LayerCheck;
 import org.lapmark.check.pattern.PieceNames;
 import org.lapmark.check.pattern.PropertyCheck;
 import org.lapmark.check.pattern.SizeOrder;
 import org.lapmark.check.pattern.UnusedCheck;
+import org.lapmark.check.piece.GrainCheck;
+import org.lapmark.check.piece.LiningCheck;
+import org.lapmark.check.piece.MarksApart;
+import org.lapmark.check.piece.MarksInside;
+import org.lapmark.check.piece.MatchPoints;
+import org.lapmark.check.piece.PairCheck;
+import org.lapmark.check.piece.SeamCheck;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.Written;
@@ -47,6 +55,14 @@ public final class Rules {
   /** Rules that hold in each variant. */
   static final List<Rule<Evaluated>> IN_A_VARIANT =
       List.of(
+          LiningCheck.RULE,
+          HardwareCheck.RULE,
+          GrainCheck.RULE,
+          PairCheck.RULE,
+          MarksInside.RULE,
+          MarksApart.RULE,
+          MatchPoints.RULE,
+          SeamCheck.RULE,
           TextCheck.RULE,
           LikenessCheck.RULE,
           HazardCheck.RULE,

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.ExitCode;
@@ -68,12 +67,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Format wanted =
-        Choice.of(
-            "format",
-            format,
-            List.of(Format.values()),
-            known -> known.name().toLowerCase(Locale.ROOT));
+    Format wanted = Choice.of("format", format, Format.class);
     List<FolderReport> all = new ArrayList<>();
     int[] sizes = {0};
     Listener listener =

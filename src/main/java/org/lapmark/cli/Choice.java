@@ -3,7 +3,7 @@ package org.lapmark.cli;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.publish.request.RefusedException;
 
 /** One of a few named things, as stated on the command line in either case. */
@@ -32,7 +32,7 @@ final class Choice {
               + " ‘"
               + name
               + "’"
-              + Nearest.of(wanted, names).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + NearestWord.asked(wanted, names)
               + " ("
               + kind
               + "s: "
@@ -40,5 +40,14 @@ final class Choice {
               + ")");
     }
     return known.get(index);
+  }
+
+  /** The same of an enum, whose names are written with hyphens. */
+  static <E extends Enum<E>> E of(String kind, String name, Class<E> known) {
+    return of(
+        kind,
+        name,
+        List.of(known.getEnumConstants()),
+        one -> one.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 }

@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.ExitCode;
 import org.lapmark.cli.console.Failures;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.publish.request.RefusedException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help;
@@ -102,7 +102,7 @@ public final class CommandRunner {
           option
               ? command.getCommandSpec().options().stream().map(OptionSpec::longestName).toList()
               : List.copyOf(command.getSubcommands().keySet());
-      Optional<String> near = Nearest.of(name, known);
+      Optional<String> near = NearestWord.of(name, known);
       message =
           (option ? "there is no option ‘" : "there is no command ‘")
               + name

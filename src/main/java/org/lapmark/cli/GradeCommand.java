@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.Version;
@@ -13,7 +12,7 @@ import org.lapmark.cli.grade.GradeJson;
 import org.lapmark.cli.grade.GradeText;
 import org.lapmark.cli.report.ConsoleReport;
 import org.lapmark.cli.report.FolderReport;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.publish.EvaluatedFolder;
 import org.lapmark.publish.request.RefusedException;
@@ -71,12 +70,7 @@ final class GradeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    WalkCommand.Format wanted =
-        Choice.of(
-            "format",
-            format,
-            List.of(WalkCommand.Format.values()),
-            known -> known.name().toLowerCase(Locale.ROOT));
+    WalkCommand.Format wanted = Choice.of("format", format, WalkCommand.Format.class);
     List<EvaluatedFolder> walks =
         workshop.grade(
             Folders.patterns(folders, console),
@@ -113,7 +107,7 @@ final class GradeCommand implements Callable<Integer> {
             "there is no panel ‘"
                 + panel
                 + "’"
-                + Nearest.of(panel, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+                + NearestWord.asked(panel, known)
                 + " (panels: "
                 + String.join(", ", known)
                 + ")");

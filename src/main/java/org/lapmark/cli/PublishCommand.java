@@ -286,13 +286,7 @@ final class PublishCommand implements Callable<Integer> {
   private Presentation presentation() {
     return new Presentation(
         language.map(PublishCommand::locale),
-        units.map(
-            name ->
-                Choice.of(
-                    "unit",
-                    name,
-                    List.of(PrintForm.Units.values()),
-                    each -> each.name().toLowerCase(Locale.ROOT).replace('_', '-'))));
+        units.map(name -> Choice.of("unit", name, PrintForm.Units.class)));
   }
 
   private static Locale locale(String tag) {

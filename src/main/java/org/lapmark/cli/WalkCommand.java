@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.lapmark.cli.console.Console;
 import org.lapmark.cli.console.Version;
@@ -63,12 +62,7 @@ final class WalkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Format wanted =
-        Choice.of(
-            "format",
-            format,
-            List.of(Format.values()),
-            known -> known.name().toLowerCase(Locale.ROOT));
+    Format wanted = Choice.of("format", format, Format.class);
     List<EvaluatedFolder> walks =
         workshop.walk(Folders.patterns(folders, console), sizes.stream().distinct().toList());
     List<FolderReport> all = new ArrayList<>();

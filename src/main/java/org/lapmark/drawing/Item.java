@@ -19,6 +19,14 @@ public sealed interface Item {
   <E extends Exception> void read(Reader<E> reader) throws E;
 
   /**
+   * The same elsewhere; lettering keeps its size and direction.
+   *
+   * @param map a map that moves or scales along the axes
+   * @return the item under the map
+   */
+  Item transformed(Affine map);
+
+  /**
    * What is done with each kind of item: whoever draws has to know them all.
    *
    * @param <E> how reading may fail
@@ -54,6 +62,11 @@ public sealed interface Item {
     public <E extends Exception> void read(Reader<E> reader) throws E {
       reader.shape(this);
     }
+
+    @Override
+    public Item transformed(Affine map) {
+      return new Shape(paths.stream().map(path -> path.transformed(map)).toList(), role);
+    }
   }
 
   /**
@@ -78,6 +91,11 @@ public sealed interface Item {
     @Override
     public <E extends Exception> void read(Reader<E> reader) throws E {
       reader.lettering(this);
+    }
+
+    @Override
+    public Item transformed(Affine map) {
+      return new Lettering(text, map.apply(anchor), alignment, angle, role);
     }
   }
 
@@ -115,6 +133,16 @@ public sealed interface Item {
     public <E extends Exception> void read(Reader<E> reader) throws E {
       reader.group(this);
     }
+
+    @Override
+    public Item transformed(Affine outer) {
+      return new Group(
+          clip == null ? null : clip.transformed(outer),
+          outer.after(map),
+          layer,
+          otherLayers,
+          items);
+    }
   }
 
   /** A part of a picture that an author brings, with a look of its own. */
@@ -122,6 +150,11 @@ public sealed interface Item {
     @Override
     default <E extends Exception> void read(Reader<E> reader) throws E {
       reader.art(this);
+    }
+
+    @Override
+    default Item transformed(Affine map) {
+      return new Group(null, map, null, List.of(this));
     }
   }
 

@@ -1,6 +1,7 @@
 package org.lapmark.finding;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A kind of problem. Each package that finds problems declares its codes in one enum that
@@ -10,11 +11,20 @@ import java.util.List;
  */
 public interface FindingCode {
   /**
+   * Its name among the codes of its enum.
+   *
+   * @return such as {@code MEASURE_CYCLE}
+   */
+  String name();
+
+  /**
    * The stable name shown to users and listed in reports, such as {@code measure-cycle}.
    *
    * @return lower-case words joined by hyphens
    */
-  String id();
+  default String id() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
 
   /**
    * How much a finding of this kind weighs.

@@ -102,7 +102,7 @@ public final class FindingText {
 
   private static Map<String, Object> brief(Map<String, Object> arguments) {
     Map<String, Object> brief = new LinkedHashMap<>(arguments);
-    brief.replaceAll((name, value) -> value instanceof String text ? Brief.text(text) : value);
+    brief.replaceAll((name, value) -> value instanceof String text ? ShortQuote.text(text) : value);
     return brief;
   }
 

@@ -89,7 +89,7 @@ public sealed interface Curve permits Line, Arc, Cubic {
    * @return a parameter from 0 to 1, whose distance is the least one within 1e-7 mm
    */
   default double nearest(Point point) {
-    return Nearest.parameter(this, point);
+    return NearestPoint.parameter(this, point);
   }
 
   /**

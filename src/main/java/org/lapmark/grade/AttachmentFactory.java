@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Rounded;
@@ -20,7 +19,7 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
-import org.lapmark.grade.panel.Extent;
+import org.lapmark.grade.panel.AttachedSize;
 import org.lapmark.grade.panel.FastenedThings;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.scope.PatternScope;
@@ -33,7 +32,6 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.PointMark;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
-import org.lapmark.source.ThingSource;
 import org.lapmark.source.fastening.AttachmentSource;
 import org.lapmark.source.fastening.AttachmentSource.AtCorner;
 import org.lapmark.source.fastening.AttachmentSource.AtEdge;
@@ -42,9 +40,6 @@ import org.lapmark.source.fastening.AttachmentSource.HeldBy;
 
 /** Finds the places of what is attached in one variant, and whether it has room there. */
 final class AttachmentFactory {
-  /** So much more, in millimetres, still passes and still fits. */
-  private static final double ROOM = 0.5;
-
   private final PatternEvaluator evaluator;
   private final PatternScope scope;
   private final FastenedThings fastened;
@@ -91,7 +86,7 @@ final class AttachmentFactory {
   /** One attachment, by how its place is stated. */
   private final class Placing implements AttachmentSource.Reader<Attached> {
     private final AttachmentSource attachment;
-    private final Extent extent;
+    private final AttachedSize extent;
 
     Placing(AttachmentSource attachment) {
       this.attachment = attachment;
@@ -202,7 +197,6 @@ final class AttachmentFactory {
           stated
               .flatMap(AttachmentFactory.this::attached)
               .orElseThrow(DemandGraph.Unavailable::new);
-      passes(holder, place.holder());
       return new Attached(
           attachment.name().text(),
           attachment.thing() == null ? "" : attachment.thing().text(),
@@ -215,33 +209,6 @@ final class AttachmentFactory {
           turned(holder.direction()),
           extent.width(),
           extent.length());
-    }
-
-    /** What a ring or a slide is held by has to go through it. */
-    private void passes(Attached holder, SourceText named) {
-      if (attachment.thing() == null) {
-        return;
-      }
-      ThingSource thing = fastened.thing(attachment.thing());
-      Formula inner = thing.properties().get("inner_width");
-      if (inner != null && holder.width() > scope.length(inner) + ROOM) {
-        findings.add(
-            Finding.of(
-                GradeCode.HARDWARE_TOO_NARROW,
-                named.position(),
-                "passing",
-                holder.name(),
-                "dimension",
-                "width",
-                "value",
-                Rounded.hundredth(holder.width()),
-                "hardware",
-                thing.id().text(),
-                "inner",
-                Rounded.hundredth(scope.length(inner)),
-                "size",
-                scope.size()));
-      }
     }
 
     private OptionalInt number() {

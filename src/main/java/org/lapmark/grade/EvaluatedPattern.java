@@ -132,8 +132,8 @@ public record EvaluatedPattern(
    */
   public List<Object> reason(Refusal refusal, PrintForm form) {
     Reason reason = reasons.get(refusal);
-    return Printed.of(reason.text(), reason.scope(), refusal.variant(), form, new Findings())
-        .map(Printed::parts)
+    return PrintedText.of(reason.text(), reason.scope(), refusal.variant(), form, new Findings())
+        .map(PrintedText::parts)
         .orElse(List.of());
   }
 
@@ -205,6 +205,6 @@ public record EvaluatedPattern(
    *     variant
    */
   public boolean is(ThingSource thing, String property) {
-    return Traits.holds(thing, property, scope);
+    return YesNoProperty.holds(thing, property, scope);
   }
 }

@@ -87,8 +87,8 @@ final class ForbiddenChoices {
   }
 
   String reason(ForbiddenSource one, Variant variant) {
-    return Printed.of(one.reason(), scope(variant), variant, source.masthead().form(), findings)
-        .map(Printed::text)
+    return PrintedText.of(one.reason(), scope(variant), variant, source.masthead().form(), findings)
+        .map(PrintedText::text)
         .orElse(one.reason().source().text());
   }
 }

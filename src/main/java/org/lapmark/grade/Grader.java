@@ -77,12 +77,11 @@ public final class Grader {
             panel ->
                 attempt(() -> evaluator.marks().panel(panel.name()))
                     .ifPresent(built -> panels.put(panel.name().text(), built)));
-    ThingCheck things = new ThingCheck(evaluator);
-    ThingCheck.all(source).forEach(stated -> attempt(() -> things.check(stated)));
-    source.making().stitches().values().forEach(stitch -> attempt(() -> things.check(stitch)));
+    ThingProperties things = new ThingProperties(evaluator);
+    ThingProperties.all(source).forEach(stated -> attempt(() -> things.value(stated)));
+    source.making().stitches().values().forEach(stitch -> attempt(() -> things.length(stitch)));
     List<Piece> pieces = pieces();
     PatternSource made = source.withPieces(cut(pieces));
-    MatchPoints.check(source.panels(), panels, pieces, variant.size(), findings);
     return Precision.of(
         new EvaluatedPattern(
             made,
@@ -118,10 +117,6 @@ public final class Grader {
                 print(piece.name())
                     .flatMap(name -> attempt(() -> factory.build(piece, name)))
                     .ifPresent(pieces::add));
-    new LiningCheck(evaluator, findings).check(source.pieces(), pieces);
-    new HardwareCheck(evaluator, source, findings).check();
-    new GrainCheck(evaluator, source.materials(), findings).check(pieces);
-    new MarksInside(evaluator, findings).check(pieces);
     return pieces;
   }
 
@@ -153,7 +148,8 @@ public final class Grader {
   }
 
   private Optional<String> print(TemplateText text) {
-    return Printed.of(text, scope, variant, source.masthead().form(), findings).map(Printed::text);
+    return PrintedText.of(text, scope, variant, source.masthead().form(), findings)
+        .map(PrintedText::text);
   }
 
   /** What can't be computed is reported once and left out. */

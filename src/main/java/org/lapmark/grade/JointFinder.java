@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.panel.SeamAssembler;
-import org.lapmark.grade.piece.Corners;
+import org.lapmark.grade.piece.CornerAngle;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
@@ -36,7 +36,7 @@ final class JointFinder {
     }
 
     double angle() {
-      return Corners.innerAngle(before, after);
+      return CornerAngle.innerAngle(before, after);
     }
   }
 

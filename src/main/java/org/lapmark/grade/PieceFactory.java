@@ -5,7 +5,6 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
@@ -21,13 +20,11 @@ import org.lapmark.grade.panel.PanelFactory;
 import org.lapmark.grade.panel.PanelMarks;
 import org.lapmark.grade.panel.PatternEvaluator;
 import org.lapmark.grade.piece.Cut;
-import org.lapmark.grade.piece.MirrorImage;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.grade.piece.Ruling;
 import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.grade.scope.StatementsByName;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Intake;
@@ -42,7 +39,6 @@ import org.lapmark.source.CornerSources;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.PieceSource.CutSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.ThingSource;
 import org.lapmark.source.derived.DerivedSource;
 
@@ -87,19 +83,12 @@ final class PieceFactory {
    */
   Piece build(PieceSource source, String name) {
     List<Cut> cuts = new ArrayList<>();
-    List<CutSource> unsaid = new ArrayList<>();
-    for (CutSource cut : source.cuts()) {
-      Optional<Cut> made = cut(cut);
-      made.ifPresent(cuts::add);
-      if (made.isPresent() && mayNeedMirror(cut, made.get())) {
-        unsaid.add(cut);
-      }
-    }
+    source.cuts().forEach(cut -> cut(cut).ifPresent(cuts::add));
     Panel panel = marks.panel(source.panel());
     if (!cuts.isEmpty() && cuts.stream().noneMatch(this::hasGrain)) {
       panel = withoutGrainline(panel);
     } else if (cuts.stream()
-        .anyMatch(cut -> Traits.holds(statements.thing(cut.material()), "nap", scope))) {
+        .anyMatch(cut -> YesNoProperty.holds(statements.thing(cut.material()), "nap", scope))) {
       panel = ofOneWay(panel);
     }
     Allowances allowances = new AllowanceFactory(scope, statements).of(source, panel);
@@ -123,11 +112,7 @@ final class PieceFactory {
     // What is ruled has no paper that could show a half, but what is stated of it has to be right.
     Optional<FoldedHalf> folded = source.fold().map(fold -> half(shape, fold));
     Optional<FoldedHalf> half = stated.isEmpty() ? folded : Optional.empty();
-    Piece piece = new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
-    if (!unsaid.isEmpty() && !piece.isFolded()) {
-      unmirrored(piece, unsaid);
-    }
-    return piece;
+    return new Piece(source.number(), name, shape, cuts, stated, half, rectangle);
   }
 
   /** What a piece can't be drawn with: a corner, a notch or a dart that is stated, or its panel. */
@@ -226,15 +211,12 @@ final class PieceFactory {
 
   private int count(Formula formula) {
     Value value = formula.evaluate(scope);
-    if (value instanceof Value.Quantity quantity
-        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
-      long whole = Math.round(quantity.amount());
-      if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
-        return (int) whole;
-      }
-      throw badCount(formula, Rounded.hundredth(quantity.amount()));
+    double count = value.number().orElseThrow(() -> badCount(formula, PatternScope.kind(value)));
+    long whole = Math.round(count);
+    if (Math.abs(count - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
+      return (int) whole;
     }
-    throw badCount(formula, PatternScope.kind(value));
+    throw badCount(formula, Rounded.hundredth(count));
   }
 
   private FindingException badCount(Formula formula, String value) {
@@ -257,43 +239,11 @@ final class PieceFactory {
             .allMatch(allowance -> !allowance.fold() && allowance.start() == allowance.end());
   }
 
-  /** Whether pieces come in pairs from what has a wrong side, and nothing is said of mirroring. */
-  private boolean mayNeedMirror(CutSource source, Cut cut) {
-    return source.reversed() == null
-        && cut.count() % 2 == 0
-        && !Traits.holds(statements.thing(cut.material()), "both_sides_alike", scope);
-  }
-
-  private void unmirrored(Piece piece, List<CutSource> cuts) {
-    MirrorImage.Difference difference = MirrorImage.of(piece.shape());
-    if (difference == MirrorImage.Difference.NONE) {
-      return;
-    }
-    for (CutSource cut : cuts) {
-      int count = count(cut.count());
-      findings.add(
-          Finding.of(
-              GradeCode.PAIR_NOT_MIRRORED,
-              cut.count().text().position(),
-              "number",
-              piece.number(),
-              "count",
-              count,
-              "half",
-              count / 2,
-              "material",
-              cut.material().text(),
-              "what",
-              difference.name().toLowerCase(Locale.ROOT),
-              "size",
-              scope.size()));
-    }
-  }
-
   /** What has neither a grain nor a direction lies as one likes. */
   private boolean hasGrain(Cut cut) {
     ThingSource material = statements.thing(cut.material());
-    return !Traits.holds(material, "no_grain", scope) || Traits.holds(material, "nap", scope);
+    return !YesNoProperty.holds(material, "no_grain", scope)
+        || YesNoProperty.holds(material, "nap", scope);
   }
 
   private static Panel withoutGrainline(Panel panel) {
@@ -350,9 +300,7 @@ final class PieceFactory {
     while (source.derivation().filter(DerivedSource::runsBeside).isPresent()) {
       source = statements.panel(source.derivation().get().panel().text());
     }
-    boolean bias = source.shape() instanceof ShapeSource.Strip strip && strip.bias();
-    if (!(source.shape() instanceof ShapeSource.Strip
-            || source.shape() instanceof ShapeSource.Rectangle)
+    if (!source.shape().isRectangle()
         || panel.marks().stream().anyMatch(Intake.class::isInstance)) {
       return Optional.empty();
     }
@@ -360,6 +308,6 @@ final class PieceFactory {
     if (Math.abs(box.width() * box.height() - panel.outline().signedArea()) > 1e-6) {
       return Optional.empty(); // Slashed and spread into another shape.
     }
-    return Ruling.of(panel, allowances, bias);
+    return Ruling.of(panel, allowances, source.shape().isOnBias());
   }
 }

@@ -81,7 +81,6 @@ final class TrimFactory {
     stitches(source, width);
     casing(source, width);
     Optional<Formula> visible = fastened.stated(source);
-    shown(source, thing);
     return new Trim(
         source.name().text(),
         thing.id().text(),
@@ -191,28 +190,6 @@ final class TrimFactory {
           key,
           "value",
           Rounded.hundredth(value));
-    }
-  }
-
-  /** What a trim states of itself; what its thing says is looked at with the thing. */
-  private void shown(TrimSource source, ThingSource thing) {
-    Formula tape = thing.properties().get("tape_width");
-    if (source.visibleWidth() == null || tape == null) {
-      return;
-    }
-    double width = scope.length(tape);
-    double visible = scope.length(source.visibleWidth());
-    if (visible > width + ROOM) {
-      report(
-          GradeCode.TRIM_SHOWS_TOO_WIDE,
-          source.visibleWidth().text().position(),
-          source,
-          "visible",
-          Rounded.hundredth(visible),
-          "tape",
-          Rounded.hundredth(width),
-          "thing",
-          thing.id().text());
     }
   }
 

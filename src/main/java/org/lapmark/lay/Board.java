@@ -84,7 +84,7 @@ final class Board {
   /** Adds all of another board, moved. */
   void addAll(Board other, Point by) {
     Affine shift = Affine.translation(by.x(), by.y());
-    items.addAll(Moved.all(other.items, shift));
+    other.items.forEach(item -> items.add(item.transformed(shift)));
     other.texts.forEach(box -> texts.add(box.moved(by)));
     Box box = other.bounds.moved(by);
     bounds = bounds == null ? box : bounds.union(box);

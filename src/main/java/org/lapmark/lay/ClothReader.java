@@ -8,7 +8,7 @@ import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Traits;
+import org.lapmark.grade.YesNoProperty;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
@@ -62,16 +62,11 @@ final class ClothReader {
     if (value == null) {
       return;
     }
-    double usable;
-    if (value instanceof Value.NominalPair pair) {
-      usable = Math.min(pair.metric(), pair.inches());
-    } else if (value instanceof Value.Quantity quantity
-        && quantity.dimension() == Dimension.LENGTH) {
-      usable = quantity.amount();
-    } else {
+    if (value.lengths().isEmpty()) {
       kind(property, "length");
       return;
     }
+    double usable = value.lengths().get().least();
     double left = usable - 2 * selvedge;
     if (!(left > 0 && usable <= WIDEST)) {
       findings.add(
@@ -93,23 +88,20 @@ final class ClothReader {
     if (value == null) {
       return 0;
     }
-    if (value instanceof Value.NominalPair pair) {
-      return Math.max(pair.metric(), pair.inches());
+    if (value.lengths().isEmpty()) {
+      kind(property, "length");
+      return 0;
     }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return Math.max(0, quantity.amount());
-    }
-    kind(property, "length");
-    return 0;
+    return Math.max(0, value.lengths().get().most());
   }
 
   /** Formulas have no words for yes and no; as a property they stand alone. */
   private boolean truth(String property) {
     Formula formula = source.properties().get(property);
-    if (formula != null && Traits.isYes(formula)) {
+    if (formula != null && YesNoProperty.isYes(formula)) {
       return true;
     }
-    if (formula == null || Traits.isNo(formula)) {
+    if (formula == null || YesNoProperty.isNo(formula)) {
       return false;
     }
     Value value = value(property);

@@ -1,7 +1,6 @@
 package org.lapmark.lay;
 
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -26,11 +25,6 @@ public enum LayCode implements FindingCode {
 
   LayCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

@@ -126,7 +126,7 @@ final class LaySketch {
     return new Drawing(
         Math.max(width, bounds.width() + 2 * Board.EDGE),
         bounds.height() + 2 * Board.EDGE,
-        Moved.all(board.items(), shift));
+        board.items().stream().map(item -> item.transformed(shift)).toList());
   }
 
   private void row(int row) {

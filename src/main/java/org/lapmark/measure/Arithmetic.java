@@ -12,33 +12,34 @@ import org.lapmark.measure.Value.Quantity;
 enum Arithmetic implements Operation {
   SUM {
     @Override
-    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Operands sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() + right.amount(), in.common(sides, left, right, "add"));
     }
 
     @Override
-    public Optional<String> kind(Sides sides) {
+    public Optional<String> kind(Operands sides) {
       return sides.left().kind().or(sides.right()::kind);
     }
   },
   DIFFERENCE {
     @Override
-    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Operands sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() - right.amount(), in.common(sides, left, right, "add"));
     }
 
     @Override
-    public Optional<String> kind(Sides sides) {
+    public Optional<String> kind(Operands sides) {
       return SUM.kind(sides);
     }
   },
   PRODUCT {
     @Override
-    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Operands sides, Quantity left, Quantity right, Evaluation in) {
       return new Quantity(left.amount() * right.amount(), dimension(sides, left, right, in));
     }
 
-    private static Dimension dimension(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    private static Dimension dimension(
+        Operands sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       if (a == PLAIN) {
@@ -68,7 +69,7 @@ enum Arithmetic implements Operation {
   },
   QUOTIENT {
     @Override
-    public Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in) {
+    public Quantity of(Operands sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       Dimension result;
@@ -94,7 +95,7 @@ enum Arithmetic implements Operation {
   },
   POWER {
     @Override
-    public Quantity of(Sides sides, Quantity base, Quantity exponent, Evaluation in) {
+    public Quantity of(Operands sides, Quantity base, Quantity exponent, Evaluation in) {
       if (!exponent.dimension().isNumber()) {
         throw in.wrongKind(sides.right(), exponent.kind(), PLAIN.word());
       }
@@ -121,12 +122,12 @@ enum Arithmetic implements Operation {
     }
 
     @Override
-    public Optional<String> kind(Sides sides) {
+    public Optional<String> kind(Operands sides) {
       return Optional.empty();
     }
   };
 
-  public abstract Quantity of(Sides sides, Quantity left, Quantity right, Evaluation in);
+  public abstract Quantity of(Operands sides, Quantity left, Quantity right, Evaluation in);
 
   /** The kind that two kinds lead to, the second of which isn't a bare number. */
   Optional<String> kind(String left, String right) {
@@ -134,7 +135,7 @@ enum Arithmetic implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Sides sides) {
+  public Optional<String> kind(Operands sides) {
     Optional<String> left = sides.left().kind();
     Optional<String> right = sides.right().kind();
     if (left.isEmpty() || right.isEmpty() || Evaluation.isNumber(right.get())) {
@@ -144,7 +145,7 @@ enum Arithmetic implements Operation {
   }
 
   @Override
-  public Value value(Sides sides, Evaluation in) {
+  public Value value(Operands sides, Evaluation in) {
     Value left = sides.left().value(in);
     Value right = sides.right().value(in);
     Quantity result =

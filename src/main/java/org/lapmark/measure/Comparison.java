@@ -3,7 +3,7 @@ package org.lapmark.measure;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
 import org.lapmark.measure.Value.Truth;
@@ -24,7 +24,7 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
   }
 
   @Override
-  public Value value(Sides sides, Evaluation in) {
+  public Value value(Operands sides, Evaluation in) {
     Value left = sides.left().value(in);
     return new Truth(
         left instanceof Value.Choice choice
@@ -33,19 +33,19 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Sides sides) {
+  public Optional<String> kind(Operands sides) {
     return Optional.of(Evaluation.TRUTH);
   }
 
   /** A choice is compared with a name as written, which stands for nothing else there. */
-  private boolean chosen(Sides sides, Value.Choice choice, Evaluation in) {
+  private boolean chosen(Operands sides, Value.Choice choice, Evaluation in) {
     if (!choice.ordered() && !ofEquality) {
       throw in.wrongKind(sides.left(), choice.kind(), "number");
     }
     String word = sides.right().choice(in.formula());
     int other = choice.ids().indexOf(word);
     if (other < 0) {
-      Optional<String> nearest = Nearest.of(word, choice.ids());
+      Optional<String> nearest = NearestWord.of(word, choice.ids());
       throw in.fault(
           MeasureCode.FORMULA_CHOICE_UNKNOWN,
           sides.right(),
@@ -63,7 +63,7 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
     return holds.test(Integer.compare(choice.ids().indexOf(choice.id()), other));
   }
 
-  private boolean compare(Sides sides, Value left, Value right, Evaluation in) {
+  private boolean compare(Operands sides, Value left, Value right, Evaluation in) {
     if (ofEquality && left instanceof Truth a && right instanceof Truth b) {
       return holds.test(Boolean.compare(a.holds(), b.holds()));
     }
@@ -71,7 +71,7 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
   }
 
   /** The order of two like values; negative when the first is less, 0 when they are equal. */
-  static int order(Sides sides, Value left, Value right, Evaluation in) {
+  static int order(Operands sides, Value left, Value right, Evaluation in) {
     if (left instanceof NominalPair a && right instanceof NominalPair b) {
       // Nominals are the same size only when both their names are.
       int byMetric = order(a.metric(), b.metric());

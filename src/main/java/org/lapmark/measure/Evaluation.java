@@ -33,7 +33,7 @@ record Evaluation(SourceText formula, Scope scope) {
   }
 
   /** The dimension of two like quantities. */
-  Dimension common(Sides sides, Quantity left, Quantity right, String operation) {
+  Dimension common(Operands sides, Quantity left, Quantity right, String operation) {
     Dimension a = left.dimension();
     Dimension b = right.dimension();
     if (a == b) {
@@ -137,7 +137,8 @@ record Evaluation(SourceText formula, Scope scope) {
         needed);
   }
 
-  FindingException noSuchDimension(Sides sides, Dimension left, Dimension right, String operation) {
+  FindingException noSuchDimension(
+      Operands sides, Dimension left, Dimension right, String operation) {
     return fault(
         MeasureCode.FORMULA_NO_SUCH_DIMENSION,
         sides.signStart(),

@@ -192,7 +192,7 @@ public final class Formula {
    * @throws IllegalStateException when the formula is no equation
    */
   public Quantity imbalance(Scope scope) {
-    Sides sides =
+    Operands sides =
         root.bare().equation().orElseThrow(() -> new IllegalStateException("no equation"));
     return new Evaluation(text, scope).quantity(new Nodes.Binary(Operator.MINUS, sides));
   }

@@ -38,9 +38,9 @@ enum Function {
       },
       Kind.OF_THE_FIRST),
   SQRT(1, 1, Function::root, arguments -> Optional.empty()),
-  ROUND(1, 2, (call, in) -> rounded(call, Steps::nearest, in), Kind.OF_THE_FIRST),
-  ROUND_UP(1, 2, (call, in) -> rounded(call, Steps::up, in), Kind.OF_THE_FIRST),
-  ROUND_DOWN(1, 2, (call, in) -> rounded(call, Steps::down, in), Kind.OF_THE_FIRST),
+  ROUND(1, 2, (call, in) -> rounded(call, StepRounding::nearest, in), Kind.OF_THE_FIRST),
+  ROUND_UP(1, 2, (call, in) -> rounded(call, StepRounding::up, in), Kind.OF_THE_FIRST),
+  ROUND_DOWN(1, 2, (call, in) -> rounded(call, StepRounding::down, in), Kind.OF_THE_FIRST),
   SIN(
       1,
       1,
@@ -189,7 +189,7 @@ enum Function {
   }
 
   private static int order(Node node, Value value, Node other, Value held, Evaluation in) {
-    return Integer.signum(Comparison.order(Sides.of(node, other, node), value, held, in));
+    return Integer.signum(Comparison.order(Operands.of(node, other, node), value, held, in));
   }
 
   private static Quantity root(Nodes.Call call, Evaluation in) {
@@ -212,7 +212,7 @@ enum Function {
       Node second = call.arguments().get(1);
       Quantity by = in.quantity(second);
       // Rounding compares: a step must be like what is rounded.
-      in.common(Sides.of(first, second, second), of, by, "compare");
+      in.common(Operands.of(first, second, second), of, by, "compare");
       step = by.amount();
       if (!(step > 0)) {
         throw in.fault(MeasureCode.FORMULA_STEP, second, "function", call.function().written);

@@ -1,7 +1,6 @@
 package org.lapmark.measure;
 
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -83,11 +82,6 @@ public enum MeasureCode implements FindingCode {
   PLACEHOLDER_UNLIKE_FORM,
   /** A value that isn't nothing would be printed as nothing. */
   PLACEHOLDER_ROUNDS_TO_ZERO;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

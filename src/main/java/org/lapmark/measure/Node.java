@@ -50,7 +50,7 @@ public interface Node {
   }
 
   /** The two things that it says are equal, if it does. */
-  default Optional<Sides> equation() {
+  default Optional<Operands> equation() {
     return Optional.empty();
   }
 

@@ -85,7 +85,7 @@ final class Nodes {
   }
 
   /** A sign between two parts. */
-  record Binary(Operator operator, Sides sides) implements Node {
+  record Binary(Operator operator, Operands sides) implements Node {
     @Override
     public int start() {
       return sides.left().start();
@@ -112,7 +112,7 @@ final class Nodes {
     }
 
     @Override
-    public Optional<Sides> equation() {
+    public Optional<Operands> equation() {
       return operator == Operator.EQUAL ? Optional.of(sides) : Optional.empty();
     }
   }

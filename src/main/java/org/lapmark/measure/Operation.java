@@ -9,8 +9,8 @@ interface Operation {
    *
    * @throws org.lapmark.finding.FindingException at the part that can't be computed
    */
-  Value value(Sides sides, Evaluation in);
+  Value value(Operands sides, Evaluation in);
 
   /** The {@link Value#kind()} of the whole, as far as that shows without computing it. */
-  Optional<String> kind(Sides sides);
+  Optional<String> kind(Operands sides);
 }

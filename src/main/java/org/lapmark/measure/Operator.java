@@ -42,13 +42,13 @@ enum Operator {
    */
   private record Junction(boolean enough) implements Operation {
     @Override
-    public Value value(Sides sides, Evaluation in) {
+    public Value value(Operands sides, Evaluation in) {
       boolean first = in.truth(sides.left());
       return new Truth(first == enough ? first : in.truth(sides.right()));
     }
 
     @Override
-    public Optional<String> kind(Sides sides) {
+    public Optional<String> kind(Operands sides) {
       return Optional.of(Evaluation.TRUTH);
     }
   }

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Token.Kind;
 import org.lapmark.measure.Value.Quantity;
@@ -64,7 +64,7 @@ final class Parser {
       Node right =
           expression(
               operator == Operator.POWER ? Operator.NEGATION_BINDING : operator.binding() + 1);
-      left = new Nodes.Binary(operator, new Sides(left, right, sign.start(), sign.end()));
+      left = new Nodes.Binary(operator, new Operands(left, right, sign.start(), sign.end()));
     }
     depth--;
     return left;
@@ -191,9 +191,9 @@ final class Parser {
           "function",
           name.text(),
           "nearest",
-          Nearest.of(name.text(), Function.names()).orElse(""),
+          NearestWord.of(name.text(), Function.names()).orElse(""),
           "hasNearest",
-          Nearest.of(name.text(), Function.names()).isPresent() ? "yes" : "no");
+          NearestWord.of(name.text(), Function.names()).isPresent() ? "yes" : "no");
     }
     Function function = known.get();
     if (function.ofGeometry()) {

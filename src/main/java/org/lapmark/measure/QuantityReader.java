@@ -3,7 +3,7 @@ package org.lapmark.measure;
 import java.util.Arrays;
 import java.util.Optional;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.measure.Token.Kind;
 import org.lapmark.measure.Value.NominalPair;
 import org.lapmark.measure.Value.Quantity;
@@ -205,7 +205,7 @@ final class QuantityReader {
       case "degree", "degrees" -> "deg";
       case "millimetres", "millimeters", "millimetre", "millimeter" -> "mm";
       case "centimetres", "centimeters", "centimetre", "centimeter" -> "cm";
-      default -> Nearest.of(word, Unit.symbols()).orElse("");
+      default -> NearestWord.of(word, Unit.symbols()).orElse("");
     };
   }
 }

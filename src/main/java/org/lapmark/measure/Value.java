@@ -93,6 +93,16 @@ public sealed interface Value {
   }
 
   /**
+   * How much it is where a bare number is meant, such as a share or how many of something.
+   *
+   * @return the amount; nothing for what has another dimension
+   */
+  default OptionalDouble number() {
+    OptionalDouble plain = amount(Dimension.PLAIN);
+    return plain.isPresent() ? plain : amount(Dimension.COUNT);
+  }
+
+  /**
    * What it is where a length is meant.
    *
    * @return the length, or the two of a pair; nothing for what is none

@@ -10,7 +10,7 @@ import java.util.List;
  */
 final class Board {
   private final CellGrid cells;
-  private final List<Put> puts;
+  private final List<PlacedShape> puts;
   private final int[][] rows;
   private final int lastRow;
   private final int right;
@@ -46,7 +46,7 @@ final class Board {
 
   private Board(
       CellGrid cells,
-      List<Put> puts,
+      List<PlacedShape> puts,
       int[][] rows,
       int lastRow,
       int right,
@@ -70,7 +70,7 @@ final class Board {
     this.growing = new Place[known.length];
   }
 
-  List<Put> puts() {
+  List<PlacedShape> puts() {
     return puts;
   }
 
@@ -181,7 +181,7 @@ final class Board {
   }
 
   /** Whether the box around a shape reaches into a tile. */
-  boolean reaches(Put put, int row, int column) {
+  boolean reaches(PlacedShape put, int row, int column) {
     return cells.column(put.x() + 1e-6, columns) <= column
         && column <= cells.column(put.x() + put.turned().width() - 1e-6, columns)
         && cells.tileRow(put.y() + 1e-6, tileRows) <= row
@@ -193,9 +193,9 @@ final class Board {
     return new Board(cells, known.length, columnCount, rowCount);
   }
 
-  Board with(Put put) {
+  Board with(PlacedShape put) {
     Turned turned = put.turned();
-    List<Put> newPuts = new ArrayList<>(puts);
+    List<PlacedShape> newPuts = new ArrayList<>(puts);
     newPuts.add(put);
     Raster grown = turned.grown();
     int bottom = Math.max(lastRow, put.y() + grown.top() + grown.height());
@@ -274,7 +274,7 @@ final class Board {
   }
 
   /** Counts the tiles that a shape alone would touch. */
-  int tilesOf(Put put) {
+  int tilesOf(PlacedShape put) {
     return Tally.of(
             cells,
             cells.columnsFor(put.x() + put.turned().width()),

@@ -38,7 +38,7 @@ record Clearing(Placer placer, Searcher searcher, SplittableRandom random, List<
       Board board = index < kept.size() ? kept.get(index) : searcher.empty();
       boolean left = index < kept.size();
       for (int i = 0; i < old.puts().size(); i++) {
-        Put put = old.puts().get(i);
+        PlacedShape put = old.puts().get(i);
         if (cleared.get(index).get(i)) {
           loose.add(put.shape());
         } else if (!put.fixed()) {
@@ -106,7 +106,7 @@ record Clearing(Placer placer, Searcher searcher, SplittableRandom random, List<
     }
     List<Integer> loose = new ArrayList<>();
     for (int index : cleared.descendingSet()) {
-      for (Put put : boards.get(index).puts()) {
+      for (PlacedShape put : boards.get(index).puts()) {
         if (!put.fixed()) {
           loose.add(put.shape());
         }

@@ -118,14 +118,14 @@ public final class Packer {
    * @return nothing when there is no room for any of the guests
    * @throws IllegalArgumentException when a shape would need more than 60 tiles a side
    */
-  public static Optional<Hosted> host(
+  public static Optional<ShapesWithGuest> host(
       List<Shape> shapes,
       TileGrid grid,
       Search search,
       List<Optional<Placement>> fixed,
       List<Island> islands,
       List<Shape> guests,
-      Guesthouse guesthouse) {
+      GuestPlaces guesthouse) {
     List<Shape> all = new ArrayList<>(shapes);
     for (Shape guest : guests) {
       all.add(new Shape(guest.outline(), guest.angles(), true));
@@ -140,7 +140,7 @@ public final class Packer {
         place = guesthouse.place(guest, places, arrangement.islands());
       }
       if (place.isPresent()) {
-        return Optional.of(new Hosted(arrangement, guest, place.get()));
+        return Optional.of(new ShapesWithGuest(arrangement, guest, place.get()));
       }
     }
     return Optional.empty();
@@ -165,7 +165,8 @@ public final class Packer {
         ? Optional.empty()
         : Optional.of(
             placement(
-                where, new Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
+                where,
+                new PlacedShape(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
   }
 
   /** Arranges as many shapes as there are places; those behind them are guests. */
@@ -185,7 +186,8 @@ public final class Packer {
           Turned.of(
               shapes.get(i).outline(), placement.map(), search.gap(), grid.edge(), grid.edge());
       boards.set(
-          placement.island(), boards.get(placement.island()).with(new Put(i, turned, 0, 0, true)));
+          placement.island(),
+          boards.get(placement.island()).with(new PlacedShape(i, turned, 0, 0, true)));
     }
     return search(boards, loose, fixed.size(), search);
   }
@@ -268,7 +270,7 @@ public final class Packer {
   private List<Placement> places(Solution solution, List<Optional<Placement>> fixed) {
     Placement[] places = new Placement[fixed.size()];
     for (int island = 0; island < solution.boards().size(); island++) {
-      for (Put put : solution.boards().get(island).puts()) {
+      for (PlacedShape put : solution.boards().get(island).puts()) {
         places[put.shape()] =
             put.fixed() ? fixed.get(put.shape()).orElseThrow() : placement(island, put);
       }
@@ -276,7 +278,7 @@ public final class Packer {
     return List.of(places);
   }
 
-  private Placement placement(int island, Put put) {
+  private Placement placement(int island, PlacedShape put) {
     Turned turned = put.turned();
     double x = grid.edge() + put.x() - turned.minX();
     double y = grid.edge() + put.y() * Turned.ROW - turned.minY();

@@ -91,7 +91,8 @@ record Placer(Searcher searcher, SplittableRandom random, int kept) {
           where,
           boards
               .get(where)
-              .with(new Put(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
+              .with(
+                  new PlacedShape(shape, searcher.turned(best.turn()), best.x(), best.y(), false)));
     }
     return true;
   }

@@ -34,14 +34,14 @@ public final class RollPacker {
   private final List<Shape> shapes;
   private final TileGrid grid;
   private final StripSearch search;
-  private final Guesthouse guesthouse;
+  private final GuestPlaces guesthouse;
   private final double across;
   private final double along;
   private final Searcher searcher;
   private final List<Island> islands = new ArrayList<>();
   private final Placement[] places;
 
-  private RollPacker(List<Shape> shapes, TileGrid grid, Search search, Guesthouse guesthouse) {
+  private RollPacker(List<Shape> shapes, TileGrid grid, Search search, GuestPlaces guesthouse) {
     this.shapes = shapes;
     this.grid = grid;
     this.search = new StripSearch(search.gap(), RUNS, WORK, search.seed());
@@ -71,7 +71,7 @@ public final class RollPacker {
    *     near the end of its sheet
    */
   public static Arrangement pack(
-      List<Shape> shapes, TileGrid grid, Search search, Guesthouse guesthouse) {
+      List<Shape> shapes, TileGrid grid, Search search, GuestPlaces guesthouse) {
     return new RollPacker(shapes, grid, search, guesthouse).arranged();
   }
 
@@ -311,7 +311,7 @@ public final class RollPacker {
         Turned turned =
             Turned.of(
                 shapes.get(i).outline(), places[i].map(), search.gap(), grid.edge(), grid.edge());
-        board = board.with(new Put(i, turned, 0, 0, true));
+        board = board.with(new PlacedShape(i, turned, 0, 0, true));
       }
     }
     return board;
@@ -331,7 +331,7 @@ public final class RollPacker {
         }
         int column = board.cells().column(place.x() + turned.width() / 2.0, board.columns());
         if (place.y() + turned.height() <= bottoms[column]) {
-          board = board.with(new Put(shape, turned, place.x(), place.y(), false));
+          board = board.with(new PlacedShape(shape, turned, place.x(), place.y(), false));
           double x = grid.edge() + place.x() - turned.minX();
           double y = grid.edge() + place.y() * Turned.ROW - turned.minY();
           places[shape] = new Placement(island, Affine.translation(x, y).after(turned.turn()));
@@ -346,7 +346,7 @@ public final class RollPacker {
   /** How far down each column of tiles is used, in rows of cells. */
   private static int[] bottoms(Board board) {
     int[] bottoms = new int[board.columns()];
-    for (Put each : board.puts()) {
+    for (PlacedShape each : board.puts()) {
       Raster body = each.turned().body();
       for (int i = 0; i < body.rows().length; i++) {
         int[] runs = body.rows()[i];

@@ -94,7 +94,8 @@ final class Searcher {
         for (int k = 0; k <= steps; k++) {
           int x = steps == 0 ? 0 : slackX * i / steps;
           int y = steps == 0 ? 0 : slackY * k / steps;
-          int tiles = columns * rows == 1 ? 1 : empty.tilesOf(new Put(shape, turn, x, y, false));
+          int tiles =
+              columns * rows == 1 ? 1 : empty.tilesOf(new PlacedShape(shape, turn, x, y, false));
           Place place = new Place(tiles, (columns - 1) * rows + (rows - 1) * columns, 0, x, y, t);
           work.add(turn.height());
           int order = best.isEmpty() ? -1 : place.compareCost(best.get(0));

@@ -15,7 +15,7 @@ record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
         new int[tileRows][columns], new boolean[tileRows][columns], new boolean[tileRows][columns]);
   }
 
-  static Tally of(CellGrid grid, int columns, int tileRows, List<Put> puts) {
+  static Tally of(CellGrid grid, int columns, int tileRows, List<PlacedShape> puts) {
     Tally tally = empty(columns, tileRows);
     puts.forEach(put -> tally.add(put, grid));
     return tally;
@@ -109,7 +109,7 @@ record Tally(int[][] cells, boolean[][] right, boolean[][] down) {
   }
 
   /** Adds what a shape covers. */
-  void add(Put put, CellGrid grid) {
+  void add(PlacedShape put, CellGrid grid) {
     int tileRows = rows();
     int columns = columns();
     Raster raster = put.turned().body();

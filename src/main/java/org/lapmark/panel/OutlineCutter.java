@@ -123,7 +123,7 @@ final class OutlineCutter {
 
   private void checkCorner(String edge, String corner, Map<String, Point> corners) {
     if (!corners.containsKey(corner)) {
-      throw PanelCode.CORNER_UNKNOWN.exception(
+      throw PanelCode.EDGE_CORNER_UNKNOWN.exception(
           "panel",
           panel,
           "edge",
@@ -230,7 +230,7 @@ final class OutlineCutter {
   }
 
   private PanelException unknown(String edge, String user, List<Edge> edges) {
-    return PanelCode.EDGE_UNKNOWN.exception(
+    return PanelCode.PANEL_EDGE_UNKNOWN.exception(
         "panel",
         panel,
         "edge",

@@ -9,165 +9,158 @@ import org.lapmark.finding.Severity;
 /** What can be wrong with a panel; the English stands beside it in {@code findings.properties}. */
 public enum PanelCode implements FindingCode {
   /** An outline whose end doesn't meet its start. */
-  OUTLINE_OPEN("outline-open"),
+  OUTLINE_OPEN,
   /** An outline that crosses or touches itself. */
-  OUTLINE_CROSSES_ITSELF("outline-crosses-itself"),
+  OUTLINE_CROSSES_ITSELF,
   /** An outline that encloses nothing. */
-  OUTLINE_WITHOUT_AREA("outline-without-area"),
+  OUTLINE_WITHOUT_AREA,
   /** A rectangle with a side that isn't above 0. */
-  RECTANGLE_WITHOUT_SIZE("rectangle-without-size"),
+  RECTANGLE_WITHOUT_SIZE,
   /** A corner too far from the outline. */
-  CORNER_OFF_OUTLINE("corner-off-outline"),
+  CORNER_OFF_OUTLINE,
   /** Two corners at one place. */
-  CORNERS_TOGETHER("corners-together"),
+  CORNERS_TOGETHER,
   /** An edge between corners of which one doesn't exist. */
-  CORNER_UNKNOWN("edge-corner-unknown"),
+  EDGE_CORNER_UNKNOWN,
   /**
    * An edge whose two corners are stated in the wrong order, so that it goes the long way round.
    */
-  EDGE_CORNERS_SWAPPED("edge-corners-swapped"),
+  EDGE_CORNERS_SWAPPED,
   /** Two stated edges that are the same stretch. */
-  EDGE_STATED_TWICE("edge-stated-twice"),
+  EDGE_STATED_TWICE,
   /** One name for two edges or chains. */
-  EDGE_NAME_TAKEN("edge-name-taken"),
+  EDGE_NAME_TAKEN,
   /** An edge that the panel doesn't have. */
-  EDGE_UNKNOWN("panel-edge-unknown"),
+  PANEL_EDGE_UNKNOWN,
   /** A chain whose edges don't follow one another clockwise. */
-  CHAIN_BROKEN("chain-broken"),
+  CHAIN_BROKEN,
   /** A notch before its edge's start or past its end. */
-  NOTCH_OFF_EDGE("notch-off-edge"),
+  NOTCH_OFF_EDGE,
   /** A notch that is neither single nor double. */
-  NOTCH_COUNT("notch-count"),
+  NOTCH_COUNT,
   /** A notch beside which its edge has no cutting line. */
-  NOTCH_WITHOUT_CUTTING_LINE("notch-without-cutting-line"),
+  NOTCH_WITHOUT_CUTTING_LINE,
   /** An allowance below 0. */
-  ALLOWANCE_NEGATIVE("edge-allowance-negative"),
+  EDGE_ALLOWANCE_NEGATIVE,
   /** An edge that has no cutting line, since its neighbours' allowances cover it. */
-  ALLOWANCE_COVERS_EDGE("allowance-covers-edge"),
+  ALLOWANCE_COVERS_EDGE,
   /** An allowance that closes a ring around a hole. */
-  ALLOWANCE_CLOSES_RING("allowance-closes-ring"),
+  ALLOWANCE_CLOSES_RING,
   /** A cutting line that crosses itself, which is never drawn. */
-  CUTTING_LINE_CROSSES_ITSELF("cutting-line-crosses-itself"),
+  CUTTING_LINE_CROSSES_ITSELF,
   /** A corner that the panel doesn't have is to be cut in some way. */
-  CORNER_KIND_NOWHERE("corner-kind-nowhere"),
+  CORNER_KIND_NOWHERE,
   /**
    * A corner is to be cut square to an edge, or an edge turned back there, that doesn't end at it.
    */
-  CORNER_KIND_OF_OTHER_EDGE("corner-kind-of-other-edge"),
+  CORNER_KIND_OF_OTHER_EDGE,
   /** A corner can't be cut in the way stated. */
-  CORNER_KIND_UNDRAWN("corner-kind-undrawn"),
+  CORNER_KIND_UNDRAWN,
   /** An outline with too many tight turns for a line beside it. */
-  OUTLINE_TOO_INTRICATE("outline-too-intricate"),
+  OUTLINE_TOO_INTRICATE,
   /** Nothing is left of a panel at a distance inside it. */
-  INSET_NOTHING_LEFT("inset-nothing-left"),
+  INSET_NOTHING_LEFT,
   /** A panel falls into parts at a distance inside it. */
-  INSET_FALLS_APART("inset-falls-apart"),
+  INSET_FALLS_APART,
   /** A fold between places of which one doesn't exist. */
-  FOLD_PLACE_UNKNOWN("fold-place-unknown"),
+  FOLD_PLACE_UNKNOWN,
   /** A fold that begins where it ends. */
-  FOLD_WITHOUT_LENGTH("fold-without-length"),
+  FOLD_WITHOUT_LENGTH,
   /** A fold whose two halves don't lie on each other. */
-  FOLD_HALVES_DIFFER("fold-halves-differ"),
+  FOLD_HALVES_DIFFER,
   /** A mark that lies in one half only of a piece cut on the fold. */
-  FOLD_MARK_ALONE("fold-mark-alone"),
+  FOLD_MARK_ALONE,
   /** Notches of a set too close to each other to be cut. */
-  NOTCH_GAP("notch-gap"),
+  NOTCH_GAP,
   /** A dart or pleat that reaches beyond its edge. */
-  INTAKE_OFF_EDGE("intake-off-edge"),
+  INTAKE_OFF_EDGE,
   /** A drawn dart or pleat that doesn't begin on the outline. */
-  INTAKE_OFF_OUTLINE("intake-off-outline"),
+  INTAKE_OFF_OUTLINE,
   /** A drawn dart whose legs stand on two edges. */
-  INTAKE_ON_TWO_EDGES("intake-on-two-edges"),
+  INTAKE_ON_TWO_EDGES,
   /** Two darts or pleats that take up the same stretch of an edge. */
-  INTAKES_OVERLAP("intakes-overlap"),
+  INTAKES_OVERLAP,
   /** A notch in the middle of what a dart or pleat takes up. */
-  NOTCH_IN_INTAKE("notch-in-intake"),
+  NOTCH_IN_INTAKE,
   /** A drawn dart whose legs can't be sewn to each other, since they aren't equally long. */
-  DART_LEGS_DIFFER("dart-legs-differ"),
+  DART_LEGS_DIFFER,
   /** A dart whose allowance can't be shaped so that it lies inside the seam when pressed. */
-  DART_CAP("dart-cap"),
+  DART_CAP,
   /** A dart whose legs cross those of another, or the lines of a pleat. */
-  DARTS_CROSS("darts-cross"),
+  DARTS_CROSS,
   /** A mark that isn't on the panel. */
-  MARK_OUTSIDE("mark-outside"),
+  MARK_OUTSIDE,
   /** A slash line that doesn't lead from one place of the outline to another. */
-  SLASH_NOT_ACROSS("slash-not-across"),
+  SLASH_NOT_ACROSS,
   /** Two slash lines that cross. */
-  SLASHES_CROSS("slashes-cross"),
+  SLASHES_CROSS,
   /** A slash line that opens at a corner. */
-  SLASH_AT_CORNER("slash-at-corner"),
+  SLASH_AT_CORNER,
   /** A hinged slash that opens by more than its length. */
-  SLASH_TOO_WIDE("slash-too-wide"),
+  SLASH_TOO_WIDE,
   /** An edge that bends to one side and back across an opening. */
-  SLASH_BENDS_BACK("slash-bends-back", Severity.WARNING),
+  SLASH_BENDS_BACK(Severity.WARNING),
   /** An opening that no smooth line crosses. */
-  SLASH_NOT_SMOOTH("slash-not-smooth"),
+  SLASH_NOT_SMOOTH,
   /** An overlap that turns an edge inside out. */
-  SLASH_TURNS_BACK("slash-turns-back"),
+  SLASH_TURNS_BACK,
   /** Slashes that fold a panel over itself. */
-  SLASH_FOLDS("slash-folds"),
+  SLASH_FOLDS,
   /** An edge that a panel doesn't have, from which another panel is to be derived. */
-  DERIVED_EDGE_UNKNOWN("derived-edge-unknown"),
+  DERIVED_EDGE_UNKNOWN,
   /** An edge whose line inside the panel doesn't meet those of its neighbours. */
-  INSET_EDGE_MISSES("inset-edge-misses"),
+  INSET_EDGE_MISSES,
   /** An outline that would meet itself when moved outwards. */
-  OUTSET_MEETS_ITSELF("outset-meets-itself"),
+  OUTSET_MEETS_ITSELF,
   /** An edge that others cover when they are moved outwards. */
-  OUTSET_COVERS_EDGE("outset-covers-edge"),
+  OUTSET_COVERS_EDGE,
   /** An edge or chain of which something else has taken the middle. */
-  EDGE_IN_PARTS("edge-in-parts"),
+  EDGE_IN_PARTS,
   /** Marks that don't follow to a derived panel, of which nothing is said. */
-  MARKS_NOT_STATED("marks-not-stated", Severity.NOTE),
+  MARKS_NOT_STATED(Severity.NOTE),
   /** A mark that doesn't lie on the derived panel. */
-  MARK_LEFT_OUT("mark-left-out", Severity.NOTE),
+  MARK_LEFT_OUT(Severity.NOTE),
   /** A dart or pleat that a derived panel can't have, so that its edge stays longer. */
-  INTAKE_LEFT_OUT("intake-left-out", Severity.WARNING),
+  INTAKE_LEFT_OUT(Severity.WARNING),
   /** A fold edge that isn't straight. */
-  UNFOLD_NOT_STRAIGHT("unfold-not-straight"),
+  UNFOLD_NOT_STRAIGHT,
   /** A half panel that lies on both sides of its fold. */
-  UNFOLD_CROSSES_FOLD("unfold-crosses-fold"),
+  UNFOLD_CROSSES_FOLD,
   /** An edge that is to stay apart at the fold and doesn't end there. */
-  UNFOLD_NOT_AT_FOLD("unfold-not-at-fold"),
+  UNFOLD_NOT_AT_FOLD,
   /** A new edge whose name is taken. */
-  DERIVED_EDGE_TAKEN("derived-edge-taken", Severity.WARNING),
+  DERIVED_EDGE_TAKEN(Severity.WARNING),
   /** An edge that isn't square to the fold that it goes over. */
-  UNFOLD_CORNER("unfold-corner", Severity.WARNING),
+  UNFOLD_CORNER(Severity.WARNING),
   /** A style line that a panel doesn't have. */
-  STYLE_LINE_UNKNOWN("style-line-unknown"),
+  STYLE_LINE_UNKNOWN,
   /** A line that doesn't cross the panel that it is to split. */
-  SPLIT_MISSES("split-misses"),
+  SPLIT_MISSES,
   /** A line that ends inside the panel that it is to split. */
-  SPLIT_STOPS_SHORT("split-stops-short"),
+  SPLIT_STOPS_SHORT,
   /** A line that goes into the panel more than once. */
-  SPLIT_CROSSES_AGAIN("split-crosses-again"),
+  SPLIT_CROSSES_AGAIN,
   /** Something by which a part is named and that lies in both parts or in none. */
-  SPLIT_KEEPS_BOTH("split-keeps-both"),
+  SPLIT_KEEPS_BOTH,
   /** Edges of different lengths that are to be merged. */
-  MERGE_LENGTHS_DIFFER("merge-lengths-differ"),
+  MERGE_LENGTHS_DIFFER,
   /** Edges of different shapes that are to be merged. */
-  MERGE_SHAPES_DIFFER("merge-shapes-differ"),
+  MERGE_SHAPES_DIFFER,
   /** An edge that is to be merged and goes all the way round. */
-  MERGE_ALL_ROUND("merge-all-round"),
+  MERGE_ALL_ROUND,
   /** A band wider than the panel has room for. */
-  BAND_TOO_WIDE("band-too-wide"),
+  BAND_TOO_WIDE,
   /** A band along edges that go all the way round. */
-  BAND_ALL_ROUND("band-all-round");
+  BAND_ALL_ROUND;
 
-  private final String id;
   private final Severity severity;
 
-  PanelCode(String id) {
-    this(id, Severity.ERROR);
+  PanelCode() {
+    this(Severity.ERROR);
   }
 
-  PanelCode(String id, Severity severity) {
-    this.id = id;
+  PanelCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return id;
   }
 
   @Override
@@ -178,8 +171,8 @@ public enum PanelCode implements FindingCode {
   @Override
   public List<String> subject() {
     return switch (this) {
-      case EDGE_UNKNOWN, DERIVED_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
-      case CORNER_UNKNOWN -> List.of("corner", "panel", "corner");
+      case PANEL_EDGE_UNKNOWN, DERIVED_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
+      case EDGE_CORNER_UNKNOWN -> List.of("corner", "panel", "corner");
       default -> List.of();
     };
   }

@@ -14,7 +14,6 @@ import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.print.line.Moved;
 import org.lapmark.print.paper.Correction;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.piece.TextBlock;
@@ -77,7 +76,7 @@ final class PrintingPage {
     Affine map = Affine.translation(x, y);
     List<Item> placed = new ArrayList<>();
     for (Item item : items) {
-      placed.add(Moved.by(map, item));
+      placed.add(item.transformed(map));
     }
     return new Drawing(paper.width(), paper.height(), placed);
   }

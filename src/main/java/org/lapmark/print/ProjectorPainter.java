@@ -14,7 +14,6 @@ import org.lapmark.geometry.Point;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.SheetLayout;
 import org.lapmark.print.line.Dashes;
-import org.lapmark.print.line.Moved;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.paper.Tiling;
 import org.lapmark.print.piece.Layering;
@@ -101,7 +100,7 @@ final class ProjectorPainter {
     }
     for (SheetSubject.LineName name : names) {
       if (name.cell() == cell) {
-        pieces.add(name.layering(), inRole(Moved.by(map, name.item()), role));
+        pieces.add(name.layering(), inRole(name.item().transformed(map), role));
       }
     }
     items.addAll(pieces.items());

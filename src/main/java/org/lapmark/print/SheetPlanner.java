@@ -18,7 +18,6 @@ import org.lapmark.print.arrange.Arranged;
 import org.lapmark.print.arrange.Cell;
 import org.lapmark.print.arrange.Savings;
 import org.lapmark.print.arrange.SheetLayout;
-import org.lapmark.print.line.Moved;
 import org.lapmark.print.map.MapRows;
 import org.lapmark.print.map.PageMap;
 import org.lapmark.print.nest.Nest;
@@ -169,7 +168,7 @@ public record SheetPlanner(
     return new Drawing(
         sent.width(),
         page.height() / correction.scaleY(),
-        page.items().stream().map(item -> Moved.by(map, item)).toList());
+        page.items().stream().map(item -> item.transformed(map)).toList());
   }
 
   private SheetPlan onPaper(SheetSubject subject, Paper paper, Optional<Arranged> earlier) {

@@ -14,7 +14,7 @@ import org.lapmark.publish.request.Request;
 /** Evaluates the variants of a folder. */
 record Grading(Stages stages, Crew crew) {
   /** Evaluates variants and holds them against each other. */
-  List<EvaluatedPattern> grade(Opened one, List<Variant> variants) throws IOException {
+  List<EvaluatedPattern> grade(OpenedFolder one, List<Variant> variants) throws IOException {
     List<Crew.Task<EvaluatedPattern>> tasks = new ArrayList<>();
     for (Variant variant : variants) {
       tasks.add(findings -> stages.grade(one.source(), variant, findings));
@@ -29,7 +29,7 @@ record Grading(Stages stages, Crew crew) {
    * Evaluates all variants, one size after another, and keeps so many that every choice occurs:
    * they stand for the others on paper.
    */
-  List<EvaluatedPattern> gradeAll(Opened one, List<Variant> variants, Conditions conditions)
+  List<EvaluatedPattern> gradeAll(OpenedFolder one, List<Variant> variants, Conditions conditions)
       throws IOException {
     List<EvaluatedPattern> kept = new ArrayList<>();
     Map<String, List<Variant>> bySize = new LinkedHashMap<>();
@@ -49,7 +49,7 @@ record Grading(Stages stages, Crew crew) {
   }
 
   /** All variants of the sizes wanted, or of every size. */
-  static List<Variant> everyVariant(Opened one, List<String> sizes) {
+  static List<Variant> everyVariant(OpenedFolder one, List<String> sizes) {
     return new Variants(one.source(), one.findings())
         .all().stream()
             .filter(variant -> sizes.isEmpty() || sizes.contains(variant.size()))
@@ -57,7 +57,7 @@ record Grading(Stages stages, Crew crew) {
   }
 
   /** One variant for each of the sizes wanted, or for every size, with the choices wanted. */
-  static List<Variant> variants(Opened one, Request request) {
+  static List<Variant> variants(OpenedFolder one, Request request) {
     if (!one.hasSizes()) {
       return List.of();
     }

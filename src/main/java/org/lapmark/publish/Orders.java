@@ -52,7 +52,7 @@ final class Orders {
   void refuseUnfit() {
     for (Order order : orders) {
       if (!order.isDone()) {
-        Opened one = order.open();
+        OpenedFolder one = order.open();
         Refusals.refuse(one, request);
         if (kept < MOST_KEPT) {
           kept++;
@@ -68,7 +68,7 @@ final class Orders {
     private final Optional<String> common;
     private final Optional<String> run;
     private final Optional<FinishedRuns.UpToDate> done;
-    private Opened opened;
+    private OpenedFolder opened;
 
     private Order(Path folder, Optional<String> common) {
       this.folder = folder;
@@ -90,13 +90,13 @@ final class Orders {
       }
     }
 
-    private Opened open() {
-      return Opened.open(folder, stages).presented(request.presentation());
+    private OpenedFolder open() {
+      return OpenedFolder.open(folder, stages).presented(request.presentation());
     }
 
     /** The folder as read, which isn't kept any longer. */
-    Opened take() {
-      Opened one = opened == null ? open() : opened;
+    OpenedFolder take() {
+      OpenedFolder one = opened == null ? open() : opened;
       opened = null;
       return one;
     }

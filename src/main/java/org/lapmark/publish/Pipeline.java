@@ -67,7 +67,7 @@ final class Pipeline {
           outcomes.add(order.told(listener));
           continue;
         }
-        Opened one = order.take();
+        OpenedFolder one = order.take();
         Publication publication =
             new Publication(one, request, orders.papers(), listener, order::unchanged);
         outcomes.add(one.attempt(trial, listener, () -> publication.write(stages, crew, output)));
@@ -84,7 +84,7 @@ final class Pipeline {
     List<Outcome> outcomes = new ArrayList<>();
     try (Crew crew = new Crew(threads)) {
       for (Path folder : PatternFolders.distinct(folders)) {
-        Opened one = Opened.open(folder, stages);
+        OpenedFolder one = OpenedFolder.open(folder, stages);
         outcomes.add(
             one.attempt(
                 trial,
@@ -99,7 +99,7 @@ final class Pipeline {
     return outcomes;
   }
 
-  private void check(Opened one, Crew crew, boolean everyKind, Listener listener)
+  private void check(OpenedFolder one, Crew crew, boolean everyKind, Listener listener)
       throws IOException {
     Variants known = new Variants(one.source(), one.findings());
     List<Variant> variants = known.all();
@@ -130,17 +130,17 @@ final class Pipeline {
   private List<EvaluatedFolder> evaluate(
       List<Path> folders,
       List<String> sizes,
-      Consumer<Opened> refusal,
-      Function<Opened, List<Variant>> variants) {
-    List<Opened> opened =
+      Consumer<OpenedFolder> refusal,
+      Function<OpenedFolder, List<Variant>> variants) {
+    List<OpenedFolder> opened =
         PatternFolders.distinct(folders).stream()
-            .map(folder -> Opened.open(folder, stages))
+            .map(folder -> OpenedFolder.open(folder, stages))
             .toList();
     opened.forEach(one -> Refusals.refuseUnknownSizes(one, sizes));
     opened.forEach(refusal);
     List<EvaluatedFolder> walks = new ArrayList<>();
     try (Crew crew = new Crew(threads)) {
-      for (Opened one : opened) {
+      for (OpenedFolder one : opened) {
         List<EvaluatedPattern> graded = new ArrayList<>();
         Outcome outcome =
             one.attempt(

@@ -29,7 +29,7 @@ import org.lapmark.publish.request.Request;
 
 /** Makes what is wanted of one folder, and writes it all at once. */
 final class Publication {
-  private final Opened one;
+  private final OpenedFolder one;
   private final Request request;
   private final List<Paper> papers;
   private final Listener listener;
@@ -43,7 +43,7 @@ final class Publication {
    *     that has changed since they were begun
    */
   Publication(
-      Opened one,
+      OpenedFolder one,
       Request request,
       List<Paper> papers,
       Listener listener,

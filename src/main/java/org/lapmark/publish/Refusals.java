@@ -3,7 +3,7 @@ package org.lapmark.publish;
 import java.util.Collections;
 import java.util.List;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.print.paper.Paper;
@@ -22,7 +22,7 @@ final class Refusals {
   }
 
   /** Refuses a request that doesn't fit a folder. */
-  static void refuse(Opened one, Request request) {
+  static void refuse(OpenedFolder one, Request request) {
     refuseUnknownSizes(one, request.sizes());
     refuseChoices(one, request);
     if (one.hasSizes()) {
@@ -32,14 +32,14 @@ final class Refusals {
   }
 
   /** The pieces that a request chooses of a pattern; all of one with errors, which isn't made. */
-  static ChosenPieces pieces(Opened one, Request request) {
+  static ChosenPieces pieces(OpenedFolder one, Request request) {
     return one.source() == null || one.findings().hasErrors()
         ? new ChosenPieces(Collections.emptySortedSet())
         : ChosenPieces.of(one.name(), one.source(), request.pieces());
   }
 
   /** Refuses options and choices that a folder doesn't have, and what is forbidden in it. */
-  static void refuseChoices(Opened one, Request request) {
+  static void refuseChoices(OpenedFolder one, Request request) {
     // A folder with errors says so itself, and isn't published.
     if (one.source() == null || one.findings().hasErrors() || request.choices().isEmpty()) {
       return;
@@ -83,12 +83,12 @@ final class Refusals {
               + " ‘"
               + word
               + "’"
-              + Nearest.of(word, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+              + NearestWord.asked(word, known)
               + (known.isEmpty() ? "" : " (" + list + ": " + String.join(", ", known) + ")"));
     }
   }
 
-  static void refuseUnknownSizes(Opened one, List<String> wanted) {
+  static void refuseUnknownSizes(OpenedFolder one, List<String> wanted) {
     // A folder whose size table couldn't be read says so itself.
     if (one.source() == null
         || one.source().sizes() == null
@@ -104,7 +104,7 @@ final class Refusals {
                 + "’ has no size ‘"
                 + size
                 + "’"
-                + Nearest.of(size, known).map(near -> "; did you mean ‘" + near + "’?").orElse("")
+                + NearestWord.asked(size, known)
                 + " (its sizes: "
                 + String.join(", ", known)
                 + ")");

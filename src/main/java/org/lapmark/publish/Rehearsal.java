@@ -43,11 +43,11 @@ final class Rehearsal {
 
   private static final Request REQUEST = new Request(List.of(), List.of(), Path.of(""));
 
-  private final Opened one;
+  private final OpenedFolder one;
   private final List<EvaluatedPattern> graded;
   private final FileNames names;
 
-  Rehearsal(Opened one, List<EvaluatedPattern> graded) {
+  Rehearsal(OpenedFolder one, List<EvaluatedPattern> graded) {
     this.one = one;
     this.graded = graded;
     this.names = FileNames.of(one.name(), one.source());

@@ -23,11 +23,11 @@ import org.lapmark.publish.product.Manuals;
 
 /** Where the files of one folder are made: fonts belong to one thread, so each has a desk. */
 final class Workroom {
-  private final Opened one;
+  private final OpenedFolder one;
   private final Crew crew;
   private final ThreadLocal<Desk> desks;
 
-  Workroom(Opened one, Stages stages, Crew crew, boolean blankPages, Effort effort) {
+  Workroom(OpenedFolder one, Stages stages, Crew crew, boolean blankPages, Effort effort) {
     this.one = one;
     this.crew = crew;
     Locale language = one.source().masthead().language();

@@ -13,7 +13,7 @@ import org.lapmark.finding.SourceText;
  * @param stated hazards that are named as such
  * @param because why it needs none, where that is stated in place of hazards; or null
  */
-public record CareSource(List<Kind> kinds, List<SourceText> stated, SourceText because) {
+public record CareSource(List<ThingKind> kinds, List<SourceText> stated, SourceText because) {
   /** Nothing is said. */
   public static final CareSource NONE = new CareSource(List.of(), List.of(), null);
 

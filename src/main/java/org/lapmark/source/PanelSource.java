@@ -79,8 +79,8 @@ public record PanelSource(
       }
     }
     for (NotchSource notch : notches) {
-      if (notch.place() instanceof NotchPlace.Drawn drawn && !keptNotches.contains(notch)) {
-        gone.add(Role.NOTCH.id(drawn.name().text()));
+      if (!keptNotches.contains(notch)) {
+        notch.place().drawn().ifPresent(name -> gone.add(Role.NOTCH.id(name.text())));
       }
     }
     return new PanelSource(
@@ -208,11 +208,43 @@ public record PanelSource(
   /** How the place of a notch is stated. */
   public sealed interface NotchPlace {
     /**
+     * Says how it is stated to somebody who treats each way on its own.
+     *
+     * @param reader who asks
+     * @param <R> what the reader makes of it
+     * @return what was made
+     */
+    <R> R read(NotchReader<R> reader);
+
+    /** What is stated of it beside its edge, to be pointed at; nothing where it is drawn. */
+    Optional<SourceText> stated();
+
+    /** The seam that it comes from, if it comes from one. */
+    default Optional<SourceText> seam() {
+      return Optional.empty();
+    }
+
+    /** Its name in the panel's drawing, if it is drawn. */
+    default Optional<SourceText> drawn() {
+      return Optional.empty();
+    }
+
+    /**
      * At one place.
      *
      * @param at a length from the edge's start, or a plain number from 0 to 1: a fraction of it
      */
-    record At(Formula at) implements NotchPlace {}
+    record At(Formula at) implements NotchPlace {
+      @Override
+      public <R> R read(NotchReader<R> reader) {
+        return reader.at(this);
+      }
+
+      @Override
+      public Optional<SourceText> stated() {
+        return Optional.of(at.text());
+      }
+    }
 
     /**
      * Every so often.
@@ -221,27 +253,99 @@ public record PanelSource(
      * @param centred whether one stands at the edge's middle and the others on both sides of it;
      *     otherwise the first stands one spacing from the edge's start
      */
-    record Every(Formula spacing, boolean centred) implements NotchPlace {}
+    record Every(Formula spacing, boolean centred) implements NotchPlace {
+      @Override
+      public <R> R read(NotchReader<R> reader) {
+        return reader.every(this);
+      }
+
+      @Override
+      public Optional<SourceText> stated() {
+        return Optional.of(spacing.text());
+      }
+    }
 
     /**
      * Where the edge's partners in a seam have notches, ends of their parts, or something caught.
      *
-     * @param seam the seam's name
+     * @param from the seam's name
      */
-    record FromSeam(SourceText seam) implements NotchPlace {}
+    record FromSeam(SourceText from) implements NotchPlace {
+      @Override
+      public <R> R read(NotchReader<R> reader) {
+        return reader.fromSeam(this);
+      }
+
+      @Override
+      public Optional<SourceText> stated() {
+        return seam();
+      }
+
+      @Override
+      public Optional<SourceText> seam() {
+        return Optional.of(from);
+      }
+    }
 
     /**
      * Where a notch of this name is drawn.
      *
      * @param name its name
      */
-    record Drawn(SourceText name) implements NotchPlace {}
+    record Drawn(SourceText name) implements NotchPlace {
+      @Override
+      public <R> R read(NotchReader<R> reader) {
+        return reader.drawn(this);
+      }
+
+      @Override
+      public Optional<SourceText> stated() {
+        return Optional.empty();
+      }
+
+      @Override
+      public Optional<SourceText> drawn() {
+        return Optional.of(name);
+      }
+    }
 
     /**
      * At the place of the edge that is nearest to a corner of the same panel.
      *
      * @param corner the corner's name
      */
-    record NearCorner(SourceText corner) implements NotchPlace {}
+    record NearCorner(SourceText corner) implements NotchPlace {
+      @Override
+      public <R> R read(NotchReader<R> reader) {
+        return reader.nearCorner(this);
+      }
+
+      @Override
+      public Optional<SourceText> stated() {
+        return Optional.of(corner);
+      }
+    }
+  }
+
+  /**
+   * What is made of each way to state a notch's place.
+   *
+   * @param <R> what is made
+   */
+  public interface NotchReader<R> {
+    /** Takes one place. */
+    R at(NotchPlace.At place);
+
+    /** Takes places every so often. */
+    R every(NotchPlace.Every place);
+
+    /** Takes what a seam's partners have. */
+    R fromSeam(NotchPlace.FromSeam place);
+
+    /** Takes a notch of the drawing. */
+    R drawn(NotchPlace.Drawn place);
+
+    /** Takes the place nearest to a corner. */
+    R nearCorner(NotchPlace.NearCorner place);
   }
 }

@@ -27,20 +27,77 @@ public sealed interface ShapeSource {
   Collection<String> corners();
 
   /** The corners between which edges may be stated; empty where that shows only later. */
-  Optional<Collection<String>> ends();
+  default Optional<Collection<String>> ends() {
+    return Optional.empty();
+  }
 
   /**
    * Its edges' names, as far as they are known without those that it is derived from.
    *
    * @param stated the edges that the panel states, which may go by other names
    */
-  Set<String> edges(List<EdgeSource> stated);
+  default Set<String> edges(List<EdgeSource> stated) {
+    return new TreeSet<>();
+  }
 
   /** Its chains' names, as far as they are known without those that it is derived from. */
-  Set<String> chains();
+  default Set<String> chains() {
+    return new TreeSet<>();
+  }
 
   /** How it is derived from another panel, if it is. */
-  Optional<DerivedSource> derivation();
+  default Optional<DerivedSource> derivation() {
+    return Optional.empty();
+  }
+
+  /** The drawing that it has in a size; nothing where it is stated or derived. */
+  default Optional<PanelDrawing> drawing(String size) {
+    return Optional.empty();
+  }
+
+  /** Whether it is a rectangle, which can be ruled onto cloth. */
+  default boolean isRectangle() {
+    return false;
+  }
+
+  /** Whether it is cut at 45 degrees to the grain. */
+  default boolean isOnBias() {
+    return false;
+  }
+
+  /**
+   * Says which kind it is to somebody who treats each in a way of its own.
+   *
+   * @param reader who asks
+   * @param <R> what the reader makes of it
+   * @return what was made
+   */
+  <R> R read(Reader<R> reader);
+
+  /**
+   * What is made of each kind of shape.
+   *
+   * @param <R> what is made
+   */
+  interface Reader<R> {
+    /** Takes a drawing. */
+    R drawn(Drawn drawn);
+
+    /** Takes a drawing for each size. */
+    R drawnBySize(DrawnBySize drawn);
+
+    /** Takes what is stated by numbers. */
+    R stated(Stated stated);
+
+    /** Takes a rectangle. */
+    R rectangle(Rectangle rectangle);
+
+    /** Takes a strip. */
+    R strip(Strip strip);
+
+    /** Takes what is derived from another panel. */
+    R derived(Derived derived);
+  }
 
   /** A shape without a drawing of its own. */
   sealed interface Undrawn extends ShapeSource {
@@ -93,6 +150,16 @@ public sealed interface ShapeSource {
     }
 
     @Override
+    public Optional<PanelDrawing> drawing(String size) {
+      return Optional.of(drawing);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.drawn(this);
+    }
+
+    @Override
     public ShapeSource without(Set<String> gone) {
       return new Drawn(drawing.without(gone), width, height, until, stretch);
     }
@@ -105,21 +172,6 @@ public sealed interface ShapeSource {
     @Override
     public Optional<Collection<String>> ends() {
       return Optional.of(corners());
-    }
-
-    @Override
-    public Set<String> edges(List<EdgeSource> stated) {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Set<String> chains() {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Optional<DerivedSource> derivation() {
-      return Optional.empty();
     }
   }
 
@@ -149,6 +201,16 @@ public sealed interface ShapeSource {
     }
 
     @Override
+    public Optional<PanelDrawing> drawing(String size) {
+      return Optional.ofNullable(bySize.get(size)).map(SizeDrawing::drawing);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.drawnBySize(this);
+    }
+
+    @Override
     public ShapeSource without(Set<String> gone) {
       Map<String, SizeDrawing> others = new LinkedHashMap<>();
       bySize.forEach(
@@ -168,21 +230,6 @@ public sealed interface ShapeSource {
     @Override
     public Optional<Collection<String>> ends() {
       return drawings().stream().findFirst().map(PanelDrawing::cornerNames);
-    }
-
-    @Override
-    public Set<String> edges(List<EdgeSource> stated) {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Set<String> chains() {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Optional<DerivedSource> derivation() {
-      return Optional.empty();
     }
   }
 
@@ -214,6 +261,11 @@ public sealed interface ShapeSource {
     }
 
     @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.stated(this);
+    }
+
+    @Override
     public Optional<Collection<String>> ends() {
       return Optional.of(corners());
     }
@@ -231,11 +283,6 @@ public sealed interface ShapeSource {
     @Override
     public Set<String> chains() {
       return new TreeSet<>(form.kind().chains());
-    }
-
-    @Override
-    public Optional<DerivedSource> derivation() {
-      return Optional.empty();
     }
   }
 
@@ -256,23 +303,18 @@ public sealed interface ShapeSource {
     }
 
     @Override
-    public Optional<Collection<String>> ends() {
-      return Optional.empty();
+    public boolean isRectangle() {
+      return true;
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.rectangle(this);
     }
 
     @Override
     public Set<String> edges(List<EdgeSource> stated) {
       return new TreeSet<>(EDGES);
-    }
-
-    @Override
-    public Set<String> chains() {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Optional<DerivedSource> derivation() {
-      return Optional.empty();
     }
   }
 
@@ -290,23 +332,23 @@ public sealed interface ShapeSource {
     }
 
     @Override
-    public Optional<Collection<String>> ends() {
-      return Optional.empty();
+    public boolean isRectangle() {
+      return true;
+    }
+
+    @Override
+    public boolean isOnBias() {
+      return bias;
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.strip(this);
     }
 
     @Override
     public Set<String> edges(List<EdgeSource> stated) {
       return new TreeSet<>(Rectangle.EDGES);
-    }
-
-    @Override
-    public Set<String> chains() {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Optional<DerivedSource> derivation() {
-      return Optional.empty();
     }
   }
 
@@ -322,23 +364,13 @@ public sealed interface ShapeSource {
     }
 
     @Override
-    public Optional<Collection<String>> ends() {
-      return Optional.empty();
-    }
-
-    @Override
-    public Set<String> edges(List<EdgeSource> stated) {
-      return new TreeSet<>();
-    }
-
-    @Override
-    public Set<String> chains() {
-      return new TreeSet<>();
-    }
-
-    @Override
     public Optional<DerivedSource> derivation() {
       return Optional.of(how);
+    }
+
+    @Override
+    public <R> R read(Reader<R> reader) {
+      return reader.derived(this);
     }
   }
 }

@@ -77,6 +77,16 @@ public record ThingSource(
   }
 
   /**
+   * The same through which something else goes.
+   *
+   * @param others what goes through it
+   * @return the thing
+   */
+  public ThingSource with(List<Passing> others) {
+    return new ThingSource(id, name, properties, texts, texture, form, care, others);
+  }
+
+  /**
    * Something that goes through a ring, a slide or an eyelet.
    *
    * @param text as written

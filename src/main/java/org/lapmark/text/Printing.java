@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.PrintedValue;
 import org.lapmark.measure.print.TemplateText;
@@ -45,7 +45,7 @@ public final class Printing {
       TemplateText text = new TemplateText(placeholder.formula().text(), List.of(placeholder));
       List<PrintedValue> all = new ArrayList<>();
       for (EvaluatedPattern pattern : patterns) {
-        Printed.of(text, pattern, form, findings)
+        PrintedText.of(text, pattern, form, findings)
             .ifPresent(one -> all.add((PrintedValue) one.parts().get(0)));
       }
       printed.put(value, Collections.unmodifiableList(all));

@@ -1,6 +1,5 @@
 package org.lapmark.cli;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
@@ -19,11 +18,6 @@ public final class Samples {
 
     Code(Severity severity) {
       this.severity = severity;
-    }
-
-    @Override
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     @Override

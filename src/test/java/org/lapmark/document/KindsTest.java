@@ -35,8 +35,8 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
-import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ThingKind;
 import org.lapmark.source.read.PatternReader;
 import org.lapmark.wording.Wording;
 import org.snakeyaml.engine.v2.api.Load;
@@ -54,7 +54,7 @@ class KindsTest {
   @TempDir Path home;
 
   /** A line of the table. */
-  record Row(Kind kind, List<String> hazards, String sounding, String near) {
+  record Row(ThingKind kind, List<String> hazards, String sounding, String near) {
     @Override
     public String toString() {
       return kind.id();
@@ -67,7 +67,7 @@ class KindsTest {
       if (!line.startsWith("#")) {
         String[] cells = line.split(" *\\| *", -1);
         List<String> hazards = cells[1].isEmpty() ? List.of() : List.of(cells[1].split(", "));
-        rows.add(new Row(Kind.of(cells[0]).orElseThrow(), hazards, cells[2], cells[3]));
+        rows.add(new Row(ThingKind.of(cells[0]).orElseThrow(), hazards, cells[2], cells[3]));
       }
     }
     return rows;
@@ -75,7 +75,7 @@ class KindsTest {
 
   @Test
   void theTableHasEveryKindOnce() throws IOException {
-    assertEquals(Arrays.asList(Kind.values()), rows().stream().map(Row::kind).toList());
+    assertEquals(Arrays.asList(ThingKind.values()), rows().stream().map(Row::kind).toList());
     for (Row row : rows()) {
       assertEquals(row.hazards().isEmpty(), row.sounding().isEmpty(), row.kind().id());
     }
@@ -84,7 +84,7 @@ class KindsTest {
   @ParameterizedTest
   @MethodSource("rows")
   void bringsItsCautionsAndNoOthers(Row row) throws IOException {
-    String section = row.kind().group() == Kind.Group.TOOL ? "tools" : "hardware";
+    String section = row.kind().group() == ThingKind.Group.TOOL ? "tools" : "hardware";
     String stated = "{name: thingamajig, kind: " + row.kind().id();
     String with = page(section, stated + "}");
     String without = page(section, stated + ", hazards: [], because: made of paper}");
@@ -105,11 +105,11 @@ class KindsTest {
     if (row.sounding().isEmpty()) {
       return;
     }
-    String section = row.kind().group() == Kind.Group.TOOL ? "tools" : "hardware";
+    String section = row.kind().group() == ThingKind.Group.TOOL ? "tools" : "hardware";
     Finding found = missing(section, row.sounding()).get(0);
     assertEquals(row.kind().id(), found.arguments().get("kind"));
     assertEquals(List.of(), missing(section, row.near()), row.near());
-    if (row.kind().group() == Kind.Group.TOOL) {
+    if (row.kind().group() == ThingKind.Group.TOOL) {
       assertEquals(List.of(), missing("hardware", row.sounding()), "a tool's word elsewhere");
     }
   }
@@ -153,7 +153,7 @@ class KindsTest {
   @Test
   void everyHazardOfAKindHasWordsInBothEnglishes() {
     Set<String> hazards = new TreeSet<>();
-    for (Kind kind : Kind.values()) {
+    for (ThingKind kind : ThingKind.values()) {
       hazards.addAll(kind.hazards());
     }
     for (Locale locale : List.of(Locale.UK, Locale.US)) {
@@ -177,7 +177,7 @@ class KindsTest {
       }
     }
     Map<String, Set<String>> known = new LinkedHashMap<>();
-    for (Kind kind : Kind.values()) {
+    for (ThingKind kind : ThingKind.values()) {
       known.put(kind.id(), new TreeSet<>(kind.hazards()));
     }
     assertEquals(known, listed);
@@ -194,7 +194,7 @@ class KindsTest {
     for (String table : List.of("material", "hardware", "tool")) {
       Map<?, ?> kind = (Map<?, ?>) at(schema, "$defs", table, "properties", "kind");
       Map<?, ?> one = (Map<?, ?>) ((List<?>) kind.get("anyOf")).get(0);
-      assertEquals(Kind.ids(), one.get("enum"), table);
+      assertEquals(ThingKind.ids(), one.get("enum"), table);
     }
   }
 

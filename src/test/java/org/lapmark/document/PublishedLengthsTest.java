@@ -16,7 +16,7 @@ import org.lapmark.document.companion.CompanionUnits;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.grade.Variants;
 import org.lapmark.measure.Variant;
 import org.lapmark.measure.print.PrintForm.Units;
@@ -58,7 +58,7 @@ class PublishedLengthsTest {
           StringBuilder text = new StringBuilder();
           for (TemplateText.Part part : TemplateText.parse(step.body(), new Findings()).parts()) {
             TemplateText one = new TemplateText(step.body(), List.of(part));
-            Printed.of(one, pattern, new Findings()).ifPresent(all -> text.append(all.text()));
+            PrintedText.of(one, pattern, new Findings()).ifPresent(all -> text.append(all.text()));
           }
           String where = folder + " " + variant + " " + units + " " + step.id().text();
           read += LengthsRead.held(where, text.toString());

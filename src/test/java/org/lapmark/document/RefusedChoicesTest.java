@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.document.book.InstructionsDocument;
 import org.lapmark.document.book.Plates;
 import org.lapmark.document.companion.Companion;
-import org.lapmark.document.manual.Chosen;
+import org.lapmark.document.manual.ChosenOption;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
@@ -73,7 +73,7 @@ class RefusedChoicesTest {
   @Test
   void oneChoiceOfSeveralIsNamedAndTheTextStays() throws IOException {
     PatternSource source = options();
-    Chosen.Line zip = line(source, Map.of("lined", "yes"), "S").get(0);
+    ChosenOption.Line zip = line(source, Map.of("lined", "yes"), "S").get(0);
     assertEquals("Closure: Zip", zip.line());
     assertEquals(List.of("All hold."), zip.text());
     assertEquals(
@@ -84,11 +84,11 @@ class RefusedChoicesTest {
   @Test
   void aReasonThatHoldsInSomeSizesIsLedByThem() throws IOException {
     PatternSource source = options();
-    List<Chosen.Line> lines = line(source, Map.of("lined", "no"), "S", "L");
+    List<ChosenOption.Line> lines = line(source, Map.of("lined", "no"), "S", "L");
     assertEquals("Lining: no", lines.get(1).line());
     assertEquals(List.of("L: Too stiff."), lines.get(1).reasons());
     assertEquals(List.of("It is warm."), lines.get(1).text(), "size S can have it");
-    Chosen.Line large = line(source, Map.of("lined", "no"), "L").get(1);
+    ChosenOption.Line large = line(source, Map.of("lined", "no"), "L").get(1);
     assertEquals(List.of("Too stiff."), large.reasons());
     assertEquals(List.of(), large.text());
   }
@@ -126,11 +126,11 @@ class RefusedChoicesTest {
     return read(home);
   }
 
-  private List<Chosen.Line> line(
+  private List<ChosenOption.Line> line(
       PatternSource source, Map<String, String> choices, String... sizes) {
     List<EvaluatedPattern> patterns = grade(source, choices, sizes);
     var wording = writer.wording(Locale.UK);
-    return Chosen.in(patterns, wording).stream()
+    return ChosenOption.in(patterns, wording).stream()
         .map(one -> one.printed(patterns, wording, source.masthead().form()))
         .toList();
   }

@@ -3,7 +3,6 @@ package org.lapmark.finding;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class FindingTextTest {
@@ -16,11 +15,6 @@ class FindingTextTest {
       }
     },
     NO_HINT;
-
-    @Override
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 
     @Override
     public Severity severity() {

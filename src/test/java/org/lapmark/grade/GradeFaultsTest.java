@@ -10,6 +10,7 @@ import org.lapmark.check.Rules;
 import org.lapmark.check.rule.CareWords;
 import org.lapmark.check.rule.DocumentLimits;
 import org.lapmark.check.rule.Evaluated;
+import org.lapmark.check.rule.PieceCode;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.code.GradeCode;
@@ -20,7 +21,10 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.derived.DerivedCode;
 import org.lapmark.source.mark.MarkCode;
 
-/** Panels have codes of their own, of which some show only in a pattern's variants. */
+/**
+ * What shows in a pattern's variants: panels have codes of their own, and so have the rules that
+ * look at what a variant comes to.
+ */
 class GradeFaultsTest extends LabelledFaults {
   private static final DocumentLimits REACH =
       new DocumentLimits(List.of(), List.of(), text -> List.of());
@@ -40,8 +44,10 @@ class GradeFaultsTest extends LabelledFaults {
   private static Stream<String> codes() {
     Stream<FindingCode> stated =
         Stream.<FindingCode[]>of(DerivedCode.values(), MarkCode.values()).flatMap(Arrays::stream);
-    return Stream.concat(
-            Arrays.stream(GradeCode.values()), stated.filter(code -> !READ.contains(code)))
+    return Stream.<FindingCode>concat(
+            Stream.<FindingCode[]>of(GradeCode.values(), PieceCode.values())
+                .flatMap(Arrays::stream),
+            stated.filter(code -> !READ.contains(code)))
         .map(FindingCode::id);
   }
 

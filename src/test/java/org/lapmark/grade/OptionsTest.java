@@ -156,7 +156,7 @@ class OptionsTest {
     TemplateText template =
         TemplateText.parse(
             SourceText.verbatim(new SourceFile("a.md", text), 0, text.length()), findings);
-    assertEquals("A zip, M, –", Printed.of(template, pattern, findings).orElseThrow().text());
+    assertEquals("A zip, M, –", PrintedText.of(template, pattern, findings).orElseThrow().text());
   }
 
   @Test
@@ -313,7 +313,8 @@ class OptionsTest {
     TemplateText template =
         TemplateText.parse(
             SourceText.verbatim(new SourceFile("a.md", text), 0, text.length()), findings);
-    assertEquals("Ein Reißverschluss", Printed.of(template, plain, findings).orElseThrow().text());
+    assertEquals(
+        "Ein Reißverschluss", PrintedText.of(template, plain, findings).orElseThrow().text());
     EvaluatedPattern flap = grade("S", Map.of("closure", "flap"));
     assertEquals("Tasche", flap.source().finished().get(1).label().source().text());
     assertTrue(flap.source().notes().get(0).body().text().contains("Sie hat eine Klappe."));

@@ -332,7 +332,8 @@ class RainHatTest {
     hat.source()
         .finished()
         .subList(0, 2)
-        .forEach(row -> printed.add(Printed.of(row.value(), hat, findings).orElseThrow().text()));
+        .forEach(
+            row -> printed.add(PrintedText.of(row.value(), hat, findings).orElseThrow().text()));
     assertEquals(List.of(), findings.sorted());
     assertEquals(List.of(american, british), printed);
   }

@@ -1,7 +1,6 @@
 package org.lapmark.measure;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,11 +20,6 @@ import org.lapmark.measure.Value.Truth;
 final class ExampleScope implements Scope {
   enum Code implements FindingCode {
     NOT_THERE;
-
-    @Override
-    public String id() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 
     @Override
     public Severity severity() {

@@ -196,7 +196,8 @@ class PanelTest {
     CornerPair rear = new CornerPair("bottom", "top");
     Map<String, List<String>> none = Map.of();
     refused(
-        PanelCode.CORNER_UNKNOWN, () -> cut(Map.of("rear", new CornerPair("bottom", "tip")), none));
+        PanelCode.EDGE_CORNER_UNKNOWN,
+        () -> cut(Map.of("rear", new CornerPair("bottom", "tip")), none));
     Map<String, CornerPair> twice = new LinkedHashMap<>();
     twice.put("rear", rear);
     twice.put("back", rear);
@@ -205,8 +206,8 @@ class PanelTest {
         PanelCode.EDGE_NAME_TAKEN,
         () -> cut(Map.of("rear", rear), Map.of("rear", List.of("rear"))));
     refused(PanelCode.EDGE_NAME_TAKEN, () -> cut(Map.of("top-front", rear), none));
-    refused(PanelCode.EDGE_UNKNOWN, () -> cut(Map.of(), Map.of("c", List.of("side"))));
-    refused(PanelCode.EDGE_UNKNOWN, () -> cut(Map.of(), Map.of("c", List.of("c"))));
+    refused(PanelCode.PANEL_EDGE_UNKNOWN, () -> cut(Map.of(), Map.of("c", List.of("side"))));
+    refused(PanelCode.PANEL_EDGE_UNKNOWN, () -> cut(Map.of(), Map.of("c", List.of("c"))));
     refused(
         PanelCode.CHAIN_BROKEN,
         () -> cut(Map.of(), Map.of("c", List.of("front-bottom", "top-front"))));
@@ -329,7 +330,7 @@ class PanelTest {
     assertThrows(
         IllegalArgumentException.class, () -> PieceShape.of(panel, Map.of("top-front", 10.0)));
     folded.put("bottom-top", -0.1);
-    refused(PanelCode.ALLOWANCE_NEGATIVE, () -> PieceShape.of(panel, folded));
+    refused(PanelCode.EDGE_ALLOWANCE_NEGATIVE, () -> PieceShape.of(panel, folded));
   }
 
   private static PieceShape onFold(double... coordinates) {
@@ -439,7 +440,7 @@ class PanelTest {
     assertEquals(1, piece(shape(new Mark.Notch("a-b", 0, 1), square), 10).notches().size());
     assertEquals(2, piece(shape(new Mark.Notch("a-b", 97.5, 2), square), 10).notches().size());
     refused(PanelCode.NOTCH_COUNT, () -> shape(new Mark.Notch("a-b", 50, 5), square));
-    refused(PanelCode.EDGE_UNKNOWN, () -> shape(new Mark.Notch("a-c", 50, 1), square));
+    refused(PanelCode.PANEL_EDGE_UNKNOWN, () -> shape(new Mark.Notch("a-c", 50, 1), square));
     double[] corner = {0, 0, 100, 0, 100, 50, 50, 50, 50, 100, 0, 100};
     refused(
         PanelCode.NOTCH_WITHOUT_CUTTING_LINE,

@@ -12,9 +12,9 @@ import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.source.CareSource;
-import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.PieceSource;
+import org.lapmark.source.ThingKind;
 import org.lapmark.source.ThingSource;
 
 /** Nothing that is tied or drawn goes round a child's neck. */
@@ -62,7 +62,7 @@ public final class ChildCheck {
   /** A kind says it; where none is stated, a hazard does, and then the name. */
   private boolean isTied(CareSource care, String name) {
     if (!care.kinds().isEmpty()) {
-      return care.kinds().stream().anyMatch(Kind::isTied);
+      return care.kinds().stream().anyMatch(ThingKind::isTied);
     }
     return care.nature().contains(CORDS) || words.list("child.tie.sought").in(name);
   }

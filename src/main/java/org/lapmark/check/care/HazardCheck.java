@@ -7,11 +7,11 @@ import org.lapmark.check.rule.PrintedTexts;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.source.CareSource;
-import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.ThingKind;
 
 /** Every hazard has a caution. */
 public final class HazardCheck {
@@ -38,7 +38,7 @@ public final class HazardCheck {
   private static void check(Position id, CareSource care, DocumentLimits reach, Findings findings) {
     care.stated().forEach(hazard -> check(hazard.position(), hazard.text(), reach, findings));
     // Templates of somebody's own may lack what a kind brings.
-    for (Kind kind : care.kinds()) {
+    for (ThingKind kind : care.kinds()) {
       kind.hazards().forEach(hazard -> check(id, hazard, reach, findings));
     }
   }
@@ -46,7 +46,7 @@ public final class HazardCheck {
   private static void check(
       Position position, String hazard, DocumentLimits reach, Findings findings) {
     if (!reach.hazards().contains(hazard)) {
-      String nearest = Nearest.of(hazard, reach.hazards()).orElse("");
+      String nearest = NearestWord.of(hazard, reach.hazards()).orElse("");
       findings.add(
           CheckCode.HAZARD_UNKNOWN,
           position,

@@ -15,7 +15,7 @@ import org.lapmark.figure.Layers;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.source.MakingSource.ToolSource;
 import org.lapmark.source.PieceSource;
 import org.lapmark.source.StepSource;
@@ -78,8 +78,8 @@ public final class IronCheck {
       return;
     }
     Optional<String> name =
-        Printed.of(thing.name(), pattern, new Findings())
-            .map(Printed::text)
+        PrintedText.of(thing.name(), pattern, new Findings())
+            .map(PrintedText::text)
             .map(text -> text.toLowerCase(Locale.ROOT));
     if (name.isPresent()
         && says(name.get(), reach.fusible())

@@ -21,9 +21,9 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.CareSource;
-import org.lapmark.source.Kind;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
+import org.lapmark.source.ThingKind;
 
 /** A step names the heat, the blade or the machine that its words call for. */
 public final class TaskCheck {
@@ -46,14 +46,14 @@ public final class TaskCheck {
     /** With a blade. */
     CUT("blades"),
     /** With a blade, or with a clip that holds. */
-    CLIP("blades", Kind.CLIPS),
+    CLIP("blades", ThingKind.CLIPS),
     /** With a machine, or with a needle. */
-    SEW("machine", Kind.NEEDLE);
+    SEW("machine", ThingKind.NEEDLE);
 
     private final String hazard;
-    private final List<Kind> instead;
+    private final List<ThingKind> instead;
 
-    Task(String hazard, Kind... instead) {
+    Task(String hazard, ThingKind... instead) {
       this.hazard = hazard;
       this.instead = List.of(instead);
     }
@@ -83,8 +83,8 @@ public final class TaskCheck {
     Set<Task> tasks = new LinkedHashSet<>();
     Set<String> hazards = new LinkedHashSet<>(care.nature());
     if (!care.isSaid()) {
-      for (Kind kind : Kind.values()) {
-        if ((tool || kind.group() == Kind.Group.PART) && words.sounds(kind, text)) {
+      for (ThingKind kind : ThingKind.values()) {
+        if ((tool || kind.group() == ThingKind.Group.PART) && words.sounds(kind, text)) {
           hazards.addAll(kind.hazards());
         }
       }
@@ -130,7 +130,7 @@ public final class TaskCheck {
 
   private boolean isMachine(CareSource care, TemplateText name) {
     return care.nature().contains(Task.SEW.hazard)
-        || !care.isSaid() && words.sounds(Kind.MACHINE, name.source().text());
+        || !care.isSaid() && words.sounds(ThingKind.MACHINE, name.source().text());
   }
 
   private void check(StepSource step, Task task) {

@@ -7,7 +7,7 @@ import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.key.Ref;
@@ -27,7 +27,7 @@ public final class ToolCheck {
     source.steps().forEach(step -> step.uses().stream().map(SourceText::text).forEach(used::add));
     List<String> tools = source.making().tools().stream().map(tool -> tool.id().text()).toList();
     // A mistyped name is reported where it stands; the tool that was meant is used.
-    List.copyOf(used).forEach(name -> Nearest.of(name, tools).ifPresent(used::add));
+    List.copyOf(used).forEach(name -> NearestWord.of(name, tools).ifPresent(used::add));
     source
         .making()
         .tools()

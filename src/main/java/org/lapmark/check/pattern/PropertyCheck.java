@@ -10,7 +10,7 @@ import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Traits;
+import org.lapmark.grade.YesNoProperty;
 import org.lapmark.lay.LayCode;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
@@ -93,7 +93,7 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
 
   /** Formulas have no words for yes and no; as a property they stand alone. */
   private void truth(String thing, String property, Formula formula) {
-    if (Traits.isStated(formula)) {
+    if (YesNoProperty.isStated(formula)) {
       return;
     }
     value(formula)

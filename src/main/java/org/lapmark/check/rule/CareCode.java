@@ -1,6 +1,5 @@
 package org.lapmark.check.rule;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -31,11 +30,6 @@ public enum CareCode implements FindingCode {
 
   CareCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

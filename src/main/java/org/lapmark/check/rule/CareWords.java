@@ -4,7 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.lapmark.source.Kind;
+import org.lapmark.source.ThingKind;
 import org.lapmark.wording.Wording;
 
 /**
@@ -51,19 +51,19 @@ public final class CareWords {
   }
 
   /** Whether a name sounds like a kind. */
-  public boolean sounds(Kind kind, String name) {
+  public boolean sounds(ThingKind kind, String name) {
     return ofKind(kind).in(name);
   }
 
   /** What a kind is called. */
-  public Phrases ofKind(Kind kind) {
+  public Phrases ofKind(ThingKind kind) {
     return list(KIND + kind.id() + SOUGHT);
   }
 
   /** The first hazardous kind that a name sounds like. */
-  public Optional<Kind> soundsLike(String name, boolean tool) {
-    for (Kind kind : Kind.values()) {
-      if ((tool || kind.group() == Kind.Group.PART)
+  public Optional<ThingKind> soundsLike(String name, boolean tool) {
+    for (ThingKind kind : ThingKind.values()) {
+      if ((tool || kind.group() == ThingKind.Group.PART)
           && !kind.hazards().isEmpty()
           && sounds(kind, name)) {
         return Optional.of(kind);

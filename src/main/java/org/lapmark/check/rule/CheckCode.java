@@ -1,6 +1,5 @@
 package org.lapmark.check.rule;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -67,11 +66,6 @@ public enum CheckCode implements FindingCode {
 
   CheckCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

@@ -3,6 +3,7 @@ package org.lapmark.check.rule;
 import java.util.List;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.grade.scope.StatementsByName;
 import org.lapmark.source.PatternSource;
 import org.lapmark.text.Steps;
 import org.lapmark.text.Targets;
@@ -13,6 +14,7 @@ public final class Evaluated {
   private final EvaluatedPattern pattern;
   private final DocumentLimits reach;
   private final CareWords sought;
+  private final StatementsByName statements;
   private Steps steps;
 
   /**
@@ -26,6 +28,7 @@ public final class Evaluated {
     this.pattern = pattern;
     this.reach = reach;
     this.sought = sought;
+    this.statements = new StatementsByName(pattern.source());
   }
 
   public EvaluatedPattern pattern() {
@@ -34,6 +37,16 @@ public final class Evaluated {
 
   public PatternSource source() {
     return pattern.source();
+  }
+
+  /** What the variant states, by name. */
+  public StatementsByName statements() {
+    return statements;
+  }
+
+  /** The variant's size, which findings name. */
+  public String size() {
+    return pattern.variant().size();
   }
 
   public DocumentLimits reach() {

@@ -9,7 +9,7 @@ import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Value;
@@ -37,7 +37,7 @@ final class Negatives {
                     .forEach(value -> finished.add(value.formula().text().position())));
   }
 
-  void text(Printed text) {
+  void text(PrintedText text) {
     for (Object part : text.parts()) {
       if (part instanceof PrintedValue value) {
         value(value);

@@ -7,7 +7,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.PrintForm.Units;
@@ -56,8 +56,8 @@ record ShownLength(
     TemplateText alone = new TemplateText(text.source(), List.of(placeholder));
     PrintForm form = pattern.source().masthead().form();
     Findings told = new Findings(); // What can't be printed is reported where texts are read.
-    Optional<Printed> first = Printed.of(alone, pattern, form.with(Units.METRIC), told);
-    Optional<Printed> second = Printed.of(alone, pattern, form.with(Units.INCHES), told);
+    Optional<PrintedText> first = PrintedText.of(alone, pattern, form.with(Units.METRIC), told);
+    Optional<PrintedText> second = PrintedText.of(alone, pattern, form.with(Units.INCHES), told);
     return first.isEmpty() || second.isEmpty()
         ? Optional.empty()
         : Optional.of(

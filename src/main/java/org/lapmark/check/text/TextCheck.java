@@ -7,9 +7,9 @@ import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.NoteSource;
@@ -44,7 +44,7 @@ public final class TextCheck {
     PatternSource source = pattern.source();
     Negatives negatives = new Negatives(pattern, findings);
     for (TemplateText text : AuthorTexts.of(source)) {
-      Printed.of(text, pattern, findings).ifPresent(negatives::text);
+      PrintedText.of(text, pattern, findings).ifPresent(negatives::text);
     }
     Steps steps = evaluated.steps(findings);
     Targets all = evaluated.targets().withSteps(steps.all().stream().map(Steps.Step::id).toList());
@@ -70,7 +70,7 @@ public final class TextCheck {
     for (Block.Art art : manuscript.art()) {
       ArtSource source = outside.art().get(art.path());
       if (source == null || source instanceof ArtSource.Unshown) {
-        String nearest = Nearest.of(art.path(), outside.paths()).orElse("");
+        String nearest = NearestWord.of(art.path(), outside.paths()).orElse("");
         findings.add(
             CheckCode.ART_MISSING,
             art.position(),

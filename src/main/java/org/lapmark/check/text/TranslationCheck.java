@@ -8,7 +8,7 @@ import org.lapmark.check.rule.CheckCode;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.Written;
 import org.lapmark.finding.Findings;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.print.TemplateText;
@@ -68,7 +68,7 @@ public final class TranslationCheck {
         outdated(
             text.from().position(),
             "text",
-            Nearest.of(text.from().text(), originals.keySet()).orElse(""),
+            NearestWord.of(text.from().text(), originals.keySet()).orElse(""),
             "");
         continue;
       }

@@ -34,6 +34,22 @@ public final class Json {
   }
 
   /**
+   * A report as JSON: what writes it, and what is said of each pattern.
+   *
+   * @param format the number of the report's format
+   */
+  public static String report(Object format, List<Object> patterns) {
+    return text(
+        object(
+            "format",
+            format,
+            "program",
+            object("name", "Lapmark", "version", Version.text()),
+            "patterns",
+            patterns));
+  }
+
+  /**
    * A JSON string on one line.
    *
    * @param plain which of the visible characters stand as they are; the others are escaped

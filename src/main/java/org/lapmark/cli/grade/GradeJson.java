@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Millimetres;
-import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.GradeReport;
 import org.lapmark.grade.GradeReport.PanelGrades;
@@ -57,14 +56,7 @@ public final class GradeJson {
                   .map(one -> one.panels().stream().map(GradeJson::panel).toList())
                   .orElse(null)));
     }
-    return Json.text(
-        Json.object(
-            "format",
-            FORMAT,
-            "program",
-            Json.object("name", "Lapmark", "version", Version.text()),
-            "patterns",
-            patterns));
+    return Json.report(FORMAT, patterns);
   }
 
   private static Object panel(PanelGrades panel) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.lapmark.cli.console.Json;
-import org.lapmark.cli.console.Version;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Position;
@@ -65,14 +64,7 @@ public final class JsonReport {
               "findings",
               findings));
     }
-    return Json.text(
-        Json.object(
-            "format",
-            FORMAT,
-            "program",
-            Json.object("name", "Lapmark", "version", Version.text()),
-            "patterns",
-            patterns));
+    return Json.report(FORMAT, patterns);
   }
 
   private static Map<String, Object> finding(

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.cli.console.Json;
 import org.lapmark.cli.console.Millimetres;
-import org.lapmark.cli.console.Version;
 import org.lapmark.cli.report.FolderReport;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.publish.EvaluatedFolder;
@@ -71,14 +70,7 @@ public final class WalkJson {
               "variants",
               variants));
     }
-    return Json.text(
-        Json.object(
-            "format",
-            FORMAT,
-            "program",
-            Json.object("name", "Lapmark", "version", Version.text()),
-            "patterns",
-            patterns));
+    return Json.report(FORMAT, patterns);
   }
 
   private static Object seam(WalkedSeam seam) {

@@ -15,7 +15,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.memory.Memory;
 import org.lapmark.source.outside.ArtPart;
@@ -132,7 +132,7 @@ public final class ArtDrawer {
         List<Path> paths = drawn.paths().stream().map(path -> path.transformed(map)).toList();
         items.add(new Item.Inked(paths, scaled(drawn.ink(), scale)));
       } else if (part instanceof ArtPart.Words words) {
-        Printed.of(words.text(), pattern, form, findings)
+        PrintedText.of(words.text(), pattern, form, findings)
             .ifPresent(
                 text -> {
                   Item.Words set = lettering(words, text.text(), map, scale);

@@ -13,8 +13,8 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.AgeWords;
-import org.lapmark.document.manual.Chosen;
-import org.lapmark.document.manual.Computed;
+import org.lapmark.document.manual.ChosenOption;
+import org.lapmark.document.manual.ComputedValues;
 import org.lapmark.document.manual.ThingDetails;
 import org.lapmark.document.section.BeginPage;
 import org.lapmark.grade.EvaluatedPattern;
@@ -59,7 +59,7 @@ final class CompanionLists {
 
   private List<Map<String, Object>> before() {
     List<Map<String, Object>> facts = new ArrayList<>();
-    for (Chosen chosen : Chosen.in(sizes.patterns(), wording)) {
+    for (ChosenOption chosen : ChosenOption.in(sizes.patterns(), wording)) {
       Markup choice = new Markup();
       choice.text(
           UCharacter.toTitleCase(
@@ -69,7 +69,7 @@ final class CompanionLists {
               UCharacter.TITLECASE_NO_LOWERCASE));
       String known = chosen.text() == null ? "" : ". " + sizes.html(chosen.text());
       StringBuilder reasons = new StringBuilder();
-      for (Chosen.Refused refused : chosen.refused()) {
+      for (ChosenOption.Refused refused : chosen.refused()) {
         SizedText reason = sizes.sized((pattern, form) -> refused.in(pattern, form).orElse(null));
         reasons.append(reasons.length() + known.length() == 0 ? ". " : " ");
         reasons.append(sizes.html(reason));
@@ -254,7 +254,7 @@ final class CompanionLists {
             new ThingDetails(pattern, form, wording)
                 .purchase(thing)
                 .map(new LayWords(wording, form)::amount)
-                .orElseGet(() -> Computed.printed(formula, pattern, form)));
+                .orElseGet(() -> ComputedValues.printed(formula, pattern, form)));
   }
 
   /** What there is to tell in some size, each once, as markup. */
@@ -274,7 +274,7 @@ final class CompanionLists {
   private SizedText stitch(Formula length) {
     return sizes.sized(
         (pattern, form) ->
-            new Computed(pattern, form)
+            new ComputedValues(pattern, form)
                 .amount(length, Dimension.LENGTH)
                 .map(amount -> BeginPage.stitchLength(amount, wording))
                 .orElse(null));

@@ -11,7 +11,7 @@ import org.lapmark.document.manual.Hazards;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.PrintedValue;
@@ -108,7 +108,7 @@ final class CompanionSizes {
   SizedText sized(TemplateText text) {
     return sized(
         (pattern, form) ->
-            Printed.of(text, pattern, form, findings).map(Printed::text).orElse(null));
+            PrintedText.of(text, pattern, form, findings).map(PrintedText::text).orElse(null));
   }
 
   /** As markup within a line; empty for no text. */

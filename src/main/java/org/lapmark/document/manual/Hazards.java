@@ -11,7 +11,7 @@ import java.util.Set;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.CareSource;
@@ -159,7 +159,7 @@ public final class Hazards {
     if (load == null) {
       return Optional.of(say(hazard, TEXT, NO_LIMIT));
     }
-    return Printed.of(load, pattern, inForm, findings)
+    return PrintedText.of(load, pattern, inForm, findings)
         .map(limit -> say(hazard, TEXT, limit.text()));
   }
 
@@ -176,7 +176,7 @@ public final class Hazards {
     List<List<Object>> bySize = new ArrayList<>();
     for (EvaluatedPattern pattern : patterns) {
       names.add(pattern.variant().size());
-      Printed.of(load, pattern, form, new Findings())
+      PrintedText.of(load, pattern, form, new Findings())
           .ifPresent(printed -> bySize.add(printed.parts()));
     }
     return bySize.size() < names.size()

@@ -14,7 +14,7 @@ import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
@@ -136,7 +136,7 @@ public final class ManualMaker {
       return Optional.empty();
     }
     Optional<Drawing> drawn = coverArt.draw(stated.path(), pattern, form, findings);
-    Optional<Printed> words = Printed.of(stated.alternative(), pattern, form, findings);
+    Optional<PrintedText> words = PrintedText.of(stated.alternative(), pattern, form, findings);
     return drawn.isPresent() && words.isPresent()
         ? Optional.of(new Figure(drawn.get(), words.get().text(), ""))
         : Optional.empty();

@@ -31,12 +31,12 @@ public final class ThingDetails {
   private static final double WORTH_MENTIONING = 2;
 
   private final EvaluatedPattern pattern;
-  private final Computed computed;
+  private final ComputedValues computed;
   private final Wording wording;
 
   public ThingDetails(EvaluatedPattern pattern, PrintForm form, Wording wording) {
     this.pattern = pattern;
-    this.computed = new Computed(pattern, form);
+    this.computed = new ComputedValues(pattern, form);
     this.wording = wording;
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.manual.AgeWords;
-import org.lapmark.document.manual.Chosen;
+import org.lapmark.document.manual.ChosenOption;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.SizeWords;
@@ -21,7 +21,8 @@ final class BeforeSection implements Section {
    * @param choices what is chosen in a document with options
    * @param key the key of sides and materials
    */
-  record Values(BeginPage.Begin begin, List<Chosen.Line> choices, Optional<Pictures.Picture> key) {}
+  record Values(
+      BeginPage.Begin begin, List<ChosenOption.Line> choices, Optional<Pictures.Picture> key) {}
 
   @Override
   public String id() {
@@ -42,7 +43,7 @@ final class BeforeSection implements Section {
             .sizes()
             .map(BeforeSection::begin)
             .orElseGet(() -> new BeginPage(manual, wording).build(setting.hazards())),
-        Chosen.in(manual.sizes(), wording).stream()
+        ChosenOption.in(manual.sizes(), wording).stream()
             .map(one -> one.printed(manual.sizes(), wording, manual.form()))
             .toList(),
         manual

@@ -7,11 +7,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.lapmark.document.manual.AgeWords;
-import org.lapmark.document.manual.Computed;
+import org.lapmark.document.manual.ComputedValues;
 import org.lapmark.document.manual.Hazards;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.print.TemplateText;
@@ -69,12 +69,12 @@ public final class BeginPage {
 
   private final Manual manual;
   private final Wording wording;
-  private final Computed computed;
+  private final ComputedValues computed;
 
   BeginPage(Manual manual, Wording wording) {
     this.manual = manual;
     this.wording = wording;
-    this.computed = new Computed(manual.pattern(), manual.form());
+    this.computed = new ComputedValues(manual.pattern(), manual.form());
   }
 
   Begin build(Hazards hazards) {
@@ -98,8 +98,8 @@ public final class BeginPage {
   private List<Object> printed(TemplateText text) {
     return text == null
         ? List.of()
-        : Printed.of(text, manual.pattern(), manual.form(), new Findings())
-            .map(Printed::parts)
+        : PrintedText.of(text, manual.pattern(), manual.form(), new Findings())
+            .map(PrintedText::parts)
             .orElse(List.of());
   }
 

@@ -3,11 +3,11 @@ package org.lapmark.document.section;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.lapmark.document.manual.Computed;
+import org.lapmark.document.manual.ComputedValues;
 import org.lapmark.document.manual.Manual;
 import org.lapmark.document.manual.ThingDetails;
 import org.lapmark.finding.Findings;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.lay.ClothPlan;
 import org.lapmark.lay.ClothWidth;
 import org.lapmark.lay.LayWords;
@@ -42,13 +42,13 @@ public final class ShoppingPage {
       List<Object> substitute) {}
 
   private final Manual manual;
-  private final Computed computed;
+  private final ComputedValues computed;
   private final LayWords layWords;
   private final ThingDetails details;
 
   public ShoppingPage(Manual manual, Wording wording) {
     this.manual = manual;
-    this.computed = new Computed(manual.pattern(), manual.form());
+    this.computed = new ComputedValues(manual.pattern(), manual.form());
     this.layWords = new LayWords(wording, manual.form());
     this.details = new ThingDetails(manual.pattern(), manual.form(), wording);
   }
@@ -86,8 +86,8 @@ public final class ShoppingPage {
 
   private Part part(ThingSource thing) {
     return new Part(
-        Printed.of(thing.name(), manual.pattern(), manual.form(), new Findings())
-            .map(Printed::text)
+        PrintedText.of(thing.name(), manual.pattern(), manual.form(), new Findings())
+            .map(PrintedText::text)
             .orElse(thing.id().text()),
         List.copyOf(details.part(thing).values()),
         quantity(thing),
@@ -106,8 +106,8 @@ public final class ShoppingPage {
   private List<Object> printed(TemplateText text) {
     return text == null
         ? List.of()
-        : Printed.of(text, manual.pattern(), manual.form(), new Findings())
-            .map(Printed::parts)
+        : PrintedText.of(text, manual.pattern(), manual.form(), new Findings())
+            .map(PrintedText::parts)
             .orElse(List.of());
   }
 }

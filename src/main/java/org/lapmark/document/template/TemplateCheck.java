@@ -12,8 +12,8 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.finding.Position;
-import org.lapmark.finding.Unseen;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.folder.TextFile;
 import org.lapmark.source.folder.UnseenCharacters;
@@ -124,7 +124,9 @@ public final class TemplateCheck {
     }
     word.value()
         .codePoints()
-        .filter(point -> Unseen.of(point).isPresent() && position.lineText().indexOf(point) < 0)
+        .filter(
+            point ->
+                InvisibleCharacters.of(point).isPresent() && position.lineText().indexOf(point) < 0)
         .findFirst()
         .ifPresent(point -> findings.add(UnseenCharacters.finding(point, position, 0)));
     Set<String> used;

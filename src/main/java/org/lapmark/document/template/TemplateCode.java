@@ -1,6 +1,5 @@
 package org.lapmark.document.template;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -34,11 +33,6 @@ public enum TemplateCode implements FindingCode {
   MARKUP_BROKEN,
   /** Pages can't be set as their style sheet says. */
   PAGES_UNSET;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

@@ -1,7 +1,6 @@
 package org.lapmark.figure.read;
 
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -123,11 +122,6 @@ public enum FigureCode implements FindingCode {
   FIGURE_LABEL_TOO_LONG,
   /** No arrangement of the labels keeps them apart. */
   FIGURE_CROWDED;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

@@ -12,7 +12,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.source.folder.Limits;
@@ -49,7 +49,7 @@ public final class Keys {
     for (YamlNode.Entry entry : block.entries()) {
       String key = entry.key().text().text();
       if (!known.contains(key)) {
-        Optional<String> near = Nearest.of(key, known);
+        Optional<String> near = NearestWord.of(key, known);
         near.ifPresent(one -> meant.putIfAbsent(one, entry.value()));
         findings()
             .add(

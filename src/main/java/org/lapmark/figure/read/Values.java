@@ -2,7 +2,7 @@ package org.lapmark.figure.read;
 
 import java.util.List;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
@@ -88,7 +88,7 @@ public final class Values {
         "name",
         what.substring(what.indexOf('/') + 1),
         "near",
-        Nearest.of(word, known).orElse("none"),
+        NearestWord.of(word, known).orElse("none"),
         "known",
         Known.listed(known));
   }

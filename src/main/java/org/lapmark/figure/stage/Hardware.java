@@ -11,7 +11,7 @@ import org.lapmark.figure.symbol.Symbol;
 import org.lapmark.figure.symbol.Symbols;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.ThingSource;
@@ -94,7 +94,7 @@ public record Hardware(Staging staging, SourceText named, ThingSource thing, For
         "name",
         "part",
         "near",
-        Nearest.of(stated.text(), known).orElse("none"),
+        NearestWord.of(stated.text(), known).orElse("none"),
         "known",
         Known.listed(known));
   }

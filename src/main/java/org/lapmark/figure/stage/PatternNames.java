@@ -11,7 +11,7 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
@@ -242,7 +242,7 @@ public record PatternNames(EvaluatedPattern pattern) {
         "name",
         name,
         "near",
-        Nearest.of(name, known).orElse("none"),
+        NearestWord.of(name, known).orElse("none"),
         "known",
         Known.listed(known));
   }
@@ -267,7 +267,7 @@ public record PatternNames(EvaluatedPattern pattern) {
         "name",
         word.text(),
         "near",
-        Nearest.of(word.text(), known).orElse("none"),
+        NearestWord.of(word.text(), known).orElse("none"),
         "known",
         Known.listed(known));
   }

@@ -1,7 +1,6 @@
 package org.lapmark.grade.code;
 
 import java.util.List;
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -45,8 +44,6 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BOW,
   /** A line that begins or ends beyond its edge. */
   STYLE_LINE_BEYOND_EDGE,
-  /** A mounted lining has another allowance than the main cloth that it is sewn with. */
-  LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
   /** What is stated of an edge and is replaced, on all of it, by what a longer edge states. */
   ALLOWANCE_REPLACED,
   /** A dart or a pleat in an edge on a fold. */
@@ -67,14 +64,10 @@ public enum GradeCode implements FindingCode {
   CUT_REVERSED,
   /** A notch beyond its edge. */
   NOTCH_BEYOND_EDGE,
-  /** The sides of a seam don't have the lengths they should. */
-  SEAM_LENGTHS_DIFFER,
   /** A tolerance below zero. */
   SEAM_TOLERANCE_NEGATIVE,
   /** A panel where one of its edges is to be named. */
   SEAM_PANEL_ALONE,
-  /** A layer that is basted to a side doesn't have its length. */
-  SEAM_LAYERS_DIFFER,
   /** A part of an edge that doesn't lie on it. */
   SEAM_PART_OFF_EDGE,
   /** A ring that starts beyond its side. */
@@ -87,14 +80,6 @@ public enum GradeCode implements FindingCode {
   SEAM_TAB_UNPLACED,
   /** Something is caught in a seam elsewhere than its attachment says. */
   SEAM_TAB_ELSEWHERE(Severity.WARNING),
-  /** Notches that nearly meet, and don't. */
-  SEAM_NOTCHES_APART(Severity.WARNING),
-  /** A notch that has no partner where every notch must have one. */
-  SEAM_NOTCH_ALONE(Severity.WARNING),
-  /** Edges sewn to each other have different allowances. */
-  SEAM_ALLOWANCES_DIFFER(Severity.WARNING),
-  /** The edge over two joined pieces doesn't go straight on. */
-  SEAM_CORNER_NOT_TRUE(Severity.WARNING),
   /** Notches are to come from a seam that the edge isn't part of. */
   NOTCH_EDGE_NOT_IN_SEAM,
   /** A slash line that is to end beyond an edge. */
@@ -129,38 +114,16 @@ public enum GradeCode implements FindingCode {
   SOLVE_TOLERANCE,
   /** No value between the bounds makes the condition true. */
   SOLVE_NO_SOLUTION,
-  /** Notches that can't be told apart. */
-  NOTCHES_CLOSE(Severity.WARNING),
-  /** Buttonholes with no cloth between them. */
-  BUTTONHOLES_CLOSE(Severity.WARNING),
   /** A number of marks in a row that isn't one. */
   MARK_COUNT,
-  /** A match point that nothing lies on. */
-  MATCH_POINT_ALONE(Severity.WARNING),
-  /** Left and right copies that can be sewn to each other's partners. */
-  SEAM_SIDES_SWAPPED(Severity.WARNING),
   /** Several values make the condition true. */
   SOLVE_SEVERAL(Severity.WARNING),
   /** A piece that is to do without paper and can't. */
   PIECE_NEEDS_PAPER(Severity.WARNING),
   /** A ruled piece with more marks than notches, which are told by measurements. */
   PIECE_RULED_WITH_MARKS(Severity.NOTE),
-  /** Pieces cut in pairs all the same way round, though each differs from its mirror image. */
-  PAIR_NOT_MIRRORED(Severity.WARNING),
-  /** A corner for which the side that has to be clipped has no notch. */
-  SEAM_CORNER_WITHOUT_NOTCH(Severity.NOTE),
-  /** A zip that is longer than what it is sewn into. */
-  ZIP_TOO_LONG(Severity.WARNING),
-  /** Something is wider or thicker than what it is to pass through. */
-  HARDWARE_TOO_NARROW(Severity.WARNING),
-  /** What passes through something can't be compared with it. */
-  PASSING_UNKNOWN(Severity.WARNING),
   /** A drawing scaled by one of its measures, and in proportion by the other. */
   SCALED_IN_PROPORTION(Severity.NOTE),
-  /** A drawn panel without grainline, cut from cloth that has a grain. */
-  GRAINLINE_MISSING(Severity.WARNING),
-  /** A grainline that leaves its panel. */
-  GRAINLINE_OUTSIDE(Severity.WARNING),
   /** How wide something shows is asked, and nothing says so. */
   TRIM_WIDTH_UNKNOWN,
   /** The edges on the two sides of a trim don't have one length. */
@@ -171,8 +134,6 @@ public enum GradeCode implements FindingCode {
   TRIM_LENGTH_DIFFERS,
   /** A length of a trim that can't be below zero, and is. */
   TRIM_LENGTH_NEGATIVE,
-  /** A trim that is to show wider than its tape is. */
-  TRIM_SHOWS_TOO_WIDE,
   /** A trim that is sewn twice to what is there once. */
   TRIM_ALONG_AGAIN(Severity.WARNING),
   /** Stitches that don't go through what they are to hold. */
@@ -194,11 +155,6 @@ public enum GradeCode implements FindingCode {
 
   GradeCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

@@ -3,9 +3,6 @@ package org.lapmark.grade.panel;
 import java.util.Optional;
 import org.lapmark.finding.Position;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.ShapeSource.Drawn;
-import org.lapmark.source.ShapeSource.DrawnBySize;
-import org.lapmark.source.ShapeSource.SizeDrawing;
 import org.lapmark.source.drawing.PanelDrawing;
 
 /** Where something that is drawn stands in the drawing of a panel. */
@@ -14,12 +11,7 @@ public final class DrawnPlaces {
 
   /** The drawing that a panel has in a size; nothing where it is stated or derived. */
   public static Optional<PanelDrawing> drawing(PanelSource source, String size) {
-    if (source.shape() instanceof Drawn drawn) {
-      return Optional.of(drawn.drawing());
-    }
-    return source.shape() instanceof DrawnBySize bySize
-        ? Optional.ofNullable(bySize.bySize().get(size)).map(SizeDrawing::drawing)
-        : Optional.empty();
+    return Optional.ofNullable(source.shape()).flatMap(shape -> shape.drawing(size));
   }
 
   /**

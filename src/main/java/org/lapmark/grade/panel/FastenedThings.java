@@ -190,29 +190,29 @@ public final class FastenedThings {
    *
    * @throws FindingException when the variant has no such thing or panel
    */
-  public Extent extent(AttachmentSource attachment) {
+  public AttachedSize extent(AttachmentSource attachment) {
     graph.note(new Fact.Stated(attachment.ref()));
-    Extent own = attachment.thing() == null ? ofPiece(attachment) : ofThing(attachment);
-    return new Extent(
+    AttachedSize own = attachment.thing() == null ? ofPiece(attachment) : ofThing(attachment);
+    return new AttachedSize(
         attachment.width() == null ? own.width() : scope.positiveLength(attachment.width()),
         attachment.length() == null ? own.length() : scope.positiveLength(attachment.length()));
   }
 
-  private Extent ofThing(AttachmentSource attachment) {
+  private AttachedSize ofThing(AttachmentSource attachment) {
     ThingSource thing = thing(attachment.thing());
     Formula length = thing.properties().get("length");
     if (length != null) {
       graph.note(new Fact.Property(thing.ref(), "length"));
     }
-    return new Extent(width(thing).orElse(0), length == null ? 0 : scope.length(length));
+    return new AttachedSize(width(thing).orElse(0), length == null ? 0 : scope.length(length));
   }
 
-  private Extent ofPiece(AttachmentSource attachment) {
+  private AttachedSize ofPiece(AttachmentSource attachment) {
     PieceSource piece = piece(attachment.piece().text()).orElseThrow(DemandGraph.Unavailable::new);
     Panel panel = shapes.shape(piece.panel());
     if (attachment.end() == null) {
       Box box = panel.outline().bounds();
-      return new Extent(box.width(), box.height());
+      return new AttachedSize(box.width(), box.height());
     }
     Path end = PatternScope.edge(panel, attachment.end());
     Point inward = end.end().minus(end.start()).unit().quarterTurn();
@@ -220,6 +220,6 @@ public final class FastenedThings {
     for (Edge edge : panel.edges()) {
       far = Math.max(far, edge.path().start().minus(end.start()).dot(inward));
     }
-    return new Extent(end.length(), far);
+    return new AttachedSize(end.length(), far);
   }
 }

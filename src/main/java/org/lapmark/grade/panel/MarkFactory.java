@@ -17,7 +17,6 @@ import org.lapmark.panel.Panel;
 import org.lapmark.panel.PanelCode;
 import org.lapmark.panel.PanelException;
 import org.lapmark.source.PanelSource;
-import org.lapmark.source.PanelSource.NotchPlace;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.drawing.DrawnMark;
 import org.lapmark.source.drawing.DrawnPanel;
@@ -104,7 +103,7 @@ final class MarkFactory {
 
   private NotchSet set(PanelSource source, String name) {
     for (NotchSource notch : source.notches()) {
-      if (notch.place() instanceof NotchPlace.Drawn drawn && drawn.name().text().equals(name)) {
+      if (notch.place().drawn().filter(drawn -> drawn.text().equals(name)).isPresent()) {
         return set(scope, source.name().text(), notch);
       }
     }

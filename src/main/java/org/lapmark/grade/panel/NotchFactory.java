@@ -19,7 +19,7 @@ import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.grade.piece.Corners;
+import org.lapmark.grade.piece.CornerAngle;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.panel.ClosedLine;
 import org.lapmark.panel.Edge;
@@ -78,30 +78,59 @@ final class NotchFactory {
    * @throws FindingException when they can't be placed
    */
   List<Mark.Notch> notches(Panel panel, NotchSource source) {
-    NotchPlace place = source.place();
-    List<Mark.Notch> notches = new ArrayList<>();
-    if (place instanceof NotchPlace.Drawn) {
-      // It is a mark of the drawing.
-      return notches;
+    if (source.place().drawn().isPresent()) {
+      return List.of(); // It is a mark of the drawing.
     }
     ClosedLine line = PatternScope.closed(panel, source.edge());
     NotchSet set = MarkFactory.set(scope, panel.name(), source);
-    if (place instanceof NotchPlace.At at) {
-      notches.add(at(panel, source, line, at, set));
-    } else if (place instanceof NotchPlace.Every every) {
-      for (double along : every(source, line.length(), every)) {
-        notches.add(onEdge(panel, source.edge().text(), along, set));
-      }
-    } else if (place instanceof NotchPlace.NearCorner near) {
-      Path drawn = PatternScope.edge(panel, source.edge());
-      double along = drawn.nearestLength(PatternScope.corner(panel, near.corner()));
-      notches.add(onDrawn(panel, source.edge().text(), along, set));
-    } else if (place instanceof NotchPlace.FromSeam from) {
-      seams
-          .apply(from.seam())
-          .ifPresent(seam -> notches.addAll(fromSeam(panel, source, from, seam)));
+    return source.place().read(new Placing(panel, source, line, set));
+  }
+
+  /** The notches of one statement, by how their place is stated. */
+  private final class Placing implements PanelSource.NotchReader<List<Mark.Notch>> {
+    private final Panel panel;
+    private final NotchSource source;
+    private final ClosedLine line;
+    private final NotchSet set;
+
+    Placing(Panel panel, NotchSource source, ClosedLine line, NotchSet set) {
+      this.panel = panel;
+      this.source = source;
+      this.line = line;
+      this.set = set;
     }
-    return notches;
+
+    @Override
+    public List<Mark.Notch> at(NotchPlace.At place) {
+      return List.of(NotchFactory.this.at(panel, source, line, place, set));
+    }
+
+    @Override
+    public List<Mark.Notch> every(NotchPlace.Every place) {
+      return NotchFactory.this.every(source, line.length(), place).stream()
+          .map(along -> onEdge(panel, source.edge().text(), along, set))
+          .toList();
+    }
+
+    @Override
+    public List<Mark.Notch> fromSeam(NotchPlace.FromSeam place) {
+      return seams
+          .apply(place.from())
+          .map(seam -> NotchFactory.this.fromSeam(panel, source, place, seam))
+          .orElse(List.of());
+    }
+
+    @Override
+    public List<Mark.Notch> drawn(NotchPlace.Drawn place) {
+      return List.of();
+    }
+
+    @Override
+    public List<Mark.Notch> nearCorner(NotchPlace.NearCorner place) {
+      Path drawn = PatternScope.edge(panel, source.edge());
+      double along = drawn.nearestLength(PatternScope.corner(panel, place.corner()));
+      return List.of(onDrawn(panel, source.edge().text(), along, set));
+    }
   }
 
   private Mark.Notch at(
@@ -198,7 +227,7 @@ final class NotchFactory {
       throw new FindingException(
           Finding.of(
               GradeCode.NOTCH_EDGE_NOT_IN_SEAM,
-              from.seam().position(),
+              from.from().position(),
               "edge",
               source.edge().text(),
               "seam",
@@ -240,7 +269,7 @@ final class NotchFactory {
       throw new FindingException(
           Finding.of(
               GradeCode.NOTCHES_TOO_MANY,
-              from.seam().position(),
+              from.from().position(),
               "from",
               "seam",
               "spacing",
@@ -327,7 +356,7 @@ final class NotchFactory {
     if (atStart || atEnd) {
       int next = atStart ? index : (index + 1) % ring.size();
       Edge before = ring.get((next + ring.size() - 1) % ring.size());
-      if (Math.abs(180 - Corners.innerAngle(before, ring.get(next))) > PLAIN_CORNER) {
+      if (Math.abs(180 - CornerAngle.innerAngle(before, ring.get(next))) > PLAIN_CORNER) {
         return Optional.empty();
       }
       notch = new Mark.Notch(ring.get(next).name(), 0, 1);
@@ -344,22 +373,11 @@ final class NotchFactory {
 
   /** Where it is stated how far along its line a notch stands, or from which seam it comes. */
   static Position place(NotchSource source) {
-    if (source.place() instanceof NotchPlace.At at) {
-      return at.at().text().position();
-    }
-    if (source.place() instanceof NotchPlace.Every every) {
-      return every.spacing().text().position();
-    }
-    if (source.place() instanceof NotchPlace.NearCorner near) {
-      return near.corner().position();
-    }
-    return source.place() instanceof NotchPlace.FromSeam from
-        ? from.seam().position()
-        : source.edge().position();
+    return source.place().stated().orElse(source.edge()).position();
   }
 
   /** Whether a statement asks the partners of a seam. */
   static boolean isFromSeam(PanelSource.NotchSource notch) {
-    return notch.place() instanceof NotchPlace.FromSeam;
+    return notch.place().seam().isPresent();
   }
 }

@@ -33,13 +33,14 @@ import org.lapmark.panel.PanelException;
 import org.lapmark.panel.derivation.Naming;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.ShapeSource;
+import org.lapmark.source.ShapeSource.Derived;
 import org.lapmark.source.ShapeSource.Drawn;
 import org.lapmark.source.ShapeSource.DrawnBySize;
 import org.lapmark.source.ShapeSource.Rectangle;
-import org.lapmark.source.ShapeSource.SizeDrawing;
 import org.lapmark.source.ShapeSource.Stated;
 import org.lapmark.source.ShapeSource.Strip;
 import org.lapmark.source.drawing.DrawnPanel;
+import org.lapmark.source.drawing.PanelDrawing;
 import org.lapmark.source.drawing.Role;
 import org.lapmark.source.mark.MarkKinds;
 import org.lapmark.source.mark.MarkSource;
@@ -75,17 +76,11 @@ public final class PanelFactory {
       Function<SourceText, Panel> originals,
       Consumer<DerivedPanels.Notice> notices) {
     try {
-      Panel panel;
-      if (source.shape() instanceof ShapeSource.Derived derived) {
-        panel =
-            new DerivedPanels(new ValuesInScope(scope), originals, notices)
-                .build(source.name(), derived.how());
-        panel = Naming.named(panel, edges(source), chains(source));
-      } else {
-        panel = shape(source.name().text(), source);
+      Panel panel = shape(source, originals, notices);
+      if (source.derivation().isEmpty()) {
         longWay(panel, source);
       }
-      if (!isDrawn(source)) {
+      if (source.shape().drawings().isEmpty()) {
         panel = slashes.opened(panel, source, Map.of());
       }
       if (source.stackOn() != null) {
@@ -143,14 +138,14 @@ public final class PanelFactory {
     Object edge = problem.arguments().get("edge");
     Object chain = problem.arguments().get("chain");
     return switch ((PanelCode) problem.code()) {
-      case CORNER_UNKNOWN ->
+      case EDGE_CORNER_UNKNOWN ->
           source.edges().stream()
               .flatMap(one -> Stream.of(one.from(), one.to()))
               .filter(name -> name.text().equals(corner))
               .findFirst()
               .map(SourceText::position)
               .orElse(source.name().position());
-      case EDGE_UNKNOWN ->
+      case PANEL_EDGE_UNKNOWN ->
           source.chains().stream()
               .flatMap(one -> one.edges().stream())
               .filter(name -> name.text().equals(edge))
@@ -197,10 +192,6 @@ public final class PanelFactory {
     return drawn.orElse(stated.map(MarkSource::name).orElse(source.name()).position());
   }
 
-  private static boolean isDrawn(PanelSource source) {
-    return source.shape() instanceof Drawn || source.shape() instanceof DrawnBySize;
-  }
-
   /** Gives a panel's problem its place in the source and the size in which it shows. */
   public FindingException inVariant(PanelException problem, SourceText place) {
     return inVariant(problem, place.position());
@@ -213,41 +204,80 @@ public final class PanelFactory {
     return new FindingException(new Finding(problem.code(), place, arguments));
   }
 
-  private Panel shape(String name, PanelSource source) {
+  private Panel shape(
+      PanelSource source,
+      Function<SourceText, Panel> originals,
+      Consumer<DerivedPanels.Notice> notices) {
     if (source.shape() == null) {
       throw new DemandGraph.Unavailable();
     }
-    if (source.shape() instanceof Rectangle rectangle) {
-      Panel panel =
-          PanelBuilder.rectangle(
-              name,
-              scope.positiveLength(rectangle.width()),
-              scope.positiveLength(rectangle.height()),
-              false);
-      return Naming.named(panel, Map.of(), chains(source));
+    return source.shape().read(new Shaping(source.name().text(), source, originals, notices));
+  }
+
+  /** What a panel becomes by how its shape is stated, before it is slashed. */
+  private final class Shaping implements ShapeSource.Reader<Panel> {
+    private final String name;
+    private final PanelSource source;
+    private final Function<SourceText, Panel> originals;
+    private final Consumer<DerivedPanels.Notice> notices;
+
+    Shaping(
+        String name,
+        PanelSource source,
+        Function<SourceText, Panel> originals,
+        Consumer<DerivedPanels.Notice> notices) {
+      this.name = name;
+      this.source = source;
+      this.originals = originals;
+      this.notices = notices;
     }
-    if (source.shape() instanceof Strip strip) {
-      Panel panel =
-          PanelBuilder.rectangle(
-              name,
-              scope.positiveLength(strip.width()),
-              scope.positiveLength(strip.length()),
-              strip.bias());
-      return Naming.named(panel, Map.of(), chains(source));
+
+    @Override
+    public Panel drawn(Drawn drawn) {
+      return PanelFactory.this.drawn(name, source, drawn);
     }
-    if (source.shape() instanceof Stated stated) {
+
+    @Override
+    public Panel drawnBySize(DrawnBySize bySize) {
+      PanelDrawing drawing =
+          bySize
+              .drawing(variant.size())
+              .filter(one -> !one.isComputed())
+              .orElseThrow(DemandGraph.Unavailable::new);
+      return drawn(new Drawn(drawing));
+    }
+
+    @Override
+    public Panel stated(Stated stated) {
       return new StatedPanels(scope, variant)
           .shape(stated)
           .panel(name, edges(source), chains(source));
     }
-    if (source.shape() instanceof DrawnBySize bySize) {
-      SizeDrawing drawing = bySize.bySize().get(variant.size());
-      if (drawing == null || drawing.drawing().isComputed()) {
-        throw new DemandGraph.Unavailable();
-      }
-      return drawn(name, source, new Drawn(drawing.drawing()));
+
+    @Override
+    public Panel rectangle(Rectangle rectangle) {
+      return rectangle(rectangle.width(), rectangle.height(), false);
     }
-    return drawn(name, source, (Drawn) source.shape());
+
+    @Override
+    public Panel strip(Strip strip) {
+      return rectangle(strip.width(), strip.length(), strip.bias());
+    }
+
+    private Panel rectangle(Formula width, Formula height, boolean bias) {
+      Panel panel =
+          PanelBuilder.rectangle(
+              name, scope.positiveLength(width), scope.positiveLength(height), bias);
+      return Naming.named(panel, Map.of(), chains(source));
+    }
+
+    @Override
+    public Panel derived(Derived derived) {
+      Panel panel =
+          new DerivedPanels(new ValuesInScope(scope), originals, notices)
+              .build(source.name(), derived.how());
+      return Naming.named(panel, edges(source), chains(source));
+    }
   }
 
   private static Map<String, CornerPair> edges(PanelSource source) {
@@ -307,15 +337,18 @@ public final class PanelFactory {
 
   private double number(Formula formula) {
     Value value = formula.evaluate(scope);
-    if (value instanceof Value.Quantity quantity && quantity.dimension() != Dimension.AREA) {
-      return quantity.amount();
-    }
-    if (value instanceof Value.NominalPair pair) {
-      return pair.metric();
-    }
-    throw new FindingException(
-        Finding.of(
-            GradeCode.NOT_A_NUMBER, formula.text().position(), "kind", PatternScope.kind(value)));
+    return value
+        .quantity()
+        .filter(quantity -> quantity.dimension() != Dimension.AREA)
+        .map(Value.Quantity::amount)
+        .orElseThrow(
+            () ->
+                new FindingException(
+                    Finding.of(
+                        GradeCode.NOT_A_NUMBER,
+                        formula.text().position(),
+                        "kind",
+                        PatternScope.kind(value))));
   }
 
   private Affine scaling(Drawn drawn, Box bounds) {

@@ -21,7 +21,6 @@ import org.lapmark.panel.PanelCode;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PanelSource.NotchSource;
 import org.lapmark.source.SeamSource;
-import org.lapmark.source.ShapeSource;
 import org.lapmark.source.key.Ref;
 
 /** The panels of one variant with all their marks, each made once. */
@@ -39,7 +38,6 @@ public final class PanelMarks {
   private final PanelShapes shapes;
   private final NotchFactory notches;
   private final Findings findings;
-  private final String size;
 
   PanelMarks(
       StatementsByName statements,
@@ -56,7 +54,6 @@ public final class PanelMarks {
     this.factory = factory;
     this.shapes = shapes;
     this.findings = findings;
-    this.size = scope.size();
     this.notches =
         new NotchFactory(
             scope,
@@ -148,7 +145,6 @@ public final class PanelMarks {
     Panel panel = new Panel(shape.name(), shape.edges(), shape.chains(), marks);
     if (fromSeams) {
       tell(panel, taken);
-      new MarksApart(size, findings).check(panel, source);
     }
     return panel;
   }
@@ -179,7 +175,7 @@ public final class PanelMarks {
   /** The marks of a panel's drawing, or those that it takes from the panels it is derived from. */
   private MarksTaken taken(Panel shape, boolean fromSeams) {
     PanelSource source = statements.panel(shape.name());
-    if (!(source.shape() instanceof ShapeSource.Derived)) {
+    if (source.derivation().isEmpty()) {
       return new MarksTaken(shape.marks(), List.of());
     }
     return graph.demand(

@@ -111,7 +111,7 @@ public final class PanelShapes implements GeometryFunction.Shapes {
       }
     }
     for (PanelSource.NotchSource notch : source.notches()) {
-      if (notch.place() instanceof PanelSource.NotchPlace.Drawn) {
+      if (notch.place().drawn().isPresent()) {
         graph.note(new Fact.Stated(notch.ref()));
       }
     }

@@ -1,10 +1,10 @@
 package org.lapmark.grade.scope;
 
+import java.util.OptionalDouble;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Rounded;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 
@@ -17,10 +17,8 @@ final class MarkCount {
 
   public static int of(Formula formula, PatternScope scope) {
     Value value = formula.evaluate(scope);
-    boolean number =
-        value instanceof Value.Quantity quantity
-            && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT);
-    double amount = number ? ((Value.Quantity) value).amount() : 0;
+    OptionalDouble number = value.number();
+    double amount = number.orElse(0);
     long whole = Math.round(amount);
     if (Math.abs(amount - whole) > 1e-9 || whole < 1 || whole > MOST) {
       throw new FindingException(
@@ -28,7 +26,7 @@ final class MarkCount {
               GradeCode.MARK_COUNT,
               formula.text().position(),
               "value",
-              number ? Rounded.hundredth(amount) : PatternScope.kind(value),
+              number.isPresent() ? Rounded.hundredth(amount) : PatternScope.kind(value),
               "limit",
               MOST,
               "size",

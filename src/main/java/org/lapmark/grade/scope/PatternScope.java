@@ -4,12 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
@@ -132,7 +133,7 @@ public final class PatternScope implements Scope {
   public static FindingException fault(
       GradeCode code, Position position, String word, Set<String> known, Object... arguments) {
     List<Object> all = new ArrayList<>(List.of(arguments));
-    all.addAll(List.of("nearest", Nearest.of(word, known).orElse("none")));
+    all.addAll(List.of("nearest", NearestWord.of(word, known).orElse("none")));
     all.addAll(List.of("known", Known.listed(known)));
     return new FindingException(Finding.of(code, position, all.toArray()));
   }
@@ -181,11 +182,9 @@ public final class PatternScope implements Scope {
   /** The same, for whoever states a limit of its own. */
   public double anyLength(Formula formula) {
     Value value = formula.evaluate(this);
-    if (value instanceof Value.NominalPair pair) {
-      return pair.metric();
-    }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return quantity.amount();
+    OptionalDouble length = value.amount(Dimension.LENGTH);
+    if (length.isPresent()) {
+      return length.getAsDouble();
     }
     throw notA(Dimension.LENGTH, formula, value)
         .orElseGet(
@@ -245,10 +244,8 @@ public final class PatternScope implements Scope {
   /** A length, or a plain number as a share of a whole; in millimetres. */
   public double along(Formula formula, double whole) {
     Value value = formula.evaluate(this);
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN) {
-      return quantity.amount() * whole;
-    }
-    return length(formula);
+    OptionalDouble share = value.amount(Dimension.PLAIN);
+    return share.isPresent() ? share.getAsDouble() * whole : length(formula);
   }
 
   /**
@@ -268,7 +265,7 @@ public final class PatternScope implements Scope {
    * that parted it from its unit.
    */
   public Optional<FindingException> notA(Dimension needed, Formula formula, Value value) {
-    if (!(value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN)) {
+    if (value.amount(Dimension.PLAIN).isEmpty()) {
       return Optional.empty();
     }
     SourceText text = formula.text();

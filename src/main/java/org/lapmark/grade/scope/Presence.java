@@ -167,6 +167,14 @@ public final class Presence {
         kept(panel.marks(), mark -> mark.ref(panel.ref())));
   }
 
+  /** Hardware with what of the variant goes through it. */
+  private ThingSource of(ThingSource hardware) {
+    return hardware.with(
+        hardware.passes().stream()
+            .filter(passing -> stands(Ref.of(Ref.Kind.THING, passing.text().text())))
+            .toList());
+  }
+
   /**
    * The source as it stands in the variant.
    *
@@ -181,7 +189,7 @@ public final class Presence {
         source.masthead(),
         source.sizes(),
         kept(source.materials(), ThingSource::ref),
-        kept(source.hardware(), ThingSource::ref),
+        kept(source.hardware(), ThingSource::ref).stream().map(this::of).toList(),
         kept(source.measures(), MeasureSource::ref),
         source.finished().stream().filter(row -> row.when() == null || stands(row.when())).toList(),
         kept(source.panels(), PanelSource::ref).stream().map(this::of).toList(),

@@ -87,7 +87,7 @@ final class Solving {
     Quantity tolerance = stated == null ? null : stated.quantity(scope);
     double allowed = tolerance == null ? Double.NaN : tolerance.amount();
     // The kind of the condition's sides is known once they have a value; until then any will do.
-    Root root = root(from, to, tolerance == null ? TOLERANCE : allowed);
+    RootSearch root = root(from, to, tolerance == null ? TOLERANCE : allowed);
     if (!root.anywhere()) {
       findings.addAll(firstProblems);
       throw new DemandGraph.Unavailable();
@@ -128,8 +128,8 @@ final class Solving {
     return new Quantity(root.at(), dimension);
   }
 
-  private Root root(Quantity from, Quantity to, double tolerance) {
-    return Root.of(this::imbalance, from.amount(), to.amount(), tolerance);
+  private RootSearch root(Quantity from, Quantity to, double tolerance) {
+    return RootSearch.of(this::imbalance, from.amount(), to.amount(), tolerance);
   }
 
   /** How far the condition is from true at a value; NaN where it can't be computed. */

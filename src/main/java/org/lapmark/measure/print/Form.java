@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.MeasureCode;
 import org.lapmark.measure.Rounding;
@@ -92,7 +92,7 @@ record Form(Style style, Unit unit, double step, int denominator, Rounding round
   }
 
   private static FindingException unknown(SourceText written, String form) {
-    String nearest = WORDS.contains(form) ? "" : Nearest.of(form, WORDS).orElse("");
+    String nearest = WORDS.contains(form) ? "" : NearestWord.of(form, WORDS).orElse("");
     return new FindingException(
         Finding.of(
             MeasureCode.PLACEHOLDER_UNKNOWN_FORM,

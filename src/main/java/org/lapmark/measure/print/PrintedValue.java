@@ -1,5 +1,7 @@
 package org.lapmark.measure.print;
 
+import java.util.List;
+import java.util.stream.Collectors;
 import org.lapmark.finding.Position;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Variant;
@@ -14,4 +16,16 @@ import org.lapmark.measure.Variant;
  * @param position where the expression stands
  */
 public record PrintedValue(
-    String expression, Variant variant, Value exact, String text, Position position) {}
+    String expression, Variant variant, Value exact, String text, Position position) {
+  /**
+   * What readers see of a text with its values.
+   *
+   * @param runs strings and printed values in order
+   * @return one string
+   */
+  public static String text(List<?> runs) {
+    return runs.stream()
+        .map(run -> run instanceof PrintedValue value ? value.text() : run.toString())
+        .collect(Collectors.joining());
+  }
+}

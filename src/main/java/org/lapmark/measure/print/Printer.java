@@ -11,7 +11,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.Fractions;
 import org.lapmark.measure.MeasureCode;
 import org.lapmark.measure.Rounding;
-import org.lapmark.measure.Steps;
+import org.lapmark.measure.StepRounding;
 import org.lapmark.measure.Unit;
 import org.lapmark.measure.Value;
 import org.lapmark.measure.Value.NominalPair;
@@ -256,7 +256,7 @@ final class Printer implements Value.Reader<String> {
 
   /** Whether a step moves a length by more than may be. */
   private boolean moves(double length, double step) {
-    double rounded = Steps.count(length, step, rounding) * step;
+    double rounded = StepRounding.count(length, step, rounding) * step;
     return Math.abs(rounded - length) > MOST_MOVED * Math.abs(length) + NOISE;
   }
 
@@ -305,7 +305,7 @@ final class Printer implements Value.Reader<String> {
             .map(
                 parts -> {
                   double step = Unit.IN.size() / parts;
-                  return Steps.count(length, step, rounding) * step;
+                  return StepRounding.count(length, step, rounding) * step;
                 })
         : Optional.empty();
   }
@@ -313,7 +313,7 @@ final class Printer implements Value.Reader<String> {
   /** A length as it comes out in metric, in millimetres. */
   double metric(double length) {
     double step = step(length);
-    return Steps.count(length, step, rounding) * step;
+    return StepRounding.count(length, step, rounding) * step;
   }
 
   /**
@@ -355,7 +355,7 @@ final class Printer implements Value.Reader<String> {
     if (Math.abs(amount) < NOISE) {
       return 0;
     }
-    double count = Steps.count(amount, step, rounding);
+    double count = StepRounding.count(amount, step, rounding);
     if (formula == null) {
       return count;
     }

@@ -35,7 +35,7 @@ public final class Contour {
       }
       double least = Math.min(allowance.start(), allowance.end());
       if (!(least >= 0)) {
-        throw PanelCode.ALLOWANCE_NEGATIVE.exception(
+        throw PanelCode.EDGE_ALLOWANCE_NEGATIVE.exception(
             "panel", panel.name(), "edge", edge.name(), "allowance", least);
       }
       any |= allowance.widest() > 0;

@@ -157,7 +157,7 @@ final class Notches {
   }
 
   private static PanelException unknown(Panel panel, Mark.Notch notch) {
-    return PanelCode.EDGE_UNKNOWN.exception(
+    return PanelCode.PANEL_EDGE_UNKNOWN.exception(
         "panel",
         panel.name(),
         "edge",

@@ -27,7 +27,8 @@ final class GrainRoom {
     Inside inside = new Inside(Path.polyline(outline.flattened(CHORD)), 0);
     Line own = inside.longest(grain.from(), grain.to()).orElse(null);
     double length = grain.from().distance(grain.to());
-    if (own != null && own.length() >= length - 2 * Clip.MARGIN || isAlong(outline, grain)) {
+    if (own != null && own.length() >= length - 2 * ClippedMarks.MARGIN
+        || isAlong(outline, grain)) {
       return grain;
     }
     if (own != null && own.length() >= Math.min(SHORT_GRAIN, length / 2)) {
@@ -54,9 +55,9 @@ final class GrainRoom {
 
   /** Whether a grainline lies on the outline, as one on a fold does. */
   private static boolean isAlong(Path outline, Mark.Grainline grain) {
-    return outline.distance(grain.from()) <= Clip.MARGIN
-        && outline.distance(grain.to()) <= Clip.MARGIN
-        && outline.distance(grain.from().towards(grain.to(), 0.5)) <= Clip.MARGIN;
+    return outline.distance(grain.from()) <= ClippedMarks.MARGIN
+        && outline.distance(grain.to()) <= ClippedMarks.MARGIN
+        && outline.distance(grain.from().towards(grain.to(), 0.5)) <= ClippedMarks.MARGIN;
   }
 
   private static Mark.Grainline between(Line line, double margin) {

@@ -27,7 +27,7 @@ final class MarksBeside implements Mark.Placing<List<Mark>> {
   private final Map<String, Double> moves;
   private final Beside.Marks which;
   private final Consumer<PanelException> notices;
-  private final Clip clip;
+  private final ClippedMarks clip;
   private final double farthest;
   private int left;
   private int followed;
@@ -52,7 +52,7 @@ final class MarksBeside implements Mark.Placing<List<Mark>> {
     this.moves = moves;
     this.which = which;
     this.notices = notices;
-    this.clip = new Clip(Ring.outline(edges));
+    this.clip = new ClippedMarks(Ring.outline(edges));
     this.farthest = moves.values().stream().mapToDouble(Double::doubleValue).max().orElse(0);
   }
 

@@ -20,7 +20,7 @@ final class MarksOnPart implements Mark.Placing<List<Mark>> {
   private final List<Edge> edges;
   private final String cut;
   private final Consumer<PanelException> notices;
-  private final Clip clip;
+  private final ClippedMarks clip;
   private final FollowingNotches notches;
   private final FollowingIntakes intakes;
 
@@ -29,7 +29,7 @@ final class MarksOnPart implements Mark.Placing<List<Mark>> {
     this.edges = edges;
     this.cut = cut;
     this.notices = notices;
-    this.clip = new Clip(Ring.outline(edges));
+    this.clip = new ClippedMarks(Ring.outline(edges));
     this.notches = new FollowingNotches(panel.name(), edges);
     this.intakes = new FollowingIntakes(edges, 0);
   }
@@ -55,7 +55,7 @@ final class MarksOnPart implements Mark.Placing<List<Mark>> {
   public List<Mark> notch(Mark.Notch notch) {
     Path old = Ring.edge(panel, notch.edge()).path();
     Point foot = old.atLength(notch.at());
-    FollowingNotches.Moved moved = notches.moved(notch, old, foot, Clip.MARGIN);
+    FollowingNotches.Moved moved = notches.moved(notch, old, foot, ClippedMarks.MARGIN);
     if (moved.cutThrough()) {
       notices.accept(LeftOut.of(panel, notch, false).at(foot));
     }
@@ -78,7 +78,7 @@ final class MarksOnPart implements Mark.Placing<List<Mark>> {
       Point foot = old.atLength(at);
       for (Edge edge : edges) {
         if (FollowingIntakes.isFrom(edge, intake.edge())
-            && edge.path().distance(foot) <= Clip.MARGIN) {
+            && edge.path().distance(foot) <= ClippedMarks.MARGIN) {
           return true;
         }
       }

@@ -98,7 +98,7 @@ public final class Naming {
   private int corner(String edge, String corner) {
     int at = corners.indexOf(corner);
     if (at < 0) {
-      throw PanelCode.CORNER_UNKNOWN.exception(
+      throw PanelCode.EDGE_CORNER_UNKNOWN.exception(
           "panel", panel.name(), "edge", edge, "corner", corner, "corners", Known.listed(corners));
     }
     return at;
@@ -118,7 +118,7 @@ public final class Naming {
       for (String edge : inner) {
         int at = names.indexOf(edge);
         if (at < 0) {
-          throw PanelCode.EDGE_UNKNOWN.exception(
+          throw PanelCode.PANEL_EDGE_UNKNOWN.exception(
               "panel", panel.name(), "edge", edge, "user", "chain", "edges", Known.listed(names));
         }
         boolean follows =

@@ -5,14 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Affine;
 import org.lapmark.packing.Arrangement;
-import org.lapmark.packing.Guesthouse;
-import org.lapmark.packing.Hosted;
+import org.lapmark.packing.GuestPlaces;
 import org.lapmark.packing.Island;
 import org.lapmark.packing.Packer;
 import org.lapmark.packing.Placement;
 import org.lapmark.packing.RollPacker;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.Shape;
+import org.lapmark.packing.ShapesWithGuest;
 import org.lapmark.packing.TileGrid;
 import org.lapmark.print.paper.Filling;
 import org.locationtech.jts.geom.Polygon;
@@ -47,7 +47,7 @@ public record Arranging(
   @Override
   public Result pages() {
     if (pins.get(0).isEmpty() && shapes.size() > 1) {
-      Optional<Hosted> hosted =
+      Optional<ShapesWithGuest> hosted =
           Packer.host(
               shapes.subList(1, shapes.size()),
               grid,
@@ -124,7 +124,7 @@ public record Arranging(
     if (!islands.isEmpty()) {
       return whole(Packer.pack(shapes, grid, search, pins, islands));
     }
-    Guesthouse guesthouse =
+    GuestPlaces guesthouse =
         (guest, others, all) -> {
           if (guest == 0) {
             return inside.find(TestSquare.SIDE, others.stream().map(Optional::of).toList(), all);

@@ -11,7 +11,6 @@ import org.lapmark.print.join.CheckLines;
 import org.lapmark.print.join.JoinLines;
 import org.lapmark.print.join.JoinNotes;
 import org.lapmark.print.join.SplitMarks;
-import org.lapmark.print.line.Moved;
 import org.lapmark.print.paper.Paper;
 import org.lapmark.print.sheet.DraftSheet;
 import org.lapmark.print.sheet.DraftTile;
@@ -54,7 +53,7 @@ public final class TilePainter {
             paper.window().minX() - cell.window().minX(),
             paper.window().minY() - cell.window().minY());
     List<Item> page = new ArrayList<>(new TileFrame(sheet).on(draft, paper.window()));
-    draft.items().forEach(item -> page.add(Moved.by(map, item)));
+    draft.items().forEach(item -> page.add(item.transformed(map)));
     page.addAll(new TileCaption(sheet).on(draft));
     return new Tile(
         cell.code(),

@@ -8,7 +8,7 @@ import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.source.PatternSource;
@@ -57,7 +57,7 @@ public record ChosenPieces(SortedSet<Integer> numbers) {
   private static RefusedException unknown(
       String folder, PatternSource source, String word, List<String> known) {
     String near =
-        Nearest.of(folded(word), known)
+        NearestWord.of(folded(word), known)
             .map(
                 name ->
                     source.pieces().stream()

@@ -1,6 +1,5 @@
 package org.lapmark.source.derived;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -12,11 +11,6 @@ public enum DerivedCode implements FindingCode {
   CONSTRUCTION_WRONG,
   /** A panel that is to be smaller or larger than another by less than nothing. */
   INSET_NEGATIVE;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

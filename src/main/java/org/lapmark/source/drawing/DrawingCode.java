@@ -1,6 +1,5 @@
 package org.lapmark.source.drawing;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -73,11 +72,6 @@ public enum DrawingCode implements FindingCode {
 
   DrawingCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
@@ -36,7 +36,7 @@ public final class Drawings {
           files.alike(FOLDER, ".svg").stream()
               .map(file -> file.substring(FOLDER.length()))
               .toList();
-      Nearest.of(name.text(), drawn).ifPresent(near -> used.add(FOLDER + near));
+      NearestWord.of(name.text(), drawn).ifPresent(near -> used.add(FOLDER + near));
       return null;
     }
     used.add(path);

@@ -25,7 +25,10 @@ import org.lapmark.source.key.KeyCode;
  * @param extent of what its percentages are shares
  */
 record DrawnPart(
-    String kind, Map<String, AttributeText> attributes, List<Placing> placings, Extent extent) {
+    String kind,
+    Map<String, AttributeText> attributes,
+    List<Placing> placings,
+    ViewportSize extent) {
   private static final Map<String, List<String>> GEOMETRY = geometry();
 
   /** Geometry attributes by element. */

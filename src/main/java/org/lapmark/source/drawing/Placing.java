@@ -66,7 +66,7 @@ sealed interface Placing {
 
     @Override
     public Affine map(Function<Formula, Double> evaluator) {
-      SvgNumbers numbers = new SvgNumbers(attributes, evaluator, true, Extent.UNKNOWN);
+      SvgNumbers numbers = new SvgNumbers(attributes, evaluator, true, ViewportSize.UNKNOWN);
       return Affine.translation(numbers.get("x"), numbers.get("y"));
     }
   }

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.lapmark.finding.FindingException;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -183,7 +183,7 @@ final class SvgElements {
     if (role == null || role.isNamed() != dot >= 0) {
       String nearest =
           role == null
-              ? Nearest.of(
+              ? NearestWord.of(
                       word.toLowerCase(Locale.ROOT), dot < 0 ? Role.plainWords() : Role.words())
                   .orElse("")
               : word;

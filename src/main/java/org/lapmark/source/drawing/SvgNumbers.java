@@ -21,7 +21,7 @@ record SvgNumbers(
     Map<String, AttributeText> attributes,
     Function<Formula, Double> evaluator,
     boolean computed,
-    Extent extent) {
+    ViewportSize extent) {
   private static final int LONGEST = 1000;
   private static final double LARGEST = 1e9;
 

@@ -37,8 +37,8 @@ final class SvgReader {
   /** The elements that the one being read stands in, copies included. */
   private final Set<XmlElement> open = new LinkedHashSet<>();
 
-  private final Tally ignored = new Tally(DrawingCode.SVG_IGNORED);
-  private final Tally hidden = new Tally(DrawingCode.SVG_HIDDEN);
+  private final CountedNote ignored = new CountedNote(DrawingCode.SVG_IGNORED);
+  private final CountedNote hidden = new CountedNote(DrawingCode.SVG_HIDDEN);
   private boolean outlineSeen;
   private int visited;
 
@@ -75,9 +75,9 @@ final class SvgReader {
     if (elements.step(root) != null) {
       unread(root.position(), "transform");
     }
-    Extent extent = viewport == null ? Extent.UNKNOWN : viewport.extent();
-    Around around =
-        new Around(List.of(), true, true, extent, null, null).looking(elements.look(root));
+    ViewportSize extent = viewport == null ? ViewportSize.UNKNOWN : viewport.extent();
+    Surroundings around =
+        new Surroundings(List.of(), true, true, extent, null, null).looking(elements.look(root));
     open.add(root);
     for (XmlElement child : root.children()) {
       walk(child, around);
@@ -110,7 +110,7 @@ final class SvgReader {
     return List.of("svg", "g", "a", "switch").contains(kind);
   }
 
-  private void walk(XmlElement element, Around around) {
+  private void walk(XmlElement element, Surroundings around) {
     if (!element.namespace().equals(SvgElements.SVG)) {
       // What drawing programs keep for themselves.
       return;
@@ -121,7 +121,7 @@ final class SvgReader {
     if (open.size() >= reading.limits().xmlDepth()) {
       throw limit(XmlCode.XML_TOO_DEEP, around.copy(), reading.limits().xmlDepth());
     }
-    Around here = around.looking(elements.look(element));
+    Surroundings here = around.looking(elements.look(element));
     Placing step = elements.step(element);
     open.add(element);
     String kind = element.localName();
@@ -129,7 +129,7 @@ final class SvgReader {
       shape(element, step == null ? here : here.placed(step));
     } else if (kind.equals("use") || isContainer(kind)) {
       moving(element);
-      Around inside = step == null ? here : here.placed(step);
+      Surroundings inside = step == null ? here : here.placed(step);
       switch (kind) {
         case "use" -> copy(element, inside);
         case "svg" -> inner(element, null, inside);
@@ -154,7 +154,7 @@ final class SvgReader {
         Finding.of(code, copy.position(), "limit", Integer.toString(limit)));
   }
 
-  private void shape(XmlElement element, Around around) {
+  private void shape(XmlElement element, Surroundings around) {
     SvgElements.RoleId stated = elements.role(element);
     PartCollector owner = around.owner();
     boolean own = stated.role() != null && around.hasRoles();
@@ -196,7 +196,7 @@ final class SvgReader {
   }
 
   /** Adds a shape, unless its role is taken or its place couldn't be understood. */
-  private void add(SvgElements.RoleId stated, Around around, List<DrawnPart> parts) {
+  private void add(SvgElements.RoleId stated, Surroundings around, List<DrawnPart> parts) {
     SourceText first = ids.putIfAbsent(stated.id().text(), stated.id());
     outlineSeen |= stated.role() == Role.OUTLINE;
     if (first != null) {
@@ -215,7 +215,7 @@ final class SvgReader {
     shapes.add(new DrawnShape(stated.role(), stated.name(), stated.id(), parts));
   }
 
-  private void group(XmlElement element, Around around) {
+  private void group(XmlElement element, Surroundings around) {
     SvgElements.RoleId stated = elements.role(element);
     boolean outline = stated.role() == Role.OUTLINE && around.hasRoles();
     if (!outline || hasOutline(element)) {
@@ -244,7 +244,7 @@ final class SvgReader {
   private void collect(
       XmlElement element,
       SvgElements.RoleId stated,
-      Around around,
+      Surroundings around,
       PartCollector collector,
       List<XmlElement> inside) {
     for (XmlElement child : inside) {
@@ -259,7 +259,7 @@ final class SvgReader {
     }
   }
 
-  private void choice(XmlElement element, Around around) {
+  private void choice(XmlElement element, Surroundings around) {
     for (XmlElement child : element.children()) {
       if (child.namespace().equals(SvgElements.SVG)
           && child.value("requiredExtensions") == null
@@ -270,7 +270,7 @@ final class SvgReader {
     }
   }
 
-  private void inner(XmlElement element, XmlElement use, Around around) {
+  private void inner(XmlElement element, XmlElement use, Surroundings around) {
     if (element.localName().equals("symbol")
         && (element.value("refX") != null || element.value("refY") != null)) {
       unread(element.position(), "refX");
@@ -286,16 +286,16 @@ final class SvgReader {
     SvgNumbers numbers =
         new SvgNumbers(attributes, formula -> 0.0, elements.isComputed(), around.extent());
     Viewport viewport = elements.attempt(() -> Viewport.inside(element, numbers));
-    Around inside =
+    Surroundings inside =
         around
             .placed(viewport == null ? new Placing.Broken() : new Placing.Fixed(viewport.map()))
-            .in(viewport == null ? Extent.UNKNOWN : viewport.extent());
+            .in(viewport == null ? ViewportSize.UNKNOWN : viewport.extent());
     for (XmlElement child : element.children()) {
       walk(child, inside);
     }
   }
 
-  private void copy(XmlElement use, Around around) {
+  private void copy(XmlElement use, Surroundings around) {
     SvgElements.RoleId stated = elements.role(use);
     boolean own = stated.role() != null && around.hasRoles();
     if (own) {
@@ -324,7 +324,7 @@ final class SvgReader {
       outlineSeen |= own && stated.role() == Role.OUTLINE;
       return;
     }
-    Around inside = around.copied(use);
+    Surroundings inside = around.copied(use);
     Map<String, AttributeText> place = elements.geometry(use);
     if (place.values().stream().anyMatch(AttributeText::hasPlaceholders)) {
       inside = inside.placed(new Placing.Shift(place));
@@ -350,7 +350,7 @@ final class SvgReader {
     collect(use, stated, around, collector, List.of());
   }
 
-  private void original(XmlElement original, XmlElement use, Around around) {
+  private void original(XmlElement original, XmlElement use, Surroundings around) {
     String kind = original.localName();
     if (!kind.equals("symbol") && !kind.equals("svg")) {
       walk(original, around);
@@ -361,7 +361,7 @@ final class SvgReader {
     }
     open.add(original);
     moving(original);
-    Around here = kind.equals("svg") ? around.looking(elements.look(original)) : around;
+    Surroundings here = kind.equals("svg") ? around.looking(elements.look(original)) : around;
     Placing step = elements.step(original);
     inner(original, use, step == null ? here : here.placed(step));
     open.remove(original);

@@ -15,7 +15,7 @@ import org.lapmark.source.drawing.xml.XmlElement;
  * @param map from the coordinates inside to those outside; millimetres outside the drawing's root
  * @param extent its size in the coordinates inside
  */
-record Viewport(Affine map, Extent extent) {
+record Viewport(Affine map, ViewportSize extent) {
   private static final double PIXEL = 25.4 / 96;
   private static final double LARGEST = 1e9;
   private static final int LONGEST = 200;
@@ -35,8 +35,8 @@ record Viewport(Affine map, Extent extent) {
     SvgLength width = length(root, "width");
     SvgLength height = length(root, "height");
     if (box == null) {
-      Extent extent =
-          new Extent(
+      ViewportSize extent =
+          new ViewportSize(
               width == null ? Double.NaN : width.pixels(),
               height == null ? Double.NaN : height.pixels());
       return new Viewport(Affine.scaling(PIXEL, PIXEL), extent);
@@ -48,7 +48,7 @@ record Viewport(Affine map, Extent extent) {
     double down = height == null ? Double.NaN : height.millimetres();
     across = width == null ? down * box[2] / box[3] : across;
     down = height == null ? across * box[3] / box[2] : down;
-    return new Viewport(fitted(box, across, down, root), new Extent(box[2], box[3]));
+    return new Viewport(fitted(box, across, down, root), new ViewportSize(box[2], box[3]));
   }
 
   /** What is to be told of the size of a drawing. */
@@ -92,13 +92,13 @@ record Viewport(Affine map, Extent extent) {
     double height = size(numbers, "height");
     Affine shift = Affine.translation(numbers.get("x"), numbers.get("y"));
     if (box == null) {
-      return new Viewport(shift, new Extent(width, height));
+      return new Viewport(shift, new ViewportSize(width, height));
     }
     if (!(width > 0 && height > 0)) {
       throw new FindingException(Finding.of(DrawingCode.SVG_SCALE_UNKNOWN, element.position()));
     }
     return new Viewport(
-        shift.after(fitted(box, width, height, element)), new Extent(box[2], box[3]));
+        shift.after(fitted(box, width, height, element)), new ViewportSize(box[2], box[3]));
   }
 
   private static double size(SvgNumbers numbers, String attribute) {

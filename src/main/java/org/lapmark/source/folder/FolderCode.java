@@ -1,6 +1,5 @@
 package org.lapmark.source.folder;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -43,11 +42,6 @@ public enum FolderCode implements FindingCode {
 
   FolderCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

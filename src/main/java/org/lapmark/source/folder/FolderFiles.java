@@ -22,10 +22,10 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.finding.Unseen;
 
 /**
  * The only way to a pattern folder's files. The folder is listed once; only plain files found there
@@ -133,7 +133,7 @@ public final class FolderFiles {
             "name",
             shown.toString(),
             "code",
-            Unseen.named(unseen.getAsInt()));
+            InvisibleCharacters.named(unseen.getAsInt()));
         continue;
       }
       BasicFileAttributes attributes;
@@ -176,7 +176,7 @@ public final class FolderFiles {
   }
 
   private static boolean isUnseen(int point) {
-    return point == '\t' || point == '\n' || Unseen.of(point).isPresent();
+    return point == '\t' || point == '\n' || InvisibleCharacters.of(point).isPresent();
   }
 
   private void unreadable(String path, IOException problem, Findings found) {

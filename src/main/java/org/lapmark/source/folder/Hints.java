@@ -8,7 +8,7 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 
 /** Looks for the words that were probably meant, with a bounded amount of work for a folder. */
@@ -20,7 +20,7 @@ public final class Hints {
     for (String candidate : known) {
       left -= (long) word.length() * candidate.length();
     }
-    return left < 0 ? "" : Nearest.of(word, known).orElse("");
+    return left < 0 ? "" : NearestWord.of(word, known).orElse("");
   }
 
   /**

@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.finding.Unseen;
 
 /** Reports characters that nobody sees, in files as they are and in texts as their syntax means. */
 public final class UnseenCharacters {
@@ -25,7 +25,7 @@ public final class UnseenCharacters {
     for (int at = 0; at < content.length(); ) {
       int point = content.codePointAt(at);
       int units = Character.charCount(point);
-      if (Unseen.of(point).isPresent()) {
+      if (InvisibleCharacters.of(point).isPresent()) {
         int first = at;
         found.computeIfAbsent(point, unused -> new int[] {first, -1})[1]++;
       }
@@ -37,7 +37,7 @@ public final class UnseenCharacters {
       int at = one.getValue()[0];
       findings.add(
           finding(point, file.position(at, at + Character.charCount(point)), one.getValue()[1]));
-      readable &= Unseen.of(point).orElseThrow() != Unseen.CONTROL;
+      readable &= InvisibleCharacters.of(point).orElseThrow() != InvisibleCharacters.CONTROL;
     }
     return readable;
   }
@@ -55,7 +55,7 @@ public final class UnseenCharacters {
     for (int at = 0; at < value.length(); ) {
       int point = value.codePointAt(at);
       int units = Character.charCount(point);
-      if (Unseen.of(point).isPresent()
+      if (InvisibleCharacters.of(point).isPresent()
           && !text.file().content().substring(start, end).contains(Character.toString(point))) {
         findings.add(finding(point, text.position(at, at + units), 0));
         return;
@@ -74,7 +74,7 @@ public final class UnseenCharacters {
     int[] points = position.lineText().codePoints().toArray();
     int end = Math.min(points.length, position.column() - 1 + position.length());
     for (int i = Math.max(0, position.column() - 1); i < end; i++) {
-      if (Unseen.takesNoRoom(points[i])) {
+      if (InvisibleCharacters.takesNoRoom(points[i])) {
         Position place =
             new Position(position.file(), position.line(), i + 1, 1, position.lineText());
         return Optional.of(finding(points[i], place, 0));
@@ -97,9 +97,9 @@ public final class UnseenCharacters {
         position,
         "kind",
         // Of what scripts need, only the place is wrong.
-        Unseen.of(point).map(Unseen::id).orElse("misplaced"),
+        InvisibleCharacters.of(point).map(InvisibleCharacters::id).orElse("misplaced"),
         "code",
-        Unseen.named(point),
+        InvisibleCharacters.named(point),
         "others",
         more);
   }

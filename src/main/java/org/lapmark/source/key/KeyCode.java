@@ -1,6 +1,5 @@
 package org.lapmark.source.key;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -53,11 +52,6 @@ public enum KeyCode implements FindingCode {
 
   KeyCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

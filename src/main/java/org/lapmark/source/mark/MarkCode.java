@@ -1,6 +1,5 @@
 package org.lapmark.source.mark;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -24,11 +23,6 @@ public enum MarkCode implements FindingCode {
   MARK_TOO_DEEP,
   /** A line for a row of marks that the panel doesn't have. */
   MARK_LINE_UNKNOWN;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

@@ -9,7 +9,7 @@ import java.util.Set;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -111,7 +111,7 @@ abstract class RowKind extends MarkKind {
             "line",
             name.text(),
             "nearest",
-            Nearest.of(name.text(), known).orElse("none"),
+            NearestWord.of(name.text(), known).orElse("none"),
             "known",
             Known.listed(known)));
   }

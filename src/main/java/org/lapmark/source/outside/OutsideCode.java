@@ -1,6 +1,5 @@
 package org.lapmark.source.outside;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -54,11 +53,6 @@ public enum OutsideCode implements FindingCode {
 
   OutsideCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

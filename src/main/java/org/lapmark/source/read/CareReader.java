@@ -8,8 +8,8 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.Ages;
 import org.lapmark.source.CareSource;
-import org.lapmark.source.Kind;
 import org.lapmark.source.SourceCode;
+import org.lapmark.source.ThingKind;
 import org.lapmark.source.UseSource;
 import org.lapmark.source.key.Form;
 import org.lapmark.source.key.Forms;
@@ -22,7 +22,7 @@ import org.lapmark.source.yaml.YamlNode;
 
 /** Reads what things and the article's use say of the care that they need. */
 final class CareReader {
-  private static final Key<List<Kind>> KIND =
+  private static final Key<List<ThingKind>> KIND =
       Key.of("kind", Forms.oneOrMore(Forms.words(SourceCode.KIND_UNKNOWN, kinds())));
   private static final Key<List<SourceText>> HAZARDS = Key.of("hazards", Forms.list(Forms.NAME));
   private static final Key<SourceText> BECAUSE = Key.of("because", Forms.LABEL);
@@ -57,9 +57,9 @@ final class CareReader {
     this.reading = reading;
   }
 
-  private static Map<String, Kind> kinds() {
-    Map<String, Kind> kinds = new LinkedHashMap<>();
-    Kind.ids().forEach(id -> kinds.put(id, Kind.of(id).orElseThrow()));
+  private static Map<String, ThingKind> kinds() {
+    Map<String, ThingKind> kinds = new LinkedHashMap<>();
+    ThingKind.ids().forEach(id -> kinds.put(id, ThingKind.of(id).orElseThrow()));
     return kinds;
   }
 

@@ -97,17 +97,22 @@ final class NamesTaken {
   private void claim(Map<String, Position> taken, SourceText name) {
     Position first = taken.putIfAbsent(name.text(), name.position());
     if (first != null) {
-      reading
-          .findings()
-          .add(
-              SourceCode.NAME_TAKEN,
-              name.position(),
-              "name",
-              name.text(),
-              "file",
-              first.file(),
-              "line",
-              Integer.toString(first.line()));
+      tell(reading, name, first);
     }
+  }
+
+  /** Says that something else has a name already. */
+  static void tell(Reading reading, SourceText name, Position first) {
+    reading
+        .findings()
+        .add(
+            SourceCode.NAME_TAKEN,
+            name.position(),
+            "name",
+            name.text(),
+            "file",
+            first.file(),
+            "line",
+            Integer.toString(first.line()));
   }
 }

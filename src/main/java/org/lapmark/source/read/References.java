@@ -65,11 +65,14 @@ final class References {
     }
     for (PanelSource panel : source.panels()) {
       for (PanelSource.NotchSource notch : panel.notches()) {
-        if (notch.place() instanceof PanelSource.NotchPlace.FromSeam from
-            && !statedSeams.contains(from.seam().text())) {
-          reading.unknown(
-              SourceCode.SEAM_UNKNOWN, from.seam().position(), from.seam().text(), statedSeams);
-        }
+        notch
+            .place()
+            .seam()
+            .filter(seam -> !statedSeams.contains(seam.text()))
+            .ifPresent(
+                seam ->
+                    reading.unknown(
+                        SourceCode.SEAM_UNKNOWN, seam.position(), seam.text(), statedSeams));
       }
     }
   }
@@ -105,8 +108,9 @@ final class References {
     Set<String> lines = new TreeSet<>(edges);
     lines.addAll(this.lines.chains(panel));
     for (PanelSource.NotchSource notch : panel.notches()) {
-      if (notch.place() instanceof PanelSource.NotchPlace.Drawn drawn) {
-        drawn(panel, Role.NOTCH, drawn.name());
+      Optional<SourceText> drawn = notch.place().drawn();
+      if (drawn.isPresent()) {
+        drawn(panel, Role.NOTCH, drawn.get());
       } else {
         edge(panel.name(), notch.edge(), lines);
       }

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.panel.spreading.Slash;
@@ -87,18 +86,7 @@ final class SlashReader {
   private boolean isFirst(SourceText name, List<PanelSource.SlashSource> slashes) {
     for (PanelSource.SlashSource other : slashes) {
       if (other.name().text().equals(name.text())) {
-        Position first = other.name().position();
-        reading
-            .findings()
-            .add(
-                SourceCode.NAME_TAKEN,
-                name.position(),
-                "name",
-                name.text(),
-                "file",
-                first.file(),
-                "line",
-                Integer.toString(first.line()));
+        NamesTaken.tell(reading, name, other.name().position());
         return false;
       }
     }

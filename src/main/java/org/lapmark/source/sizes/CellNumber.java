@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.lapmark.source.Kind;
 
 /**
  * What a cell of the size table says. A number that can be read in two ways is never guessed, and

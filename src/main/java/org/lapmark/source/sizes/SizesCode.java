@@ -1,6 +1,5 @@
 package org.lapmark.source.sizes;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -55,11 +54,6 @@ public enum SizesCode implements FindingCode {
 
   SizesCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

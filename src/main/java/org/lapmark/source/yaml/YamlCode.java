@@ -1,6 +1,5 @@
 package org.lapmark.source.yaml;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -35,11 +34,6 @@ public enum YamlCode implements FindingCode {
 
   YamlCode(Severity severity) {
     this.severity = severity;
-  }
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   @Override

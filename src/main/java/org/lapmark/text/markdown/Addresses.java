@@ -9,7 +9,7 @@ import org.commonmark.node.Image;
 import org.commonmark.node.Link;
 import org.commonmark.node.Node;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.text.Inline;
@@ -45,7 +45,7 @@ record Addresses(PreparedText text, Targets targets) {
     String scheme = colon < 0 ? address : address.substring(0, colon);
     Optional<Inline.Reference.Kind> kind = Inline.Reference.Kind.of(scheme);
     if (colon < 0 || kind.isEmpty()) {
-      String nearest = SCHEMES.contains(scheme) ? "" : Nearest.of(scheme, SCHEMES).orElse("");
+      String nearest = SCHEMES.contains(scheme) ? "" : NearestWord.of(scheme, SCHEMES).orElse("");
       text.findings()
           .add(
               TextCode.LINK_ADDRESS,
@@ -88,7 +88,7 @@ record Addresses(PreparedText text, Targets targets) {
       return Optional.empty();
     }
     List<String> sorted = new ArrayList<>(known);
-    String nearest = Nearest.of(target, sorted).orElse("");
+    String nearest = NearestWord.of(target, sorted).orElse("");
     text.findings()
         .add(
             TextCode.REFERENCE_UNKNOWN,

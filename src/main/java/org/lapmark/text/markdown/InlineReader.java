@@ -17,7 +17,7 @@ import org.commonmark.node.Node;
 import org.commonmark.node.SoftLineBreak;
 import org.commonmark.node.StrongEmphasis;
 import org.commonmark.node.Text;
-import org.lapmark.finding.Unseen;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.source.folder.UnseenCharacters;
 import org.lapmark.text.Inline;
 import org.lapmark.text.Letters;
@@ -106,7 +106,7 @@ final class InlineReader {
     String written = text.written(node);
     meant
         .codePoints()
-        .filter(point -> Unseen.of(point).isPresent() && written.indexOf(point) < 0)
+        .filter(point -> InvisibleCharacters.of(point).isPresent() && written.indexOf(point) < 0)
         .findFirst()
         .ifPresent(
             point -> text.findings().add(UnseenCharacters.finding(point, text.position(node), 0)));

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Known;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.text.Block;
@@ -145,7 +145,7 @@ public final class ManuscriptReader {
     boolean figure = kind.equals("figure");
     Optional<Block.Box.Kind> box = Block.Box.Kind.of(kind);
     if (!figure && box.isEmpty()) {
-      Optional<String> nearest = Nearest.of(kind, BLOCK_KINDS);
+      Optional<String> nearest = NearestWord.of(kind, BLOCK_KINDS);
       findings.add(
           TextCode.BLOCK_UNKNOWN,
           kind.isEmpty() ? position : info.position(0, end),

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import org.commonmark.ext.footnotes.FootnoteDefinition;
 import org.commonmark.node.Node;
-import org.lapmark.finding.Nearest;
+import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.text.Block;
 import org.lapmark.text.Footnote;
@@ -84,7 +84,7 @@ final class Notes {
   void reportStrays() {
     List<String> known = all.stream().map(FootnoteDefinition::getLabel).toList();
     for (Stray stray : strays) {
-      String nearest = Nearest.of(stray.label(), known).orElse("");
+      String nearest = NearestWord.of(stray.label(), known).orElse("");
       text.findings()
           .add(
               TextCode.FOOTNOTE_UNKNOWN,

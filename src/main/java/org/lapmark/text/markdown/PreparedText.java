@@ -5,9 +5,9 @@ import java.util.List;
 import org.commonmark.node.Node;
 import org.commonmark.node.SourceSpan;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
-import org.lapmark.finding.Unseen;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.text.Letters;
 import org.lapmark.text.Manuscript;
@@ -86,7 +86,7 @@ record PreparedText(SourceText text, String masked, Findings findings) {
       if (!Letters.isPlain(point)) {
         if (firstStrange == null) {
           firstStrange = source.position(at, at + units);
-          firstCode = Unseen.named(point);
+          firstCode = InvisibleCharacters.named(point);
         }
         strange++;
       } else {

@@ -74,8 +74,8 @@ class ToldBeforeTest {
     FindingCode strange =
         new FindingCode() {
           @Override
-          public String id() {
-            return "strange";
+          public String name() {
+            return "STRANGE";
           }
 
           @Override

@@ -1,6 +1,5 @@
 package org.lapmark.source.drawing.xml;
 
-import java.util.Locale;
 import org.lapmark.finding.FindingCode;
 import org.lapmark.finding.Severity;
 
@@ -14,11 +13,6 @@ public enum XmlCode implements FindingCode {
   XML_TOO_DEEP,
   /** The drawing has too many elements. */
   XML_TOO_LARGE;
-
-  @Override
-  public String id() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
 
   @Override
   public Severity severity() {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.InvisibleCharacters;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
-import org.lapmark.finding.Unseen;
 import org.lapmark.source.folder.UnseenCharacters;
 
 /** A place in an XML file, from which names, values and references to characters are read. */
@@ -195,7 +195,7 @@ final class XmlCursor {
         if (!isCharacter(point)) {
           throw fault("entity", start, end + 1);
         }
-        if (Unseen.of(point).isPresent()) {
+        if (InvisibleCharacters.of(point).isPresent()) {
           throw new FindingException(
               UnseenCharacters.finding(point, file.position(start, end + 1), 0));
         }
