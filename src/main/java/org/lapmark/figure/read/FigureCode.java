@@ -43,6 +43,14 @@ public enum FigureCode implements FindingCode {
   FIGURE_HARDWARE_UNKNOWN,
   /** What is drawn needs a property that its material or hardware doesn't state. */
   FIGURE_PROPERTY_MISSING,
+  /** No unit has the name. */
+  FIGURE_UNIT_UNKNOWN,
+  /** A unit is made of itself, or of units within units within units. */
+  FIGURE_UNIT_WITHIN,
+  /** An edge has fewer notches. */
+  FIGURE_NOTCH_UNKNOWN,
+  /** No corner of the panel has the name. */
+  FIGURE_CORNER_UNKNOWN,
   /** No seam has the name. */
   FIGURE_SEAM_UNKNOWN,
   /** No side of the seam has an edge of the panel. */
@@ -152,6 +160,7 @@ public enum FigureCode implements FindingCode {
           FIGURE_MATERIAL_UNKNOWN,
           FIGURE_HARDWARE_UNKNOWN,
           FIGURE_TRIM_UNKNOWN,
+          FIGURE_UNIT_UNKNOWN,
           FIGURE_MARK_UNKNOWN,
           FIGURE_ATTACHMENT_UNKNOWN ->
           List.of("name", "name");

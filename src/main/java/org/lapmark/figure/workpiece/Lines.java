@@ -24,6 +24,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 public final class Lines {
   private static final double FLATNESS = 0.01;
 
+  /** So far apart shapes may lie that are sewn together, in millimetres. */
+  private static final double SEAM = 0.05;
+
   private Lines() {}
 
   /**
@@ -162,6 +165,10 @@ public final class Lines {
    * @return a polygon that runs the way of the first; without holes
    */
   static Path round(List<Path> shapes) {
+    return round(shapes, 0);
+  }
+
+  private static Path round(List<Path> shapes, double closed) {
     GeometryFactory geometries = new GeometryFactory();
     List<Geometry> polygons = new ArrayList<>();
     for (Path shape : shapes) {
@@ -169,7 +176,8 @@ public final class Lines {
           shape.flattened(FLATNESS).stream()
               .map(point -> new Coordinate(point.x(), point.y()))
               .toArray(Coordinate[]::new);
-      polygons.add(geometries.createPolygon(ring));
+      Geometry polygon = geometries.createPolygon(ring);
+      polygons.add(closed > 0 ? polygon.buffer(closed, 2) : polygon);
     }
     Geometry union = OverlayNGRobust.union(polygons);
     Polygon largest = null;
@@ -185,6 +193,26 @@ public final class Lines {
     }
     Path round = Path.polyline(points);
     return round.signedArea() > 0 == shapes.get(0).signedArea() > 0 ? round : round.reversed();
+  }
+
+  /**
+   * The outline round a shape and others that are sewn to it.
+   *
+   * @param first a closed path
+   * @param others closed paths whose edges lie on its
+   * @return a polygon that runs the way of the first
+   */
+  static Path joined(Path first, List<Path> others) {
+    List<Path> all = new ArrayList<>();
+    all.add(first);
+    all.addAll(others);
+    return round(all, SEAM);
+  }
+
+  /** The direction from an edge's chord into the panel, which lies on its right hand. */
+  public static Point inward(Path edge) {
+    Point chord = edge.end().minus(edge.start());
+    return (chord.norm() < 1e-6 ? edge.tangentAtLength(0) : chord.unit()).quarterTurn();
   }
 
   /** A line drawn out straight at both ends. */
