@@ -74,6 +74,7 @@ class ExamplesTest {
     String rings = "rings: {cloth: main, hoops: [" + hoops + ", " + hoops + "], ";
     spots.put("hung", new Spot(rings + "cord: {%s}}", "hoop", "drop"));
     spots.put("mark", new Spot(rings + "labels: [{%s}]}", "text", "hoop", "at"));
+    spots.put("boxed_corner", new Spot("boxed_corner: {%s}", "piece", "seam", "base"));
     spots.put("operation", new Spot("operation: {%s}", "hem"));
     Table operation = Operation.KIND.key().form().tables().get(0);
     for (Key<?> kind : operation.keys()) {
@@ -172,7 +173,8 @@ class ExamplesTest {
               findings.stream()
                       .anyMatch(
                           one -> FindingText.hint(one).contains(example(table.id() + "/" + name)))
-                  || List.of("section", "article", "rings", "operation").contains(name),
+                  || List.of("section", "article", "rings", "boxed_corner", "operation")
+                      .contains(name),
               table.id() + "/" + name + findings);
         });
   }

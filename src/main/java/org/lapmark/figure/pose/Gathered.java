@@ -45,8 +45,8 @@ public record Gathered(SourceText edge, Formula to) {
 
   private static final double FLATNESS = 0.05;
 
-  /** How long chords may be in millimetres, so that straight lines can bend. */
-  private static final double STEP = 5;
+  /** How far inwards a chord may run in millimetres, so that straight lines can bend. */
+  private static final double STEP = 1.5;
 
   private static Gathered read(Keys keys) {
     return keys.whole(new Gathered(keys.get(EDGE), keys.get(TO)));
@@ -71,7 +71,7 @@ public record Gathered(SourceText edge, Formula to) {
 
     Point of(double across, double inside) {
       double way = Math.max(0, Math.min(1, inside / deep));
-      double left = share + (1 - share) * StrictMath.sin(way * Math.PI / 2);
+      double left = share + (1 - share) * (1 - StrictMath.cos(way * Math.PI)) / 2;
       return middle.plus(along.times(across * left)).plus(along.quarterTurn().times(inside));
     }
 
@@ -82,7 +82,8 @@ public record Gathered(SourceText edge, Formula to) {
       for (int i = 1; i < own.size(); i++) {
         Point a = own.get(i - 1);
         Point b = own.get(i);
-        int steps = (int) Math.max(1, Math.ceil(a.distance(b) / STEP));
+        double deeper = Math.abs(b.minus(a).dot(along.quarterTurn()));
+        int steps = (int) Math.max(1, Math.ceil(deeper / STEP));
         for (int k = 1; k <= steps; k++) {
           Point next = at(a.towards(b, (double) k / steps));
           if (next.distance(moved.get(moved.size() - 1)) > 1e-9) {

@@ -49,6 +49,10 @@ public enum FigureCode implements FindingCode {
   FIGURE_UNIT_WITHIN,
   /** An edge has fewer notches. */
   FIGURE_NOTCH_UNKNOWN,
+  /** Two edges that don't meet at a corner, and between which none is cut out. */
+  FIGURE_CORNER_APART,
+  /** It is stated how long a line across a notched-out corner is. */
+  FIGURE_ACROSS_IDLE,
   /** No corner of the panel has the name. */
   FIGURE_CORNER_UNKNOWN,
   /** No seam has the name. */
@@ -143,6 +147,7 @@ public enum FigureCode implements FindingCode {
       case FIGURE_ZIP_TOO_LONG,
           FIGURE_KEY_IDLE,
           FIGURE_LENGTH_IDLE,
+          FIGURE_ACROSS_IDLE,
           FIGURE_CLIPS_STRAIGHT,
           FIGURE_ROWS_ABOVE,
           FIGURE_HOOPS_UPWARDS,

@@ -24,6 +24,9 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 public final class Lines {
   private static final double FLATNESS = 0.01;
 
+  /** What reaches less far beyond a line isn't parted by it, in millimetres. */
+  private static final double NOTHING = 1e-9;
+
   /** So far apart shapes may lie that are sewn together, in millimetres. */
   private static final double SEAM = 0.05;
 
@@ -128,25 +131,34 @@ public final class Lines {
     List<Point> points = outline.flattened(FLATNESS);
     List<Point> kept = new ArrayList<>();
     List<Point> cut = new ArrayList<>();
+    boolean before = false;
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
       double da = a.minus(on).dot(away);
       double db = b.minus(on).dot(away);
       if (da <= 0) {
-        kept.add(a);
+        add(kept, a);
       }
-      if (da < 0 && db > 0 || da > 0 && db < 0) {
-        Point crossing = a.towards(b, da / (da - db));
-        kept.add(crossing);
+      // A line may run through a corner as well.
+      if (da <= 0 && db > 0 || da > 0 && db <= 0) {
+        Point crossing = da == 0 ? a : db == 0 ? b : a.towards(b, da / (da - db));
+        add(kept, crossing);
         cut.add(crossing);
       }
+      before |= da < -NOTHING;
     }
-    if (cut.size() < 2) {
+    if (cut.size() < 2 || !before) {
       return new Cropped(outline, null, null);
     }
-    kept.add(kept.get(0));
+    add(kept, kept.get(0));
     return new Cropped(Path.polyline(kept), cut.get(0), cut.get(1));
+  }
+
+  private static void add(List<Point> points, Point next) {
+    if (points.isEmpty() || !points.get(points.size() - 1).equals(next)) {
+      points.add(next);
+    }
   }
 
   /**

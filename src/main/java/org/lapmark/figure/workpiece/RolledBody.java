@@ -21,8 +21,11 @@ import org.lapmark.geometry.Point;
 public record RolledBody(
     Body flat, Crease crease, Point from, Point to, double thick, int clips, Path outline)
     implements Body {
+  /** What the line is called where something lies beyond it. */
+  static final String KEY = "rolled";
+
   /** How long the ends look, as a share of the thickness. */
-  private static final double END = 0.36;
+  private static final double END = 0.5;
 
   /** A clip's size on paper. */
   private static final double CLIP_WIDE = 2.4;
@@ -56,8 +59,8 @@ public record RolledBody(
   @Override
   public List<Cut> cuts() {
     List<Cut> cuts = new ArrayList<>(flat.cuts());
-    Point back = crease.away().times(thick / 2);
-    cuts.add(new Cut("rolled", from.plus(back), to.plus(back), crease.away()));
+    Point back = crease.away().times(-thick / 2);
+    cuts.add(new Cut(KEY, from.plus(back), to.plus(back), crease.away()));
     return cuts;
   }
 
@@ -139,8 +142,8 @@ public record RolledBody(
     List<Point> points = new ArrayList<>();
     int steps = 60;
     for (int i = 0; i <= steps; i++) {
-      double turn = StrictMath.toRadians(-90 + 810.0 * i / steps);
-      double size = 1 - 0.85 * i / steps;
+      double turn = StrictMath.toRadians(-90 + 540.0 * i / steps);
+      double size = 1 - 0.8 * i / steps;
       points.add(
           middle
               .plus(x.times(StrictMath.cos(turn) * size))
