@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.lapmark.figure.article.Article;
+import org.lapmark.figure.corner.BoxedCorner;
 import org.lapmark.figure.flat.Layers;
 import org.lapmark.figure.flat.Pieces;
 import org.lapmark.figure.operation.Operation;
@@ -47,7 +48,14 @@ public record FigureSource(
     List<Frame> frames) {
   /** All kinds of picture. */
   static final List<PictureKind> KINDS =
-      List.of(Pieces.KIND, Layers.KIND, Section.KIND, Article.KIND, Rings.KIND, Operation.KIND);
+      List.of(
+          Pieces.KIND,
+          Layers.KIND,
+          Section.KIND,
+          Article.KIND,
+          Rings.KIND,
+          BoxedCorner.KIND,
+          Operation.KIND);
 
   private static final Key<TemplateText> TITLE = Key.of("title", FigureForms.LABEL);
   private static final List<Key<?>> STATED = KINDS.stream().<Key<?>>map(PictureKind::key).toList();

@@ -64,6 +64,7 @@ public final class AuthorTexts {
         replaced.pieces(),
         source.seams(),
         source.fastenings(),
+        source.units(),
         replaced.making(),
         source.steps().stream().map(step -> translated(step, steps)).toList(),
         source.notes().stream().map(note -> notes.getOrDefault(note.name(), note)).toList(),
@@ -118,6 +119,7 @@ public final class AuthorTexts {
         source.pieces().stream().map(piece -> piece(piece, exchange)).toList(),
         source.seams(),
         source.fastenings(),
+        source.units(),
         new MakingSource(
             values(making.texts(), exchange),
             making.stitches(),

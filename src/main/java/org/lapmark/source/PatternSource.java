@@ -19,6 +19,7 @@ import org.lapmark.source.outside.Outside;
  * @param pieces what is printed and cut
  * @param seams what is sewn together
  * @param fastenings what is fastened to panels and isn't a seam of edges
+ * @param units what is assembled, which figures show
  * @param making what a maker should know
  * @param steps the steps, by file name in code point order
  * @param notes the introduction, the author's own cautions and the like
@@ -38,6 +39,7 @@ public record PatternSource(
     List<PieceSource> pieces,
     List<SeamSource> seams,
     Fastenings fastenings,
+    List<UnitSource> units,
     MakingSource making,
     List<StepSource> steps,
     List<NoteSource> notes,
@@ -53,6 +55,7 @@ public record PatternSource(
     panels = List.copyOf(panels);
     pieces = List.copyOf(pieces);
     seams = List.copyOf(seams);
+    units = List.copyOf(units);
     steps = List.copyOf(steps);
     notes = List.copyOf(notes);
     translations = List.copyOf(translations);
@@ -97,6 +100,7 @@ public record PatternSource(
         pieces,
         seams,
         Fastenings.NONE,
+        List.of(),
         MakingSource.NONE,
         steps,
         List.of(),
@@ -124,6 +128,7 @@ public record PatternSource(
         others,
         seams,
         fastenings,
+        units,
         making,
         steps,
         notes,
@@ -151,6 +156,7 @@ public record PatternSource(
         pieces,
         seams,
         fastenings,
+        units,
         making,
         steps,
         notes,

@@ -40,6 +40,9 @@ class ExamplesTest {
     String view = "pieces: [{piece: 1, ";
     spots.put("line", new Spot(view + "lines: [{%s}]}]", "sew", "distance"));
     spots.put("fold", new Spot(view + "folds: [{%s}]}]", "edge", "over"));
+    spots.put("gathered", new Spot(view + "gathered: {%s}}]", "edge", "to"));
+    spots.put("rolled", new Spot(view + "rolled: {%s}}]", "edge", "inset"));
+    spots.put("pins", new Spot(view + "pins: [{%s}]}]", "edge", "every"));
     spots.put("gap", new Spot(view + "lines: [{sew: top, gaps: [{%s}]}]}]", "from", "to"));
     spots.put("tack", new Spot(view + "tacks: [{%s}]}]", "box", "edge"));
     spots.put("label", new Spot(view + "labels: [{%s}]}]", "text", "edge"));
@@ -71,6 +74,7 @@ class ExamplesTest {
     String rings = "rings: {cloth: main, hoops: [" + hoops + ", " + hoops + "], ";
     spots.put("hung", new Spot(rings + "cord: {%s}}", "hoop", "drop"));
     spots.put("mark", new Spot(rings + "labels: [{%s}]}", "text", "hoop", "at"));
+    spots.put("boxed_corner", new Spot("boxed_corner: {%s}", "piece", "seam", "base"));
     spots.put("operation", new Spot("operation: {%s}", "hem"));
     Table operation = Operation.KIND.key().form().tables().get(0);
     for (Key<?> kind : operation.keys()) {
@@ -96,6 +100,13 @@ class ExamplesTest {
       entry.remove("edge");
       entry.put("from_edge", example("fold/from_edge"));
       entry.put("to_edge", example("fold/to_edge"));
+    }
+    if (where.equals("fold") && key.equals("corner")) {
+      entry.put("inset", example("fold/inset"));
+      entry.remove("over");
+    }
+    if (where.equals("thing") && key.equals("joined")) {
+      entry.put("own_edge", example("thing/own_edge"));
     }
     if (where.equals("line") && key.equals("stitch")) {
       entry.remove("sew");
@@ -162,7 +173,8 @@ class ExamplesTest {
               findings.stream()
                       .anyMatch(
                           one -> FindingText.hint(one).contains(example(table.id() + "/" + name)))
-                  || List.of("section", "article", "rings", "operation").contains(name),
+                  || List.of("section", "article", "rings", "boxed_corner", "operation")
+                      .contains(name),
               table.id() + "/" + name + findings);
         });
   }

@@ -31,6 +31,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   static BandThing read(Keys keys) {
     keys.need(WIDTH, CLOTH);
     keys.idle(BAND, List.of(TURN, CROPPED, PART, THROUGH), List.of(WIDTH, CLOTH, SIDE, NAME));
+    keys.idle(BAND, OF_PIECES, List.of(WIDTH, CLOTH, SIDE, NAME));
     keys.idle(BAND, Place.KEYS, List.of(WIDTH, CLOTH, SIDE, NAME));
     return keys.whole(
         new BandThing(
@@ -44,6 +45,11 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   @Override
   public boolean isBand() {
     return true;
+  }
+
+  @Override
+  public Optional<Thing> turnedOver() {
+    return Optional.of(this);
   }
 
   @Override
@@ -87,6 +93,11 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   private record Round(
       Path inner, Texture texture, Side side, Texture within, Side face, double grain, String name)
       implements Overlay {
+    @Override
+    public boolean isGround() {
+      return true;
+    }
+
     @Override
     public String said() {
       return name;

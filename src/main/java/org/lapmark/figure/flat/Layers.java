@@ -2,6 +2,7 @@ package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -11,6 +12,7 @@ import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Picture;
 import org.lapmark.figure.stage.PictureKind;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.figure.workpiece.PosedBody;
 import org.lapmark.figure.workpiece.Stack;
@@ -49,36 +51,39 @@ public record Layers(List<View> views) implements Picture {
 
   @Override
   public Scene stage(Staging staging, double scale) {
+    List<View> shown = new ArrayList<>();
     List<Subject> subjects = new ArrayList<>();
     for (View view : views) {
-      staging.attempt(() -> Subjects.of(view, staging)).ifPresent(subjects::add);
+      Optional<Staged> staged = staging.attempt(() -> Staged.of(view, staging));
+      staged.ifPresent(one -> shown.add(one.view()));
+      staged.ifPresent(one -> subjects.add(one.subject()));
     }
     if (subjects.size() < views.size()) {
       return new Stack(List.of());
     }
     List<PosedBody> lying = new ArrayList<>();
     for (int i = 0; i < views.size(); i++) {
-      View view = views.get(i);
-      Affine pose = i == 0 ? view.facing() : onto(subjects.get(0), view, subjects.get(i));
+      View view = shown.get(i);
+      Affine pose =
+          i == 0 ? view.facing() : onto(shown.get(0), subjects.get(0), view, subjects.get(i));
       lying.add(new PosedBody(subjects.get(i).body(), pose, view.cutAway()));
     }
-    checkZips(staging, subjects);
+    checkZips(staging, shown, subjects);
     List<PlacedBody> laid = Stack.lay(lying, scale);
     List<Workpiece> workpieces = new ArrayList<>();
     for (int i = 0; i < laid.size(); i++) {
-      workpieces.add(views.get(i).stage(staging, subjects.get(i), laid.get(i)));
+      workpieces.add(shown.get(i).stage(staging, subjects.get(i), laid.get(i)));
     }
     return new Stack(workpieces);
   }
 
   /** Where a layer lies so that its edge meets the lowest layer's. */
-  private Affine onto(Subject base, View view, Subject layer) {
-    View lowest = views.get(0);
+  private static Affine onto(View lowest, Subject base, View view, Subject layer) {
     if (base.isZip()) {
       throw Faults.of(lowest.what().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "layers");
     }
     Path seam = base.line(lowest.seamEdge());
-    Point inward = lowest.facing().applyVector(Subject.inward(seam)).unit();
+    Point inward = lowest.facing().applyVector(Lines.inward(seam)).unit();
     Point middle = lowest.facing().apply(middle(seam));
     if (layer.isZip()) {
       // The tape's edge lies level with the raw edge.
@@ -87,7 +92,7 @@ public record Layers(List<View> views) implements Picture {
       return new Affine(inward.y(), -inward.x(), inward.x(), inward.y(), raw.x(), raw.y());
     }
     Path edge = layer.line(view.seamEdge());
-    Point own = view.mirror().applyVector(Subject.inward(edge));
+    Point own = view.mirror().applyVector(Lines.inward(edge));
     double cos = own.dot(inward);
     double sin = own.cross(inward);
     Affine turned = new Affine(cos, sin, -sin, cos, 0, 0).after(view.mirror());
@@ -100,13 +105,13 @@ public record Layers(List<View> views) implements Picture {
   }
 
   /** A zip that is laid along an edge must not be longer than that; a trim was held to its own. */
-  private void checkZips(Staging staging, List<Subject> subjects) {
-    List<View> zips = views.stream().filter(view -> view.zip() != null).toList();
-    for (int i = 0; i < views.size() && !zips.isEmpty(); i++) {
+  private static void checkZips(Staging staging, List<View> shown, List<Subject> subjects) {
+    List<View> zips = shown.stream().filter(view -> view.zip() != null).toList();
+    for (int i = 0; i < shown.size() && !zips.isEmpty(); i++) {
       if (subjects.get(i).isZip()) {
         continue;
       }
-      SourceText edge = views.get(i).seamEdge();
+      SourceText edge = shown.get(i).seamEdge();
       double opening = subjects.get(i).line(edge).length();
       for (View zip : zips) {
         double length = staging.length(zip.length());

@@ -42,6 +42,12 @@ final class PieceNames {
             staging.cloths().nameAndSide(material, side));
   }
 
+  /** What was assembled, by the side that faces the reader. */
+  static String unit(String name, Side side, Staging staging) {
+    String key = side == Side.RIGHT ? "alt.unit.right" : "alt.unit.wrong";
+    return staging.words().word(key, "name", name);
+  }
+
   /** A zip, by the side that faces the reader. */
   static String zip(Side side, Staging staging) {
     return staging.words().word(side == Side.RIGHT ? "zip.face.up" : "zip.face.down");

@@ -4,49 +4,96 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Side;
-import org.lapmark.figure.ink.Texture;
+import org.lapmark.figure.read.Faults;
+import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
-import org.lapmark.figure.workpiece.Cut;
 import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.figure.workpiece.Mounted;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.PosedBody;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
-import org.lapmark.grade.piece.Piece;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Key;
 
 /**
- * A piece that lies on another one, of which as much is drawn as of that one.
+ * A piece, or what was assembled before, that lies on another one or is joined to its edge; as much
+ * of it is drawn as of that one.
  *
- * @param number the piece's number
+ * @param number the piece's number, or null
+ * @param unit what was assembled, or null
  * @param cloth its material, or null for the first
- * @param side its side
- * @param place where the middle of its top lies; null where it lies in its own coordinates
+ * @param side its side; null for that of the unit
+ * @param over whether it is seen from its other side, as what it is joined to is turned over
+ * @param turned edges whose allowance is folded away
+ * @param lines stitching on it
+ * @param ownEdge the edge of it that lies at the place, or null for its top
+ * @param joined the edge of the other to which it is sewn so that it reaches beyond it, or null
+ * @param place where the middle of that edge or of its top lies; null where it lies in its own
+ *     coordinates
  * @param turn by how many degrees clockwise it is turned, 0 for its top to the edge
  * @param name its name, or null for the computed one
  */
 record PieceThing(
-    SourceText number, SourceText cloth, Side side, Place place, double turn, TemplateText name)
+    SourceText number,
+    SourceText unit,
+    SourceText cloth,
+    Side side,
+    boolean over,
+    List<SourceText> turned,
+    List<SewnLine> lines,
+    SourceText ownEdge,
+    SourceText joined,
+    Place place,
+    double turn,
+    TemplateText name)
     implements Thing {
+  /** A placement line that leaves its chord by less than this is straight, in millimetres. */
+  private static final double STRAIGHT = 1;
+
+  /** The most pieces and units on others that one figure shows. */
+  private static final int MOST = 400;
+
   static PieceThing read(Keys keys) {
+    boolean isUnit = keys.has(UNIT);
+    Key<?> what = isUnit ? UNIT : PIECE;
     List<Key<?>> places = new ArrayList<>(Place.KEYS);
     places.add(TURN);
-    List<Key<?>> known = new ArrayList<>(List.of(CLOTH, SIDE));
+    List<Key<?>> known =
+        new ArrayList<>(isUnit ? List.of(SIDE) : List.of(CLOTH, SIDE, TURNED, LINES));
+    known.addAll(List.of(OWN_EDGE, JOINED));
     known.addAll(places);
     known.add(NAME);
-    keys.idle(PIECE, List.of(WIDTH, CROPPED, PART, THROUGH), known);
+    List<Key<?>> idle = new ArrayList<>(List.of(WIDTH, CROPPED, PART, THROUGH));
+    if (isUnit) {
+      idle.addAll(List.of(CLOTH, TURNED, LINES));
+    }
+    keys.idle(what, idle, known);
+    Place place = null;
+    if (keys.has(JOINED)) {
+      keys.need(OWN_EDGE);
+      keys.idle(JOINED, places, List.of(OWN_EDGE, NAME));
+    } else if (places.stream().anyMatch(keys::has) || keys.has(OWN_EDGE)) {
+      place = Place.read(keys);
+    }
     return keys.whole(
         new PieceThing(
             keys.get(PIECE),
+            keys.get(UNIT),
             keys.get(CLOTH),
-            keys.or(SIDE, Side.RIGHT),
-            places.stream().anyMatch(keys::has) ? Place.read(keys) : null,
+            isUnit ? keys.get(SIDE) : keys.or(SIDE, Side.RIGHT),
+            false,
+            keys.all(TURNED),
+            keys.all(LINES),
+            keys.get(OWN_EDGE),
+            keys.get(JOINED),
+            place,
             keys.or(TURN, 0.0),
             keys.get(NAME)));
   }
@@ -57,89 +104,185 @@ record PieceThing(
   }
 
   @Override
+  public SourceText joinedTo() {
+    return joined;
+  }
+
+  @Override
+  public Optional<Thing> turnedOver() {
+    if (joined == null) {
+      return Optional.empty();
+    }
+    List<SewnLine> done = lines.stream().map(SewnLine::done).toList();
+    return Optional.of(
+        new PieceThing(
+            number, unit, cloth, side, !over, turned, done, ownEdge, joined, place, turn, name));
+  }
+
+  private SourceText stated() {
+    return unit == null ? number : unit;
+  }
+
+  private Side seen(Side up) {
+    return !over ? up : up == Side.RIGHT ? Side.WRONG : Side.RIGHT;
+  }
+
+  /** What is shown, by itself. */
+  private View view(Staging staging, Subject on) {
+    if (unit == null) {
+      List<SourceText> folded = new ArrayList<>(turned);
+      if (joined != null) {
+        folded.add(ownEdge);
+      }
+      return View.of(number, cloth, seen(side), folded, lines);
+    }
+    View view = Units.of(unit, on.within(), staging);
+    return View.unit(
+        view,
+        seen(side == null ? view.side() : side),
+        joined == null ? List.of() : List.of(ownEdge));
+  }
+
+  /**
+   * What lies there.
+   *
+   * @param view what it is
+   * @param subject the same in the variant
+   * @param map from its coordinates to the other piece's
+   */
+  private record Lying(View view, Subject subject, Affine map) {}
+
+  private Lying lying(Staging staging, Subject on) {
+    staging.count(stated().position(), "things", MOST);
+    View view = view(staging, on);
+    if (view.isZip()) {
+      throw Faults.of(stated().position(), FigureCode.FIGURE_NEEDS_PIECE, "name", "unit");
+    }
+    List<String> within = unit == null ? on.within() : Units.within(on.within(), unit.text());
+    Subject subject = Subjects.of(view, within, staging);
+    return new Lying(view, subject, map(staging, on, subject));
+  }
+
+  /** Its outline on the other piece, to which it is joined. */
+  Path joinedOutline(Staging staging, Subject on) {
+    Lying lying = lying(staging, on);
+    return lying.subject.body().outline().transformed(lying.map);
+  }
+
+  @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
-    Piece piece = staging.names().piece(number);
-    String material = staging.names().cloth(piece, cloth);
-    Path outline = piece.shape().cuttingLine().path();
-    Affine map = place == null ? moved(piece, on) : placed(staging, on, outline);
+    Lying lying = lying(staging, on);
+    Subject own = lying.subject;
+    PosedBody posed = new PosedBody(own.body(), laid.lying().pose().after(lying.map), null);
     on.checkSeen(
         laid,
-        place == null ? number.position() : place.position(),
-        outline.transformed(laid.map().after(map)).flattened(FlatInk.FLATNESS));
-    Point down = map.applyVector(new Point(0, 1));
-    double turned = place == null ? 0 : StrictMath.toDegrees(-StrictMath.atan2(down.x(), down.y()));
-    String words =
-        staging
-            .attempt(
-                () ->
-                    name == null
-                        ? PieceNames.of(piece, material, side, staging)
-                        : staging.text(name))
-            .orElse("");
-    return new OnTop(
-        outline,
-        map,
-        staging.cloths().texture(material),
-        side,
-        on.turn() + turned,
-        words,
-        PieceNames.plain(piece, staging));
+        place == null ? stated().position() : place.position(),
+        own.body().outline().transformed(laid.map().after(lying.map)).flattened(FlatInk.FLATNESS));
+    PlacedBody placed = new PlacedBody(posed, laid.map().after(lying.map));
+    String words = staging.attempt(() -> words(staging, lying)).orElse("");
+    String said = unit == null ? PieceNames.plain(own.piece(), staging) : words;
+    return new Mounted(
+        lying.view.stage(staging, own, placed), lying.map, joined != null, words, said);
   }
 
-  /** Derived panels keep their place; others of their own are centred. */
-  private static Affine moved(Piece piece, Subject on) {
-    Box own = piece.shape().panel().outline().bounds();
-    Box host = on.panel().outline().bounds();
-    if (host.expanded(1e-6).contains(own)) {
-      return Affine.IDENTITY;
+  private String words(Staging staging, Lying lying) {
+    if (name != null) {
+      return staging.text(name);
     }
-    Point by = host.centre().minus(own.centre());
-    return Affine.translation(by.x(), by.y());
+    if (unit != null && lying.view.name() != null) {
+      return staging.text(lying.view.name());
+    }
+    Subject own = lying.subject;
+    return PieceNames.of(own.piece(), own.material(), own.side(), staging);
   }
 
-  private Affine placed(Staging staging, Subject on, Path outline) {
+  private Affine map(Staging staging, Subject on, Subject own) {
+    Affine mirror = own.side() == on.side() ? Affine.IDENTITY : Affine.scaling(-1, 1);
+    if (joined != null) {
+      Path seam = on.line(joined);
+      Point middle = seam.start().towards(seam.end(), 0.5);
+      return level(own, mirror, middle, Lines.inward(seam).times(-1), 0);
+    }
+    if (place == null) {
+      return moved(own, on);
+    }
+    Optional<Path> line = place.line(on);
+    if (ownEdge == null
+        && place.along() == null
+        && place.inside() == null
+        && line.isPresent()
+        && isBent(line.get())) {
+      return fitted(line.get(), own, mirror);
+    }
     Place.Spot spot = place.stage(staging, on);
-    Affine mirror = side == on.side() ? Affine.IDENTITY : Affine.scaling(-1, 1);
+    if (ownEdge != null) {
+      Point in = Affine.rotation(turn).applyVector(spot.inward());
+      return level(own, mirror, spot.point(), in, own.allowance(own.edges(ownEdge).get(0)));
+    }
     Affine facing = Affine.rotation(turn).after(mirror);
     Point in = spot.inward();
     Affine inward = new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0);
-    Box box = outline.transformed(facing).bounds();
+    Box box = own.body().outline().transformed(facing).bounds();
     Point top = new Point(box.centre().x(), box.minY());
     Point at = spot.point().minus(inward.apply(top));
     return Affine.translation(at.x(), at.y()).after(inward.after(facing));
   }
 
-  /**
-   * A piece as it lies on another one.
-   *
-   * @param outline its outline in its own coordinates
-   * @param on from these to the other piece's
-   * @param texture how its material is shown
-   * @param side the side that faces the reader
-   * @param grain how far the grain is turned on paper, in degrees clockwise
-   */
-  private record OnTop(
-      Path outline, Affine on, Texture texture, Side side, double grain, String name, String said)
-      implements Overlay {
-    @Override
-    public Optional<Path> cover() {
-      return Optional.of(outline.transformed(on));
+  /** Derived panels keep their place; others of their own are centred. */
+  private static Affine moved(Subject own, Subject on) {
+    Box box = own.panel().outline().bounds();
+    Box host = on.panel().outline().bounds();
+    if (host.expanded(1e-6).contains(box)) {
+      return Affine.IDENTITY;
     }
+    Point by = host.centre().minus(box.centre());
+    return Affine.translation(by.x(), by.y());
+  }
 
-    @Override
-    public Path draw(PlacedBody laid, FlatInk ink) {
-      Path at = outline.transformed(laid.map().after(on));
-      List<Cut> cuts = new ArrayList<>();
-      for (Cut cut : laid.cuts()) {
-        Lines.Cropped rest = Lines.crop(at, cut.from(), cut.away());
-        if (rest.from() != null) {
-          at = rest.path();
-          cuts.add(new Cut(cut.key(), rest.from(), rest.to(), cut.away()));
-        }
-      }
-      ink.canvas().cloth(at, texture, side, grain);
-      ink.outline(at, cuts);
-      return at;
+  /** With the middle of its own edge, so far outside its stitching line, at a place. */
+  private Affine level(Subject own, Affine mirror, Point at, Point inward, double outside) {
+    Path edge = own.line(ownEdge);
+    Point in = mirror.applyVector(Lines.inward(edge));
+    double cos = in.dot(inward);
+    double sin = in.cross(inward);
+    Affine turned = new Affine(cos, sin, -sin, cos, 0, 0).after(mirror);
+    Point middle = edge.start().towards(edge.end(), 0.5).minus(Lines.inward(edge).times(outside));
+    Point by = at.minus(turned.apply(middle));
+    return Affine.translation(by.x(), by.y()).after(turned);
+  }
+
+  private static boolean isBent(Path line) {
+    if (line.isClosed()) {
+      return true;
     }
+    Point along = line.end().minus(line.start());
+    if (along.norm() < STRAIGHT) {
+      return true;
+    }
+    Point across = along.unit().quarterTurn();
+    return line.flattened(0.1).stream()
+        .anyMatch(point -> Math.abs(point.minus(line.start()).dot(across)) > STRAIGHT);
+  }
+
+  /**
+   * Within a line that shows where its finished edges lie: in its middle, or against the side that
+   * lies across from where the line is open.
+   */
+  private Affine fitted(Path line, Subject own, Affine mirror) {
+    Affine facing = Affine.rotation(turn).after(mirror);
+    Box box = own.panel().outline().transformed(facing).bounds();
+    Box within = line.bounds();
+    Point by = within.centre().minus(box.centre());
+    if (!line.isClosed()) {
+      Point open = line.start().towards(line.end(), 0.5).minus(within.centre());
+      if (Math.abs(open.y()) >= Math.abs(open.x())) {
+        double y = open.y() <= 0 ? within.maxY() - box.maxY() : within.minY() - box.minY();
+        by = new Point(by.x(), y);
+      } else {
+        double x = open.x() <= 0 ? within.maxX() - box.maxX() : within.minX() - box.minX();
+        by = new Point(x, by.y());
+      }
+    }
+    return Affine.translation(by.x(), by.y()).after(facing);
   }
 }

@@ -59,9 +59,9 @@ public record Pieces(Arrangement arrangement, List<View> views) implements Pictu
     List<View> shown = new ArrayList<>();
     List<Subject> subjects = new ArrayList<>();
     for (View view : views) {
-      Optional<Subject> subject = staging.attempt(() -> Subjects.of(view, staging));
-      subject.ifPresent(one -> shown.add(view));
-      subject.ifPresent(subjects::add);
+      Optional<Staged> staged = staging.attempt(() -> Staged.of(view, staging));
+      staged.ifPresent(one -> shown.add(one.view()));
+      staged.ifPresent(one -> subjects.add(one.subject()));
     }
     List<PosedBody> lying = new ArrayList<>();
     for (int i = 0; i < shown.size(); i++) {

@@ -132,6 +132,22 @@ record SewnLine(
             keys.position()));
   }
 
+  /** The same after the step that does it. */
+  SewnLine done() {
+    return new SewnLine(
+        kind,
+        lines,
+        distance,
+        extent,
+        rows,
+        apart,
+        ends,
+        Stitching.Direction.ANY,
+        false,
+        null,
+        place);
+  }
+
   private static StitchKind kind(String word) {
     return StitchKind.valueOf(word.toUpperCase(Locale.ROOT));
   }

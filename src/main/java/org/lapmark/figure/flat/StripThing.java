@@ -42,7 +42,7 @@ record StripThing(
     keys.need(WIDTH);
     keys.idle(
         LENGTH,
-        List.of(PART),
+        List.of(PART, TURNED, LINES, OWN_EDGE, JOINED),
         List.of(
             WIDTH,
             Place.EDGE,
@@ -50,6 +50,7 @@ record StripThing(
             Place.HELD_BY,
             Place.AT,
             Place.ALONG,
+            Place.NOTCH,
             Place.INSIDE,
             TURN,
             CROPPED,

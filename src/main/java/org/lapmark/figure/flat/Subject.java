@@ -25,6 +25,7 @@ import org.lapmark.panel.Panel;
  *
  * @param names what names stand for
  * @param piece the piece, or null for a zip
+ * @param panel what the piece is cut from, as it lies; null for a zip
  * @param material the material's or the zip's id
  * @param allowances allowances by edge; of turned edges 0
  * @param turned the names of edges turned in
@@ -32,11 +33,13 @@ import org.lapmark.panel.Panel;
  * @param turn by how many degrees clockwise it is turned
  * @param banded whether something lies round its rim, on which lines are drawn
  * @param things what lies on it
+ * @param within the units within which it lies, one inside another
  * @param body what is drawn
  */
 record Subject(
     PatternNames names,
     Piece piece,
+    Panel panel,
     String material,
     Map<String, Double> allowances,
     List<String> turned,
@@ -44,9 +47,22 @@ record Subject(
     int turn,
     boolean banded,
     List<Thing> things,
+    List<String> within,
     Body body) {
-  Panel panel() {
-    return piece.shape().panel();
+  Subject with(Body other) {
+    return new Subject(
+        names,
+        piece,
+        panel,
+        material,
+        allowances,
+        turned,
+        side,
+        turn,
+        banded,
+        things,
+        within,
+        other);
   }
 
   boolean isZip() {
@@ -55,21 +71,21 @@ record Subject(
 
   /** The names of the edges that a reference stands for. */
   List<String> edges(SourceText reference) {
-    return names.edges(panel(), reference);
+    return names.edges(panel, reference);
   }
 
   /** The names of an edge, or of those of a chain; none if the panel has neither. */
   List<String> edgeNames(String name) {
-    if (panel().chains().containsKey(name)) {
-      return panel().chains().get(name);
+    if (panel.chains().containsKey(name)) {
+      return panel.chains().get(name);
     }
-    return panel().edges().stream().map(edge -> edge.name()).filter(name::equals).toList();
+    return panel.edges().stream().map(edge -> edge.name()).filter(name::equals).toList();
   }
 
   /** What is attached to its panel. */
   Attached attached(SourceText name) {
     Attached attached = names.attached(name);
-    if (!attached.panel().equals(panel().name())) {
+    if (!attached.panel().equals(panel.name())) {
       throw Faults.of(
           name.position(),
           FigureCode.FIGURE_ATTACHED_ELSEWHERE,
@@ -97,32 +113,17 @@ record Subject(
 
   /** The line of edges that follow one another. */
   Path line(SourceText reference) {
-    return line(names, panel(), reference);
-  }
-
-  static Path line(PatternNames names, Panel panel, SourceText reference) {
-    Path path = null;
-    for (String name : names.line(panel, reference)) {
-      Path next = panel.line(name);
-      path = path == null ? next : path.then(next);
-    }
-    return path;
+    return names.path(panel, reference);
   }
 
   /** A placement line of the panel; nothing if none is called so, or an edge is. */
   Optional<Path> placement(SourceText reference) {
     String name = reference.text();
-    if (panel().chains().containsKey(name)
-        || panel().edges().stream().anyMatch(edge -> edge.name().equals(name))) {
+    if (panel.chains().containsKey(name)
+        || panel.edges().stream().anyMatch(edge -> edge.name().equals(name))) {
       return Optional.empty();
     }
-    return panel().placementLine(name);
-  }
-
-  /** The direction from an edge's chord into the panel, which lies on its right hand. */
-  static Point inward(Path edge) {
-    Point chord = edge.end().minus(edge.start());
-    return (chord.norm() < 1e-6 ? edge.tangentAtLength(0) : chord.unit()).quarterTurn();
+    return panel.placementLine(name);
   }
 
   double allowance(String edge) {
@@ -139,7 +140,7 @@ record Subject(
     double left = at;
     List<String> names = edges(reference);
     for (String name : names) {
-      double length = panel().line(name).length();
+      double length = panel.line(name).length();
       if (left <= length + 1e-9) {
         return name;
       }
@@ -150,7 +151,7 @@ record Subject(
 
   /** Lines beside some edges. */
   List<Path> beside(List<String> edges, double outside) {
-    return Lines.beside(panel(), allowances, edges, outside, turned);
+    return Lines.beside(panel, allowances, edges, outside, turned);
   }
 
   /** Something of which nothing is seen isn't what its author meant. */

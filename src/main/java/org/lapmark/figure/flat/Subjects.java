@@ -10,10 +10,9 @@ import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Body;
 import org.lapmark.figure.workpiece.Cloth;
-import org.lapmark.figure.workpiece.Crease;
 import org.lapmark.figure.workpiece.Cut;
 import org.lapmark.figure.workpiece.Flap;
-import org.lapmark.figure.workpiece.FoldedCloth;
+import org.lapmark.figure.workpiece.JoinedBody;
 import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Tape;
 import org.lapmark.finding.SourceText;
@@ -29,7 +28,16 @@ final class Subjects {
 
   /** The piece or zip of a view. */
   static Subject of(View view, Staging staging) {
-    return view.isZip() ? zip(view, staging) : piece(view, staging);
+    return of(view, List.of(), staging);
+  }
+
+  /**
+   * The same.
+   *
+   * @param within the units within which it lies
+   */
+  static Subject of(View view, List<String> within, Staging staging) {
+    return view.isZip() ? zip(view, staging) : piece(view, within, staging);
   }
 
   private static Subject zip(View view, Staging staging) {
@@ -49,12 +57,14 @@ final class Subjects {
     return new Subject(
         names,
         null,
+        null,
         id.text(),
         Map.of(),
         List.of(),
         view.side(),
         view.turn(),
         false,
+        List.of(),
         List.of(),
         tape);
   }
@@ -64,12 +74,18 @@ final class Subjects {
     return new Tape(trim.length(), names.property(thing, "tape_width"), visible, side);
   }
 
-  private static Subject piece(View view, Staging staging) {
+  private static Subject piece(View view, List<String> within, Staging staging) {
     PatternNames names = staging.names();
     Piece piece = names.piece(view.piece());
-    Panel panel = piece.shape().panel();
+    Panel panel = view.poses().reshaped(staging, piece.shape().panel());
+    List<SourceText> folded = new ArrayList<>(view.turned());
+    for (Thing thing : view.allThings()) {
+      if (thing.joinedTo() != null) {
+        folded.add(thing.joinedTo());
+      }
+    }
     List<String> turned = new ArrayList<>();
-    for (SourceText edge : view.turned()) {
+    for (SourceText edge : folded) {
       staging.run(() -> turned.addAll(names.edges(panel, edge)));
     }
     String material = staging.attempt(() -> names.cloth(piece, view.cloth())).orElse("");
@@ -77,14 +93,14 @@ final class Subjects {
     Map<String, Double> left = new LinkedHashMap<>(stated);
     turned.forEach(edge -> left.put(edge, 0.0));
     Path whole =
-        turned.isEmpty()
+        turned.isEmpty() && panel.equals(piece.shape().panel())
             ? piece.shape().cuttingLine().path()
             : Lines.outline(panel, stated, turned);
     Path outline = whole;
     Optional<Cut> cut = Optional.empty();
     if (view.cropped() != null && view.edge() != null) {
-      Path edge = Subject.line(names, panel, view.edge());
-      Point inward = Subject.inward(edge);
+      Path edge = names.path(panel, view.edge());
+      Point inward = Lines.inward(edge);
       double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
       double kept = staging.length(view.cropped(), 1, Math.max(most, 1));
       Lines.Cropped cropped =
@@ -103,31 +119,33 @@ final class Subjects {
             view.side(),
             view.turn(),
             view.side() == Side.WRONG ? Flap.of(panel, stated, left, turned) : List.of());
-    return new Subject(
-        names,
-        piece,
-        material,
-        left,
-        turned,
-        view.side(),
-        view.turn(),
-        view.hasBand(),
-        view.things(),
-        folded(view, staging, panel, cloth));
+    Subject flat =
+        new Subject(
+            names,
+            piece,
+            panel,
+            material,
+            left,
+            turned,
+            view.side(),
+            view.turn(),
+            view.hasBand(),
+            view.allThings(),
+            within,
+            view.poses().folded(staging, panel, cloth));
+    Subject joined = flat.with(joined(flat, staging));
+    return joined.with(view.poses().rolled(staging, panel, joined.body()));
   }
 
-  /** Folded at its lines, one after another; a line that can't be folded at is left out. */
-  private static Body folded(View view, Staging staging, Panel panel, Cloth flat) {
-    List<Crease> creases = new ArrayList<>();
-    Path lying = flat.outline();
-    for (Fold fold : view.folds()) {
-      Path before = lying;
-      Optional<Crease> crease =
-          staging.attempt(() -> fold.stage(staging, staging.names(), panel, before));
-      crease.ifPresent(creases::add);
-      lying = crease.map(one -> Lines.crop(before, one.on(), one.away()).path()).orElse(before);
+  /** With what is sewn to its edges and reaches beyond them. */
+  private static Body joined(Subject on, Staging staging) {
+    List<Path> outlines = new ArrayList<>();
+    for (Thing thing : on.things()) {
+      if (thing.joinedTo() != null && thing instanceof PieceThing piece) {
+        staging.attempt(() -> piece.joinedOutline(staging, on)).ifPresent(outlines::add);
+      }
     }
-    return creases.isEmpty() ? flat : FoldedCloth.of(flat, creases);
+    return outlines.isEmpty() ? on.body() : JoinedBody.of(on.body(), outlines);
   }
 
   private static Point farthest(Path outline, Point direction) {

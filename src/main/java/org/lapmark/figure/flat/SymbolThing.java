@@ -56,6 +56,7 @@ record SymbolThing(
     } else {
       known.addAll(List.of(LENGTH, PART));
     }
+    idle.addAll(OF_PIECES);
     keys.idle(what, idle, known);
     return keys.whole(
         new SymbolThing(

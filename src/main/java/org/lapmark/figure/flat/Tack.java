@@ -50,18 +50,9 @@ record Tack(
   private static final Key<Boolean> NOW = Key.of("now", FigureForms.YES).unless("yes");
   private static final Key<TemplateText> TEXT = Key.of("text", FigureForms.LABEL);
   private static final Table TABLE =
-      Table.of(
-              "tack",
-              BOX,
-              BAR,
-              HEIGHT,
-              CROSS,
-              Place.EDGE,
-              Place.ALONG,
-              Place.INSIDE,
-              TURN,
-              NOW,
-              TEXT)
+      Table.of("tack", BOX, BAR, HEIGHT, CROSS)
+          .with(Place.KEYS)
+          .with(List.of(TURN, NOW, TEXT))
           .oneOf(Choice.among(List.of(BOX, BAR)));
 
   /** Stated in a list. */
@@ -72,10 +63,9 @@ record Tack(
 
   private static Tack read(Keys keys) {
     if (keys.one().equals(BAR.name())) {
-      keys.idle(
-          BAR,
-          List.of(HEIGHT, CROSS),
-          List.of(Place.EDGE, Place.ALONG, Place.INSIDE, TURN, NOW, TEXT));
+      List<Key<?>> known = new ArrayList<>(Place.KEYS);
+      known.addAll(List.of(TURN, NOW, TEXT));
+      keys.idle(BAR, List.of(HEIGHT, CROSS), known);
     }
     return keys.whole(
         new Tack(
@@ -87,6 +77,11 @@ record Tack(
             keys.or(TURN, 0),
             keys.or(NOW, true),
             keys.get(TEXT)));
+  }
+
+  /** The same after the step that does it. */
+  Tack done() {
+    return new Tack(box, bar, height, cross, place, turn, false, null);
   }
 
   Detail stage(Staging staging, Subject on, PlacedBody laid) {
@@ -106,7 +101,7 @@ record Tack(
             middle.plus(width).minus(depth),
             middle.plus(width).plus(depth),
             middle.minus(width).plus(depth));
-    on.checkSeen(laid, place.edge().position(), corners.stream().map(laid.map()::apply).toList());
+    on.checkSeen(laid, place.position(), corners.stream().map(laid.map()::apply).toList());
     Optional<String> words = Optional.ofNullable(text).map(staging::text);
     String size =
         box == null ? staging.printed(wide) : staging.printed(wide) + " × " + staging.printed(high);

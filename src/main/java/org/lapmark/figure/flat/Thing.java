@@ -1,6 +1,7 @@
 package org.lapmark.figure.flat;
 
 import java.util.List;
+import java.util.Optional;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.FigureForms;
@@ -23,6 +24,9 @@ sealed interface Thing
   /** What a piece is stated by. */
   Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
 
+  /** What was assembled before is stated by. */
+  Key<SourceText> UNIT = Key.of("unit", FigureForms.NAME);
+
   /** What a band is stated by. */
   Key<SourceText> BAND = Key.of("band", FigureForms.EDGE);
 
@@ -41,6 +45,14 @@ sealed interface Thing
   /** What a buttonhole is stated by. */
   Key<Formula> BUTTONHOLE = Key.of("buttonhole", FigureForms.LENGTH);
 
+  Key<Entries<SourceText>> TURNED = Key.of("turned", FigureForms.EDGES);
+  Key<Entries<SewnLine>> LINES = Key.of("lines", SewnLine.LIST);
+  Key<SourceText> OWN_EDGE = Key.of("own_edge", FigureForms.EDGE);
+  Key<SourceText> JOINED = Key.of("joined", FigureForms.EDGE);
+
+  /** What is looked at of pieces and units alone. */
+  List<Key<?>> OF_PIECES = List.of(TURNED, LINES, OWN_EDGE, JOINED);
+
   Key<SourceText> PART = Key.of("part", FigureForms.oneOf(Symbols.parts()));
   Key<Entries<Through>> THROUGH = Key.of("through", Through.LIST);
   Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
@@ -55,6 +67,7 @@ sealed interface Thing
       Table.of(
               "thing",
               PIECE,
+              UNIT,
               BAND,
               HARDWARE,
               TRIM,
@@ -68,9 +81,11 @@ sealed interface Thing
               THROUGH)
           .with(Place.KEYS)
           .with(List.of(TURN, CROPPED, NAME))
+          .with(OF_PIECES)
           .oneOf(
               Choice.of(
                   Choice.way(PIECE),
+                  Choice.way(UNIT),
                   Choice.way(BAND),
                   Choice.way(HARDWARE),
                   Choice.way(HARDWARE, LENGTH),
@@ -90,13 +105,14 @@ sealed interface Thing
     keys.get(TURN);
     keys.get(PART);
     keys.get(THROUGH);
+    OF_PIECES.forEach(keys::get);
     if (kind.equals(HARDWARE.name()) || kind.equals(BUTTONHOLE.name())) {
       return SymbolThing.read(keys);
     }
     if (kind.equals(TRIM.name())) {
       return TrimThing.read(keys);
     }
-    if (kind.equals(PIECE.name())) {
+    if (kind.equals(PIECE.name()) || kind.equals(UNIT.name())) {
       return PieceThing.read(keys);
     }
     if (kind.equals(ATTACHMENT.name())) {
@@ -107,6 +123,16 @@ sealed interface Thing
 
   /** Whether it lies round the rim. */
   boolean isBand();
+
+  /** What is seen of it when the piece is turned over; nothing if it lies on the other side. */
+  default Optional<Thing> turnedOver() {
+    return Optional.empty();
+  }
+
+  /** The edge of the piece to which it is sewn so that it reaches beyond it, or null. */
+  default SourceText joinedTo() {
+    return null;
+  }
 
   Overlay stage(Staging staging, Subject on, PlacedBody laid);
 }

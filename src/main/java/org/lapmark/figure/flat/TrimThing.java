@@ -33,6 +33,7 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
 
   static TrimThing read(Keys keys) {
     keys.idle(TRIM, List.of(WIDTH, CROPPED, CLOTH, SIDE, TURN, THROUGH), List.of(PART, NAME));
+    keys.idle(TRIM, OF_PIECES, List.of(PART, NAME));
     keys.idle(TRIM, Place.KEYS, List.of(PART, NAME));
     return keys.whole(new TrimThing(keys.get(TRIM), keys.get(PART), keys.get(NAME)));
   }
@@ -40,6 +41,11 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   @Override
   public boolean isBand() {
     return false;
+  }
+
+  @Override
+  public Optional<Thing> turnedOver() {
+    return Optional.of(this);
   }
 
   @Override

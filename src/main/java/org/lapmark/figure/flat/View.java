@@ -2,9 +2,13 @@ package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Side;
+import org.lapmark.figure.pose.Pins;
+import org.lapmark.figure.pose.Poses;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -12,11 +16,13 @@ import org.lapmark.figure.read.FigureForms;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Detail;
+import org.lapmark.figure.workpiece.Earlier;
 import org.lapmark.figure.workpiece.Marks;
 import org.lapmark.figure.workpiece.Measure;
 import org.lapmark.figure.workpiece.NameTag;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.PosedBody;
 import org.lapmark.figure.workpiece.Shown;
 import org.lapmark.figure.workpiece.Workpiece;
 import org.lapmark.finding.SourceText;
@@ -35,15 +41,16 @@ import org.lapmark.source.yaml.YamlNode;
  * @param piece the piece's number, or null for a zip
  * @param zip the zip's id, or null for a piece
  * @param trim the name of a trim that is shown as a zip, or null
+ * @param unit what was assembled before, or null
  * @param length the zip's length from stop to stop, or null
  * @param cloth the material's id, or null for the first
- * @param side the side that faces the reader
+ * @param side the side that faces the reader; null for that of the unit
  * @param reversed whether it is one of those cut with the paper face down
  * @param turn by how many degrees clockwise it is turned: a multiple of 90
  * @param edge the edge along which layers meet, or null
  * @param cropped how much of it is drawn from that edge on, or null for all
  * @param cutAway the side on which a layer is cut away to show those beneath, or null
- * @param folds lines at which it is folded over, one after another
+ * @param poses how it lies where it doesn't lie flat
  * @param turned edges whose allowance is folded away
  * @param shown what else is drawn
  * @param name its name: the author's own; null for the computed one
@@ -54,12 +61,15 @@ import org.lapmark.source.yaml.YamlNode;
  * @param dimensions dimensions
  * @param things what lies on it
  * @param clips cuts into its allowance
+ * @param pins what holds it for a while
  * @param around a seam whose other side is shown round it, or null
+ * @param earlier the unit as it was assembled, of which this is a further step, or null
  */
 record View(
     SourceText piece,
     SourceText zip,
     SourceText trim,
+    SourceText unit,
     Formula length,
     SourceText cloth,
     Side side,
@@ -68,7 +78,7 @@ record View(
     SourceText edge,
     Formula cropped,
     Beside cutAway,
-    List<Fold> folds,
+    Poses poses,
     List<SourceText> turned,
     Set<Shown> shown,
     TemplateText name,
@@ -79,10 +89,13 @@ record View(
     List<Dimension> dimensions,
     List<Thing> things,
     List<Clips> clips,
-    Around around) {
+    List<Pins> pins,
+    Around around,
+    View earlier) {
   private static final Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
   private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.NAME);
   private static final Key<SourceText> TRIM = Key.of("trim", FigureForms.NAME);
+  private static final Key<SourceText> UNIT = Key.of("unit", FigureForms.NAME);
   private static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
   private static final Key<SourceText> CLOTH = Key.of("cloth", FigureForms.NAME);
   private static final Key<Side> SIDE =
@@ -92,7 +105,6 @@ record View(
   static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
   static final Key<Formula> CROPPED = Key.of("cropped", FigureForms.LENGTH);
   static final Key<Beside> CUT_AWAY = Key.of("cut_away", FigureForms.constant(Beside.class));
-  private static final Key<Entries<Fold>> FOLDS = Key.of("folds", Fold.LIST);
   private static final Key<Entries<SourceText>> TURNED = Key.of("turned", FigureForms.EDGES);
   private static final Key<Entries<Shown>> SHOW =
       Key.of("show", FigureForms.each(FigureForms.constant(Shown.class)));
@@ -104,37 +116,23 @@ record View(
   private static final Key<Entries<Dimension>> DIMENSIONS = Key.of("dimensions", Dimension.LIST);
   private static final Key<Entries<Thing>> THINGS = Key.of("things", Thing.LIST);
   private static final Key<Entries<Clips>> CLIPS = Key.of("clips", Clips.LIST);
+  private static final Key<Entries<Pins>> PINS = Key.of("pins", Pins.LIST);
   private static final Key<Around> AROUND = Key.of("around", Around.FORM);
   static final Table TABLE =
-      Table.of(
-              "view",
-              PIECE,
-              ZIP,
-              TRIM,
-              LENGTH,
-              CLOTH,
-              SIDE,
-              REVERSED,
-              TURN,
-              EDGE,
-              CROPPED,
-              CUT_AWAY,
-              FOLDS,
-              TURNED,
-              SHOW,
-              NAME,
-              LINES,
-              TACKS,
-              LABELS,
-              DIMENSIONS,
-              THINGS,
-              CLIPS,
-              AROUND)
-          .oneOf(Choice.among(List.of(PIECE, ZIP, TRIM)));
+      Table.of("view", PIECE, ZIP, TRIM, UNIT, LENGTH, CLOTH, SIDE, REVERSED, TURN, EDGE, CROPPED)
+          .with(List.of(CUT_AWAY))
+          .with(Poses.KEYS)
+          .with(List.of(TURNED, SHOW, NAME, LINES, TACKS, LABELS, DIMENSIONS, THINGS, CLIPS, PINS))
+          .with(List.of(AROUND))
+          .oneOf(Choice.among(List.of(PIECE, ZIP, TRIM, UNIT)));
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
   private static final List<Key<?>> NEEDS_PIECE =
-      List.of(CROPPED, FOLDS, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, AROUND);
+      Stream.concat(
+              Poses.KEYS.stream(),
+              Stream.<Key<?>>of(
+                  CROPPED, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, PINS, AROUND))
+          .toList();
 
   /** What is looked at of a zip. */
   private static final List<Key<?>> BESIDE_ZIP =
@@ -147,12 +145,17 @@ record View(
   /** What is looked at of a piece. */
   private static final List<Key<?>> BESIDE_PIECE =
       TABLE.keys().stream()
-          .<Key<?>>filter(key -> !List.of(PIECE, ZIP, TRIM, LENGTH).contains(key))
+          .<Key<?>>filter(key -> !List.of(PIECE, ZIP, TRIM, UNIT, LENGTH).contains(key))
           .toList();
+
+  /** What is looked at of a unit. */
+  private static final List<Key<?>> BESIDE_UNIT =
+      BESIDE_PIECE.stream().<Key<?>>filter(key -> key != CLOTH && key != REVERSED).toList();
 
   /** A view; null if where everything on it lies depends on something that can't be read. */
   static View read(Keys keys) {
-    if (!keys.one().equals(PIECE.name())) {
+    boolean whole = keys.one().equals(PIECE.name()) || keys.one().equals(UNIT.name());
+    if (!whole) {
       Key<?> what = keys.has(ZIP) ? ZIP : TRIM;
       if (what == ZIP) {
         keys.need(LENGTH);
@@ -170,18 +173,12 @@ record View(
         keys.idle(TRIM, List.of(LENGTH), BESIDE_TRIM);
       }
     } else {
-      keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
-      for (Key<?> key : List.<Key<?>>of(CROPPED, CUT_AWAY)) {
-        if (keys.has(FOLDS) && keys.has(key)) {
-          keys.report(
-              Faults.of(
-                  keys.node(key).position(),
-                  FigureCode.FIGURE_KEYS_TOGETHER,
-                  "names",
-                  "folds’ and ‘" + key.name()),
-              key);
-        }
+      if (keys.has(UNIT)) {
+        keys.idle(UNIT, List.of(LENGTH, CLOTH, REVERSED), BESIDE_UNIT);
+      } else {
+        keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
       }
+      Poses.exclude(keys, List.of(CROPPED, CUT_AWAY));
       if (keys.has(CROPPED)) {
         keys.need(EDGE);
       }
@@ -192,15 +189,16 @@ record View(
             keys.get(PIECE),
             keys.get(ZIP),
             keys.get(TRIM),
+            keys.get(UNIT),
             keys.get(LENGTH),
             keys.get(CLOTH),
-            keys.or(SIDE, Side.RIGHT),
+            keys.has(UNIT) ? keys.get(SIDE) : keys.or(SIDE, Side.RIGHT),
             keys.or(REVERSED, false),
             keys.or(TURN, 0),
             keys.get(EDGE),
             keys.get(CROPPED),
             keys.get(CUT_AWAY),
-            keys.all(FOLDS),
+            Poses.read(keys),
             keys.all(TURNED),
             FigureForms.ordered(keys.all(SHOW), Shown.class),
             List.of("yes", "no").contains(named) ? null : keys.get(NAME),
@@ -211,10 +209,138 @@ record View(
             keys.all(DIMENSIONS),
             keys.all(THINGS),
             keys.all(CLIPS),
-            keys.get(AROUND));
-    return keys.amiss(PIECE, ZIP, TRIM, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, FOLDS, TURNED)
-        ? null
-        : view;
+            keys.all(PINS),
+            keys.get(AROUND),
+            null);
+    boolean amiss =
+        keys.amiss(PIECE, ZIP, TRIM, UNIT, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED)
+            || keys.amiss(Poses.KEYS.toArray(Key[]::new));
+    return amiss ? null : view;
+  }
+
+  /** A piece and nothing else. */
+  static View of(
+      SourceText piece,
+      SourceText cloth,
+      Side side,
+      List<SourceText> turned,
+      List<SewnLine> lines) {
+    return new View(
+        piece,
+        null,
+        null,
+        null,
+        null,
+        cloth,
+        side,
+        false,
+        0,
+        null,
+        null,
+        null,
+        Poses.NONE,
+        turned,
+        FigureForms.ordered(List.of(), Shown.class),
+        null,
+        false,
+        lines,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        null,
+        null);
+  }
+
+  /** A unit that lies on something else, or is joined to it. */
+  static View unit(View unit, Side side, List<SourceText> joined) {
+    return new View(
+            null,
+            null,
+            null,
+            null,
+            null,
+            null,
+            side,
+            false,
+            0,
+            null,
+            null,
+            null,
+            Poses.NONE,
+            joined,
+            FigureForms.ordered(List.of(), Shown.class),
+            null,
+            false,
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            null,
+            null)
+        .after(unit);
+  }
+
+  /** What it shows in place of its unit: the unit's own view, and all that is stated here. */
+  View after(View base) {
+    List<SourceText> folded = new ArrayList<>(base.turned);
+    folded.addAll(turned);
+    List<Shown> all = new ArrayList<>(base.shown);
+    all.addAll(shown);
+    return new View(
+        base.piece,
+        base.zip,
+        base.trim,
+        null,
+        base.length,
+        base.cloth,
+        side == null ? base.side : side,
+        base.reversed,
+        turn,
+        edge == null ? base.edge : edge,
+        cropped,
+        cutAway,
+        base.poses.then(poses),
+        folded,
+        FigureForms.ordered(all, Shown.class),
+        name == null ? base.name : name,
+        named,
+        lines,
+        tacks,
+        labels,
+        dimensions,
+        things,
+        clips,
+        pins,
+        around,
+        base);
+  }
+
+  /** The same as it was assembled, lying with a side up, whole and without lettering. */
+  View whole(Side up) {
+    return new View(
+        piece, zip, trim, null, length, cloth, up, reversed, 0, edge, null, null, poses, turned,
+        shown, null, false, lines, tacks, List.of(), List.of(), things, clips, List.of(), around,
+        earlier);
+  }
+
+  /**
+   * All that lies on it, also from earlier steps; of a unit that is turned over what shows there.
+   */
+  List<Thing> allThings() {
+    List<Thing> all = new ArrayList<>();
+    if (earlier != null) {
+      for (Thing thing : earlier.allThings()) {
+        (earlier.side == side ? Optional.of(thing) : thing.turnedOver()).ifPresent(all::add);
+      }
+    }
+    all.addAll(things);
+    return all;
   }
 
   boolean isZip() {
@@ -223,12 +349,12 @@ record View(
 
   /** Where it says what is shown. */
   SourceText what() {
-    return isZip() ? zip == null ? trim : zip : piece;
+    return unit != null ? unit : isZip() ? zip == null ? trim : zip : piece;
   }
 
   /** Whether something lies round its rim, on which lines are drawn. */
   boolean hasBand() {
-    return things.stream().anyMatch(Thing::isBand);
+    return allThings().stream().anyMatch(Thing::isBand);
   }
 
   /** The mirror image if it is seen from the side that isn't the paper's. */
@@ -258,6 +384,9 @@ record View(
     List<Overlay> overlays = new ArrayList<>();
     List<Detail> details = new ArrayList<>();
     List<Measure> measures = new ArrayList<>();
+    if (earlier != null) {
+      overlays.add(earlier(staging, subject, laid));
+    }
     for (Thing thing : things) {
       staging.attempt(() -> thing.stage(staging, subject, laid)).ifPresent(overlays::add);
     }
@@ -279,6 +408,15 @@ record View(
           .flatMap(cuts -> cuts)
           .ifPresent(details::add);
     }
+    for (Pins one : pins) {
+      staging
+          .attempt(() -> one.stage(staging, subject.panel(), subject.allowances()))
+          .ifPresent(
+              held -> {
+                subject.checkSeen(laid, one.edge().position(), held.places(laid));
+                details.add(held);
+              });
+    }
     if (around != null) {
       staging.attempt(() -> around.stage(staging, subject)).ifPresent(details::add);
     }
@@ -293,18 +431,58 @@ record View(
     for (Dimension dimension : dimensions) {
       staging.attempt(() -> dimension.stage(staging, subject, laid)).ifPresent(measures::add);
     }
-    String said =
-        isZip()
-            ? PieceNames.zip(side, staging)
-            : PieceNames.said(subject.piece(), subject.material(), side, staging);
-    for (Fold fold : folds) {
-      details.add(new FoldWords(fold.lifted().text().replace('_', ' ')));
+    if (!isZip()) {
+      details.addAll(poses.details(staging, subject.piece().shape().panel()));
     }
     Marks marks =
         isZip()
             ? Marks.NONE
             : Marks.of(subject.panel(), shown, subject.allowances(), subject.turned());
-    return new Workpiece(laid.lying(), said, overlays, marks, details, measures);
+    return new Workpiece(laid.lying(), said(staging, subject), overlays, marks, details, measures);
+  }
+
+  private String said(Staging staging, Subject subject) {
+    if (isZip()) {
+      return PieceNames.zip(side, staging);
+    }
+    if (earlier != null && name != null) {
+      String called = staging.attempt(() -> staging.text(name)).orElse("");
+      return PieceNames.unit(called, side, staging);
+    }
+    return PieceNames.said(subject.piece(), subject.material(), side, staging);
+  }
+
+  /** What was done to its unit, as it is seen from the side that faces the reader. */
+  private Earlier earlier(Staging staging, Subject subject, PlacedBody laid) {
+    View before = earlier.whole(side);
+    Subject whole = Subjects.of(before, subject.within(), staging);
+    PlacedBody uncut =
+        new PlacedBody(new PosedBody(whole.body(), laid.lying().pose(), null), laid.map());
+    List<Overlay> under = new ArrayList<>();
+    if (earlier.earlier != null) {
+      under.add(earlier.whole(side).earlier(staging, whole, uncut));
+    }
+    for (Thing thing : earlier.things) {
+      (earlier.side == side ? Optional.of(thing) : thing.turnedOver())
+          .flatMap(one -> staging.attempt(() -> one.stage(staging, whole, uncut)))
+          .ifPresent(under::add);
+    }
+    List<Detail> done = new ArrayList<>();
+    for (SewnLine line : earlier.lines) {
+      staging
+          .attempt(() -> line.done().stage(staging, whole, uncut))
+          .ifPresent(staged -> done.add(staged.detail()));
+    }
+    for (Tack tack : earlier.tacks) {
+      staging.attempt(() -> tack.done().stage(staging, whole, uncut)).ifPresent(done::add);
+    }
+    for (Clips one : earlier.clips) {
+      staging
+          .attempt(() -> one.stage(staging, whole, uncut))
+          .flatMap(cuts -> cuts)
+          .ifPresent(done::add);
+    }
+    return new Earlier(under, done);
   }
 
   private String words(Staging staging, Subject subject) {

@@ -132,6 +132,18 @@ public final class Canvas {
     grow(other.bounds().moved(by));
   }
 
+  /** Adds what another canvas drew, without the labels that it wished for. */
+  public void addUnlettered(Canvas other) {
+    items.addAll(other.items);
+    lines.addAll(other.lines);
+    texts.addAll(other.texts);
+    covered.addAll(other.covered);
+    leftOut.addAll(other.leftOut);
+    if (other.bounds != null) {
+      grow(other.bounds);
+    }
+  }
+
   /** Fills a shape with a material. */
   public void cloth(Path outline, Texture texture, Side side, double angle) {
     items.addAll(texture.fill(outline, side, angle));

@@ -42,6 +42,18 @@ public enum FigureCode implements FindingCode {
   FIGURE_HARDWARE_UNKNOWN,
   /** What is drawn needs a property that its material or hardware doesn't state. */
   FIGURE_PROPERTY_MISSING,
+  /** No unit has the name. */
+  FIGURE_UNIT_UNKNOWN,
+  /** A unit is made of itself, or of units within units within units. */
+  FIGURE_UNIT_WITHIN,
+  /** An edge has fewer notches. */
+  FIGURE_NOTCH_UNKNOWN,
+  /** Two edges that don't meet at a corner, and between which none is cut out. */
+  FIGURE_CORNER_APART,
+  /** It is stated how long a line across a notched-out corner is. */
+  FIGURE_ACROSS_IDLE,
+  /** No corner of the panel has the name. */
+  FIGURE_CORNER_UNKNOWN,
   /** No seam has the name. */
   FIGURE_SEAM_UNKNOWN,
   /** No side of the seam has an edge of the panel. */
@@ -129,6 +141,7 @@ public enum FigureCode implements FindingCode {
       case FIGURE_ZIP_TOO_LONG,
           FIGURE_KEY_IDLE,
           FIGURE_LENGTH_IDLE,
+          FIGURE_ACROSS_IDLE,
           FIGURE_CLIPS_STRAIGHT,
           FIGURE_ROWS_ABOVE,
           FIGURE_HOOPS_UPWARDS,
@@ -146,6 +159,7 @@ public enum FigureCode implements FindingCode {
           FIGURE_MATERIAL_UNKNOWN,
           FIGURE_HARDWARE_UNKNOWN,
           FIGURE_TRIM_UNKNOWN,
+          FIGURE_UNIT_UNKNOWN,
           FIGURE_MARK_UNKNOWN,
           FIGURE_ATTACHMENT_UNKNOWN ->
           List.of("name", "name");

@@ -43,6 +43,10 @@ public final class FigureForms {
   public static final Form<SourceText> EDGE =
       value("name of an edge or chain", Forms.LINE, Values::text);
 
+  /** The name of a corner. */
+  public static final Form<SourceText> CORNER =
+      value("name of a corner", Forms.CORNER, Values::text);
+
   /** The name of an edge, a chain or a corner. */
   public static final Form<SourceText> EDGE_OR_CORNER =
       value("name of an edge, a chain or a corner", Forms.LINE, Values::text);

@@ -121,6 +121,15 @@ public final class Keys {
     throw Faults.kind(node.position(), what, "keys with values");
   }
 
+  /**
+   * The keys of a map that stands elsewhere than in a block.
+   *
+   * @param what the key under which it stands, with that key's table before a slash
+   */
+  public static Keys of(YamlNode node, String what, Table table, Findings findings) {
+    return of(node, what, table, new Reading(Limits.STANDARD, findings));
+  }
+
   private Findings findings() {
     return reading.findings();
   }

@@ -14,6 +14,7 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
@@ -214,6 +215,16 @@ public record PatternNames(EvaluatedPattern pattern) {
               PanelCode.EDGE_IN_PARTS, reference.position(), panel.inParts(name).arguments()));
     }
     return edges;
+  }
+
+  /** The line of edges that a reference names, which follow one another. */
+  public Path path(Panel panel, SourceText reference) {
+    Path path = null;
+    for (String name : line(panel, reference)) {
+      Path next = panel.line(name);
+      path = path == null ? next : path.then(next);
+    }
+    return path;
   }
 
   /** The edges that a reference names: one, those of a chain, or all. */

@@ -33,6 +33,7 @@ public final class Staging {
   private final Set<Finding> notices = new LinkedHashSet<>();
   private final Set<Finding> faults = new LinkedHashSet<>();
   private boolean missing;
+  private int counted;
 
   /**
    * The staging of one figure.
@@ -118,6 +119,14 @@ public final class Staging {
   /** What is drawn all the same and should be known; said once, however often it is drawn. */
   public void notice(Position position, FigureCode code, Object... arguments) {
     notices.add(Finding.of(code, position, arguments));
+  }
+
+  /** Ends a figure that shows more of something than can be drawn. */
+  public void count(Position position, String what, int most) {
+    counted++;
+    if (counted > most) {
+      throw Faults.of(position, FigureCode.FIGURE_TOO_MANY, "limit", most, "what", what);
+    }
   }
 
   /** The variant's size. */

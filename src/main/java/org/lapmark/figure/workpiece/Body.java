@@ -5,7 +5,7 @@ import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
 /** Something flat, in its own coordinates in real millimetres. */
-public sealed interface Body permits Cloth, FoldedCloth, Tape {
+public sealed interface Body permits Cloth, FoldedCloth, JoinedBody, RolledBody, Tape {
   /** What is seen of it. */
   Path outline();
 
@@ -28,6 +28,11 @@ public sealed interface Body permits Cloth, FoldedCloth, Tape {
 
   /** How far what is joined to it covers each of its long sides. */
   double covered();
+
+  /** Whether a corner is turned back to show what lies below, which then isn't moved aside. */
+  default boolean isPeeled() {
+    return false;
+  }
 
   /** Draws it without anything on it. */
   void draw(PlacedBody laid, FlatInk ink);

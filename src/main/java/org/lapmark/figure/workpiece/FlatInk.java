@@ -60,7 +60,11 @@ public record FlatInk(Canvas canvas, double scale) {
         canvas.line(Path.polyline(List.of(a, b)), "figure-outline");
       }
     }
-    cuts.forEach(cut -> breakLine(cut.from(), cut.to()));
+    for (Cut cut : cuts) {
+      if (!cut.key().equals(RolledBody.KEY)) {
+        breakLine(cut.from(), cut.to());
+      }
+    }
   }
 
   public void breakLine(Point from, Point to) {

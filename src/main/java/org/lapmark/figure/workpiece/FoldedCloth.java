@@ -14,8 +14,10 @@ import org.lapmark.geometry.Point;
  * @param layers what lies on what, the lowest first: what stays where it was, then what is folded
  * @param cuts the lines at which it is folded, and beyond which nothing is seen
  * @param outline round all of it
+ * @param isPeeled whether a corner is turned back to show what lies below
  */
-public record FoldedCloth(Cloth flat, List<Layer> layers, List<Cut> cuts, Path outline)
+public record FoldedCloth(
+    Cloth flat, List<Layer> layers, List<Cut> cuts, Path outline, boolean isPeeled)
     implements Body {
   /** What the lines at which it is folded are called where something lies beyond them. */
   private static final String KEY = "folds";
@@ -54,6 +56,15 @@ public record FoldedCloth(Cloth flat, List<Layer> layers, List<Cut> cuts, Path o
    * @param creases the lines, each of which parts what is left of the lowest layer
    */
   public static FoldedCloth of(Cloth flat, List<Crease> creases) {
+    return of(flat, creases, false);
+  }
+
+  /**
+   * The same.
+   *
+   * @param peeled whether a corner is turned back to show what lies below
+   */
+  public static FoldedCloth of(Cloth flat, List<Crease> creases, boolean peeled) {
     List<Layer> layers = List.of(new Layer(flat.outline(), false));
     List<Cut> cuts = new ArrayList<>();
     for (Crease crease : creases) {
@@ -67,7 +78,7 @@ public record FoldedCloth(Cloth flat, List<Layer> layers, List<Cut> cuts, Path o
       layers = folded;
     }
     return new FoldedCloth(
-        flat, layers, cuts, Lines.round(layers.stream().map(Layer::path).toList()));
+        flat, layers, cuts, Lines.round(layers.stream().map(Layer::path).toList()), peeled);
   }
 
   /** Whether a line parts a shape, so that something is folded over and something stays. */

@@ -24,6 +24,12 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 public final class Lines {
   private static final double FLATNESS = 0.01;
 
+  /** What reaches less far beyond a line isn't parted by it, in millimetres. */
+  private static final double NOTHING = 1e-9;
+
+  /** So far apart shapes may lie that are sewn together, in millimetres. */
+  private static final double SEAM = 0.05;
+
   private Lines() {}
 
   /**
@@ -125,25 +131,34 @@ public final class Lines {
     List<Point> points = outline.flattened(FLATNESS);
     List<Point> kept = new ArrayList<>();
     List<Point> cut = new ArrayList<>();
+    boolean before = false;
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
       double da = a.minus(on).dot(away);
       double db = b.minus(on).dot(away);
       if (da <= 0) {
-        kept.add(a);
+        add(kept, a);
       }
-      if (da < 0 && db > 0 || da > 0 && db < 0) {
-        Point crossing = a.towards(b, da / (da - db));
-        kept.add(crossing);
+      // A line may run through a corner as well.
+      if (da <= 0 && db > 0 || da > 0 && db <= 0) {
+        Point crossing = da == 0 ? a : db == 0 ? b : a.towards(b, da / (da - db));
+        add(kept, crossing);
         cut.add(crossing);
       }
+      before |= da < -NOTHING;
     }
-    if (cut.size() < 2) {
+    if (cut.size() < 2 || !before) {
       return new Cropped(outline, null, null);
     }
-    kept.add(kept.get(0));
+    add(kept, kept.get(0));
     return new Cropped(Path.polyline(kept), cut.get(0), cut.get(1));
+  }
+
+  private static void add(List<Point> points, Point next) {
+    if (points.isEmpty() || !points.get(points.size() - 1).equals(next)) {
+      points.add(next);
+    }
   }
 
   /**
@@ -162,6 +177,10 @@ public final class Lines {
    * @return a polygon that runs the way of the first; without holes
    */
   static Path round(List<Path> shapes) {
+    return round(shapes, 0);
+  }
+
+  private static Path round(List<Path> shapes, double closed) {
     GeometryFactory geometries = new GeometryFactory();
     List<Geometry> polygons = new ArrayList<>();
     for (Path shape : shapes) {
@@ -169,7 +188,8 @@ public final class Lines {
           shape.flattened(FLATNESS).stream()
               .map(point -> new Coordinate(point.x(), point.y()))
               .toArray(Coordinate[]::new);
-      polygons.add(geometries.createPolygon(ring));
+      Geometry polygon = geometries.createPolygon(ring);
+      polygons.add(closed > 0 ? polygon.buffer(closed, 2) : polygon);
     }
     Geometry union = OverlayNGRobust.union(polygons);
     Polygon largest = null;
@@ -185,6 +205,26 @@ public final class Lines {
     }
     Path round = Path.polyline(points);
     return round.signedArea() > 0 == shapes.get(0).signedArea() > 0 ? round : round.reversed();
+  }
+
+  /**
+   * The outline round a shape and others that are sewn to it.
+   *
+   * @param first a closed path
+   * @param others closed paths whose edges lie on its
+   * @return a polygon that runs the way of the first
+   */
+  static Path joined(Path first, List<Path> others) {
+    List<Path> all = new ArrayList<>();
+    all.add(first);
+    all.addAll(others);
+    return round(all, SEAM);
+  }
+
+  /** The direction from an edge's chord into the panel, which lies on its right hand. */
+  public static Point inward(Path edge) {
+    Point chord = edge.end().minus(edge.start());
+    return (chord.norm() < 1e-6 ? edge.tangentAtLength(0) : chord.unit()).quarterTurn();
   }
 
   /** A line drawn out straight at both ends. */

@@ -1,6 +1,8 @@
 package org.lapmark.figure.workpiece;
 
+import java.util.List;
 import java.util.Optional;
+import org.lapmark.figure.scene.Words;
 import org.lapmark.geometry.Path;
 
 /** Something that lies on a piece, in its coordinates. */
@@ -13,6 +15,16 @@ public interface Overlay {
 
   /** What of the piece it hides from labels. */
   Optional<Path> cover();
+
+  /** Whether the piece's marks are on it. */
+  default boolean isGround() {
+    return false;
+  }
+
+  /** Sentences about it; none if the picture alone shows it. */
+  default List<String> inWords(Words words) {
+    return said().isEmpty() ? List.of() : List.of(words.word("alt.thing", "what", said()));
+  }
 
   /**
    * Draws it.

@@ -19,10 +19,11 @@ public record Stack(List<Workpiece> workpieces) implements Scene {
 
   /** Where things lie on paper at a scale. */
   public static List<PlacedBody> lay(List<PosedBody> all, double scale) {
-    boolean cutAway = all.stream().anyMatch(lying -> lying.cutAway() != null);
+    boolean level =
+        all.stream().anyMatch(lying -> lying.cutAway() != null || lying.body().isPeeled());
     List<PlacedBody> laid = new ArrayList<>();
     for (PosedBody lying : all) {
-      double moved = cutAway ? 0 : STAGGER * laid.size();
+      double moved = level ? 0 : STAGGER * laid.size();
       Affine map = Affine.scaling(scale, scale).after(lying.pose());
       PlacedBody one = new PlacedBody(lying, Affine.translation(moved, moved).after(map));
       int above = all.size() - 1 - laid.size();

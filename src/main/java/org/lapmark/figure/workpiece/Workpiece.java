@@ -1,6 +1,7 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.lapmark.figure.scene.Words;
 import org.lapmark.geometry.Box;
@@ -26,8 +27,19 @@ public record Workpiece(
   /** The thing itself, and what lies on it. */
   public void base(PlacedBody laid, FlatInk ink) {
     lying.body().draw(laid, ink);
-    List<List<Point>> shapes = new ArrayList<>();
-    things.forEach(thing -> shapes.add(thing.draw(laid, ink).flattened(FlatInk.FLATNESS)));
+    // What lies round the rim is part of the ground, on which marks are; what else lies on it
+    // hides them.
+    List<List<Point>> shapes = new ArrayList<>(Collections.nCopies(things.size(), List.of()));
+    for (boolean ground : new boolean[] {true, false}) {
+      for (int i = 0; i < things.size(); i++) {
+        if (things.get(i).isGround() == ground) {
+          shapes.set(i, things.get(i).draw(laid, ink).flattened(FlatInk.FLATNESS));
+        }
+      }
+      if (ground) {
+        marks.draw(laid, ink);
+      }
+    }
     for (int i = 0; i < shapes.size(); i++) {
       if (!things.get(i).name().isEmpty()) {
         List<List<Point>> covers = shapes.subList(i + 1, shapes.size());
@@ -37,7 +49,6 @@ public record Workpiece(
   }
 
   public void details(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
-    marks.draw(laid, ink);
     lying.body().drawFolded(laid, ink);
     details.forEach(detail -> detail.draw(laid, above, ink));
   }
@@ -49,11 +60,7 @@ public record Workpiece(
   /** What lies on it and is done to it, in sentences. */
   public List<String> inWords(Words words) {
     List<String> sentences = new ArrayList<>();
-    for (Overlay thing : things) {
-      if (!thing.said().isEmpty()) {
-        sentences.add(words.word("alt.thing", "what", thing.said()));
-      }
-    }
+    things.forEach(thing -> sentences.addAll(thing.inWords(words)));
     details.forEach(detail -> detail.inWords(words).ifPresent(sentences::add));
     return sentences;
   }

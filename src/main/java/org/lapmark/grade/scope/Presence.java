@@ -198,6 +198,7 @@ public final class Presence {
         new Fastenings(
             kept(source.fastenings().trims(), TrimSource::ref),
             kept(source.fastenings().attachments(), AttachmentSource::ref)),
+        source.units(),
         new MakingSource(
             making.texts(),
             making.stitches(),

@@ -22,11 +22,13 @@ import org.lapmark.source.SizeTable;
 import org.lapmark.source.SourceCode;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.Translation;
+import org.lapmark.source.UnitSource;
 import org.lapmark.source.drawing.Drawings;
 import org.lapmark.source.folder.FolderFiles;
 import org.lapmark.source.folder.Limits;
 import org.lapmark.source.key.Forms;
 import org.lapmark.source.key.Key;
+import org.lapmark.source.key.Named;
 import org.lapmark.source.key.Reading;
 import org.lapmark.source.key.Ref;
 import org.lapmark.source.key.Stated;
@@ -59,6 +61,13 @@ public final class PatternReader {
   private static final Table ROW = Table.of("finished", LABEL, VALUE, Stated.WHEN);
   private static final Key<List<Stated>> FINISHED = Key.of("finished", Forms.list(Forms.map(ROW)));
 
+  private static final Key<List<Named<YamlNode>>> UNITS =
+      Key.of(
+          "assembled",
+          Forms.named(
+              Forms.special("view, as in figures", Forms.schema("type", "object"), (r, n, k) -> n),
+              false));
+
   /** The top of {@code pattern.yaml}. */
   static final Table TABLE =
       Table.of("pattern", FORMAT_KEY)
@@ -75,6 +84,7 @@ public final class PatternReader {
                   SeamReader.SEAMS,
                   FasteningReader.TRIMS,
                   FasteningReader.ATTACHMENTS,
+                  UNITS,
                   MakingReader.MAKING,
                   MakingReader.TOOLS,
                   CareReader.USE,
@@ -201,6 +211,7 @@ public final class PatternReader {
             new PieceReader(reading).read(in),
             new SeamReader(reading).read(in),
             new FasteningReader(reading).read(in),
+            units(in),
             new MakingReader(reading).read(in),
             steps,
             notes,
@@ -290,6 +301,14 @@ public final class PatternReader {
               Integer.toString(FORMAT));
     }
     return format;
+  }
+
+  private static List<UnitSource> units(Stated pattern) {
+    List<UnitSource> units = new ArrayList<>();
+    for (Named<YamlNode> unit : pattern.all(UNITS)) {
+      units.add(new UnitSource(unit.name(), unit.value()));
+    }
+    return units;
   }
 
   private static List<FinishedSource> finished(Stated pattern, Reading reading) {

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.pose;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,16 +8,17 @@ import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.PlacedBody;
 
 /**
- * Says that a piece is folded; the piece itself is drawn so.
+ * Says how a piece is folded; the piece itself is drawn so.
  *
- * @param edge an edge of what is folded over
+ * @param edge an edge of what is folded over, or the corner that is turned back
+ * @param peel whether it is a corner that is turned back
  */
-record FoldWords(String edge) implements Detail {
+record FoldWords(String edge, boolean peel) implements Detail {
   @Override
   public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {}
 
   @Override
   public Optional<String> inWords(Words words) {
-    return Optional.of(words.word("alt.folded", "edge", edge));
+    return Optional.of(words.word(peel ? "alt.peeled" : "alt.folded", "edge", edge));
   }
 }

@@ -1,4 +1,4 @@
-package org.lapmark.figure.flat;
+package org.lapmark.figure.pose;
 
 import java.util.List;
 import org.lapmark.figure.read.Entries;
@@ -10,10 +10,12 @@ import org.lapmark.figure.stage.PatternNames;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Crease;
 import org.lapmark.figure.workpiece.FoldedCloth;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
+import org.lapmark.panel.Edge;
 import org.lapmark.panel.Panel;
 import org.lapmark.source.key.Choice;
 import org.lapmark.source.key.Form;
@@ -32,9 +34,10 @@ import org.lapmark.source.key.Table;
  * @param to where on it
  * @param over an edge or a corner of what is folded over; null for the one that the line runs
  *     beside
+ * @param corner a corner that is turned back, or null
  * @param by how far it lies back, or null for flat
  */
-record Fold(
+public record Fold(
     SourceText line,
     SourceText edge,
     Formula inset,
@@ -43,6 +46,7 @@ record Fold(
     SourceText toEdge,
     Formula to,
     SourceText over,
+    SourceText corner,
     Formula by) {
   private static final Key<SourceText> LINE = Key.of("line", FigureForms.NAME);
   private static final Key<SourceText> EDGE = Key.of("edge", FigureForms.EDGE);
@@ -52,10 +56,11 @@ record Fold(
   private static final Key<SourceText> TO_EDGE = Key.of("to_edge", FigureForms.EDGE);
   private static final Key<Formula> TO = Key.of("to", FigureForms.PLACE).unless("1/2");
   private static final Key<SourceText> OVER = Key.of("over", FigureForms.EDGE_OR_CORNER);
+  private static final Key<SourceText> CORNER = Key.of("corner", FigureForms.CORNER);
   private static final Key<Formula> BY = Key.of("by", FigureForms.SHARE).unless("1");
   private static final Table TABLE =
-      Table.of("fold", LINE, EDGE, INSET, FROM_EDGE, FROM, TO_EDGE, TO, OVER, BY)
-          .oneOf(Choice.among(List.of(LINE, EDGE, FROM_EDGE)));
+      Table.of("fold", LINE, EDGE, INSET, FROM_EDGE, FROM, TO_EDGE, TO, OVER, CORNER, BY)
+          .oneOf(Choice.among(List.of(LINE, EDGE, FROM_EDGE, CORNER)));
 
   /** Stated in a list. */
   static final Form<Entries<Fold>> LIST = FigureForms.list(TABLE, Fold::read);
@@ -68,6 +73,9 @@ record Fold(
     if (one.equals(FROM_EDGE.name())) {
       keys.need(TO_EDGE, OVER);
       keys.idle(FROM_EDGE, List.of(INSET), List.of(FROM, TO_EDGE, TO, OVER, BY));
+    } else if (one.equals(CORNER.name())) {
+      keys.need(INSET);
+      keys.idle(CORNER, List.of(FROM, TO_EDGE, TO, OVER), List.of(INSET, BY));
     } else {
       Key<?> with = one.equals(LINE.name()) ? LINE : EDGE;
       if (with == LINE) {
@@ -86,17 +94,23 @@ record Fold(
             keys.get(TO_EDGE),
             keys.get(TO),
             keys.get(OVER),
+            keys.get(CORNER),
             keys.get(BY)));
   }
 
   /** Where it is stated. */
   private SourceText stated() {
-    return line != null ? line : edge != null ? edge : fromEdge;
+    return line != null ? line : edge != null ? edge : corner != null ? corner : fromEdge;
   }
 
   /** The edge of what is folded over. */
   SourceText lifted() {
-    return over == null ? edge : over;
+    return over != null ? over : corner != null ? corner : edge;
+  }
+
+  /** Whether a corner is turned back, so that what lies below is seen. */
+  boolean isPeel() {
+    return corner != null;
   }
 
   /**
@@ -116,10 +130,16 @@ record Fold(
       a = path.start();
       b = path.end();
     } else if (edge != null) {
-      Path path = Subject.line(names, panel, edge);
-      Point in = Subject.inward(path).times(inset == null ? 0 : staging.length(inset, 0, 5_000));
+      Path path = names.path(panel, edge);
+      Point in = Lines.inward(path).times(inset == null ? 0 : staging.length(inset, 0, 5_000));
       a = path.start().plus(in);
       b = path.end().plus(in);
+    } else if (corner != null) {
+      Crease crease = peel(staging, names, panel);
+      if (!FoldedCloth.parts(outline, crease)) {
+        throw impossible(staging);
+      }
+      return crease;
     } else {
       a = at(staging, names, panel, fromEdge, from);
       b = at(staging, names, panel, toEdge, to);
@@ -143,6 +163,23 @@ record Fold(
     return crease;
   }
 
+  /** Square to what halves the corner. */
+  private Crease peel(Staging staging, PatternNames names, Panel panel) {
+    List<Edge> edges = panel.edges();
+    for (int i = 0; i < edges.size(); i++) {
+      Path after = edges.get(i).path();
+      if (edges.get(i).from().equals(corner.text())) {
+        Path before = edges.get((i + edges.size() - 1) % edges.size()).path();
+        Point in = after.tangentAtLength(0).minus(before.tangentAtLength(before.length()));
+        Point inward = in.norm() < 1e-6 ? after.tangentAtLength(0).quarterTurn() : in.unit();
+        Point on = after.start().plus(inward.times(staging.length(inset, 1, 5_000)));
+        return new Crease(on, inward.times(-1), by == null ? 1 : staging.share(by, "by"));
+      }
+    }
+    throw names.unknown(
+        FigureCode.FIGURE_CORNER_UNKNOWN, corner, edges.stream().map(Edge::from).toList());
+  }
+
   /** A point of what is folded over: a corner, or the middle of an edge. */
   private Point lifted(PatternNames names, Panel panel) {
     SourceText named = lifted();
@@ -152,7 +189,7 @@ record Fold(
         .map(one -> one.path().start())
         .orElseGet(
             () -> {
-              Path path = Subject.line(names, panel, named);
+              Path path = names.path(panel, named);
               return path.atLength(path.length() / 2);
             });
   }
@@ -164,7 +201,7 @@ record Fold(
 
   private static Point at(
       Staging staging, PatternNames names, Panel panel, SourceText edge, Formula place) {
-    Path path = Subject.line(names, panel, edge);
+    Path path = names.path(panel, edge);
     return path.atLength(staging.along(place, path.length(), path.length() / 2));
   }
 }

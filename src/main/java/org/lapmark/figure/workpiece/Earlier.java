@@ -1,0 +1,48 @@
+package org.lapmark.figure.workpiece;
+
+import java.util.List;
+import java.util.Optional;
+import org.lapmark.geometry.Path;
+
+/**
+ * What was done to a workpiece in earlier steps: it is drawn as it lies, and neither named nor said
+ * again.
+ *
+ * @param things what lies on it
+ * @param details what was done to it
+ */
+public record Earlier(List<Overlay> things, List<Detail> details) implements Overlay {
+  /** Copies the lists. */
+  public Earlier {
+    things = List.copyOf(things);
+    details = List.copyOf(details);
+  }
+
+  @Override
+  public String name() {
+    return "";
+  }
+
+  @Override
+  public String said() {
+    return "";
+  }
+
+  @Override
+  public Optional<Path> cover() {
+    return Optional.empty();
+  }
+
+  @Override
+  public Path draw(PlacedBody laid, FlatInk ink) {
+    FlatInk unlettered = new FlatInk(ink.canvas().another(), ink.scale());
+    for (Overlay thing : things) {
+      if (thing.cover().filter(laid::leavesOut).isEmpty()) {
+        thing.draw(laid, unlettered);
+      }
+    }
+    details.forEach(detail -> detail.draw(laid, List.of(), unlettered));
+    ink.canvas().addUnlettered(unlettered.canvas());
+    return laid.outline();
+  }
+}
