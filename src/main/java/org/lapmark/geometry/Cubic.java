@@ -51,10 +51,18 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
     if (t == 1) {
       return end;
     }
-    Point a = start.towards(control1, t);
-    Point b = control1.towards(control2, t);
-    Point c = control2.towards(end, t);
-    return a.towards(b, t).towards(b.towards(c, t), t);
+    return new Point(
+        along(start.x(), control1.x(), control2.x(), end.x(), t),
+        along(start.y(), control1.y(), control2.y(), end.y(), t));
+  }
+
+  private static double along(double p0, double p1, double p2, double p3, double t) {
+    double a = p0 + (p1 - p0) * t;
+    double b = p1 + (p2 - p1) * t;
+    double c = p2 + (p3 - p2) * t;
+    double ab = a + (b - a) * t;
+    double bc = b + (c - b) * t;
+    return ab + (bc - ab) * t;
   }
 
   /** {@inheritDoc} At a cusp inside the curve it is the limit from behind it. */
@@ -79,10 +87,9 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
 
   @Override
   public Point derivative(double t) {
-    Point a = control1.minus(start);
-    Point b = control2.minus(control1);
-    Point c = end.minus(control2);
-    return a.towards(b, t).towards(b.towards(c, t), t).times(3);
+    return new Point(
+        slope(start.x(), control1.x(), control2.x(), end.x(), t),
+        slope(start.y(), control1.y(), control2.y(), end.y(), t));
   }
 
   @Override
@@ -101,8 +108,20 @@ public record Cubic(Point start, Point control1, Point control2, Point end) impl
         start.distance(control1), Math.max(control1.distance(control2), control2.distance(end)));
   }
 
+  /** The length of the {@link #derivative}, as plain numbers: most of all sums need it. */
   private double speed(double t) {
-    return derivative(t).norm();
+    double across = slope(start.x(), control1.x(), control2.x(), end.x(), t);
+    double down = slope(start.y(), control1.y(), control2.y(), end.y(), t);
+    return Math.sqrt(across * across + down * down);
+  }
+
+  private static double slope(double p0, double p1, double p2, double p3, double t) {
+    double a = p1 - p0;
+    double b = p2 - p1;
+    double c = p3 - p2;
+    double ab = a + (b - a) * t;
+    double bc = b + (c - b) * t;
+    return (ab + (bc - ab) * t) * 3;
   }
 
   @Override

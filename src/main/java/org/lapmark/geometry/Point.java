@@ -74,7 +74,9 @@ public record Point(double x, double y) {
    * @return the distance in millimetres
    */
   public double distance(Point other) {
-    return minus(other).norm();
+    double across = x - other.x;
+    double down = y - other.y;
+    return Math.sqrt(across * across + down * down);
   }
 
   /**

@@ -33,6 +33,8 @@ public final class Polygons {
   /** Points well inside a shape and outside others that cover it, those in the open first. */
   static List<Point> spread(List<Point> shape, List<List<Point>> covers) {
     Box box = bounds(shape);
+    Region inside = new Region(shape);
+    List<Region> covering = covers.stream().map(Region::new).toList();
     List<Point> found = new ArrayList<>();
     for (double margin : new double[] {2.5, 1.1, 0.5}) {
       int columns = (int) Math.max(3, Math.min(44, box.width() / 1.4));
@@ -43,10 +45,9 @@ public final class Polygons {
               new Point(
                   box.minX() + box.width() * (i + 0.5) / columns,
                   box.minY() + box.height() * (j + 0.5) / rows);
-          if (inside(shape, point)
-              && clear(shape, point, margin)
-              && covers.stream()
-                  .noneMatch(cover -> inside(cover, point) || !clear(cover, point, margin))) {
+          if (inside.test(point)
+              && inside.isClear(point, margin)
+              && isOutside(covering, point, margin)) {
             found.add(point);
           }
         }
@@ -69,6 +70,15 @@ public final class Polygons {
     return some;
   }
 
+  private static boolean isOutside(List<Region> covers, Point point, double margin) {
+    for (Region cover : covers) {
+      if (cover.test(point) || !cover.isClear(point, margin)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
   private static Box bounds(List<Point> points) {
     Box box = new Box(points.get(0).x(), points.get(0).y(), points.get(0).x(), points.get(0).y());
     for (Point point : points) {
@@ -77,25 +87,30 @@ public final class Polygons {
     return box;
   }
 
-  private static boolean clear(List<Point> polygon, Point point, double margin) {
-    for (int i = 1; i < polygon.size(); i++) {
-      if (distance(point, polygon.get(i - 1), polygon.get(i)) < margin) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** From a point to the stretch between two others. */
   static double distance(Point p, Point a, Point b) {
-    Point along = b.minus(a);
-    double square = along.dot(along);
-    double t = square == 0 ? 0 : Math.max(0, Math.min(1, p.minus(a).dot(along) / square));
-    return p.distance(a.towards(b, t));
+    return distance(p.x(), p.y(), a.x(), a.y(), b.x(), b.y());
+  }
+
+  /** The same of plain numbers, for what is asked often. */
+  static double distance(double x, double y, double ax, double ay, double bx, double by) {
+    double across = bx - ax;
+    double down = by - ay;
+    double square = across * across + down * down;
+    double t =
+        square == 0 ? 0 : Math.max(0, Math.min(1, ((x - ax) * across + (y - ay) * down) / square));
+    double offAcross = x - (ax + (bx - ax) * t);
+    double offDown = y - (ay + (by - ay) * t);
+    return Math.sqrt(offAcross * offAcross + offDown * offDown);
   }
 
   /** On which side of the line from one point to another a third lies. */
   static double side(Point a, Point b, Point p) {
-    return b.minus(a).cross(p.minus(a));
+    return side(a.x(), a.y(), b.x(), b.y(), p.x(), p.y());
+  }
+
+  /** The same of plain numbers. */
+  static double side(double ax, double ay, double bx, double by, double x, double y) {
+    return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
   }
 }

@@ -6,6 +6,9 @@ import org.lapmark.geometry.Point;
 
 /** What a closed run of points encloses, judged on chords; made for being asked often. */
 final class Region implements Predicate<Point> {
+  /** Sides that are farther away than rounding could bring near aren't measured. */
+  private static final double SLACK = 1e-6;
+
   private final double[] xs;
   private final double[] ys;
   private final double top;
@@ -44,5 +47,27 @@ final class Region implements Predicate<Point> {
       }
     }
     return inside;
+  }
+
+  /** Whether a point keeps a distance from all sides. */
+  boolean isClear(Point point, double margin) {
+    double x = point.x();
+    double y = point.y();
+    double reach = margin + SLACK;
+    for (int i = 1; i < xs.length; i++) {
+      double ax = xs[i - 1];
+      double ay = ys[i - 1];
+      double bx = xs[i];
+      double by = ys[i];
+      boolean apart =
+          ax > x + reach && bx > x + reach
+              || ax < x - reach && bx < x - reach
+              || ay > y + reach && by > y + reach
+              || ay < y - reach && by < y - reach;
+      if (!apart && Polygons.distance(x, y, ax, ay, bx, by) < margin) {
+        return false;
+      }
+    }
+    return true;
   }
 }

@@ -8,11 +8,9 @@ final class Stretches {
   /** What a leader points at isn't crossed by it, in millimetres. */
   private static final double POINTED_AT = 0.3;
 
-  private final List<Canvas.Stretch> all;
   private final double[] ends;
 
   Stretches(List<Canvas.Stretch> all) {
-    this.all = all;
     this.ends = new double[4 * all.size()];
     for (int i = 0; i < all.size(); i++) {
       Point from = all.get(i).from();
@@ -26,10 +24,14 @@ final class Stretches {
 
   /** How many stretches a leader crosses, without those that it ends at. */
   int crossed(Point start, Point anchor) {
-    double left = Math.min(start.x(), anchor.x());
-    double right = Math.max(start.x(), anchor.x());
-    double top = Math.min(start.y(), anchor.y());
-    double bottom = Math.max(start.y(), anchor.y());
+    double fromX = start.x();
+    double fromY = start.y();
+    double toX = anchor.x();
+    double toY = anchor.y();
+    double left = Math.min(fromX, toX);
+    double right = Math.max(fromX, toX);
+    double top = Math.min(fromY, toY);
+    double bottom = Math.max(fromY, toY);
     int crossed = 0;
     for (int i = 0; i < ends.length; i += 4) {
       boolean apart =
@@ -37,19 +39,27 @@ final class Stretches {
               || ends[i] > right && ends[i + 2] > right
               || ends[i + 1] < top && ends[i + 3] < top
               || ends[i + 1] > bottom && ends[i + 3] > bottom;
-      if (!apart && crosses(all.get(i / 4), start, anchor)) {
+      if (!apart
+          && crosses(ends[i], ends[i + 1], ends[i + 2], ends[i + 3], fromX, fromY, toX, toY)) {
         crossed++;
       }
     }
     return crossed;
   }
 
-  private static boolean crosses(Canvas.Stretch stretch, Point start, Point anchor) {
-    return Polygons.side(start, anchor, stretch.from()) * Polygons.side(start, anchor, stretch.to())
+  private static boolean crosses(
+      double ax,
+      double ay,
+      double bx,
+      double by,
+      double fromX,
+      double fromY,
+      double toX,
+      double toY) {
+    return Polygons.side(fromX, fromY, toX, toY, ax, ay)
+                * Polygons.side(fromX, fromY, toX, toY, bx, by)
             < 0
-        && Polygons.side(stretch.from(), stretch.to(), start)
-                * Polygons.side(stretch.from(), stretch.to(), anchor)
-            < 0
-        && Polygons.distance(anchor, stretch.from(), stretch.to()) > POINTED_AT;
+        && Polygons.side(ax, ay, bx, by, fromX, fromY) * Polygons.side(ax, ay, bx, by, toX, toY) < 0
+        && Polygons.distance(toX, toY, ax, ay, bx, by) > POINTED_AT;
   }
 }

@@ -23,14 +23,21 @@ final class Settling {
   /** Kept free beyond the gap, so that rounding errors of the pushes don't undo them. */
   private static final double CLEAR = 1e-6;
 
+  /** More than rounding errors of a distance come to. */
+  private static final double ROUNDED = 0.1;
+
   /** What chords leave of the gap at rounded corners. */
   private static final double ROUNDING = 0.9996;
 
   private final List<StripFilling.Put> puts;
   private final double gap;
   private final double[][] places;
-  private final Sides[] bodies;
-  private final Sides[] grown;
+
+  /** By axis and shape the sides that face backwards, of shapes that are pushed. */
+  private final Sides[][] bodies;
+
+  /** By axis and shape the sides that face forwards, which stop what is pushed. */
+  private final Sides[][] grown;
 
   /**
    * The sides of a shape as coordinates along and across, per side start and end.
@@ -73,18 +80,39 @@ final class Settling {
     Sides transposed() {
       return new Sides(y0, x0, y1, x1, -turn);
     }
+
+    /** Those alone that face backwards, or forwards. */
+    Sides facing(boolean forwards) {
+      int[] kept =
+          IntStream.range(0, x0.length)
+              .filter(
+                  side ->
+                      forwards
+                          ? (y1[side] - y0[side]) * turn > 0
+                          : (y1[side] - y0[side]) * turn < 0)
+              .toArray();
+      return new Sides(some(x0, kept), some(y0, kept), some(x1, kept), some(y1, kept), turn);
+    }
+
+    private static double[] some(double[] all, int[] kept) {
+      return IntStream.of(kept).mapToDouble(side -> all[side]).toArray();
+    }
   }
 
   private Settling(List<StripFilling.Put> puts, double gap) {
     this.puts = puts;
     this.gap = gap;
     this.places = new double[puts.size()][];
-    this.bodies = new Sides[puts.size()];
-    this.grown = new Sides[puts.size()];
+    this.bodies = new Sides[2][puts.size()];
+    this.grown = new Sides[2][puts.size()];
     for (int i = 0; i < places.length; i++) {
       places[i] = new double[] {puts.get(i).x(), puts.get(i).y()};
-      bodies[i] = Sides.of(puts.get(i).pose().outline());
-      grown[i] = Sides.of(puts.get(i).pose().wide());
+      Sides body = Sides.of(puts.get(i).pose().outline());
+      Sides wide = Sides.of(puts.get(i).pose().wide());
+      bodies[0][i] = body.facing(false);
+      bodies[1][i] = body.transposed().facing(false);
+      grown[0][i] = wide.facing(true);
+      grown[1][i] = wide.transposed().facing(true);
     }
   }
 
@@ -185,24 +213,19 @@ final class Settling {
     }
     double dx = places[i][0] - places[other][0];
     double dy = places[i][1] - places[other][1];
-    Sides moving = axis == 0 ? bodies[i] : bodies[i].transposed();
-    Sides still = axis == 0 ? grown[other] : grown[other].transposed();
+    Sides moving = bodies[axis][i];
+    Sides still = grown[axis][other];
     double along = axis == 0 ? dx : dy;
     double across = axis == 0 ? dy : dx;
     double way = limit;
     for (int m = 0; m < moving.x0.length; m++) {
       double low = Math.min(moving.y0[m], moving.y1[m]) + across;
       double high = Math.max(moving.y0[m], moving.y1[m]) + across;
-      if ((moving.y1[m] - moving.y0[m]) * moving.turn >= 0) {
-        continue;
-      }
+      double nearest = Math.min(moving.x0[m], moving.x1[m]) + along - ROUNDED;
       for (int s = 0; s < still.x0.length; s++) {
-        if ((still.y1[s] - still.y0[s]) * still.turn <= 0) {
-          continue;
-        }
         double from = Math.max(low, Math.min(still.y0[s], still.y1[s]));
         double to = Math.min(high, Math.max(still.y0[s], still.y1[s]));
-        if (to - from > TOUCH) {
+        if (to - from > TOUCH && nearest - Math.max(still.x0[s], still.x1[s]) < way) {
           double apart =
               Math.min(
                   moving.along(m, from - across) + along - still.along(s, from),
