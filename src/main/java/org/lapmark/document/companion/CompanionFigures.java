@@ -17,7 +17,7 @@ import org.lapmark.figure.FigureDrawer;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
-import org.lapmark.grade.Printed;
+import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.source.outside.Outside;
@@ -153,7 +153,7 @@ final class CompanionFigures {
     for (int i = 0; i < sizes.patterns().size(); i++) {
       EvaluatedPattern pattern = sizes.patterns().get(i);
       Optional<Drawing> drawing = art.draw(stated.path(), pattern, form, sizes.findings());
-      Optional<Printed> words = Printed.of(stated.alternative(), pattern, form, sizes.findings());
+      Optional<PrintedText> words = PrintedText.of(stated.alternative(), pattern, form, sizes.findings());
       if (drawing.isPresent() && words.isPresent()) {
         figures.put(i, new Figure(drawing.get(), "", words.get().text()));
       }
