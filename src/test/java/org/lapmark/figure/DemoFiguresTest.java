@@ -14,7 +14,7 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Polygons;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -106,7 +106,7 @@ class DemoFiguresTest {
         assertFalse(text.overlaps(seen.texts.get(j)), name + " overlap: " + text);
       }
       for (Point[] leader : seen.leaders) {
-        assertFalse(Canvas.crosses(text, leader[0], leader[1]), name + " leader through " + text);
+        assertFalse(Polygons.crosses(text, leader[0], leader[1]), name + " leader through " + text);
       }
     }
     assertEquals(seen.leaders.size(), seen.dots.size(), name);
