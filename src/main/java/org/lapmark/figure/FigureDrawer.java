@@ -130,7 +130,8 @@ public final class FigureDrawer {
               List<FigureLayout.Picture> pictures = stage(figure, staging);
               Drawing drawing = drawing(figure, pictures, staging);
               staging.compareLengths();
-              String alternative = figure.alternative() == null ? inWords(pictures) : stated;
+              String alternative =
+                  figure.alternative() == null ? inWords(pictures, largest(figure)) : stated;
               return new Figure(drawing, alternative, caption);
             });
     staging.notices().forEach(findings::add);
@@ -193,13 +194,14 @@ public final class FigureDrawer {
         .orElseThrow();
   }
 
-  private String inWords(List<FigureLayout.Picture> pictures) {
-    List<String> sentences = new ArrayList<>();
+  private String inWords(List<FigureLayout.Picture> pictures, double scale) {
+    SaidFigure said = new SaidFigure(words);
     for (FigureLayout.Picture picture : pictures) {
-      picture.title().ifPresent(title -> sentences.add(words.word("alt.titled", "title", title)));
-      sentences.addAll(picture.scene().inWords(words));
+      Canvas canvas = new Canvas(styles, lettering);
+      picture.scene().draw(canvas, scale);
+      said.add(picture, canvas);
     }
-    return String.join(" ", sentences);
+    return said.inWords();
   }
 
   private Drawing drawing(

@@ -298,7 +298,7 @@ record View(
             ? PieceNames.zip(side, staging)
             : PieceNames.said(subject.piece(), subject.material(), side, staging);
     for (Fold fold : folds) {
-      details.add(new FoldWords(fold.lifted().text().replace('_', ' ')));
+      details.add(new FoldWords(Spoken.edge(fold.lifted().text(), staging)));
     }
     Marks marks =
         isZip()

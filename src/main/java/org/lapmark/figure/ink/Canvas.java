@@ -1,7 +1,9 @@
 package org.lapmark.figure.ink;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -60,6 +62,8 @@ public final class Canvas {
   private final List<Wish> wishes = new ArrayList<>();
   private final Set<Integer> leftOut = new TreeSet<>();
   private final List<DimensionLine> dimensions = new ArrayList<>();
+  private final Map<Beside, List<String>> measured = new EnumMap<>(Beside.class);
+  private final List<String> lettered = new ArrayList<>();
   private boolean crowded;
   private Box bounds;
 
@@ -288,7 +292,8 @@ public final class Canvas {
     line(Path.polyline(List.of(place.from(), place.to())), DIMENSION);
     place.ticks().forEach(tick -> shape(tick, "figure-tick"));
     dimensions.add(place);
-    lettered(words, place.words());
+    measured.computeIfAbsent(beside, side -> new ArrayList<>()).add(words);
+    write(words, place.words());
   }
 
   /**
@@ -304,12 +309,14 @@ public final class Canvas {
             .filter(box -> !covers(box.expanded(BETWEEN)) && !hit(box.expanded(BETWEEN)))
             .findFirst();
     crowded |= free.isEmpty();
-    lettered(words, free.orElse(places.get(0)));
+    lettered.add(words);
+    write(words, free.orElse(places.get(0)));
   }
 
   /** Lettering at a fixed place. */
   public void fixed(String words, Point middle) {
-    lettered(words, box(words, middle));
+    lettered.add(words);
+    write(words, box(words, middle));
   }
 
   /**
@@ -323,7 +330,7 @@ public final class Canvas {
   public int fixed(String words, Point first, double widest) {
     List<String> broken = LineBreaks.within(words, widest, this);
     for (int i = 0; i < broken.size(); i++) {
-      fixed(broken.get(i), first.plus(new Point(0, i * leading())));
+      write(broken.get(i), box(broken.get(i), first.plus(new Point(0, i * leading()))));
     }
     return broken.size();
   }
@@ -333,10 +340,27 @@ public final class Canvas {
     return Box.at(middle.x() - width / 2, middle.y() - lineHeight() / 2, width, lineHeight());
   }
 
-  private void lettered(String words, Box box) {
+  private void write(String words, Box box) {
     items.add(lettering(words, new Point(box.centre().x(), box.minY()), Item.Alignment.MIDDLE));
     texts.add(box);
     grow(box);
+  }
+
+  /** What is lettered in it, but for dimensions and numbers in rings. */
+  public List<String> lettered() {
+    List<String> all = new ArrayList<>(lettered);
+    wishes.stream().filter(wish -> !wish.ring).map(Wish::text).forEach(all::add);
+    return all;
+  }
+
+  /** The lettering of its dimensions by the side on which they stand. */
+  public Map<Beside, List<String>> measured() {
+    return measured;
+  }
+
+  /** Its numbers in rings. */
+  public List<Integer> numbers() {
+    return wishes.stream().filter(Wish::ring).map(wish -> Integer.valueOf(wish.text)).toList();
   }
 
   /** Whether something of it has no place where it is in nothing's way. */
