@@ -31,6 +31,9 @@ public final class FigureDrawer {
   /** The width of a narrow figure in millimetres. */
   public static final double HALF = 80;
 
+  /** The share of its width to which a figure may be set down where a page is short of room. */
+  public static final double SET_DOWN = 0.85;
+
   /** So high that two steps with a figure each fit on most pages, in millimetres. */
   public static final double HIGHEST_IN_STEPS = 78;
 
@@ -50,6 +53,7 @@ public final class FigureDrawer {
   private final StyleSheet styles;
   private final LetteringMeasure lettering;
   private final double highest;
+  private final double share;
   private final Memory memory;
 
   /**
@@ -78,11 +82,32 @@ public final class FigureDrawer {
       LetteringMeasure lettering,
       double highest,
       Memory memory) {
+    this(new Words(wording), styles, lettering, highest, 1, memory);
+  }
+
+  private FigureDrawer(
+      Words words,
+      StyleSheet styles,
+      LetteringMeasure lettering,
+      double highest,
+      double share,
+      Memory memory) {
     this.memory = memory;
+    this.share = share;
     this.highest = highest;
-    this.words = new Words(wording);
+    this.words = words;
     this.styles = styles;
     this.lettering = lettering;
+  }
+
+  /**
+   * A drawer of the same figures set down to {@link #SET_DOWN} of their width and height: drawn
+   * anew at a smaller scale, so that lettering and lines keep their sizes.
+   *
+   * @return the drawer
+   */
+  public FigureDrawer settingDown() {
+    return new FigureDrawer(words, styles, lettering, SET_DOWN * highest, SET_DOWN, memory);
   }
 
   /**
@@ -105,7 +130,8 @@ public final class FigureDrawer {
               List<FigureLayout.Picture> pictures = stage(figure, staging);
               Drawing drawing = drawing(figure, pictures, staging);
               staging.compareLengths();
-              String alternative = figure.alternative() == null ? inWords(pictures) : stated;
+              String alternative =
+                  figure.alternative() == null ? inWords(pictures, largest(figure)) : stated;
               return new Figure(drawing, alternative, caption);
             });
     staging.notices().forEach(findings::add);
@@ -168,13 +194,14 @@ public final class FigureDrawer {
         .orElseThrow();
   }
 
-  private String inWords(List<FigureLayout.Picture> pictures) {
-    List<String> sentences = new ArrayList<>();
+  private String inWords(List<FigureLayout.Picture> pictures, double scale) {
+    SaidFigure said = new SaidFigure(words);
     for (FigureLayout.Picture picture : pictures) {
-      picture.title().ifPresent(title -> sentences.add(words.word("alt.titled", "title", title)));
-      sentences.addAll(picture.scene().inWords(words));
+      Canvas canvas = new Canvas(styles, lettering);
+      picture.scene().draw(canvas, scale);
+      said.add(picture, canvas);
     }
-    return String.join(" ", sentences);
+    return said.inWords();
   }
 
   private Drawing drawing(
@@ -183,7 +210,8 @@ public final class FigureDrawer {
       throw staging.fault();
     }
     FigureLayout layout =
-        new FigureLayout(pictures, figure.half() ? HALF : FULL, highest, largest(figure), styles);
+        new FigureLayout(
+            pictures, share * (figure.half() ? HALF : FULL), highest, largest(figure), styles);
     FigureLayout.Outcome outcome = laid(layout);
     outcome.flat().forEach(staging::flat);
     if (staging.isAmiss()) {

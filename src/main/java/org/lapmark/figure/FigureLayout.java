@@ -33,6 +33,7 @@ record FigureLayout(
   private static final double EDGE = 1.5;
   private static final double TITLE = 7;
   private static final double NOTE = 4.5;
+  private static final double BETWEEN_TITLES = 3;
   private static final double GOOD_ENOUGH = 17;
   private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
@@ -56,10 +57,6 @@ record FigureLayout(
    * @param isLimited whether it could be another if the figure might be higher
    */
   record Outcome(Optional<Drawing> drawing, int labels, Set<Integer> flat, boolean isLimited) {}
-
-  private boolean isTitled() {
-    return pictures.stream().anyMatch(picture -> picture.title.isPresent());
-  }
 
   /** The same with another greatest height. */
   FigureLayout within(double height) {
@@ -171,20 +168,29 @@ record FigureLayout(
       double tallest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
       Canvas all = new Canvas(styles, lettering);
       double x = 0;
+      int titles = 0;
       for (int i = 0; i < frames.size(); i++) {
         Box box = frames.get(i).bounds();
         all.add(
             frames.get(i), new Point(x - box.minX(), (tallest - box.height()) / 2 - box.minY()));
-        Point under = new Point(x + box.width() / 2, tallest + TITLE);
-        pictures.get(i).title.ifPresent(title -> all.fixed(title, under));
+        Optional<String> title = pictures.get(i).title;
+        if (title.isPresent()) {
+          Point under = new Point(x + box.width() / 2, tallest + TITLE);
+          double widest = box.width() + gap - BETWEEN_TITLES;
+          titles = Math.max(titles, all.fixed(title.get(), under, widest));
+        }
         x += box.width() + gap;
       }
-      Point last = new Point((x - gap) / 2, tallest + (isTitled() ? TITLE + NOTE : TITLE));
-      note.ifPresent(words -> all.fixed(words, last));
+      double under = titles == 0 ? TITLE : TITLE + NOTE + (titles - 1) * all.leading();
+      Point last = new Point((x - gap) / 2, tallest + under);
+      note.ifPresent(words -> all.fixed(words, last, width - BETWEEN_TITLES));
       return all;
     }
 
     private Optional<Attempt> attempt(Canvas canvas) {
+      if (canvas.isCrowded()) {
+        return Optional.empty();
+      }
       Box box = canvas.bounds();
       List<List<Point>> anchors =
           canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
@@ -200,6 +206,9 @@ record FigureLayout(
                 box.minY() - margin,
                 width,
                 box.height() + 2 * margin);
+        if (!canvas.texts().stream().allMatch(frame::contains)) {
+          break;
+        }
         Optional<List<PlacedLabel>> labels = new LabelPlacer(canvas, frame).place(anchors);
         if (labels.isPresent()) {
           double cost =

@@ -14,7 +14,7 @@ import org.lapmark.drawing.Drawing;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.Style;
 import org.lapmark.drawing.StyleSheet;
-import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Polygons;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
@@ -106,7 +106,7 @@ class DemoFiguresTest {
         assertFalse(text.overlaps(seen.texts.get(j)), name + " overlap: " + text);
       }
       for (Point[] leader : seen.leaders) {
-        assertFalse(Canvas.crosses(text, leader[0], leader[1]), name + " leader through " + text);
+        assertFalse(Polygons.crosses(text, leader[0], leader[1]), name + " leader through " + text);
       }
     }
     assertEquals(seen.leaders.size(), seen.dots.size(), name);
@@ -151,9 +151,10 @@ class DemoFiguresTest {
             .orElseThrow()
             .alternative();
     assertEquals(
-        "3 layers on each other, the lowest first. 1: piece 3, Rear strip, main, right side."
-            + " 2: zip, face down. 3: piece 3, Rear strip, lining, wrong side."
-            + " A stitching line along the edge “bottom”, 10 mm (3/8 in) from the raw edge.",
+        "3 layers on each other, the lowest first. Layer 1: piece 3, Rear strip, main, right"
+            + " side. Layer 2: zip, face down. Layer 3: piece 3, Rear strip, lining, wrong side."
+            + " A stitching line along the bottom edge, 10 mm (3/8 in) from the raw edge."
+            + " A label says: “sew through all three”. Measured at its right: 10 mm (3/8 in).",
         words.replace('\u00a0', ' '));
   }
 

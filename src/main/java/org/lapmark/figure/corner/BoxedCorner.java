@@ -181,8 +181,8 @@ public record BoxedCorner(
         length,
         turn,
         Optional.ofNullable(text).flatMap(one -> staging.attempt(() -> staging.text(one))),
-        seam.text().replace('_', ' '),
-        base.text().replace('_', ' '),
+        seam.text(),
+        base.text(),
         first.isNotched(),
         trimmed != null);
   }

@@ -166,9 +166,9 @@ record CornerScene(
         sentences.word(
             isNotched ? "alt.corner.notched" : "alt.corner.pointed",
             "seam",
-            seam,
+            sentences.edge(seam),
             "base",
-            base,
+            sentences.edge(base),
             "what",
             halves.get(0).said));
     if (!halves.get(1).said.equals(halves.get(0).said)) {

@@ -46,7 +46,7 @@ final class Rows {
     }
     double allowance = on.piece().shape().allowances().getOrDefault(names.get(0), 0.0);
     String told = staging.printed(line.distance() == null ? allowance : apart);
-    String edge = first.text().replace('_', ' ');
+    String edge = Spoken.edge(bare(on, first), staging);
     Optional<Path> base =
         line.lines().size() == 1 && on.panel().isOneLine(bare(on, first))
             ? Optional.of(on.line(first))

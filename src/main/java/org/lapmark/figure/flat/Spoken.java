@@ -12,6 +12,11 @@ import org.lapmark.geometry.Path;
 final class Spoken {
   private Spoken() {}
 
+  /** What an edge is called among other words. */
+  static String edge(String name, Staging staging) {
+    return staging.words().edge(name);
+  }
+
   static List<Stitching.Said> of(
       SewnLine line, Staging staging, Subject on, SewnLine.Row row, double between) {
     List<Stitching.Said> said = new ArrayList<>();

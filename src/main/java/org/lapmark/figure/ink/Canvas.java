@@ -1,7 +1,10 @@
 package org.lapmark.figure.ink;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -39,14 +42,15 @@ public final class Canvas {
   public record Wish(
       String text, boolean ring, Supplier<List<Point>> anchors, Predicate<Point> home) {}
 
+  /** Cloth, and whether it has lines or dots of a texture. */
+  private record Surface(Predicate<Point> extent, boolean isTextured) {}
+
   private static final String TEXT = "figure-text";
+  private static final String DIMENSION = "figure-dimension";
   private static final double FLATNESS = 0.05;
 
-  /** Room between a shape and the first dimension beside it, and between dimensions. */
-  private static final double FIRST = 4.5;
-
-  private static final double NEXT = 5.5;
-  private static final double TICK = 0.9;
+  /** What lettering at one of several places keeps clear of lines and of other lettering. */
+  private static final double BETWEEN = 0.6;
 
   private final LetteringMeasure lettering;
   private final Style text;
@@ -54,8 +58,13 @@ public final class Canvas {
   private final List<Stretch> lines = new ArrayList<>();
   private final List<Box> texts = new ArrayList<>();
   private final List<List<Point>> covered = new ArrayList<>();
+  private final List<Surface> surfaces = new ArrayList<>();
   private final List<Wish> wishes = new ArrayList<>();
   private final Set<Integer> leftOut = new TreeSet<>();
+  private final List<DimensionLine> dimensions = new ArrayList<>();
+  private final Map<Beside, List<String>> measured = new EnumMap<>(Beside.class);
+  private final List<String> lettered = new ArrayList<>();
+  private boolean crowded;
   private Box bounds;
 
   /**
@@ -98,6 +107,17 @@ public final class Canvas {
     return covered;
   }
 
+  /** Whether the cloth that is seen at a point has lines or dots of a texture. */
+  boolean isTextured(Point point) {
+    boolean textured = false;
+    for (Surface surface : surfaces) {
+      if (surface.extent.test(point)) {
+        textured = surface.isTextured;
+      }
+    }
+    return textured;
+  }
+
   /** Labels that are to be placed. */
   public List<Wish> wishes() {
     return wishes;
@@ -128,7 +148,11 @@ public final class Canvas {
                     wish.ring,
                     () -> wish.anchors.get().stream().map(anchor -> anchor.plus(by)).toList(),
                     wish.home == null ? null : point -> wish.home.test(point.minus(by)))));
+    other.surfaces.forEach(
+        one ->
+            surfaces.add(new Surface(point -> one.extent.test(point.minus(by)), one.isTextured)));
     leftOut.addAll(other.leftOut);
+    crowded |= other.crowded;
     grow(other.bounds().moved(by));
   }
 
@@ -147,13 +171,16 @@ public final class Canvas {
   /** Fills a shape with a material. */
   public void cloth(Path outline, Texture texture, Side side, double angle) {
     items.addAll(texture.fill(outline, side, angle));
-    covered.add(outline.flattened(FLATNESS));
+    List<Point> shape = outline.flattened(FLATNESS);
+    covered.add(shape);
+    surfaces.add(new Surface(new Region(shape), texture.isDrawn(side)));
     grow(outline.bounds());
   }
 
   /** Fills what of a shape lies within another one that is filled already. */
   public void clothWithin(Path clip, Path outline, Texture texture, Side side, double angle) {
     items.add(new Item.Group(clip, Affine.IDENTITY, null, texture.fill(outline, side, angle)));
+    surfaces.add(new Surface(new Region(outline.flattened(FLATNESS)), texture.isDrawn(side)));
   }
 
   /** Draws a line that labels keep clear of. */
@@ -236,15 +263,6 @@ public final class Canvas {
     wishes.add(new Wish(Integer.toString(number), true, () -> List.of(anchor), null));
   }
 
-  /** Lettering at a fixed place. */
-  public void fixed(String words, Point middle) {
-    double width = lettering.width(words, text);
-    Box box = Box.at(middle.x() - width / 2, middle.y() - lineHeight() / 2, width, lineHeight());
-    items.add(lettering(words, new Point(middle.x(), box.minY()), Item.Alignment.MIDDLE));
-    texts.add(box);
-    grow(box);
-  }
-
   /** The height of a line of lettering, from above the capitals to below the descenders. */
   public double lineHeight() {
     return 0.92 * text.fontSize() * 25.4 / 72;
@@ -276,52 +294,90 @@ public final class Canvas {
    * @param shape the box that it stands beside
    */
   public void dimension(Point a, Point b, Beside beside, String words, Box shape) {
-    boolean level = beside.isLevel();
-    Point out = beside.outward();
-    double width = width(words);
-    for (int row = 0; ; row++) {
-      double offset = FIRST + row * NEXT;
-      double at =
-          switch (beside) {
-            case ABOVE -> shape.minY() - offset;
-            case BELOW -> shape.maxY() + offset;
-            case LEFT -> shape.minX() - offset;
-            case RIGHT -> shape.maxX() + offset;
-          };
-      Point from = level ? new Point(a.x(), at) : new Point(at, a.y());
-      Point to = level ? new Point(b.x(), at) : new Point(at, b.y());
-      Box box;
-      if (level) {
-        // The words stand on the line, or hang below it on the lower side.
-        double middle = (from.x() + to.x()) / 2;
-        double top = beside.isBack() ? at - 0.7 - lineHeight() : at + 0.7;
-        box = Box.at(middle - width / 2, top, width, lineHeight());
-      } else {
-        double middle = (from.y() + to.y()) / 2;
-        double left = beside.isBack() ? at - 1.2 - width : at + 1.2;
-        box = Box.at(left, middle - lineHeight() / 2, width, lineHeight());
-      }
-      Box line =
-          new Box(
-                  Math.min(from.x(), to.x()),
-                  Math.min(from.y(), to.y()),
-                  Math.max(from.x(), to.x()),
-                  Math.max(from.y(), to.y()))
-              .expanded(0.6);
-      Box span = box.union(line);
-      if (row < 4 && (hit(span) || covers(box.expanded(0.5)))) {
-        continue;
-      }
-      witness(a, from, out);
-      witness(b, to, out);
-      lines(List.of(Path.polyline(List.of(from, to))), "figure-dimension");
-      tick(from);
-      tick(to);
-      items.add(lettering(words, new Point(box.minX(), box.minY()), Item.Alignment.START));
-      texts.add(box);
-      grow(box);
-      return;
+    List<DimensionLine> places =
+        DimensionLine.places(a, b, beside, width(words), lineHeight(), shape);
+    Optional<DimensionLine> free =
+        places.stream().filter(place -> place.isFree(lines, texts, dimensions)).findFirst();
+    crowded |= free.isEmpty();
+    DimensionLine place = free.orElse(places.get(0));
+    place.witnesses().forEach(one -> line(Path.polyline(List.of(one.from(), one.to())), DIMENSION));
+    line(Path.polyline(List.of(place.from(), place.to())), DIMENSION);
+    place.ticks().forEach(tick -> shape(tick, "figure-tick"));
+    dimensions.add(place);
+    measured.computeIfAbsent(beside, side -> new ArrayList<>()).add(words);
+    write(words, place.words());
+  }
+
+  /**
+   * Lettering at the first of some places where it is in nothing's way.
+   *
+   * @param words the lettering
+   * @param middles the middles of its places, the best first
+   */
+  public void fixed(String words, List<Point> middles) {
+    List<Box> places = middles.stream().map(middle -> box(words, middle)).toList();
+    Optional<Box> free =
+        places.stream()
+            .filter(box -> !covers(box.expanded(BETWEEN)) && !hit(box.expanded(BETWEEN)))
+            .findFirst();
+    crowded |= free.isEmpty();
+    lettered.add(words);
+    write(words, free.orElse(places.get(0)));
+  }
+
+  /** Lettering at a fixed place. */
+  public void fixed(String words, Point middle) {
+    lettered.add(words);
+    write(words, box(words, middle));
+  }
+
+  /**
+   * Lettering in as many lines as it needs, one below the other.
+   *
+   * @param words the lettering
+   * @param first the middle of the first line
+   * @param widest how long a line may be
+   * @return how many lines it has
+   */
+  public int fixed(String words, Point first, double widest) {
+    List<String> broken = LineBreaks.within(words, widest, this);
+    for (int i = 0; i < broken.size(); i++) {
+      write(broken.get(i), box(broken.get(i), first.plus(new Point(0, i * leading()))));
     }
+    return broken.size();
+  }
+
+  private Box box(String words, Point middle) {
+    double width = width(words);
+    return Box.at(middle.x() - width / 2, middle.y() - lineHeight() / 2, width, lineHeight());
+  }
+
+  private void write(String words, Box box) {
+    items.add(lettering(words, new Point(box.centre().x(), box.minY()), Item.Alignment.MIDDLE));
+    texts.add(box);
+    grow(box);
+  }
+
+  /** What is lettered in it, but for dimensions and numbers in rings. */
+  public List<String> lettered() {
+    List<String> all = new ArrayList<>(lettered);
+    wishes.stream().filter(wish -> !wish.ring).map(Wish::text).forEach(all::add);
+    return all;
+  }
+
+  /** The lettering of its dimensions by the side on which they stand. */
+  public Map<Beside, List<String>> measured() {
+    return measured;
+  }
+
+  /** Its numbers in rings. */
+  public List<Integer> numbers() {
+    return wishes.stream().filter(Wish::ring).map(wish -> Integer.valueOf(wish.text)).toList();
+  }
+
+  /** Whether something of it has no place where it is in nothing's way. */
+  public boolean isCrowded() {
+    return crowded;
   }
 
   /**
@@ -340,58 +396,10 @@ public final class Canvas {
   }
 
   private boolean hit(Box box) {
-    return texts.stream().anyMatch(other -> other.expanded(0.8).overlaps(box));
+    return texts.stream().anyMatch(other -> other.overlaps(box));
   }
 
   private boolean covers(Box box) {
-    return lines.stream().anyMatch(s -> crosses(box, s.from, s.to));
-  }
-
-  private void witness(Point point, Point end, Point out) {
-    if (point.distance(end) > 1.5) {
-      Point start = point.plus(out.times(0.8));
-      lines(List.of(Path.polyline(List.of(start, end.plus(out.times(1))))), "figure-dimension");
-    }
-  }
-
-  private void tick(Point at) {
-    items.add(
-        new Item.Shape(
-            List.of(
-                Path.polyline(
-                    List.of(
-                        new Point(at.x() - TICK, at.y() + TICK),
-                        new Point(at.x() + TICK, at.y() - TICK)))),
-            "figure-tick"));
-  }
-
-  /**
-   * Whether a stretch has a point in a box.
-   *
-   * @param box the box
-   * @param a one end
-   * @param b the other
-   * @return whether they meet
-   */
-  public static boolean crosses(Box box, Point a, Point b) {
-    double from = 0;
-    double to = 1;
-    double[][] sides = {
-      {b.x() - a.x(), box.minX() - a.x(), box.maxX() - a.x()},
-      {b.y() - a.y(), box.minY() - a.y(), box.maxY() - a.y()}
-    };
-    for (double[] side : sides) {
-      if (side[0] == 0) {
-        if (side[1] > 0 || side[2] < 0) {
-          return false;
-        }
-      } else {
-        double near = side[1] / side[0];
-        double far = side[2] / side[0];
-        from = Math.max(from, Math.min(near, far));
-        to = Math.min(to, Math.max(near, far));
-      }
-    }
-    return from <= to;
+    return lines.stream().anyMatch(s -> Polygons.crosses(box, s.from, s.to));
   }
 }

@@ -35,6 +35,19 @@ final class LineBreaks {
     return ways;
   }
 
+  /** The text in as few lines of like width as come out no longer than they may be. */
+  static List<String> within(String text, double widest, Canvas canvas) {
+    double width = canvas.width(text);
+    int most = text.split(" ").length;
+    for (int count = Math.max(1, (int) Math.ceil(width / widest)); count <= most; count++) {
+      List<String> lines = divided(text, width / count, canvas);
+      if (lines.stream().allMatch(line -> canvas.width(line) <= widest)) {
+        return lines;
+      }
+    }
+    return List.of(text.split(" "));
+  }
+
   private static List<String> divided(String text, double target, Canvas canvas) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();

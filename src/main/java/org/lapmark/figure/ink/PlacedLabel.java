@@ -22,6 +22,9 @@ public record PlacedLabel(
   /** What labels keep clear of each other, in millimetres. */
   private static final double APART = 0.9;
 
+  /** How far round lettering a texture stops. */
+  private static final double PATCH = 0.6;
+
   private static final double LEADERS_APART = 0.7;
 
   PlacedLabel costing(double other) {
@@ -33,8 +36,9 @@ public record PlacedLabel(
     if (box.expanded(APART).overlaps(other.box.expanded(APART))) {
       return true;
     }
-    if (start != null && Canvas.crosses(other.box.expanded(APART), start, anchor)
-        || other.start != null && Canvas.crosses(box.expanded(APART), other.start, other.anchor)) {
+    if (start != null && Polygons.crosses(other.box.expanded(APART), start, anchor)
+        || other.start != null
+            && Polygons.crosses(box.expanded(APART), other.start, other.anchor)) {
       return true;
     }
     return start != null
@@ -60,6 +64,10 @@ public record PlacedLabel(
    */
   public List<Item> items(Canvas canvas) {
     List<Item> items = new ArrayList<>();
+    if (!wish.ring() && canvas.isTextured(box.centre())) {
+      // Where words stand, the texture stops.
+      items.add(new Item.Shape(List.of(Path.rectangle(box.expanded(PATCH))), "figure-patch"));
+    }
     if (start != null) {
       items.add(new Item.Shape(List.of(Path.polyline(List.of(start, anchor))), "figure-leader"));
       items.add(new Item.Shape(List.of(Path.circle(anchor, 0.5)), "figure-leader-dot"));

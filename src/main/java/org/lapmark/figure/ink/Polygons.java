@@ -113,4 +113,34 @@ public final class Polygons {
   static double side(double ax, double ay, double bx, double by, double x, double y) {
     return (bx - ax) * (y - ay) - (by - ay) * (x - ax);
   }
+
+  /**
+   * Whether a stretch has a point in a box.
+   *
+   * @param box the box
+   * @param a one end
+   * @param b the other
+   * @return whether they meet
+   */
+  public static boolean crosses(Box box, Point a, Point b) {
+    double from = 0;
+    double to = 1;
+    double[][] sides = {
+      {b.x() - a.x(), box.minX() - a.x(), box.maxX() - a.x()},
+      {b.y() - a.y(), box.minY() - a.y(), box.maxY() - a.y()}
+    };
+    for (double[] side : sides) {
+      if (side[0] == 0) {
+        if (side[1] > 0 || side[2] < 0) {
+          return false;
+        }
+      } else {
+        double near = side[1] / side[0];
+        double far = side[2] / side[0];
+        from = Math.max(from, Math.min(near, far));
+        to = Math.min(to, Math.max(near, far));
+      }
+    }
+    return from <= to;
+  }
 }

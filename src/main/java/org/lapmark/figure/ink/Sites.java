@@ -87,7 +87,7 @@ final class Sites {
         continue;
       }
       PlacedLabel label = survey.label(cheapest, place);
-      if (!isCovered(label)) {
+      if (!isUnfit(label)) {
         taken.add(survey.lines.size(), column, row);
         kept.add(priced(label));
       }
@@ -96,10 +96,11 @@ final class Sites {
     return kept;
   }
 
-  private boolean isCovered(PlacedLabel placed) {
+  private boolean isUnfit(PlacedLabel placed) {
     return placed.start() != null
-        && uncrossed.stream()
-            .anyMatch(text -> Canvas.crosses(text, placed.start(), placed.anchor()));
+        && (uncrossed.stream()
+                .anyMatch(text -> Polygons.crosses(text, placed.start(), placed.anchor()))
+            || stretches.runsAlong(placed.start(), placed.anchor()));
   }
 
   private PlacedLabel priced(PlacedLabel placed) {

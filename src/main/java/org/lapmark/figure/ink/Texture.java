@@ -106,6 +106,11 @@ public enum Texture {
     return this == MAIN || this == LINING || this == BINDING || this == OTHER;
   }
 
+  /** Whether a side has lines or dots. */
+  boolean isDrawn(Side side) {
+    return (sided() && side == Side.WRONG ? wrongPitch : rightPitch) > 0;
+  }
+
   /** Its name in style roles and words. */
   String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -19,6 +19,9 @@ record FoldWords(String edge, boolean peel) implements Detail {
 
   @Override
   public Optional<String> inWords(Words words) {
-    return Optional.of(words.word(peel ? "alt.peeled" : "alt.folded", "edge", edge));
+    return Optional.of(
+        peel
+            ? words.word("alt.peeled", "corner", edge.replace('_', ' '))
+            : words.word("alt.folded", "edge", words.edge(edge)));
   }
 }

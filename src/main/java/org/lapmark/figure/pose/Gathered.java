@@ -175,7 +175,7 @@ public record Gathered(SourceText edge, Formula to) {
     Spread spread = spread(staging, flat);
     double half = line.start().distance(line.end()) / 2;
     String printed = staging.printed(staging.length(to));
-    return new Puckers(spread, half, edge.text().replace('_', ' '), printed);
+    return new Puckers(spread, half, edge.text(), printed);
   }
 
   /**
@@ -214,7 +214,7 @@ public record Gathered(SourceText edge, Formula to) {
 
     @Override
     public Optional<String> inWords(Words words) {
-      return Optional.of(words.word("alt.gathered", "edge", edge, "length", length));
+      return Optional.of(words.word("alt.gathered", "edge", words.edge(edge), "length", length));
     }
   }
 }

@@ -95,6 +95,6 @@ public record Pins(
       spots.add(new Holders.Spot(line.atLength(at).minus(inward.times(allowance)), inward));
     }
     Optional<String> words = Optional.ofNullable(text).map(staging::text);
-    return new Holders(kind, spots, edge.text().replace('_', ' '), words);
+    return new Holders(kind, spots, edge.text(), words);
   }
 }

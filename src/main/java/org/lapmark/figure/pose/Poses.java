@@ -112,7 +112,7 @@ public record Poses(Gathered gathered, List<Fold> folds, Rolled rolled) {
       staging.attempt(() -> gathered.lines(staging, flat)).ifPresent(details::add);
     }
     for (Fold fold : folds) {
-      details.add(new FoldWords(fold.lifted().text().replace('_', ' '), fold.isPeel()));
+      details.add(new FoldWords(fold.lifted().text(), fold.isPeel()));
     }
     if (rolled != null) {
       details.add(rolled.words());

@@ -64,7 +64,7 @@ public record Rolled(SourceText edge, Formula inset, int clips) {
   }
 
   Detail words() {
-    return new Said(edge.text().replace('_', ' '), clips);
+    return new Said(edge.text(), clips);
   }
 
   /** Says it; the roll itself is drawn with the piece. */
@@ -74,7 +74,7 @@ public record Rolled(SourceText edge, Formula inset, int clips) {
 
     @Override
     public Optional<String> inWords(Words words) {
-      return Optional.of(words.word("alt.rolled", "edge", edge, "clips", clips));
+      return Optional.of(words.word("alt.rolled", "edge", words.edge(edge), "clips", clips));
     }
   }
 }

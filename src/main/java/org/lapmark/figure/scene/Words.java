@@ -11,6 +11,16 @@ import org.lapmark.wording.Wording;
  */
 public record Words(Wording wording) {
   /**
+   * What an edge is called among other words.
+   *
+   * @param name the edge’s or chain’s name
+   * @return the words, which begin small
+   */
+  public String edge(String name) {
+    return word("edge", "edge", name, "name", name.replace('_', ' '));
+  }
+
+  /**
    * A word or a sentence.
    *
    * @param key its key behind {@code figure.}

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Polygons;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.scene.PrintedLength;
@@ -289,7 +290,7 @@ public record SectionScene(
               Math.max(upper.y(), lower.y()) + BESIDE);
       return lines.stream()
           .flatMap(line -> line.curves().stream())
-          .anyMatch(one -> Canvas.crosses(reach, one.start(), one.end()));
+          .anyMatch(one -> Polygons.crosses(reach, one.start(), one.end()));
     }
 
     private void draw(Canvas canvas, double scale) {

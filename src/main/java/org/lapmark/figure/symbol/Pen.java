@@ -59,35 +59,34 @@ public final class Pen {
         paths.add(laid.apply(hole));
       }
     }
-    canvas.shapes(paths, BODY);
-    paths.forEach(canvas::obstacle);
+    canvas.lines(paths, BODY);
   }
 
   /** A thin line. */
   void detail(Path path) {
     if (readable && shows(path)) {
-      canvas.shape(laid.apply(path), DETAIL);
+      canvas.line(laid.apply(path), DETAIL);
     }
   }
 
   /** Thin lines that are left out together. */
   void details(List<Path> paths) {
     if (readable && !paths.isEmpty()) {
-      canvas.shapes(paths.stream().map(laid).toList(), DETAIL);
+      canvas.lines(paths.stream().map(laid).toList(), DETAIL);
     }
   }
 
   /** A small part in front of a body. */
   void part(Path path) {
     if (readable && shows(path)) {
-      canvas.shape(laid.apply(path), BODY);
+      canvas.line(laid.apply(path), BODY);
     }
   }
 
   /** A hole or a slit, seen dark. */
   void solid(Path path) {
     if (readable && shows(path)) {
-      canvas.shape(laid.apply(path), SOLID);
+      canvas.line(laid.apply(path), SOLID);
     }
   }
 

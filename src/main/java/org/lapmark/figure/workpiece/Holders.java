@@ -101,6 +101,6 @@ public record Holders(Kind kind, List<Spot> spots, String edge, Optional<String>
   @Override
   public Optional<String> inWords(Words sentences) {
     String key = "alt.held." + kind.name().toLowerCase(Locale.ROOT);
-    return Optional.of(sentences.word(key, "edge", edge, "count", spots.size()));
+    return Optional.of(sentences.word(key, "edge", sentences.edge(edge), "count", spots.size()));
   }
 }

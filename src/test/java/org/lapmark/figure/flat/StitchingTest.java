@@ -193,9 +193,9 @@ class StitchingTest {
               "A gap of 50 mm (2 in) stays open.",
               "Its ends are backstitched.",
               "There are 2 rows, 4 mm apart.",
-              "Slip stitches by hand along the edge “top”.",
-              "Whip stitches by hand over the edge “right”.",
-              "Ladder stitches by hand along the edge “bottom”. Its ends are knotted.",
+              "Slip stitches by hand along the top edge.",
+              "Whip stitches by hand over the right edge.",
+              "Ladder stitches by hand along the bottom edge. Its ends are knotted.",
               "Topstitching on the placement line “pocket”.",
               "A box of stitches with a cross, 22 mm",
               "A bar tack, 14 mm")) {

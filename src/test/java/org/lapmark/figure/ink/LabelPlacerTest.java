@@ -47,7 +47,7 @@ class LabelPlacerTest {
       Box box = placed.get(i).box();
       assertTrue(FRAME.contains(box));
       assertTrue(
-          canvas.lines().stream().noneMatch(line -> Canvas.crosses(box, line.from(), line.to())));
+          canvas.lines().stream().noneMatch(line -> Polygons.crosses(box, line.from(), line.to())));
       for (int j = 0; j < i; j++) {
         assertFalse(placed.get(i).box().overlaps(placed.get(j).box()));
         assertFalse(placed.get(i).conflicts(placed.get(j)));
