@@ -64,7 +64,8 @@ final class Units {
           name.position(), FigureCode.FIGURE_UNIT_WITHIN, "name", name.text(), "limit", DEEPEST);
     }
     View read = read(unit, staging);
-    return resolved(read, within(within, name.text()), staging);
+    View called = unit.label() == null ? read : read.called(unit.label());
+    return resolved(called, within(within, name.text()), staging);
   }
 
   static List<String> within(List<String> within, String name) {

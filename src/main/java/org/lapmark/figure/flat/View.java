@@ -185,6 +185,13 @@ record View(
     return amiss ? null : view;
   }
 
+  /** The same under another name. */
+  View called(TemplateText other) {
+    return new View(
+        piece, zip, trim, unit, length, cloth, side, reversed, turn, edge, cropped, cutAway, poses,
+        turned, shown, other, named, work, earlier);
+  }
+
   /** A piece and nothing else but stitching. */
   static View of(
       SourceText piece,
