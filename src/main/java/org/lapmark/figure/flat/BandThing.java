@@ -33,6 +33,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   static BandThing read(Keys keys) {
     keys.need(WIDTH, CLOTH);
     keys.idle(BAND, List.of(TURN, CROPPED, PART, THROUGH), List.of(WIDTH, CLOTH, SIDE, NAME));
+    keys.idle(BAND, List.of(WRAPPED), List.of(WIDTH, CLOTH, SIDE, NAME));
     keys.idle(BAND, OF_PIECES, List.of(WIDTH, CLOTH, SIDE, NAME));
     keys.idle(BAND, Place.KEYS, List.of(WIDTH, CLOTH, SIDE, NAME));
     return keys.whole(

@@ -209,6 +209,7 @@ public class PosesTest {
             "Laid flat: the front with its pocket, right side up.",
             "Laid flat: the outer bag, opened out, wrong side up.",
             "Joined to it and opened out: 3 Base.",
+            "On it: loop, wrapped round the edge “left”.",
             "Its corner “c” is turned back, so that what lies below is seen.",
             "It is rolled up from the edge “bottom” on, and 2 clips hold the roll.",
             "The edge “top” is gathered to 150 mm (5 7/8 in).",
