@@ -137,7 +137,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     @Override
     public Path draw(PlacedBody laid, FlatInk ink) {
       Path band = shape.transformed(laid.map());
-      ink.canvas().clothWithin(laid.outline(), band, texture, side, grain);
+      ink.canvas().clothWithin(laid.outline(), band, texture, side, grain + ink.turn());
       ink.within(laid.outline(), List.of(inner.transformed(laid.map())), "figure-outline");
       return band;
     }
@@ -175,8 +175,8 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     public Path draw(PlacedBody laid, FlatInk ink) {
       Path hole = inner.transformed(laid.map());
       Path outline = laid.outline();
-      ink.canvas().cloth(outline, texture, side, grain);
-      ink.canvas().cloth(hole, within, face, grain);
+      ink.canvas().cloth(outline, texture, side, grain + ink.turn());
+      ink.canvas().cloth(hole, within, face, grain + ink.turn());
       ink.canvas().line(outline, "figure-outline");
       ink.canvas().line(hole, "figure-outline");
       Point start = outline.start();

@@ -81,6 +81,7 @@ final class Subjects {
     List<SourceText> folded = new ArrayList<>(view.turned());
     for (Thing thing : view.allThings()) {
       if (thing.joinedTo() != null) {
+        view.poses().requireUnfolded(staging);
         folded.add(thing.joinedTo());
       }
     }
