@@ -64,7 +64,7 @@ public final class AuthorTexts {
         replaced.pieces(),
         source.seams(),
         source.fastenings(),
-        source.units(),
+        replaced.units(),
         replaced.making(),
         source.steps().stream().map(step -> translated(step, steps)).toList(),
         source.notes().stream().map(note -> notes.getOrDefault(note.name(), note)).toList(),
@@ -119,7 +119,9 @@ public final class AuthorTexts {
         source.pieces().stream().map(piece -> piece(piece, exchange)).toList(),
         source.seams(),
         source.fastenings(),
-        source.units(),
+        source.units().stream()
+            .map(unit -> new UnitSource(unit.name(), exchangeAny.apply(unit.label()), unit.view()))
+            .toList(),
         new MakingSource(
             values(making.texts(), exchange),
             making.stitches(),

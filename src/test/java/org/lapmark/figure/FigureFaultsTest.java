@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
+import org.lapmark.figure.pose.PosesTest;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
@@ -104,6 +105,8 @@ class FigureFaultsTest {
     seen.add(FigureCode.FIGURE_BESIDE_MARK.id());
     // Their cases need hardware that the demo hasn’t: SymbolFaultsTest has them.
     seen.addAll(SymbolFaultsTest.codes());
+    // Their cases need pieces that the demo hasn’t: PosesTest has them.
+    seen.addAll(PosesTest.codes());
     // Its case needs a pattern with options: PlantedMistakesTest has it.
     seen.add(FigureCode.FIGURE_ABSENT.id());
     // OperationTest has it, in a pattern without pieces.

@@ -19,14 +19,20 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.source.PanelSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.ShapeSource;
+import org.lapmark.source.UnitSource;
 
 /**
- * Every material is cut, and every panel is used: what isn't, no document shows. Where something is
- * wrong already, what uses it may not have been read, and nothing is said.
+ * Every material is cut, every panel is used, and every unit is shown: what isn't, no document
+ * shows. Where something is wrong already, what uses it may not have been read, and nothing is
+ * said.
  */
 public final class UnusedCheck {
   public static final Rule<Written> RULE =
-      new Rule<>(UnusedCheck::run, CheckCode.MATERIAL_UNUSED, CheckCode.PANEL_UNUSED);
+      new Rule<>(
+          UnusedCheck::run,
+          CheckCode.MATERIAL_UNUSED,
+          CheckCode.PANEL_UNUSED,
+          CheckCode.UNIT_UNUSED);
 
   /** How formulas, seams and figures name what belongs to a panel. */
   private static final Pattern OWNED =
@@ -50,7 +56,15 @@ public final class UnusedCheck {
                 findings.add(CheckCode.MATERIAL_UNUSED, thing.id().position(), "material", name);
               }
             });
-    Set<String> used = owners(source);
+    List<String> contents = contents(source);
+    for (UnitSource unit : source.units()) {
+      String name = unit.name().text();
+      Pattern shown = Pattern.compile("\\bunit:\\s*[\"']?" + Pattern.quote(name) + "\\b");
+      if (contents.stream().noneMatch(content -> shown.matcher(content).find())) {
+        findings.add(CheckCode.UNIT_UNUSED, unit.name().position(), "unit", name);
+      }
+    }
+    Set<String> used = owners(contents);
     source.pieces().forEach(piece -> used.add(piece.panel().text()));
     for (PanelSource panel : source.panels()) {
       Originals.of(panel).forEach(used::add);
@@ -63,13 +77,12 @@ public final class UnusedCheck {
     }
   }
 
-  /** Whatever is named before a dot, in any file. */
-  private static Set<String> owners(PatternSource source) {
+  /** Every file in which something can be named. */
+  private static List<String> contents(PatternSource source) {
     Map<String, SourceFile> files = new LinkedHashMap<>();
     List<SourceText> texts = new ArrayList<>(PrintedTexts.all(source));
     source.panels().forEach(panel -> texts.add(panel.name()));
     texts.forEach(text -> files.putIfAbsent(text.file().name(), text.file()));
-    Set<String> owners = new LinkedHashSet<>();
     List<String> contents = new ArrayList<>();
     files.values().forEach(file -> contents.add(file.content()));
     for (PanelSource panel : source.panels()) {
@@ -77,6 +90,12 @@ public final class UnusedCheck {
         drawn.drawing().file().ifPresent(file -> contents.add(file.content()));
       }
     }
+    return contents;
+  }
+
+  /** Whatever is named before a dot. */
+  private static Set<String> owners(List<String> contents) {
+    Set<String> owners = new LinkedHashSet<>();
     for (String content : contents) {
       Matcher matcher = OWNED.matcher(content);
       while (matcher.find()) {

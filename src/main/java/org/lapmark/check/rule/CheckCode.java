@@ -13,6 +13,8 @@ public enum CheckCode implements FindingCode {
   MATERIAL_UNUSED(Severity.WARNING),
   /** A panel that no piece, panel, formula or text uses. */
   PANEL_UNUSED(Severity.WARNING),
+  /** Something assembled that no figure shows. */
+  UNIT_UNUSED(Severity.WARNING),
   /** The name of a value, or a formula, where its value was meant to be printed. */
   VALUE_UNBRACED(Severity.WARNING),
   /** A table whose longest words need more room than a page has. */

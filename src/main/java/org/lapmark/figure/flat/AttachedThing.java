@@ -46,7 +46,10 @@ record AttachedThing(
     TemplateText name)
     implements Thing {
   static AttachedThing read(Keys keys) {
-    keys.idle(ATTACHMENT, List.of(WIDTH, TURN), List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
+    keys.idle(
+        ATTACHMENT,
+        List.of(WIDTH, TURN, WRAPPED),
+        List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
     keys.idle(ATTACHMENT, OF_PIECES, List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
     keys.idle(ATTACHMENT, Place.KEYS, List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
     return keys.whole(

@@ -1,5 +1,6 @@
 package org.lapmark.figure.flat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Side;
@@ -9,6 +10,7 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
@@ -18,7 +20,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 
 /**
- * A band along the raw edge, all round.
+ * A band along the raw edge, as a binding lies: all round, or along some edges.
  *
  * @param edges the edges along which it lies
  * @param width its width
@@ -31,6 +33,7 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   static BandThing read(Keys keys) {
     keys.need(WIDTH, CLOTH);
     keys.idle(BAND, List.of(TURN, CROPPED, PART, THROUGH), List.of(WIDTH, CLOTH, SIDE, NAME));
+    keys.idle(BAND, List.of(WRAPPED), List.of(WIDTH, CLOTH, SIDE, NAME));
     keys.idle(BAND, OF_PIECES, List.of(WIDTH, CLOTH, SIDE, NAME));
     keys.idle(BAND, Place.KEYS, List.of(WIDTH, CLOTH, SIDE, NAME));
     return keys.whole(
@@ -56,8 +59,10 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     List<String> names = on.edges(edges);
     double wide = staging.length(width, 0.1, 500);
-    List<Path> inner = on.beside(names, on.allowance(names.get(0)) - wide);
-    if (inner.size() != 1 || !inner.get(0).isClosed()) {
+    double allowance = on.allowance(names.get(0));
+    List<Path> inner = on.beside(names, allowance - wide);
+    List<Path> outer = on.beside(names, allowance);
+    if (inner.size() != 1 || outer.size() != 1) {
       throw Faults.of(
           edges.position(),
           FigureCode.FIGURE_LINE_IMPOSSIBLE,
@@ -70,6 +75,21 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     }
     Texture texture = staging.cloths().texture(staging.names().material(cloth));
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
+    if (!inner.get(0).isClosed()) {
+      String said =
+          words.isEmpty()
+              ? staging
+                  .words()
+                  .word(
+                      "alt.band",
+                      "cloth",
+                      staging.cloths().nameAndSide(staging.names().material(cloth), side),
+                      "edge",
+                      staging.words().edge(edges.text()))
+              : words;
+      return Along.of(
+          outer.get(0), inner.get(0), on.deepest(), texture, side, on.turn(), words, said);
+    }
     return new Round(
         inner.get(0),
         texture,
@@ -78,6 +98,49 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
         on.side(),
         on.turn(),
         words);
+  }
+
+  /**
+   * A band along some edges, which ends where the piece does.
+   *
+   * @param shape its outline, which may reach beyond the piece’s ends
+   * @param inner its inner edge
+   * @param texture how its material is shown
+   * @param side the side that faces the reader
+   * @param grain how far the grain is turned on paper, in degrees clockwise
+   */
+  private record Along(
+      Path shape, Path inner, Texture texture, Side side, double grain, String name, String said)
+      implements Overlay {
+    static Along of(
+        Path outer,
+        Path inner,
+        double beyond,
+        Texture texture,
+        Side side,
+        double grain,
+        String name,
+        String said) {
+      Path fold = Lines.extended(outer, beyond + 1);
+      Path edge = Lines.extended(inner, beyond + 1);
+      List<Point> points = new ArrayList<>(fold.flattened(FlatInk.FLATNESS));
+      points.addAll(edge.reversed().flattened(FlatInk.FLATNESS));
+      points.add(points.get(0));
+      return new Along(Path.polyline(points), edge, texture, side, grain, name, said);
+    }
+
+    @Override
+    public Optional<Path> cover() {
+      return Optional.of(shape);
+    }
+
+    @Override
+    public Path draw(PlacedBody laid, FlatInk ink) {
+      Path band = shape.transformed(laid.map());
+      ink.canvas().clothWithin(laid.outline(), band, texture, side, grain + ink.turn());
+      ink.within(laid.outline(), List.of(inner.transformed(laid.map())), "figure-outline");
+      return band;
+    }
   }
 
   /**
@@ -112,8 +175,8 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
     public Path draw(PlacedBody laid, FlatInk ink) {
       Path hole = inner.transformed(laid.map());
       Path outline = laid.outline();
-      ink.canvas().cloth(outline, texture, side, grain);
-      ink.canvas().cloth(hole, within, face, grain);
+      ink.canvas().cloth(outline, texture, side, grain + ink.turn());
+      ink.canvas().cloth(hole, within, face, grain + ink.turn());
       ink.canvas().line(outline, "figure-outline");
       ink.canvas().line(hole, "figure-outline");
       Point start = outline.start();

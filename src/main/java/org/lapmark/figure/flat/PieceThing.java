@@ -57,6 +57,9 @@ record PieceThing(
   /** A placement line that leaves its chord by less than this is straight, in millimetres. */
   private static final double STRAIGHT = 1;
 
+  /** What lies farther from a piece doesn’t lie on it, in millimetres. */
+  private static final double ASIDE = 0.5;
+
   /** The most pieces and units on others that one figure shows. */
   private static final int MOST = 400;
 
@@ -70,7 +73,7 @@ record PieceThing(
     known.addAll(List.of(OWN_EDGE, JOINED));
     known.addAll(places);
     known.add(NAME);
-    List<Key<?>> idle = new ArrayList<>(List.of(WIDTH, CROPPED, PART, THROUGH));
+    List<Key<?>> idle = new ArrayList<>(List.of(WIDTH, CROPPED, PART, THROUGH, WRAPPED));
     if (isUnit) {
       idle.addAll(List.of(CLOTH, TURNED, LINES));
     }
@@ -178,6 +181,16 @@ record PieceThing(
         laid,
         place == null ? stated().position() : place.position(),
         own.body().outline().transformed(laid.map().after(lying.map)).flattened(FlatInk.FLATNESS));
+    Box box = own.body().outline().transformed(lying.map).bounds();
+    if (joined == null && !on.body().whole().bounds().expanded(ASIDE).overlaps(box)) {
+      throw Faults.of(
+          place == null ? stated().position() : place.position(),
+          FigureCode.FIGURE_BESIDE_PIECE,
+          "number",
+          Integer.toString(on.piece().number()),
+          "size",
+          staging.size());
+    }
     PlacedBody placed = new PlacedBody(posed, laid.map().after(lying.map));
     String words = staging.attempt(() -> words(staging, lying)).orElse("");
     String said = unit == null ? PieceNames.plain(own.piece(), staging) : words;

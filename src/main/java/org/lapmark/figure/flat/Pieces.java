@@ -59,7 +59,7 @@ public record Pieces(Arrangement arrangement, List<View> views) implements Pictu
     List<View> shown = new ArrayList<>();
     List<Subject> subjects = new ArrayList<>();
     for (View view : views) {
-      Optional<Staged> staged = staging.attempt(() -> Staged.of(view, staging));
+      Optional<Units.Staged> staged = staging.attempt(() -> Units.staged(view, staging));
       staged.ifPresent(one -> shown.add(one.view()));
       staged.ifPresent(one -> subjects.add(one.subject()));
     }

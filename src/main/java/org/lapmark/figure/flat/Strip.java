@@ -54,6 +54,11 @@ record Strip(
     return new Strip(corners, broken, how, face, inward, words, List.of(), words);
   }
 
+  /** The same, called otherwise where the picture is said in words. */
+  Strip called(String words) {
+    return new Strip(corners, broken, texture, side, inward, name, symbols, words);
+  }
+
   /** Points of its outline where it is laid. */
   List<Point> places(PlacedBody laid) {
     return outline().transformed(laid.map()).flattened(FlatInk.FLATNESS);
@@ -61,7 +66,7 @@ record Strip(
 
   /** The same, threaded through something. */
   Strip with(List<SymbolOn> through, List<String> how, Words words) {
-    String all = name.isEmpty() && !how.isEmpty() ? words.word("symbol.strap") : name;
+    String all = said.isEmpty() && !how.isEmpty() ? words.word("symbol.strap") : said;
     for (String one : how) {
       all = words.word("symbol.threaded", "strap", all, "how", one);
     }

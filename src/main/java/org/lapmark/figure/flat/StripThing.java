@@ -24,6 +24,7 @@ import org.lapmark.measure.print.TemplateText;
  * @param cloth its material, or null
  * @param side its side
  * @param turn by how many degrees clockwise it is turned from where it would point
+ * @param wrapped whether it comes round the edge at which it begins
  * @param through what it goes through
  * @param name its name, or null
  */
@@ -35,9 +36,13 @@ record StripThing(
     SourceText cloth,
     Side side,
     double turn,
+    boolean wrapped,
     List<Through> through,
     TemplateText name)
     implements Thing {
+  /** How far what comes round an edge stands out beyond it, in millimetres. */
+  private static final double THICK = 1.5;
+
   static StripThing read(Keys keys) {
     keys.need(WIDTH);
     keys.idle(
@@ -56,8 +61,12 @@ record StripThing(
             CROPPED,
             CLOTH,
             SIDE,
+            WRAPPED,
             THROUGH,
             NAME));
+    if (keys.or(WRAPPED, false)) {
+      keys.need(Place.EDGE);
+    }
     return keys.whole(
         new StripThing(
             keys.get(WIDTH),
@@ -67,6 +76,7 @@ record StripThing(
             keys.get(CLOTH),
             keys.or(SIDE, Side.RIGHT),
             keys.or(TURN, 0.0),
+            keys.or(WRAPPED, false),
             keys.all(THROUGH),
             keys.get(NAME)));
   }
@@ -76,6 +86,12 @@ record StripThing(
     return false;
   }
 
+  /** What comes round an edge is seen from both sides. */
+  @Override
+  public Optional<Thing> turnedOver() {
+    return wrapped ? Optional.of(this) : Optional.empty();
+  }
+
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Place.Spot spot = place.stage(staging, on);
@@ -83,12 +99,23 @@ record StripThing(
     double wide = staging.length(width, 0.1, 10_000);
     double whole = staging.length(length, 0.1, 10_000);
     double seen = cropped == null ? whole : staging.length(cropped, 0.1, whole);
-    Strip strip = Strip.of(spot.point(), inward, wide, seen, seen < whole);
+    double over = wrapped ? THICK : 0;
+    Strip strip =
+        Strip.of(spot.point().minus(inward.times(over)), inward, wide, seen + over, seen < whole);
     on.checkSeen(laid, place.position(), strip.places(laid));
     Optional<Texture> texture =
         Optional.ofNullable(cloth)
             .map(id -> staging.cloths().texture(staging.names().material(id)));
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
-    return Through.threaded(through, strip.shown(texture, side, words), whole, staging, on);
+    Strip shown = strip.shown(texture, side, words);
+    return Through.threaded(
+        through, wrapped ? wrapped(shown, staging) : shown, whole + over, staging, on);
+  }
+
+  /** Said as what it is. */
+  private Strip wrapped(Strip strip, Staging staging) {
+    String called = strip.said().isEmpty() ? staging.words().word("symbol.strap") : strip.said();
+    String edge = place.edge().text().replace('_', ' ');
+    return strip.called(staging.words().word("symbol.wrapped", "strap", called, "edge", edge));
   }
 }

@@ -85,6 +85,14 @@ record Subject(
   /** What is attached to its panel. */
   Attached attached(SourceText name) {
     Attached attached = names.attached(name);
+    if (!panel.equals(piece.shape().panel())) {
+      // Where it lies is known of the panel as it is cut, not of one that is drawn up.
+      throw Faults.of(
+          name.position(),
+          FigureCode.FIGURE_KEYS_TOGETHER,
+          "names",
+          "gathered’ and ‘" + name.text());
+    }
     if (!attached.panel().equals(panel.name())) {
       throw Faults.of(
           name.position(),

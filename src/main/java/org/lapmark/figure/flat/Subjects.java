@@ -81,6 +81,7 @@ final class Subjects {
     List<SourceText> folded = new ArrayList<>(view.turned());
     for (Thing thing : view.allThings()) {
       if (thing.joinedTo() != null) {
+        view.poses().requireUnfolded(staging);
         folded.add(thing.joinedTo());
       }
     }
@@ -98,13 +99,15 @@ final class Subjects {
             : Lines.outline(panel, stated, turned);
     Path outline = whole;
     Optional<Cut> cut = Optional.empty();
+    Optional<Cut> line = Optional.empty();
     if (view.cropped() != null && view.edge() != null) {
       Path edge = names.path(panel, view.edge());
       Point inward = Lines.inward(edge);
       double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
       double kept = staging.length(view.cropped(), 1, Math.max(most, 1));
-      Lines.Cropped cropped =
-          Lines.crop(whole, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
+      Point on = edge.atLength(edge.length() / 2).plus(inward.times(kept));
+      line = Optional.of(new Cut("cropped", on, on.plus(inward.quarterTurn()), inward));
+      Lines.Cropped cropped = Lines.crop(whole, on, inward);
       outline = cropped.path();
       if (cropped.from() != null) {
         cut = Optional.of(new Cut("cropped", cropped.from(), cropped.to(), inward));
@@ -133,19 +136,19 @@ final class Subjects {
             view.allThings(),
             within,
             view.poses().folded(staging, panel, cloth));
-    Subject joined = flat.with(joined(flat, staging));
+    Subject joined = flat.with(joined(flat, line, staging));
     return joined.with(view.poses().rolled(staging, panel, joined.body()));
   }
 
   /** With what is sewn to its edges and reaches beyond them. */
-  private static Body joined(Subject on, Staging staging) {
+  private static Body joined(Subject on, Optional<Cut> cropped, Staging staging) {
     List<Path> outlines = new ArrayList<>();
     for (Thing thing : on.things()) {
       if (thing.joinedTo() != null && thing instanceof PieceThing piece) {
         staging.attempt(() -> piece.joinedOutline(staging, on)).ifPresent(outlines::add);
       }
     }
-    return outlines.isEmpty() ? on.body() : JoinedBody.of(on.body(), outlines);
+    return outlines.isEmpty() ? on.body() : JoinedBody.of(on.body(), outlines, cropped);
   }
 
   private static Point farthest(Path outline, Point direction) {

@@ -57,6 +57,7 @@ record SymbolThing(
       known.addAll(List.of(LENGTH, PART));
     }
     idle.addAll(OF_PIECES);
+    idle.add(WRAPPED);
     keys.idle(what, idle, known);
     return keys.whole(
         new SymbolThing(

@@ -50,6 +50,8 @@ sealed interface Thing
   Key<SourceText> OWN_EDGE = Key.of("own_edge", FigureForms.EDGE);
   Key<SourceText> JOINED = Key.of("joined", FigureForms.EDGE);
 
+  Key<Boolean> WRAPPED = Key.of("wrapped", FigureForms.YES).unless("no");
+
   /** What is looked at of pieces and units alone. */
   List<Key<?>> OF_PIECES = List.of(TURNED, LINES, OWN_EDGE, JOINED);
 
@@ -81,6 +83,7 @@ sealed interface Thing
               THROUGH)
           .with(Place.KEYS)
           .with(List.of(TURN, CROPPED, NAME))
+          .with(List.of(WRAPPED))
           .with(OF_PIECES)
           .oneOf(
               Choice.of(
@@ -106,6 +109,7 @@ sealed interface Thing
     keys.get(PART);
     keys.get(THROUGH);
     OF_PIECES.forEach(keys::get);
+    keys.get(WRAPPED);
     if (kind.equals(HARDWARE.name()) || kind.equals(BUTTONHOLE.name())) {
       return SymbolThing.read(keys);
     }

@@ -33,6 +33,7 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
 
   static TrimThing read(Keys keys) {
     keys.idle(TRIM, List.of(WIDTH, CROPPED, CLOTH, SIDE, TURN, THROUGH), List.of(PART, NAME));
+    keys.idle(TRIM, List.of(WRAPPED), List.of(PART, NAME));
     keys.idle(TRIM, OF_PIECES, List.of(PART, NAME));
     keys.idle(TRIM, Place.KEYS, List.of(PART, NAME));
     return keys.whole(new TrimThing(keys.get(TRIM), keys.get(PART), keys.get(NAME)));

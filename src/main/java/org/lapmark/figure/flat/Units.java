@@ -21,6 +21,20 @@ final class Units {
 
   private Units() {}
 
+  /**
+   * A view in one variant.
+   *
+   * @param view what it shows, in place of a unit what that is made of
+   * @param subject what is drawn
+   */
+  record Staged(View view, Subject subject) {}
+
+  static Staged staged(View view, Staging staging) {
+    View shown = resolved(view, List.of(), staging);
+    List<String> within = view.unit() == null ? List.of() : List.of(view.unit().text());
+    return new Staged(shown, Subjects.of(shown, within, staging));
+  }
+
   /** What a view shows: itself, or its unit and what is stated here. */
   static View resolved(View view, List<String> within, Staging staging) {
     return view.unit() == null ? view : view.after(of(view.unit(), within, staging));
@@ -50,7 +64,8 @@ final class Units {
           name.position(), FigureCode.FIGURE_UNIT_WITHIN, "name", name.text(), "limit", DEEPEST);
     }
     View read = read(unit, staging);
-    return resolved(read, within(within, name.text()), staging);
+    View called = unit.label() == null ? read : read.called(unit.label());
+    return resolved(called, within(within, name.text()), staging);
   }
 
   static List<String> within(List<String> within, String name) {

@@ -2,12 +2,10 @@ package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Side;
-import org.lapmark.figure.pose.Pins;
 import org.lapmark.figure.pose.Poses;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
@@ -55,14 +53,7 @@ import org.lapmark.source.yaml.YamlNode;
  * @param shown what else is drawn
  * @param name its name: the author's own; null for the computed one
  * @param named whether it is named at all
- * @param lines stitching and emphasised edges
- * @param tacks boxes and bars of stitches
- * @param labels labels
- * @param dimensions dimensions
- * @param things what lies on it
- * @param clips cuts into its allowance
- * @param pins what holds it for a while
- * @param around a seam whose other side is shown round it, or null
+ * @param work what lies on it and is done to it
  * @param earlier the unit as it was assembled, of which this is a further step, or null
  */
 record View(
@@ -83,14 +74,7 @@ record View(
     Set<Shown> shown,
     TemplateText name,
     boolean named,
-    List<SewnLine> lines,
-    List<Tack> tacks,
-    List<Label> labels,
-    List<Dimension> dimensions,
-    List<Thing> things,
-    List<Clips> clips,
-    List<Pins> pins,
-    Around around,
+    Work work,
     View earlier) {
   private static final Key<SourceText> PIECE = Key.of("piece", FigureForms.NUMBER);
   private static final Key<SourceText> ZIP = Key.of("zip", FigureForms.NAME);
@@ -110,33 +94,23 @@ record View(
       Key.of("show", FigureForms.each(FigureForms.constant(Shown.class)));
   private static final Key<TemplateText> NAME =
       Key.of("name", FigureForms.LABEL).unless("number, name, material and side");
-  private static final Key<Entries<SewnLine>> LINES = Key.of("lines", SewnLine.LIST);
-  private static final Key<Entries<Tack>> TACKS = Key.of("tacks", Tack.LIST);
-  private static final Key<Entries<Label>> LABELS = Key.of("labels", Label.LIST);
-  private static final Key<Entries<Dimension>> DIMENSIONS = Key.of("dimensions", Dimension.LIST);
-  private static final Key<Entries<Thing>> THINGS = Key.of("things", Thing.LIST);
-  private static final Key<Entries<Clips>> CLIPS = Key.of("clips", Clips.LIST);
-  private static final Key<Entries<Pins>> PINS = Key.of("pins", Pins.LIST);
-  private static final Key<Around> AROUND = Key.of("around", Around.FORM);
   static final Table TABLE =
       Table.of("view", PIECE, ZIP, TRIM, UNIT, LENGTH, CLOTH, SIDE, REVERSED, TURN, EDGE, CROPPED)
           .with(List.of(CUT_AWAY))
           .with(Poses.KEYS)
-          .with(List.of(TURNED, SHOW, NAME, LINES, TACKS, LABELS, DIMENSIONS, THINGS, CLIPS, PINS))
-          .with(List.of(AROUND))
+          .with(List.of(TURNED, SHOW, NAME))
+          .with(Work.KEYS)
           .oneOf(Choice.among(List.of(PIECE, ZIP, TRIM, UNIT)));
 
   /** What a zip, which has neither edges nor an allowance, can't have. */
   private static final List<Key<?>> NEEDS_PIECE =
-      Stream.concat(
-              Poses.KEYS.stream(),
-              Stream.<Key<?>>of(
-                  CROPPED, TURNED, SHOW, LINES, TACKS, LABELS, THINGS, CLIPS, PINS, AROUND))
+      Stream.of(List.of(CROPPED), Poses.KEYS, List.of(TURNED, SHOW), Work.NEEDS_PIECE)
+          .<Key<?>>flatMap(List::stream)
           .toList();
 
   /** What is looked at of a zip. */
   private static final List<Key<?>> BESIDE_ZIP =
-      List.of(LENGTH, SIDE, REVERSED, TURN, EDGE, CUT_AWAY, NAME, DIMENSIONS);
+      List.of(LENGTH, SIDE, REVERSED, TURN, EDGE, CUT_AWAY, NAME, Work.DIMENSIONS);
 
   /** What is looked at of a trim, which says itself how long it is. */
   private static final List<Key<?>> BESIDE_TRIM =
@@ -203,14 +177,7 @@ record View(
             FigureForms.ordered(keys.all(SHOW), Shown.class),
             List.of("yes", "no").contains(named) ? null : keys.get(NAME),
             !named.equals("no"),
-            keys.all(LINES),
-            keys.all(TACKS),
-            keys.all(LABELS),
-            keys.all(DIMENSIONS),
-            keys.all(THINGS),
-            keys.all(CLIPS),
-            keys.all(PINS),
-            keys.get(AROUND),
+            Work.read(keys),
             null);
     boolean amiss =
         keys.amiss(PIECE, ZIP, TRIM, UNIT, LENGTH, TURN, EDGE, CROPPED, CUT_AWAY, TURNED)
@@ -218,13 +185,31 @@ record View(
     return amiss ? null : view;
   }
 
-  /** A piece and nothing else. */
+  /** The same under another name. */
+  View called(TemplateText other) {
+    return new View(
+        piece, zip, trim, unit, length, cloth, side, reversed, turn, edge, cropped, cutAway, poses,
+        turned, shown, other, named, work, earlier);
+  }
+
+  /** A piece and nothing else but stitching. */
   static View of(
       SourceText piece,
       SourceText cloth,
       Side side,
       List<SourceText> turned,
       List<SewnLine> lines) {
+    return bare(piece, cloth, side, turned, Work.of(lines));
+  }
+
+  /** A unit that lies on something else, or is joined to it. */
+  static View unit(View unit, Side side, List<SourceText> joined) {
+    return bare(null, null, side, joined, Work.NONE).after(unit);
+  }
+
+  private static View bare(
+      SourceText piece, SourceText cloth, Side side, List<SourceText> turned, Work work) {
+    Set<Shown> shown = FigureForms.ordered(List.of(), Shown.class);
     return new View(
         piece,
         null,
@@ -240,50 +225,11 @@ record View(
         null,
         Poses.NONE,
         turned,
-        FigureForms.ordered(List.of(), Shown.class),
+        shown,
         null,
         false,
-        lines,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        null,
+        work,
         null);
-  }
-
-  /** A unit that lies on something else, or is joined to it. */
-  static View unit(View unit, Side side, List<SourceText> joined) {
-    return new View(
-            null,
-            null,
-            null,
-            null,
-            null,
-            null,
-            side,
-            false,
-            0,
-            null,
-            null,
-            null,
-            Poses.NONE,
-            joined,
-            FigureForms.ordered(List.of(), Shown.class),
-            null,
-            false,
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of(),
-            null,
-            null)
-        .after(unit);
   }
 
   /** What it shows in place of its unit: the unit's own view, and all that is stated here. */
@@ -310,22 +256,31 @@ record View(
         FigureForms.ordered(all, Shown.class),
         name == null ? base.name : name,
         named,
-        lines,
-        tacks,
-        labels,
-        dimensions,
-        things,
-        clips,
-        pins,
-        around,
+        work,
         base);
   }
 
-  /** The same as it was assembled, lying with a side up, whole and without lettering. */
-  View whole(Side up) {
+  /** The same after it was assembled, lying with a side up, whole and without lettering. */
+  private View done(Side up) {
     return new View(
-        piece, zip, trim, null, length, cloth, up, reversed, 0, edge, null, null, poses, turned,
-        shown, null, false, lines, tacks, List.of(), List.of(), things, clips, List.of(), around,
+        piece,
+        zip,
+        trim,
+        null,
+        length,
+        cloth,
+        up,
+        reversed,
+        0,
+        edge,
+        null,
+        null,
+        poses,
+        turned,
+        shown,
+        null,
+        false,
+        up == side ? work.done() : work.turnedOver().done(),
         earlier);
   }
 
@@ -335,11 +290,9 @@ record View(
   List<Thing> allThings() {
     List<Thing> all = new ArrayList<>();
     if (earlier != null) {
-      for (Thing thing : earlier.allThings()) {
-        (earlier.side == side ? Optional.of(thing) : thing.turnedOver()).ifPresent(all::add);
-      }
+      all.addAll(earlier.done(side).allThings());
     }
-    all.addAll(things);
+    all.addAll(work.things());
     return all;
   }
 
@@ -382,55 +335,19 @@ record View(
    */
   Workpiece stage(Staging staging, Subject subject, PlacedBody laid) {
     List<Overlay> overlays = new ArrayList<>();
+    if (earlier != null) {
+      overlays.add(earlier.done(side).asBefore(staging, subject, laid));
+    }
+    overlays.addAll(work.overlays(staging, subject, laid));
     List<Detail> details = new ArrayList<>();
     List<Measure> measures = new ArrayList<>();
-    if (earlier != null) {
-      overlays.add(earlier(staging, subject, laid));
-    }
-    for (Thing thing : things) {
-      staging.attempt(() -> thing.stage(staging, subject, laid)).ifPresent(overlays::add);
-    }
-    for (SewnLine line : lines) {
-      staging
-          .attempt(() -> line.stage(staging, subject, laid))
-          .ifPresent(
-              staged -> {
-                details.add(staged.detail());
-                measures.addAll(staged.gaps());
-              });
-    }
-    for (Tack tack : tacks) {
-      staging.attempt(() -> tack.stage(staging, subject, laid)).ifPresent(details::add);
-    }
-    for (Clips one : clips) {
-      staging
-          .attempt(() -> one.stage(staging, subject, laid))
-          .flatMap(cuts -> cuts)
-          .ifPresent(details::add);
-    }
-    for (Pins one : pins) {
-      staging
-          .attempt(() -> one.stage(staging, subject.panel(), subject.allowances()))
-          .ifPresent(
-              held -> {
-                subject.checkSeen(laid, one.edge().position(), held.places(laid));
-                details.add(held);
-              });
-    }
-    if (around != null) {
-      staging.attempt(() -> around.stage(staging, subject)).ifPresent(details::add);
-    }
+    work.stage(staging, subject, laid, details, measures);
     if (named) {
       staging
           .attempt(() -> words(staging, subject))
           .ifPresent(words -> details.add(new NameTag(words, covers(subject, overlays))));
     }
-    for (Label label : labels) {
-      staging.attempt(() -> label.stage(staging, subject, laid)).ifPresent(details::add);
-    }
-    for (Dimension dimension : dimensions) {
-      staging.attempt(() -> dimension.stage(staging, subject, laid)).ifPresent(measures::add);
-    }
+    work.stageWords(staging, subject, laid, details, measures);
     if (!isZip()) {
       details.addAll(poses.details(staging, subject.piece().shape().panel()));
     }
@@ -452,36 +369,18 @@ record View(
     return PieceNames.said(subject.piece(), subject.material(), side, staging);
   }
 
-  /** What was done to its unit, as it is seen from the side that faces the reader. */
-  private Earlier earlier(Staging staging, Subject subject, PlacedBody laid) {
-    View before = earlier.whole(side);
-    Subject whole = Subjects.of(before, subject.within(), staging);
+  /** What was done to it before, as it is seen now: also what a part of it doesn't show. */
+  private Earlier asBefore(Staging staging, Subject subject, PlacedBody laid) {
+    Subject whole = Subjects.of(this, subject.within(), staging);
     PlacedBody uncut =
         new PlacedBody(new PosedBody(whole.body(), laid.lying().pose(), null), laid.map());
     List<Overlay> under = new ArrayList<>();
-    if (earlier.earlier != null) {
-      under.add(earlier.whole(side).earlier(staging, whole, uncut));
+    if (earlier != null) {
+      under.add(earlier.done(side).asBefore(staging, whole, uncut));
     }
-    for (Thing thing : earlier.things) {
-      (earlier.side == side ? Optional.of(thing) : thing.turnedOver())
-          .flatMap(one -> staging.attempt(() -> one.stage(staging, whole, uncut)))
-          .ifPresent(under::add);
-    }
+    under.addAll(work.overlays(staging, whole, uncut));
     List<Detail> done = new ArrayList<>();
-    for (SewnLine line : earlier.lines) {
-      staging
-          .attempt(() -> line.done().stage(staging, whole, uncut))
-          .ifPresent(staged -> done.add(staged.detail()));
-    }
-    for (Tack tack : earlier.tacks) {
-      staging.attempt(() -> tack.done().stage(staging, whole, uncut)).ifPresent(done::add);
-    }
-    for (Clips one : earlier.clips) {
-      staging
-          .attempt(() -> one.stage(staging, whole, uncut))
-          .flatMap(cuts -> cuts)
-          .ifPresent(done::add);
-    }
+    work.stage(staging, whole, uncut, done, new ArrayList<>());
     return new Earlier(under, done);
   }
 
@@ -503,6 +402,6 @@ record View(
 
   /** How deep it says to clip. */
   static List<Formula> clipDepths(List<View> views) {
-    return views.stream().flatMap(view -> view.clips().stream()).map(Clips::depth).toList();
+    return views.stream().flatMap(view -> view.work().clips().stream()).map(Clips::depth).toList();
   }
 }

@@ -11,6 +11,7 @@ import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.Crease;
 import org.lapmark.figure.workpiece.FoldedCloth;
 import org.lapmark.figure.workpiece.Lines;
+import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -106,6 +107,10 @@ public record Fold(
   /** The edge of what is folded over. */
   SourceText lifted() {
     return over != null ? over : corner != null ? corner : edge;
+  }
+
+  Position position() {
+    return stated().position();
   }
 
   /** Whether a corner is turned back, so that what lies below is seen. */

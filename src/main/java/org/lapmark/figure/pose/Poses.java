@@ -61,6 +61,17 @@ public record Poses(Gathered gathered, List<Fold> folds, Rolled rolled) {
     }
   }
 
+  /** Tells each fold of something to which others are joined, which wouldn't be folded with it. */
+  public void requireUnfolded(Staging staging) {
+    for (Fold fold : folds) {
+      staging.run(
+          () -> {
+            throw Faults.of(
+                fold.position(), FigureCode.FIGURE_KEYS_TOGETHER, "names", "folds’ and ‘joined");
+          });
+    }
+  }
+
   /** The same, and then further ones. */
   public Poses then(Poses further) {
     List<Fold> all = new ArrayList<>(folds);

@@ -48,6 +48,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_UNIT_WITHIN,
   /** An edge has fewer notches. */
   FIGURE_NOTCH_UNKNOWN,
+  /** A piece that is to lie on another one lies beside it. */
+  FIGURE_BESIDE_PIECE,
   /** Two edges that don't meet at a corner, and between which none is cut out. */
   FIGURE_CORNER_APART,
   /** It is stated how long a line across a notched-out corner is. */

@@ -43,10 +43,10 @@ public record Cloth(
 
   @Override
   public void draw(PlacedBody laid, FlatInk ink) {
-    ink.canvas().cloth(laid.outline(), texture, side, grain);
+    ink.canvas().cloth(laid.outline(), texture, side, grain + ink.turn());
     for (Flap flap : flaps) {
       Path shape = flap.shape().transformed(laid.map());
-      ink.canvas().clothWithin(laid.outline(), shape, texture, Side.RIGHT, grain);
+      ink.canvas().clothWithin(laid.outline(), shape, texture, Side.RIGHT, grain + ink.turn());
       ink.within(laid.whole(), List.of(flap.raw().transformed(laid.map())), "figure-outline");
     }
     ink.outline(laid.outline(), laid.cuts());

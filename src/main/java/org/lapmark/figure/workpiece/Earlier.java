@@ -35,7 +35,7 @@ public record Earlier(List<Overlay> things, List<Detail> details) implements Ove
 
   @Override
   public Path draw(PlacedBody laid, FlatInk ink) {
-    FlatInk unlettered = new FlatInk(ink.canvas().another(), ink.scale());
+    FlatInk unlettered = new FlatInk(ink.canvas().another(), ink.scale(), ink.turn());
     for (Overlay thing : things) {
       if (thing.cover().filter(laid::leavesOut).isEmpty()) {
         thing.draw(laid, unlettered);

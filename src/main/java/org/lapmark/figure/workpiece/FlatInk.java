@@ -5,6 +5,7 @@ import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.ink.Polygons;
 import org.lapmark.figure.scene.PrintedLength;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -14,13 +15,25 @@ import org.lapmark.geometry.Point;
  *
  * @param canvas what is drawn on
  * @param scale millimetres on paper for one of cloth
+ * @param turn how far what is drawn is turned by what it lies on, in degrees clockwise
  */
-public record FlatInk(Canvas canvas, double scale) {
+public record FlatInk(Canvas canvas, double scale, double turn) {
   /** The least distance between the ends of a dimension, in millimetres of the figure. */
   private static final double SHORTEST_DIMENSION = 0.1;
 
   /** How far chords may lie off a curve, in millimetres of the figure. */
   public static final double FLATNESS = 0.05;
+
+  /** Of what lies on nothing else. */
+  public FlatInk(Canvas canvas, double scale) {
+    this(canvas, scale, 0);
+  }
+
+  /** Of what lies on something, from its coordinates to paper by a map. */
+  FlatInk on(Affine map) {
+    Point down = map.applyVector(new Point(0, 1));
+    return new FlatInk(canvas, scale, StrictMath.toDegrees(-StrictMath.atan2(down.x(), down.y())));
+  }
 
   /** Draws lines where a shape is; labels keep clear of them there. */
   public void within(Path whole, List<Path> paths, String role) {

@@ -126,7 +126,9 @@ public record FoldedCloth(
   private void draw(Layer layer, PlacedBody laid, FlatInk ink) {
     Path path = layer.path.transformed(laid.map());
     Side back = flat.side() == Side.RIGHT ? Side.WRONG : Side.RIGHT;
-    ink.canvas().cloth(path, flat.texture(), layer.isTurned ? back : flat.side(), flat.grain());
+    ink.canvas()
+        .cloth(
+            path, flat.texture(), layer.isTurned ? back : flat.side(), flat.grain() + ink.turn());
     ink.canvas().line(path, "figure-outline");
   }
 }

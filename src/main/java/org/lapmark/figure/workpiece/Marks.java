@@ -234,6 +234,9 @@ public record Marks(
       }
       Point a = start.towards(tip, 0.18);
       Point b = tip.towards(start, 0.18);
+      if (a.distance(b) < SHORTEST && !laid.cuts().isEmpty()) {
+        return; // Too little of it is left for its arrows.
+      }
       ink.canvas().line(Path.polyline(List.of(a, b)), "figure-grain");
       Point along = b.minus(a).unit();
       Point side = along.quarterTurn().times(0.8);
@@ -242,6 +245,8 @@ public record Marks(
       }
       arrow(b, along.times(-2.2), side, ink);
     }
+
+    private static final double SHORTEST = 6;
 
     private static void arrow(Point tip, Point back, Point side, FlatInk ink) {
       Point one = tip.plus(back).plus(side);

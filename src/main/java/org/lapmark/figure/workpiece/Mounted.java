@@ -28,8 +28,9 @@ public record Mounted(Workpiece workpiece, Affine on, boolean isJoined, String n
     if (laid.leavesOut(cover().orElseThrow())) {
       return own.outline();
     }
-    workpiece.base(own, ink);
-    workpiece.details(own, List.of(), ink);
+    FlatInk turned = ink.on(own.map());
+    workpiece.base(own, turned);
+    workpiece.details(own, List.of(), turned);
     return own.outline();
   }
 

@@ -112,7 +112,7 @@ public record RolledBody(
     round.add(round.get(0));
     Path roll = Path.polyline(round);
     Side back = face.side == Side.RIGHT ? Side.WRONG : Side.RIGHT;
-    ink.canvas().cloth(roll, face.texture, back, face.grain);
+    ink.canvas().cloth(roll, face.texture, back, face.grain + ink.turn());
     ink.canvas().line(roll, "figure-outline");
     List<Path> fine = new ArrayList<>();
     fine.add(spiral(b.minus(along.times(end)), along.times(end), across.times(radius)));

@@ -306,9 +306,23 @@ public final class PatternReader {
   private static List<UnitSource> units(Stated pattern) {
     List<UnitSource> units = new ArrayList<>();
     for (Named<YamlNode> unit : pattern.all(UNITS)) {
-      units.add(new UnitSource(unit.name(), unit.value()));
+      units.add(new UnitSource(unit.name(), label(unit.value()), unit.value()));
     }
     return units;
+  }
+
+  /** What readers see as a unit's name; what is wrong with it is told where figures read it. */
+  private static TemplateText label(YamlNode unit) {
+    if (unit instanceof YamlNode.Entries view) {
+      for (YamlNode.Entry entry : view.entries()) {
+        if (entry.key().text().text().equals("name")
+            && entry.value() instanceof YamlNode.Text text
+            && !List.of("yes", "no").contains(text.text().text())) {
+          return TemplateText.parse(text.text(), new Findings());
+        }
+      }
+    }
+    return null;
   }
 
   private static List<FinishedSource> finished(Stated pattern, Reading reading) {
