@@ -180,7 +180,13 @@ record FigureLayout(
         x += box.width() + gap;
       }
       Point last = new Point((x - gap) / 2, tallest + (isTitled() ? TITLE + NOTE : TITLE));
-      note.ifPresent(words -> all.fixed(words, last));
+      note.ifPresent(
+          words -> {
+            String[] lines = words.split("\n");
+            for (int i = 0; i < lines.length; i++) {
+              all.fixed(lines[i], last.plus(new Point(0, i * NOTE)));
+            }
+          });
       return all;
     }
 
