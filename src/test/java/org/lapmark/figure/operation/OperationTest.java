@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -38,6 +40,7 @@ import org.lapmark.source.read.PatternReader;
 /** The specimen of all operations is drawn, and follows what the pattern says. */
 class OperationTest {
   private static final PatternSource SOURCE = DemoFigures.source();
+  private static final Pattern LENGTH = Pattern.compile("\\d+[\\s\u00a0\u202f]*mm");
   private static final EvaluatedPattern MEDIUM = DemoFigures.pattern(SOURCE, "M");
 
   /** An operation a line, as it stands behind its key. */
@@ -71,6 +74,33 @@ class OperationTest {
       assertFalse(figure.alternative().contains("_"), figure.alternative());
       assertFalse(figure.alternative().contains("{"), figure.alternative());
     }
+  }
+
+  private static void lengths(List<Item> items, Set<String> lengths) {
+    for (Item item : items) {
+      if (item instanceof Item.Group group) {
+        lengths(group.items(), lengths);
+      } else if (item instanceof Item.Lettering lettering) {
+        Matcher matcher = LENGTH.matcher(lettering.text());
+        while (matcher.find()) {
+          lengths.add(matcher.group());
+        }
+      }
+    }
+  }
+
+  /** Dimensions and callouts are for those who can’t see them, too. */
+  @ParameterizedTest
+  @MethodSource("specimen")
+  void eachLengthThatIsShownIsSaid(String stated) {
+    Figure figure = drawn("operation: " + stated + "\n", "M", new Findings()).orElseThrow();
+    Set<String> lengths = new TreeSet<>();
+    lengths(figure.drawing().items(), lengths);
+    assertEquals(stated.contains(" mm"), !lengths.isEmpty());
+    assertEquals(
+        List.of(),
+        lengths.stream().filter(length -> !figure.alternative().contains(length)).toList(),
+        figure.alternative());
   }
 
   /** Where there is too little room for its labels, that is all that is wrong. */

@@ -5,13 +5,12 @@ import org.lapmark.figure.ink.Canvas;
 import org.lapmark.geometry.Point;
 
 /**
- * A label, or a number in a ring.
+ * A label.
  *
- * @param words the label; empty for a number
- * @param number the number
+ * @param words the label
  * @param places what it may name, in millimetres of cloth
  */
-record Note(String words, int number, List<Point> places) implements Part {
+record Note(String words, List<Point> places) implements Part {
   Note {
     places = List.copyOf(places);
   }
@@ -19,10 +18,6 @@ record Note(String words, int number, List<Point> places) implements Part {
   @Override
   public void draw(Canvas canvas, double scale, List<List<Point>> above) {
     List<Point> on = places.stream().map(point -> point.times(scale)).toList();
-    if (words.isEmpty()) {
-      canvas.ring(number, on.get(0));
-    } else {
-      canvas.wish(words, on, null);
-    }
+    canvas.wish(words, on, null);
   }
 }

@@ -144,13 +144,13 @@ public final class Plan {
 
   /** A label of the first place that can be named. */
   public Plan label(String words, Point... places) {
-    parts.add(new Note(words, 0, Arrays.asList(places)));
+    parts.add(new Note(words, Arrays.asList(places)));
     return this;
   }
 
-  /** A number in a ring. */
-  public Plan number(int number, Point place) {
-    parts.add(new Note("", number, List.of(place)));
+  /** The number of a place that sewing comes to, in a ring so far from it on paper. */
+  public Plan turn(int number, Point place, Point aside) {
+    parts.add(new Turn(number, place, aside));
     return this;
   }
 

@@ -61,13 +61,13 @@ public final class BoxAndCross extends Craft {
             cloth,
             Side.RIGHT,
             Rim.from(-out, up).on(out, up).on(out, wide * 0.5).on(-out, wide * 0.5).torn())
-        .sheet(strip, Side.RIGHT, strap)
+        .more(strip, Side.RIGHT, strap)
         .under(line(-half, -in, half, -in), "")
         .secured(line(a, b, c, d, a, c, d, b), true, true, "")
-        .number(1, a)
-        .number(2, b)
-        .number(3, c)
-        .number(4, d)
+        .turn(1, at(-half, bottom), at(-3.2, 0))
+        .turn(2, at(half, bottom), at(3.2, 0))
+        .turn(3, at(half, top), at(3.2, 0))
+        .turn(4, at(-half, top), at(-3.2, 0))
         .dimension(c, b, Beside.RIGHT, bench.printed(high))
         .dimension(at(-half, 0), at(-box, 0), Beside.BELOW, bench.printed(edge));
     return List.of(bench.plan("turned", turned), bench.plan("sewn", sewn));

@@ -49,7 +49,7 @@ public final class PipingEnds extends Craft {
             Side.RIGHT,
             Rim.from(-far, 0).edge(closed, 0).edge(closed, roll).edge(-far, roll).torn())
         .edge(line(-far, wide, closed, wide), "")
-        .sheet(strip, Side.WRONG, Rim.box(closed, 0, lap, open))
+        .more(strip, Side.WRONG, Rim.box(closed, 0, lap, open))
         .more(strip, Side.RIGHT, Rim.box(lap - in, 0, lap, open))
         .more(Cord.of(bench), Side.RIGHT, Rim.box(closed, wide, 0, wide + cord))
         .label(bench.label("cord_cut"), at(-0.5, wide + cord / 2))
