@@ -183,7 +183,14 @@ record FigureLayout(
       }
       double under = titles == 0 ? TITLE : TITLE + NOTE + (titles - 1) * all.leading();
       Point last = new Point((x - gap) / 2, tallest + under);
-      note.ifPresent(words -> all.fixed(words, last, width - BETWEEN_TITLES));
+      note.ifPresent(
+          words -> {
+            double down = 0;
+            for (String line : words.split("\n")) {
+              int lines = all.fixed(line, last.plus(new Point(0, down)), width - BETWEEN_TITLES);
+              down += NOTE + (lines - 1) * all.leading();
+            }
+          });
       return all;
     }
 

@@ -29,6 +29,7 @@ import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
+import org.lapmark.memory.Memory;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.read.PatternReader;
@@ -78,6 +79,12 @@ public final class DemoFigures {
 
   public static FigureDrawer drawer() {
     return new FigureDrawer(wording(), styles(), new FontMeasure());
+  }
+
+  /** A drawer of figures as high as they may be in steps. */
+  public static FigureDrawer stepDrawer() {
+    return new FigureDrawer(
+        wording(), styles(), new FontMeasure(), FigureDrawer.HIGHEST_IN_STEPS, Memory.none());
   }
 
   public static StyleSheet styles() {

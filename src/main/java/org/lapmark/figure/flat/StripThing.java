@@ -115,7 +115,7 @@ record StripThing(
   /** Said as what it is. */
   private Strip wrapped(Strip strip, Staging staging) {
     String called = strip.said().isEmpty() ? staging.words().word("symbol.strap") : strip.said();
-    String edge = place.edge().text().replace('_', ' ');
+    String edge = staging.words().edge(place.edge().text());
     return strip.called(staging.words().word("symbol.wrapped", "strap", called, "edge", edge));
   }
 }

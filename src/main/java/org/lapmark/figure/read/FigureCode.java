@@ -124,6 +124,14 @@ public enum FigureCode implements FindingCode {
   FIGURE_OPERATION_UNCUT,
   /** An operation along an edge names none. */
   FIGURE_OPERATION_NO_EDGE,
+  /** An operation at a corner or a dart names none. */
+  FIGURE_OPERATION_UNKNOWN,
+  /** What an operation is about doesn't say what the operation needs. */
+  FIGURE_OPERATION_LACKS,
+  /** An edge is straight, or bends the other way. */
+  FIGURE_OPERATION_CURVE,
+  /** A corner that is turned is too blunt or too sharp, or points inward. */
+  FIGURE_OPERATION_ANGLE,
   /** An allowance is narrower than an operation needs. */
   FIGURE_ALLOWANCE_NARROW,
   /** A line can't be drawn at its distance. */

@@ -69,7 +69,8 @@ public record SectionScene(
       this(along, level, 0);
     }
 
-    Point on(double scale) {
+    /** On paper. */
+    public Point on(double scale) {
       return new Point(along * scale + aside, level * LEVEL);
     }
   }
@@ -165,6 +166,11 @@ public record SectionScene(
       line = List.copyOf(line);
     }
 
+    /** How thick it is on paper. */
+    public double thickness() {
+      return texture.map(Layer::thickness).orElse(TAPE);
+    }
+
     private static double thickness(Texture texture) {
       return switch (texture) {
         case MAIN, WEBBING, OTHER -> 1.7;
@@ -176,7 +182,7 @@ public record SectionScene(
 
     private void draw(Canvas canvas, double scale) {
       List<Point> centre = centre(scale);
-      double half = texture.map(Layer::thickness).orElse(TAPE) / 2;
+      double half = thickness() / 2;
       List<Point> left = beside(centre, -half);
       List<Point> right = beside(centre, half);
       List<Point> ring = new ArrayList<>(left);
@@ -208,7 +214,7 @@ public record SectionScene(
     }
 
     /** The line on paper with its corners rounded, as points no two of which are the same. */
-    List<Point> centre(double scale) {
+    public List<Point> centre(double scale) {
       List<Point> corners = line.stream().map(spot -> spot.on(scale)).toList();
       List<Point> points = new ArrayList<>();
       points.add(corners.get(0));

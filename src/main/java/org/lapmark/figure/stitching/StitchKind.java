@@ -17,14 +17,14 @@ public enum StitchKind {
   /** By machine, from side to side. */
   ZIGZAG {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.zigzag(line, 0.7, 0.9);
     }
   },
   /** Long stitches whose threads are drawn up. */
   GATHER {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.tailed(line, 5);
     }
   },
@@ -33,7 +33,7 @@ public enum StitchKind {
   /** By hand, hidden in a fold, with a little caught of what lies beside it. */
   SLIP {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.hooked(line, 3, 2, 0.8);
     }
 
@@ -45,7 +45,7 @@ public enum StitchKind {
   /** By hand, slanting over an edge. */
   WHIP {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.slanted(line, 1.7, 1, 0.8);
     }
 
@@ -57,17 +57,23 @@ public enum StitchKind {
   /** By hand, rungs that draw two folds together. */
   LADDER {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.rungs(line, 1.9, 0.9);
     }
   },
   /** By hand, single stitches far apart. */
   TACKS {
     @Override
-    List<Path> strokes(Path line) {
+    public List<Path> strokes(Path line) {
       return Strokes.crosses(line, 8, 0.7);
     }
   };
+
+  /** How long a run of backstitches is on paper. */
+  static final double BACK = 5;
+
+  /** How far it is drawn from the line that it secures. */
+  static final double APART = 0.9;
 
   /** Its name in keys, styles and words. */
   public String word() {
@@ -79,7 +85,7 @@ public enum StitchKind {
    *
    * @param now whether the step that is shown does it
    */
-  String role(boolean now) {
+  public String role(boolean now) {
     return "figure-" + word() + (now ? "-now" : "");
   }
 
@@ -98,7 +104,17 @@ public enum StitchKind {
    *
    * @param line where it runs, on paper
    */
-  List<Path> strokes(Path line) {
+  public List<Path> strokes(Path line) {
     return List.of(line);
+  }
+
+  /**
+   * A second run of stitches beside a line, which secures it.
+   *
+   * @param line where it runs, on paper
+   * @param atEnd whether it is that of its end, or of its beginning
+   */
+  public static Path backstitch(Path line, boolean atEnd) {
+    return Strokes.doubled(line, atEnd, BACK, APART);
   }
 }

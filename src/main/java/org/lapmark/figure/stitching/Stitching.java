@@ -35,8 +35,6 @@ public record Stitching(
     List<Named> gaps,
     List<Said> said)
     implements Detail {
-  private static final double BACK = 5;
-  private static final double APART = 0.9;
   private static final double HEAD = 1.3;
   private static final double KNOT = 0.55;
 
@@ -117,8 +115,8 @@ public record Stitching(
     List<Path> signs = new ArrayList<>();
     for (Path run : drawn) {
       if (!run.isClosed() && ends == Ends.BACKSTITCHED) {
-        signs.add(Strokes.doubled(run, false, BACK, hand * APART));
-        signs.add(Strokes.doubled(run, true, BACK, hand * APART));
+        signs.add(Strokes.doubled(run, false, StitchKind.BACK, hand * StitchKind.APART));
+        signs.add(Strokes.doubled(run, true, StitchKind.BACK, hand * StitchKind.APART));
       }
       if (!run.isClosed() && ends == Ends.KNOTTED) {
         signs.add(Path.circle(run.start(), KNOT));

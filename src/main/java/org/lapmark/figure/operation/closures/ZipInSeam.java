@@ -7,8 +7,8 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Joins;
@@ -16,7 +16,7 @@ import org.lapmark.figure.operation.frame.Material;
 import org.lapmark.figure.section.Solid;
 
 /** A zip behind a seam. */
-public final class ZipInSeam extends Craft {
+public final class ZipInSeam extends Sectional {
   /** The kind. */
   public ZipInSeam() {
     super(

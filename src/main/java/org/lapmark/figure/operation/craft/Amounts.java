@@ -26,17 +26,28 @@ public final class Amounts {
   public static final Key<Formula> CORD = Key.of("cord", FigureForms.LENGTH);
   public static final Key<Formula> ELASTIC = Key.of("elastic", FigureForms.LENGTH);
   public static final Key<Formula> SPACING = Key.of("spacing", FigureForms.LENGTH);
+  public static final Key<Formula> GAP = Key.of("gap", FigureForms.LENGTH);
+  public static final Key<Formula> LENGTH = Key.of("length", FigureForms.LENGTH);
+  public static final Key<Formula> HEIGHT = Key.of("height", FigureForms.LENGTH);
+  public static final Key<Formula> FULL = Key.of("full", FigureForms.LENGTH);
+  public static final Key<Formula> RADIUS = Key.of("radius", FigureForms.LENGTH);
+  public static final Key<Formula> DIAMETER = Key.of("diameter", FigureForms.LENGTH);
+  public static final Key<Formula> HOLE = Key.of("hole", FigureForms.LENGTH);
+  public static final Key<Formula> TAPE = Key.of("tape", FigureForms.LENGTH);
   public static final Key<Integer> TURNS = Key.of("turns", FigureForms.count(2)).unless("1");
   public static final Key<Boolean> DOUBLE = Key.of("double", FigureForms.YES).unless("no");
   public static final Key<Boolean> BOX = Key.of("box", FigureForms.YES).unless("no");
   public static final Key<String> PRESSED =
       Key.of("pressed", FigureForms.words("open", "aside")).unless("open");
 
+  public static final Key<Boolean> PLAN = Key.of("plan", FigureForms.YES).unless("no");
+
   /** All of them, in the order in which the reference lists them. */
   public static final List<Key<?>> ALL =
       List.of(
           CLOTH, WITH, BETWEEN, STRIP, WADDING, STACK, ALLOWANCE, FIRST, SECOND, TRIMMED, WIDTH,
-          DISTANCE, DEPTH, CORD, ELASTIC, SPACING, TURNS, DOUBLE, BOX, PRESSED);
+          DISTANCE, DEPTH, CORD, ELASTIC, SPACING, GAP, LENGTH, HEIGHT, FULL, RADIUS, DIAMETER,
+          HOLE, TAPE, TURNS, DOUBLE, BOX, PRESSED, PLAN);
 
   private Amounts() {}
 }

@@ -9,10 +9,13 @@ import java.util.Optional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
+import org.lapmark.figure.operation.frame.Seen;
+import org.lapmark.figure.operation.plan.Plan;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.scene.Scene;
 import org.lapmark.figure.stage.Staging;
+import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
 import org.lapmark.source.key.Key;
@@ -54,12 +57,31 @@ public final class Bench {
 
   /** A length that has to lie within limits. */
   public double length(Key<Formula> key, double least, double most) {
+    if (isGiven(key)) {
+      double length = given.get().length(key).orElseThrow(() -> lacks(key));
+      staging.requireWithin(stated.name().position(), length, least, Math.max(least, most));
+      return keep(key, length);
+    }
     return keep(key, staging.length(stated.get(key), least, Math.max(least, most)));
+  }
+
+  private boolean isGiven(Key<?> key) {
+    return given.isPresent() && craft.given().contains(key);
+  }
+
+  private FindingException lacks(Key<?> key) {
+    return Faults.of(
+        stated.name().position(),
+        FigureCode.FIGURE_OPERATION_LACKS,
+        "name",
+        stated.name().text(),
+        "key",
+        key.name());
   }
 
   /** A length that has to lie within limits, if it is stated. */
   public double length(Key<Formula> key, double least, double most, double otherwise) {
-    return stated.has(key) ? length(key, least, most) : keep(key, otherwise);
+    return stated.has(key) || isGiven(key) ? length(key, least, most) : keep(key, otherwise);
   }
 
   /** A length of at least so much. */
@@ -77,7 +99,8 @@ public final class Bench {
     if (given.isEmpty()) {
       return length(Amounts.ALLOWANCE, least);
     }
-    double allowance = given.get().allowance();
+    double allowance =
+        given.get().length(Amounts.ALLOWANCE).orElseThrow(() -> lacks(Amounts.ALLOWANCE));
     if (allowance < least - 1e-6) {
       throw Faults.of(
           stated.name().position(),
@@ -92,6 +115,33 @@ public final class Bench {
           staging.size());
     }
     return keep(Amounts.ALLOWANCE, allowance);
+  }
+
+  /** The radius of a curve that bends outward, or inward. */
+  public double radius(boolean outward, double least, double otherwise) {
+    if (!isGiven(Amounts.RADIUS)) {
+      return length(Amounts.RADIUS, least, LONGEST, Math.max(least, otherwise));
+    }
+    double radius = given.get().length(Amounts.RADIUS).orElseThrow(() -> lacks(Amounts.RADIUS));
+    if (radius == 0 || radius > 0 != outward) {
+      throw Faults.of(
+          stated.name().position(),
+          FigureCode.FIGURE_OPERATION_CURVE,
+          "name",
+          stated.name().text(),
+          "bends",
+          radius == 0 ? "straight" : radius > 0 ? "outward" : "inward",
+          "size",
+          staging.size());
+    }
+    double size = Math.abs(radius);
+    staging.requireWithin(stated.name().position(), size, least, Double.MAX_VALUE);
+    return keep(Amounts.RADIUS, size);
+  }
+
+  /** The angle inside a corner, in degrees. */
+  public double angle() {
+    return given.map(Given::angle).orElse(90.0);
   }
 
   /** The second of two distances: as stated, or what the first leaves of a given allowance. */
@@ -109,23 +159,25 @@ public final class Bench {
 
   /** The material that is worked. */
   public Material cloth() {
-    return keep(
-        Amounts.CLOTH,
-        given.map(Given::cloth).orElseGet(() -> material(stated.get(Amounts.CLOTH))));
+    return material(Amounts.CLOTH);
   }
 
   /** The material that it is worked with: the same unless it is stated. */
   public Material with() {
-    Material with =
-        given.isPresent() && craft.given().contains(Amounts.WITH)
-            ? given.get().with()
-            : stated.has(Amounts.WITH) ? material(stated.get(Amounts.WITH)) : cloth();
-    return keep(Amounts.WITH, with);
+    boolean other =
+        isGiven(Amounts.WITH)
+            ? given.get().material(Amounts.WITH).isPresent()
+            : stated.has(Amounts.WITH);
+    return other ? material(Amounts.WITH) : keep(Amounts.WITH, cloth());
   }
 
   /** A further material. */
   public Material material(Key<SourceText> key) {
-    return keep(key, material(stated.get(key)));
+    return keep(
+        key,
+        isGiven(key)
+            ? given.get().material(key).orElseThrow(() -> lacks(key))
+            : material(stated.get(key)));
   }
 
   /** A zip’s tape. */
@@ -159,13 +211,34 @@ public final class Bench {
   }
 
   /** A word for a label. */
-  public String label(String key) {
-    return staging.words().word("operation.label." + key);
+  public String label(String key, Object... arguments) {
+    return staging.words().word("operation.label." + key, arguments);
   }
 
-  /** A moment that is shown in section. */
+  /** A moment that is shown in section, and from above where that is asked for. */
   public Frame section(String moment, Cut cut) {
-    return frame(moment, cut.scene(), Optional.of(staging.words().word("section.note")));
+    boolean both = or(Amounts.PLAN, false);
+    Frame frame =
+        frame(
+            moment,
+            both ? new Seen(cut.scene()) : cut.scene(),
+            Optional.of(staging.words().word("section.note")));
+    return both ? frame.with(staging.words().word("operation.plan.said")) : frame;
+  }
+
+  /** A moment that is seen from above. */
+  public Frame plan(String moment, Plan plan) {
+    return frame(moment, plan.scene(), Optional.empty());
+  }
+
+  /** The same moments with a caution under them. */
+  public List<Frame> heeding(String caution, List<Frame> frames) {
+    String words = staging.words().word("operation.caution." + caution);
+    List<Frame> all = new ArrayList<>();
+    frames.forEach(frame -> all.add(frame.remarked(words)));
+    int last = all.size() - 1;
+    all.set(last, all.get(last).with(words.replace('\n', ' ')));
+    return all;
   }
 
   private Frame frame(String moment, Scene scene, Optional<String> note) {

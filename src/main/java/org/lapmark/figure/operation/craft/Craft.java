@@ -15,6 +15,8 @@ import org.lapmark.source.yaml.YamlNode;
 
 /** A kind of operation: its keys, and what its moments look like. */
 public abstract class Craft {
+  /** What lies on a material is of the same unless it is stated, and a curve is a usual one. */
+  private static final List<Key<?>> USUAL = List.of(Amounts.WITH, Amounts.RADIUS);
 
   private final String word;
   private final Named named;
@@ -39,8 +41,7 @@ public abstract class Craft {
     this.given = List.copyOf(given);
     this.needed = List.copyOf(needed);
     List<Key<?>> keys = new ArrayList<>();
-    // What lies on a material is of the same unless it is stated.
-    given.forEach(one -> keys.add(one == Amounts.WITH ? one : required(one)));
+    given.forEach(one -> keys.add(USUAL.contains(one) ? one : required(one)));
     needed.forEach(one -> keys.add(required(one)));
     keys.addAll(free);
     this.table = Table.of(word, keys.toArray(Key<?>[]::new));

@@ -7,21 +7,21 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
 
 /** A bound edge. */
-public final class Binding extends Craft {
+public final class Binding extends Sectional {
   /** The kind. */
   public Binding() {
     super(
         "binding",
-        Named.NOTHING,
-        List.of(),
-        List.of(Amounts.CLOTH, Amounts.STRIP, Amounts.WIDTH),
+        Named.TRIM,
+        List.of(Amounts.CLOTH, Amounts.STRIP),
+        List.of(Amounts.WIDTH),
         List.of(Amounts.DOUBLE));
   }
 

@@ -9,15 +9,15 @@ import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
 import org.lapmark.figure.section.Solid;
 
 /** A casing. */
-public final class Casing extends Craft {
+public final class Casing extends Sectional {
   /** The kind. */
   public Casing() {
     super(

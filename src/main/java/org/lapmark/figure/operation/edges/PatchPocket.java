@@ -8,14 +8,14 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
 
 /** The edge of a patch pocket. */
-public final class PatchPocket extends Craft {
+public final class PatchPocket extends Sectional {
   /** The kind. */
   public PatchPocket() {
     super(
@@ -23,7 +23,7 @@ public final class PatchPocket extends Craft {
         Named.NOTHING,
         List.of(),
         List.of(Amounts.CLOTH, Amounts.ALLOWANCE, Amounts.DISTANCE),
-        List.of(Amounts.WITH));
+        List.of(Amounts.WITH, Amounts.WIDTH, Amounts.LENGTH, Amounts.FIRST));
   }
 
   @Override
@@ -39,6 +39,8 @@ public final class PatchPocket extends Craft {
             .sewn(at(-edge, 0), at(-edge, 2 * NEXT))
             .above(-edge, 0, bench.printed(edge))
             .below(-wide, 0, bench.printed(wide));
-    return List.of(bench.section("sewn", cut));
+    return bench.has(Amounts.WIDTH)
+        ? PatchPocketPlan.frames(bench, wide, edge, cloth, ground)
+        : List.of(bench.section("sewn", cut));
   }
 }

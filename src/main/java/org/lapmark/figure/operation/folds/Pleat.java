@@ -9,14 +9,14 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Material;
 
 /** A pleat. */
-public final class Pleat extends Craft {
+public final class Pleat extends Sectional {
   /** The kind. */
   public Pleat() {
     super(

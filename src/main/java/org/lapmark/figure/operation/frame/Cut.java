@@ -83,6 +83,24 @@ public final class Cut {
     return this;
   }
 
+  /** Metal cut through. */
+  public Cut metal(List<Spot> ring, String words) {
+    inlays.add(new Metal(ring, false, words));
+    return this;
+  }
+
+  /** A tool cut through. */
+  public Cut tool(List<Spot> ring, String words) {
+    inlays.add(new Metal(ring, true, words));
+    return this;
+  }
+
+  /** A layer with a hole from here to there, from as far on one side as on the other. */
+  public Cut pierced(Material cloth, String name, double level, double far, double hole) {
+    layer(cloth, name, Side.RIGHT, List.of(at(-far, level, -BEYOND), at(-hole, level)));
+    return more(cloth, Side.RIGHT, at(hole, level), at(far, level, BEYOND));
+  }
+
   /** A label of a place. */
   public Cut label(String words, Spot at) {
     labels.add(new SectionScene.Label(words, at));

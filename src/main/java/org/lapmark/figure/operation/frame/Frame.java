@@ -16,6 +16,17 @@ import org.lapmark.figure.scene.Words;
  */
 public record Frame(String title, Scene shown, String said, Optional<String> remark)
     implements Scene {
+  /** The same with one more sentence. */
+  public Frame with(String sentence) {
+    return new Frame(title, shown, said + ' ' + sentence, remark);
+  }
+
+  /** The same with a further remark, on a line of its own. */
+  public Frame remarked(String further) {
+    return new Frame(
+        title, shown, said, Optional.of(remark.map(one -> one + '\n' + further).orElse(further)));
+  }
+
   @Override
   public void draw(Canvas canvas, double scale) {
     shown.draw(canvas, scale);

@@ -7,13 +7,13 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 
 /** Layers quilted together. */
-public final class Quilting extends Craft {
+public final class Quilting extends Sectional {
   /** The kind. */
   public Quilting() {
     super(

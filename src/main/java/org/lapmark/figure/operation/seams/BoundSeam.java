@@ -8,8 +8,8 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Joins;
@@ -17,7 +17,7 @@ import org.lapmark.figure.operation.frame.Material;
 import org.lapmark.figure.section.SectionScene.Spot;
 
 /** A seam with bound allowances. */
-public final class BoundSeam extends Craft {
+public final class BoundSeam extends Sectional {
   /** The kind. */
   public BoundSeam() {
     super(

@@ -8,15 +8,15 @@ import java.util.List;
 import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Joins;
 import org.lapmark.figure.operation.frame.Material;
 
 /** A seam whose allowances are trimmed. */
-public final class GradedSeam extends Craft {
+public final class GradedSeam extends Sectional {
   /** The kind. */
   public GradedSeam() {
     super(

@@ -10,8 +10,8 @@ import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Joins;
@@ -20,7 +20,7 @@ import org.lapmark.figure.section.SectionScene.Spot;
 import org.lapmark.figure.section.Solid;
 
 /** A seam with piping. */
-public final class Piping extends Craft {
+public final class Piping extends Sectional {
   /** The kind. */
   public Piping() {
     super(

@@ -6,15 +6,15 @@ import static org.lapmark.figure.operation.frame.Cut.at;
 import java.util.List;
 import org.lapmark.figure.operation.craft.Amounts;
 import org.lapmark.figure.operation.craft.Bench;
-import org.lapmark.figure.operation.craft.Craft;
 import org.lapmark.figure.operation.craft.Named;
+import org.lapmark.figure.operation.craft.Sectional;
 import org.lapmark.figure.operation.frame.Cut;
 import org.lapmark.figure.operation.frame.Frame;
 import org.lapmark.figure.operation.frame.Joins;
 import org.lapmark.figure.operation.frame.Material;
 
 /** Topstitching beside a seam. */
-public final class Topstitching extends Craft {
+public final class Topstitching extends Sectional {
   /** The kind. */
   public Topstitching() {
     super(

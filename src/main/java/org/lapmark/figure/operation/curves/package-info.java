@@ -1,0 +1,2 @@
+/** Corners and curves, seen from above. */
+package org.lapmark.figure.operation.curves;

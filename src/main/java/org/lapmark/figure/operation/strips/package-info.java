@@ -1,0 +1,2 @@
+/** Strips, straps and tabs, seen from above. */
+package org.lapmark.figure.operation.strips;
