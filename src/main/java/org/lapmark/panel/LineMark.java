@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -52,6 +53,11 @@ public sealed interface LineMark extends Mark {
    */
   default boolean splits() {
     return true;
+  }
+
+  @Override
+  default boolean isMeasured() {
+    return isDrawn() && path().curves().stream().allMatch(Line.class::isInstance);
   }
 
   @Override

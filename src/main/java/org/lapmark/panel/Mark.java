@@ -54,6 +54,15 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
   Optional<Point> knownBy(Function<String, Path> edges);
 
   /**
+   * Whether somebody with a ruler can mark it by its distances from the panel's edges.
+   *
+   * @return false for curves, and for what is more than a line or a point, or known by its sign
+   */
+  default boolean isMeasured() {
+    return false;
+  }
+
+  /**
    * Lets somebody else say what follows from the mark's kind.
    *
    * @param reader what knows all kinds
@@ -209,6 +218,11 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     }
 
     @Override
+    public boolean isMeasured() {
+      return true;
+    }
+
+    @Override
     public <R> R read(Reader<R> reader) {
       return reader.notch(this);
     }
@@ -301,6 +315,11 @@ public sealed interface Mark permits Mark.OnEdge, PointMark, LineMark, Mark.Grai
     @Override
     public String kindName() {
       return "grainline";
+    }
+
+    @Override
+    public boolean isMeasured() {
+      return true;
     }
 
     @Override

@@ -31,6 +31,15 @@ public sealed interface PointMark extends Mark {
   }
 
   /**
+   * By what it is told from others that look alike.
+   *
+   * @return its kind, and its name where that is marked
+   */
+  default String sign() {
+    return kindName();
+  }
+
+  /**
    * Its middle.
    *
    * @return a point
@@ -67,6 +76,11 @@ public sealed interface PointMark extends Mark {
     }
 
     @Override
+    public boolean isMeasured() {
+      return true;
+    }
+
+    @Override
     public <R> R read(Mark.Reader<R> reader) {
       return reader.drillPoint(this);
     }
@@ -92,6 +106,11 @@ public sealed interface PointMark extends Mark {
     @Override
     public String kindName() {
       return "match";
+    }
+
+    @Override
+    public String sign() {
+      return kindName() + " " + name;
     }
 
     @Override

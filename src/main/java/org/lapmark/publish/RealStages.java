@@ -38,6 +38,7 @@ import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
+import org.lapmark.text.Targets;
 
 /** The program's own stages. */
 final class RealStages implements Stages {
@@ -103,7 +104,7 @@ final class RealStages implements Stages {
     EvaluatedPattern pattern = Grader.grade(source, variant, findings);
     DocumentLimits reach =
         new DocumentLimits(
-            Manual.PAGES,
+            Targets.PAGES,
             words.hazards(source.masthead().language()),
             words::missingGlyphs,
             words.fusibleWords(source.masthead().language()),

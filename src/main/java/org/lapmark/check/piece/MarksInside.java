@@ -62,7 +62,7 @@ public final class MarksInside {
     Path cut = piece.shape().cuttingLine().path();
     Held held = new Held();
     for (Mark mark : panel.marks()) {
-      mark.read(held)
+      mark.place(held)
           .ifPresent(
               drawn ->
                   drawn.points().stream()
@@ -143,9 +143,14 @@ public final class MarksInside {
   }
 
   /** What has to lie on the cloth; darts and pleats are held to their panel where they are made. */
-  private static final class Held implements Mark.Reader<Optional<Drawn>> {
+  private static final class Held implements Mark.Placing<Optional<Drawn>> {
     @Override
     public Optional<Drawn> notch(Mark.Notch notch) {
+      return Optional.empty();
+    }
+
+    @Override
+    public Optional<Drawn> intake(Intake intake) {
       return Optional.empty();
     }
 
@@ -155,38 +160,15 @@ public final class MarksInside {
     }
 
     @Override
-    public Optional<Drawn> styleLine(LineMark.StyleLine style) {
-      return Optional.empty();
-    }
-
-    @Override
-    public Optional<Drawn> dart(Intake.Dart dart) {
-      return Optional.empty();
-    }
-
-    @Override
-    public Optional<Drawn> pleat(Intake.Pleat pleat) {
-      return Optional.empty();
-    }
-
-    @Override
-    public Optional<Drawn> drillPoint(PointMark.DrillPoint drill) {
-      return Drawn.of(drill, drill.points());
-    }
-
-    @Override
-    public Optional<Drawn> matchPoint(PointMark.MatchPoint match) {
-      return Drawn.of(match, match.points());
-    }
-
-    @Override
-    public Optional<Drawn> buttonhole(PointMark.Buttonhole hole) {
-      return Drawn.of(hole, along(new Path(List.of(new Line(hole.from(), hole.to())))));
+    public Optional<Drawn> point(PointMark mark) {
+      List<Point> points = mark.points();
+      Line line = new Line(points.get(0), points.get(points.size() - 1));
+      return Drawn.of(mark, points.size() == 1 ? points : along(new Path(List.of(line))));
     }
 
     @Override
     public Optional<Drawn> line(LineMark line) {
-      return Drawn.of(line, along(line.path()));
+      return line.isDrawn() ? Drawn.of(line, along(line.path())) : Optional.empty();
     }
   }
 }

@@ -114,16 +114,11 @@ final class MirrorImage {
       before += edge.path().length();
     }
     Compared compared = new Compared();
-    panel.marks().forEach(mark -> mark.read(compared));
+    panel.marks().forEach(mark -> mark.place(compared));
   }
 
   /** The points by which marks are compared; notches have places of their own. */
-  private final class Compared implements Mark.Reader<Void> {
-    private Void compare(String kind, List<Point> points) {
-      mark(kind, points);
-      return null;
-    }
-
+  private final class Compared implements Mark.Placing<Void> {
     @Override
     public Void notch(Mark.Notch notch) {
       return null;
@@ -135,40 +130,24 @@ final class MirrorImage {
     }
 
     @Override
-    public Void styleLine(LineMark.StyleLine style) {
+    public Void point(PointMark point) {
+      mark(point.sign(), point.points());
       return null;
     }
 
     @Override
-    public Void drillPoint(PointMark.DrillPoint drill) {
-      return compare("drill", drill.points());
-    }
-
-    @Override
-    public Void matchPoint(PointMark.MatchPoint match) {
-      return compare("match " + match.name(), match.points());
-    }
-
-    @Override
     public Void line(LineMark line) {
-      return compare(line.kindName(), points(line.path()));
+      if (line.isDrawn()) {
+        mark(line.kindName(), points(line.path()));
+      }
+      return null;
     }
 
     @Override
-    public Void buttonhole(PointMark.Buttonhole hole) {
-      return compare("buttonhole", hole.points());
-    }
-
-    @Override
-    public Void dart(Intake.Dart dart) {
-      Path edge = shape.panel().line(dart.edge());
-      return compare(
-          "dart", List.of(edge.atLength(dart.from()), dart.apex(), edge.atLength(dart.to())));
-    }
-
-    @Override
-    public Void pleat(Intake.Pleat pleat) {
-      pleat.lines().forEach(line -> compare("pleat", List.of(line.start(), line.end())));
+    public Void intake(Intake intake) {
+      intake
+          .lines(shape.panel().line(intake.edge()))
+          .forEach(line -> mark(intake.kindName(), List.of(line.start(), line.end())));
       return null;
     }
   }

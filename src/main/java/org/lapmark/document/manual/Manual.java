@@ -17,7 +17,6 @@ import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Printing;
 import org.lapmark.text.Steps;
-import org.lapmark.text.Targets;
 
 /**
  * What the instructions of a pattern say in one variant, whatever the paper: parsed texts, printed
@@ -53,9 +52,6 @@ public record Manual(
     Optional<Drawing> key,
     Map<Block.Art, Drawing> art,
     boolean walked) {
-  /** What {@code [words](page:name)} can lead to. */
-  public static final List<String> PAGES = Targets.PAGES;
-
   /** Copies the collections, keeping their order. */
   public Manual {
     sizes = List.copyOf(sizes);

@@ -78,7 +78,7 @@ public final class ManualMaker {
         new Targets(
             List.of(),
             source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
-            Manual.PAGES);
+            Targets.PAGES);
     Steps steps = StepsReader.read(source.steps(), targets, findings);
     Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
     Map<String, Manuscript> notes = new LinkedHashMap<>();

@@ -4,7 +4,7 @@ package org.lapmark.document.section;
 final class PrintingSection implements Section {
   @Override
   public String id() {
-    return "printing";
+    return Sections.PRINTING;
   }
 
   @Override

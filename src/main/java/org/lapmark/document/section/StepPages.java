@@ -49,7 +49,6 @@ public final class StepPages implements HtmlText.Hooks {
 
   private static final double HALF = (FigureDrawer.HALF + FigureDrawer.FULL) / 2;
 
-  private static final String PRINTING = "printing";
   private static final int PRINTING_PAGE = 2;
 
   /** What a letter of running text adds to the height of a page's text, in millimetres. */
@@ -242,7 +241,7 @@ public final class StepPages implements HtmlText.Hooks {
     if (!sections.contains(target)) {
       return new HtmlText.Link(wording.text(target + ".title"), null);
     }
-    if (target.equals(PRINTING)) {
+    if (target.equals(Sections.PRINTING)) {
       return new HtmlText.Link(
           wording.text("reference.page-at", Map.of("page", PRINTING_PAGE)), null);
     }

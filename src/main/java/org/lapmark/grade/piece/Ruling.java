@@ -13,7 +13,6 @@ import org.lapmark.geometry.Line;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.panel.Edge;
-import org.lapmark.panel.Intake;
 import org.lapmark.panel.LineMark;
 import org.lapmark.panel.Mark;
 import org.lapmark.panel.NotchSet;
@@ -70,55 +69,7 @@ public final class Ruling {
    * with style lines is the draft of others, and is kept on paper.
    */
   public static boolean canTell(Panel panel) {
-    return panel.marks().stream().allMatch(mark -> mark.read(new Told()));
-  }
-
-  /** Whether a mark can be told by measurements. */
-  private static final class Told implements Mark.Reader<Boolean> {
-    @Override
-    public Boolean notch(Mark.Notch notch) {
-      return true;
-    }
-
-    @Override
-    public Boolean grainline(Mark.Grainline grain) {
-      return true;
-    }
-
-    @Override
-    public Boolean drillPoint(PointMark.DrillPoint drill) {
-      return true;
-    }
-
-    @Override
-    public Boolean line(LineMark line) {
-      return isStraight(line.path());
-    }
-
-    @Override
-    public Boolean styleLine(LineMark.StyleLine style) {
-      return false;
-    }
-
-    @Override
-    public Boolean matchPoint(PointMark.MatchPoint match) {
-      return false;
-    }
-
-    @Override
-    public Boolean buttonhole(PointMark.Buttonhole hole) {
-      return false;
-    }
-
-    @Override
-    public Boolean dart(Intake.Dart dart) {
-      return false;
-    }
-
-    @Override
-    public Boolean pleat(Intake.Pleat pleat) {
-      return false;
-    }
+    return panel.marks().stream().allMatch(Mark::isMeasured);
   }
 
   private static boolean isStraight(Path path) {
