@@ -1,6 +1,7 @@
 package org.lapmark.grade;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
@@ -191,11 +192,10 @@ final class HardwareCheck {
     if (value instanceof Value.NominalPair pair) {
       return new Size(pair.metric(), pair.inches(), true);
     }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return new Size(quantity.amount(), quantity.amount(), false);
+    OptionalDouble length = value.amount(Dimension.LENGTH);
+    if (length.isEmpty()) {
+      throw scope.notALength(formula, value);
     }
-    throw new FindingException(
-        Finding.of(
-            GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", PatternScope.kind(value)));
+    return new Size(length.getAsDouble(), length.getAsDouble(), false);
   }
 }

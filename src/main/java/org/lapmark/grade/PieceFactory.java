@@ -27,7 +27,6 @@ import org.lapmark.grade.piece.Ruling;
 import org.lapmark.grade.piece.StatedSize;
 import org.lapmark.grade.scope.PatternScope;
 import org.lapmark.grade.scope.StatementsByName;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.panel.Intake;
@@ -226,8 +225,7 @@ final class PieceFactory {
 
   private int count(Formula formula) {
     Value value = formula.evaluate(scope);
-    if (value instanceof Value.Quantity quantity
-        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
+    if (value instanceof Value.Quantity quantity && quantity.dimension().isNumber()) {
       long whole = Math.round(quantity.amount());
       if (Math.abs(quantity.amount() - whole) < 1e-9 && whole >= 0 && whole <= MOST_CUT) {
         return (int) whole;

@@ -65,9 +65,8 @@ final class ClothReader {
     double usable;
     if (value instanceof Value.NominalPair pair) {
       usable = Math.min(pair.metric(), pair.inches());
-    } else if (value instanceof Value.Quantity quantity
-        && quantity.dimension() == Dimension.LENGTH) {
-      usable = quantity.amount();
+    } else if (value.amount(Dimension.LENGTH).isPresent()) {
+      usable = value.amount(Dimension.LENGTH).getAsDouble();
     } else {
       kind(property, "length");
       return;
@@ -96,8 +95,8 @@ final class ClothReader {
     if (value instanceof Value.NominalPair pair) {
       return Math.max(pair.metric(), pair.inches());
     }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return Math.max(0, quantity.amount());
+    if (value.amount(Dimension.LENGTH).isPresent()) {
+      return Math.max(0, value.amount(Dimension.LENGTH).getAsDouble());
     }
     kind(property, "length");
     return 0;
@@ -128,8 +127,7 @@ final class ClothReader {
     if (value == null) {
       return 0;
     }
-    if (value instanceof Value.Quantity quantity
-        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
+    if (value instanceof Value.Quantity quantity && quantity.dimension().isNumber()) {
       double share = quantity.amount();
       if (share >= 0 && share <= most) {
         return share;

@@ -33,7 +33,7 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Sides sides) {
+  public Optional<String> kind(Sides sides, Kinds kinds) {
     return Optional.of(Evaluation.TRUTH);
   }
 

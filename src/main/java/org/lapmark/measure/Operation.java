@@ -12,5 +12,5 @@ interface Operation {
   Value value(Sides sides, Evaluation in);
 
   /** The {@link Value#kind()} of the whole, as far as that shows without computing it. */
-  Optional<String> kind(Sides sides);
+  Optional<String> kind(Sides sides, Kinds kinds);
 }

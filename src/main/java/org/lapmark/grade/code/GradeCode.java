@@ -27,6 +27,8 @@ public enum GradeCode implements FindingCode {
   VALUE_TOO_DEEP,
   /** A value that isn't a length where one is needed. */
   NOT_A_LENGTH,
+  /** A plain number along a line that is no share of it, as where a unit is missing. */
+  SHARE_BEYOND,
   /** A length that must be above zero and isn't. */
   LENGTH_NOT_POSITIVE,
   /** A length beyond what is drawn. */

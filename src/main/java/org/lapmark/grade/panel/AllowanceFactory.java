@@ -142,10 +142,7 @@ public final class AllowanceFactory {
 
   private double limit(Formula formula) {
     Value value = formula.evaluate(scope);
-    double limit =
-        value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN
-            ? quantity.amount()
-            : Double.NaN;
+    double limit = value.amount(Dimension.PLAIN).orElse(Double.NaN);
     if (!(limit >= 1 && limit <= HIGHEST_LIMIT)) {
       throw new FindingException(
           Finding.of(

@@ -4,7 +4,6 @@ import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Rounded;
 import org.lapmark.grade.code.GradeCode;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 
@@ -17,9 +16,7 @@ final class MarkCount {
 
   public static int of(Formula formula, PatternScope scope) {
     Value value = formula.evaluate(scope);
-    boolean number =
-        value instanceof Value.Quantity quantity
-            && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT);
+    boolean number = value instanceof Value.Quantity quantity && quantity.dimension().isNumber();
     double amount = number ? ((Value.Quantity) value).amount() : 0;
     long whole = Math.round(amount);
     if (Math.abs(amount - whole) > 1e-9 || whole < 1 || whole > MOST) {
