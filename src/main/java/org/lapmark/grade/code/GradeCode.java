@@ -41,6 +41,8 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
+  /** An allowance so narrow that nobody can cut it. */
+  ALLOWANCE_TOO_NARROW,
   /** An allowance wider than any that is sewn or turned in. */
   ALLOWANCE_TOO_WIDE,
   /** A line that is too short, or rounder than a half circle. */
@@ -49,10 +51,12 @@ public enum GradeCode implements FindingCode {
   STYLE_LINE_BEYOND_EDGE,
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
-  /** What is stated of an edge and is replaced, on all of it, by what a longer edge states. */
-  ALLOWANCE_REPLACED,
+  /** Two overlapping stretches that say different allowances of what they share. */
+  ALLOWANCES_CONTRADICT,
   /** A dart or a pleat in an edge on a fold. */
   FOLD_WITH_INTAKE,
+  /** An edge nearly square to a fold, so that the opened piece has a slight corner there. */
+  FOLD_CORNER(Severity.WARNING),
   /** An edge on a fold that isn't straight. */
   FOLD_NOT_STRAIGHT,
   /** An edge on a fold beyond which the panel goes on. */
@@ -212,7 +216,8 @@ public enum GradeCode implements FindingCode {
   public List<String> subject() {
     return switch (this) {
       case NAME_UNKNOWN -> List.of("name", "name");
-      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE -> List.of("below", "cause");
+      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE, ALLOWANCE_TOO_NARROW ->
+          List.of("below", "cause");
       case REFERENCE_PANEL_UNKNOWN -> List.of("name", "panel");
       case PROPERTY_UNKNOWN -> List.of("property", "thing", "property");
       case REFERENCE_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");
