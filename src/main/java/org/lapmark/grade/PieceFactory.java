@@ -91,7 +91,7 @@ final class PieceFactory {
         .anyMatch(cut -> YesNoProperty.holds(statements.thing(cut.material()), "nap", scope))) {
       panel = ofOneWay(panel);
     }
-    Allowances allowances = new AllowanceFactory(scope, statements).of(source, panel);
+    Allowances allowances = new AllowanceFactory(scope, statements, findings).of(source, panel);
     PieceShape shape;
     try {
       shape = PieceShape.of(panel, allowances);

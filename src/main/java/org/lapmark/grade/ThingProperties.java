@@ -54,7 +54,7 @@ final class ThingProperties {
   Value value(Stated stated) {
     Value value = evaluator.property(stated.thing, stated.property);
     if (value instanceof Value.Quantity quantity) {
-      boolean length = quantity.dimension() == Dimension.LENGTH;
+      boolean length = quantity.dimension().fits(Dimension.LENGTH);
       boolean bought = stated.property.equals(QUANTITY);
       if (length) {
         scope.checkReach(

@@ -120,8 +120,7 @@ final class ClothReader {
     if (value == null) {
       return 0;
     }
-    if (value instanceof Value.Quantity quantity
-        && (quantity.dimension() == Dimension.PLAIN || quantity.dimension() == Dimension.COUNT)) {
+    if (value instanceof Value.Quantity quantity && quantity.dimension().isNumber()) {
       double share = quantity.amount();
       if (share >= 0 && share <= most) {
         return share;

@@ -4,6 +4,7 @@ import static org.lapmark.measure.Dimension.AREA;
 import static org.lapmark.measure.Dimension.COUNT;
 import static org.lapmark.measure.Dimension.LENGTH;
 import static org.lapmark.measure.Dimension.PLAIN;
+import static org.lapmark.measure.Dimension.ZERO;
 
 import java.util.Optional;
 import org.lapmark.measure.Value.Quantity;
@@ -17,8 +18,8 @@ enum Arithmetic implements Operation {
     }
 
     @Override
-    public Optional<String> kind(Operands sides) {
-      return sides.left().kind().or(sides.right()::kind);
+    public Optional<String> kind(Operands sides, Kinds kinds) {
+      return kinds.first(sides.left(), sides.right());
     }
   },
   DIFFERENCE {
@@ -28,8 +29,8 @@ enum Arithmetic implements Operation {
     }
 
     @Override
-    public Optional<String> kind(Operands sides) {
-      return SUM.kind(sides);
+    public Optional<String> kind(Operands sides, Kinds kinds) {
+      return SUM.kind(sides, kinds);
     }
   },
   PRODUCT {
@@ -42,10 +43,10 @@ enum Arithmetic implements Operation {
         Operands sides, Quantity left, Quantity right, Evaluation in) {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
-      if (a == PLAIN) {
-        return b;
+      if (a == PLAIN || a == ZERO) {
+        return b == ZERO ? a : b;
       }
-      if (b == PLAIN || b == COUNT) {
+      if (b.isNumber()) {
         return a;
       }
       if (a == COUNT) {
@@ -73,7 +74,7 @@ enum Arithmetic implements Operation {
       Dimension a = left.dimension();
       Dimension b = right.dimension();
       Dimension result;
-      if (b == PLAIN || b == COUNT && a != COUNT) {
+      if (a == ZERO || b == PLAIN || b == ZERO || b == COUNT && a != COUNT) {
         result = a;
       } else if (a == b) {
         result = PLAIN;
@@ -122,7 +123,7 @@ enum Arithmetic implements Operation {
     }
 
     @Override
-    public Optional<String> kind(Operands sides) {
+    public Optional<String> kind(Operands sides, Kinds kinds) {
       return Optional.empty();
     }
   };
@@ -135,9 +136,9 @@ enum Arithmetic implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Operands sides) {
-    Optional<String> left = sides.left().kind();
-    Optional<String> right = sides.right().kind();
+  public Optional<String> kind(Operands sides, Kinds kinds) {
+    Optional<String> left = sides.left().kind(kinds);
+    Optional<String> right = sides.right().kind(kinds);
     if (left.isEmpty() || right.isEmpty() || Evaluation.isNumber(right.get())) {
       return right.flatMap(known -> left);
     }

@@ -33,7 +33,7 @@ record Comparison(IntPredicate holds, boolean ofEquality) implements Operation {
   }
 
   @Override
-  public Optional<String> kind(Operands sides) {
+  public Optional<String> kind(Operands sides, Kinds kinds) {
     return Optional.of(Evaluation.TRUTH);
   }
 

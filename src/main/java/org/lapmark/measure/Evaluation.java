@@ -2,6 +2,7 @@ package org.lapmark.measure;
 
 import static org.lapmark.measure.Dimension.COUNT;
 import static org.lapmark.measure.Dimension.PLAIN;
+import static org.lapmark.measure.Dimension.ZERO;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,11 +33,22 @@ record Evaluation(SourceText formula, Scope scope) {
     return kind.equals(PLAIN.word()) || kind.equals(COUNT.word());
   }
 
+  /** What is known of names without computing them. */
+  Kinds kinds() {
+    return new Kinds.InScope(formula, scope);
+  }
+
   /** The dimension of two like quantities. */
   Dimension common(Operands sides, Quantity left, Quantity right, String operation) {
     Dimension a = left.dimension();
     Dimension b = right.dimension();
     if (a == b) {
+      return a;
+    }
+    if (a == ZERO) {
+      return b;
+    }
+    if (b == ZERO) {
       return a;
     }
     if (a.isNumber() && b.isNumber()) {
@@ -79,7 +91,7 @@ record Evaluation(SourceText formula, Scope scope) {
   double amount(Node node, Dimension needed) {
     Quantity quantity = quantity(node);
     Dimension found = quantity.dimension();
-    if (found == needed || found.isNumber() && needed.isNumber()) {
+    if (found.fits(needed) || found.isNumber() && needed.isNumber()) {
       return quantity.amount();
     }
     if (found == PLAIN) {
@@ -120,9 +132,16 @@ record Evaluation(SourceText formula, Scope scope) {
                 place.file() + ":" + place.line())));
   }
 
-  private FindingException unitMissingHere(Node node, Dimension needed) {
+  FindingException unitMissingHere(Node node, Dimension needed) {
     return fault(
-        MeasureCode.FORMULA_UNIT_MISSING, node, "number", written(node), "needed", needed.word());
+        MeasureCode.FORMULA_UNIT_MISSING,
+        node,
+        "number",
+        written(node),
+        "needed",
+        needed.word(),
+        "alone",
+        node.bare().unsigned().bare().isPlainNumber() ? "yes" : "no");
   }
 
   FindingException wrongKind(Node node, String found, String needed) {

@@ -38,7 +38,7 @@ import org.lapmark.measure.Value.Quantity;
  *
  * <p>Lengths are added to lengths, areas to areas, angles to angles, counts and plain numbers to
  * each other. A length times a length is an area; kinds beyond that don't exist. A count times a
- * plain number stays a count.
+ * plain number stays a count. A zero without a unit is zero of any kind.
  */
 public final class Formula {
   /** How many characters a formula may have. */
@@ -161,6 +161,16 @@ public final class Formula {
   }
 
   /**
+   * The {@link Value#kind()} that it comes to, without computing it.
+   *
+   * @param scope what is known of names
+   * @return the kind; nothing where it doesn't show
+   */
+  public Optional<String> kind(Scope scope) {
+    return root.kind(new Kinds.InScope(text, scope));
+  }
+
+  /**
    * What is wrong where the formula comes to a plain number and something with a unit is needed, if
    * the unit is missing where a name that it uses is stated.
    *
@@ -171,6 +181,16 @@ public final class Formula {
    */
   public Optional<FindingException> withoutUnit(Scope scope, Dimension needed) {
     return new Evaluation(text, scope).statedWithoutUnit(root, needed);
+  }
+
+  /**
+   * What is wrong where the formula comes to a plain number and something with a unit is needed.
+   *
+   * @param needed what is needed
+   * @return the exception with a finding at the formula, which gives the advice to add a unit
+   */
+  public FindingException unitMissing(Dimension needed) {
+    return new Evaluation(text, null).unitMissingHere(root, needed);
   }
 
   /**

@@ -5,6 +5,7 @@ import static org.lapmark.measure.Dimension.AREA;
 import static org.lapmark.measure.Dimension.COUNT;
 import static org.lapmark.measure.Dimension.LENGTH;
 import static org.lapmark.measure.Dimension.PLAIN;
+import static org.lapmark.measure.Dimension.ZERO;
 
 import java.util.Arrays;
 import java.util.List;
@@ -26,9 +27,9 @@ enum Function {
       3,
       3,
       (call, in) -> branch(call, in.truth(call.first()), in),
-      arguments -> arguments.get(1).kind().or(arguments.get(2)::kind)),
-  MIN(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, -1, in), Kind.OF_THE_FIRST),
-  MAX(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, 1, in), Kind.OF_THE_FIRST),
+      (arguments, kinds) -> kinds.first(arguments.get(1), arguments.get(2))),
+  MIN(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, -1, in), Kind.OF_ANY),
+  MAX(1, Function.MAX_ARGUMENTS, (call, in) -> extreme(call, 1, in), Kind.OF_ANY),
   ABS(
       1,
       1,
@@ -37,7 +38,7 @@ enum Function {
         return new Quantity(Math.abs(of.amount()), of.dimension());
       },
       Kind.OF_THE_FIRST),
-  SQRT(1, 1, Function::root, arguments -> Optional.empty()),
+  SQRT(1, 1, Function::root, (arguments, kinds) -> Optional.empty()),
   ROUND(1, 2, (call, in) -> rounded(call, StepRounding::nearest, in), Kind.OF_THE_FIRST),
   ROUND_UP(1, 2, (call, in) -> rounded(call, StepRounding::up, in), Kind.OF_THE_FIRST),
   ROUND_DOWN(1, 2, (call, in) -> rounded(call, StepRounding::down, in), Kind.OF_THE_FIRST),
@@ -105,12 +106,14 @@ enum Function {
   /** What kind a call comes to, as far as that shows without computing it. */
   @FunctionalInterface
   private interface Kind {
-    Kind OF_THE_FIRST = arguments -> arguments.get(0).kind();
+    Kind OF_THE_FIRST = (arguments, kinds) -> arguments.get(0).kind(kinds);
 
-    Optional<String> of(List<Node> arguments);
+    Kind OF_ANY = (arguments, kinds) -> kinds.first(arguments);
+
+    Optional<String> of(List<Node> arguments, Kinds kinds);
 
     public static Kind of(Dimension dimension) {
-      return arguments -> Optional.of(dimension.word());
+      return (arguments, kinds) -> Optional.of(dimension.word());
     }
   }
 
@@ -118,8 +121,8 @@ enum Function {
     return computing.value(call, in);
   }
 
-  Optional<String> kind(List<Node> arguments) {
-    return kind.of(arguments);
+  Optional<String> kind(List<Node> arguments, Kinds kinds) {
+    return kind.of(arguments, kinds);
   }
 
   int fewest() {
@@ -151,12 +154,22 @@ enum Function {
 
   /**
    * One of two values. The other isn't computed, as what it asks for may not be there; where its
-   * kind shows all the same, it has to be that of the first.
+   * kind shows all the same, it has to be that of the first. A zero without a unit is of the kind
+   * of the other.
    */
   private static Value branch(Nodes.Call call, boolean first, Evaluation in) {
     Value value = call.arguments().get(first ? 1 : 2).value(in);
+    Node untaken = call.arguments().get(first ? 2 : 1);
     String own = value.kind();
-    String other = call.arguments().get(first ? 2 : 1).kind().orElse(own);
+    Optional<String> shown = untaken.kind(Kinds.WRITTEN);
+    if (value instanceof Quantity zero && zero.dimension() == ZERO) {
+      Optional<Dimension> like = shown.or(() -> untaken.kind(in.kinds())).flatMap(Dimension::of);
+      if (like.isPresent()) {
+        return new Quantity(0, like.get());
+      }
+    }
+    boolean zero = untaken.bare().unsigned().bare().isZero() && value.quantity().isEmpty();
+    String other = zero ? PLAIN.word() : shown.orElse(own);
     boolean numbers = Evaluation.isNumber(own) && Evaluation.isNumber(other);
     if (!own.equals(other) && !numbers) {
       throw in.fault(
@@ -181,11 +194,20 @@ enum Function {
       Value next = node.value(in);
       count |= in.quantity(next, node).dimension() == COUNT;
       if (best == null || order(node, next, bestNode, best, in) == sought) {
-        best = next;
+        best = zeroLike(best, next);
         bestNode = node;
+      } else {
+        best = zeroLike(next, best);
       }
     }
     return count ? new Quantity(((Quantity) best).amount(), COUNT) : best;
+  }
+
+  /** A value; where it is a zero without a unit, that of the dimension of another. */
+  private static Value zeroLike(Value other, Value value) {
+    return other != null && value instanceof Quantity zero && zero.dimension() == ZERO
+        ? other.quantity().map(like -> new Quantity(0, like.dimension())).orElse(zero)
+        : value;
   }
 
   private static int order(Node node, Value value, Node other, Value held, Evaluation in) {
@@ -208,11 +230,13 @@ enum Function {
     Node first = call.first();
     Quantity of = in.quantity(first);
     double step = 1;
+    Dimension dimension = of.dimension();
     if (call.arguments().size() > 1) {
       Node second = call.arguments().get(1);
       Quantity by = in.quantity(second);
       // Rounding compares: a step must be like what is rounded.
-      in.common(Operands.of(first, second, second), of, by, "compare");
+      Dimension common = in.common(Operands.of(first, second, second), of, by, "compare");
+      dimension = dimension == ZERO ? common : dimension;
       step = by.amount();
       if (!(step > 0)) {
         throw in.fault(MeasureCode.FORMULA_STEP, second, "function", call.function().written);
@@ -234,7 +258,7 @@ enum Function {
     if (!Double.isFinite(result)) {
       throw in.fault(MeasureCode.FORMULA_TOO_LARGE, call);
     }
-    return new Quantity(result, of.dimension());
+    return new Quantity(result, dimension);
   }
 
   private static Quantity tangent(Nodes.Call call, Evaluation in) {

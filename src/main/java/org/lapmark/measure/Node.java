@@ -22,9 +22,15 @@ public interface Node {
 
   /**
    * The {@link Value#kind()} that it comes to, as far as that shows without computing it; nothing
-   * where it depends on what a name stands for.
+   * where it depends on what a name stands for, and the names' kinds aren't known, and of a zero
+   * without a unit, which is of any kind that is asked for.
    */
-  Optional<String> kind();
+  Optional<String> kind(Kinds kinds);
+
+  /** Whether it is a zero as written, without a unit. */
+  default boolean isZero() {
+    return false;
+  }
 
   /** The parts that it is made of. */
   List<Node> parts();

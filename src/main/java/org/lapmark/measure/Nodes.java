@@ -22,8 +22,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return Optional.of(value.kind());
+    public Optional<String> kind(Kinds kinds) {
+      return isZero() ? Optional.empty() : Optional.of(value.kind());
     }
 
     @Override
@@ -35,6 +35,11 @@ final class Nodes {
     public boolean isPlainNumber() {
       return value.kind().equals(Dimension.PLAIN.word());
     }
+
+    @Override
+    public boolean isZero() {
+      return value.quantity().map(Quantity::dimension).orElse(null) == Dimension.ZERO;
+    }
   }
 
   /** Something the scope knows. */
@@ -45,8 +50,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return Optional.empty();
+    public Optional<String> kind(Kinds kinds) {
+      return kinds.ofName(start, end);
     }
 
     @Override
@@ -68,7 +73,7 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
+    public Optional<String> kind(Kinds kinds) {
       return Optional.empty();
     }
 
@@ -102,8 +107,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return operator.operation().kind(sides);
+    public Optional<String> kind(Kinds kinds) {
+      return operator.operation().kind(sides, kinds);
     }
 
     @Override
@@ -131,8 +136,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return operand.kind();
+    public Optional<String> kind(Kinds kinds) {
+      return operand.kind(kinds);
     }
 
     @Override
@@ -159,7 +164,7 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
+    public Optional<String> kind(Kinds kinds) {
       return Optional.of(Evaluation.TRUTH);
     }
 
@@ -177,8 +182,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return inner.kind();
+    public Optional<String> kind(Kinds kinds) {
+      return inner.kind(kinds);
     }
 
     @Override
@@ -200,8 +205,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return function.kind(arguments);
+    public Optional<String> kind(Kinds kinds) {
+      return function.kind(arguments, kinds);
     }
 
     @Override
@@ -225,8 +230,8 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
-      return Optional.empty();
+    public Optional<String> kind(Kinds kinds) {
+      return kinds.ofGeometry(start, nameEnd);
     }
 
     @Override
@@ -250,7 +255,7 @@ final class Nodes {
     }
 
     @Override
-    public Optional<String> kind() {
+    public Optional<String> kind(Kinds kinds) {
       return Optional.of(Evaluation.STOCK);
     }
 

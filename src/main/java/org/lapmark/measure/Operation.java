@@ -12,5 +12,5 @@ interface Operation {
   Value value(Operands sides, Evaluation in);
 
   /** The {@link Value#kind()} of the whole, as far as that shows without computing it. */
-  Optional<String> kind(Operands sides);
+  Optional<String> kind(Operands sides, Kinds kinds);
 }

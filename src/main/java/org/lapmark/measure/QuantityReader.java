@@ -99,6 +99,9 @@ final class QuantityReader {
 
     Node node() {
       Dimension dimension = unit == null ? Dimension.PLAIN : unit.dimension();
+      if (unit == null && number == 0) {
+        dimension = Dimension.ZERO;
+      }
       if (!Double.isFinite(amount())) {
         throw tokens.fault(MeasureCode.FORMULA_TOO_LARGE, start, end);
       }

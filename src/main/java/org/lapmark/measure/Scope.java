@@ -28,6 +28,16 @@ public interface Scope {
   Value geometry(SourceText function, List<SourceText> references);
 
   /**
+   * The {@link Value#kind()} of what a name stands for, without computing it.
+   *
+   * @param name the name as written
+   * @return the kind; nothing where it doesn't show
+   */
+  default Optional<String> kind(SourceText name) {
+    return Optional.empty();
+  }
+
+  /**
    * Where a name's value is stated, if that is a number without a unit: there the unit is missing
    * when a use of the name needs one.
    *

@@ -83,11 +83,12 @@ public sealed interface Value {
    * How much it is of one dimension.
    *
    * @param dimension the dimension
-   * @return the amount, a pair's metric length; nothing for anything of another dimension
+   * @return the amount, a pair's metric length; nothing for anything of another dimension. A zero
+   *     written without a unit is 0 of each
    */
   default OptionalDouble amount(Dimension dimension) {
     return quantity()
-        .filter(quantity -> quantity.dimension() == dimension)
+        .filter(quantity -> quantity.dimension().fits(dimension))
         .map(quantity -> OptionalDouble.of(quantity.amount()))
         .orElse(OptionalDouble.empty());
   }
@@ -109,7 +110,7 @@ public sealed interface Value {
    */
   default Optional<Lengths> lengths() {
     return quantity()
-        .filter(quantity -> quantity.dimension() == Dimension.LENGTH)
+        .filter(quantity -> quantity.dimension().fits(Dimension.LENGTH))
         .map(quantity -> new Lengths(quantity.amount(), quantity.amount()));
   }
 
@@ -160,6 +161,9 @@ public sealed interface Value {
     public Quantity {
       Objects.requireNonNull(dimension);
       amount = amount + 0.0;
+      if (dimension == Dimension.ZERO && amount != 0) {
+        throw new IllegalArgumentException("no zero: " + amount);
+      }
     }
 
     @Override

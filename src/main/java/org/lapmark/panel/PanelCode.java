@@ -98,6 +98,8 @@ public enum PanelCode implements FindingCode {
   SLASH_AT_CORNER,
   /** A hinged slash that opens by more than its length. */
   SLASH_TOO_WIDE,
+  /** A part that is overlapped by more than it is wide. */
+  SLASH_OVERLAPS_PART,
   /** An edge that bends to one side and back across an opening. */
   SLASH_BENDS_BACK(Severity.WARNING),
   /** An opening that no smooth line crosses. */

@@ -34,6 +34,8 @@ public enum TextCode implements FindingCode {
   BLOCK_UNKNOWN(Severity.ERROR),
   /** A fenced block without its closing fence. */
   BLOCK_UNCLOSED(Severity.ERROR),
+  /** A block inside another has a fence as long as that one's. */
+  BLOCK_FENCE_SHORT(Severity.ERROR),
   /** A box with nothing in it. */
   BLOCK_EMPTY(Severity.WARNING),
   /** Words behind a fenced block's kind that mean nothing. */

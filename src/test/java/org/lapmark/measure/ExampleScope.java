@@ -78,6 +78,11 @@ final class ExampleScope implements Scope {
   }
 
   @Override
+  public Optional<String> kind(SourceText name) {
+    return Optional.ofNullable(values.get(name.text())).map(Value::kind);
+  }
+
+  @Override
   public Optional<Position> withoutUnit(SourceText name) {
     return name.text().equals("unitless") ? Optional.of(name.position()) : Optional.empty();
   }

@@ -123,6 +123,7 @@ class PlantedMistakesTest {
     assertEquals(
         String.join("\n", fault.expected()),
         String.join("\n", found.stream().map(FaultCase::written).toList()));
+    fault.checkWords(found);
     for (Finding finding : found) {
       for (String text : List.of(FindingText.message(finding), FindingText.hint(finding))) {
         assertFalse(text.isBlank());

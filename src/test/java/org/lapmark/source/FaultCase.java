@@ -1,5 +1,7 @@
 package org.lapmark.source;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.net.StandardProtocolFamily;
@@ -22,6 +24,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.lapmark.finding.Finding;
+import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.source.folder.Limits;
@@ -39,6 +42,7 @@ public final class FaultCase {
   private final String name;
   private final List<String> changes = new ArrayList<>();
   private final List<String> expected = new ArrayList<>();
+  private final Map<Integer, List<String>> said = new TreeMap<>();
 
   private FaultCase(Path resources, String name) {
     this.resources = resources;
@@ -68,6 +72,11 @@ public final class FaultCase {
           cases.add(new FaultCase(resources, topic + ": " + line.substring(3)));
         } else if (line.startsWith("> ")) {
           cases.get(cases.size() - 1).expected.add(line.substring(2));
+        } else if (line.startsWith("? ")) {
+          FaultCase last = cases.get(cases.size() - 1);
+          last.said
+              .computeIfAbsent(last.expected.size() - 1, unused -> new ArrayList<>())
+              .add(line.substring(2));
         } else if (!line.isEmpty() && !line.startsWith("#")) {
           cases.get(cases.size() - 1).changes.add(line);
         }
@@ -82,6 +91,24 @@ public final class FaultCase {
 
   public List<String> expected() {
     return expected;
+  }
+
+  /**
+   * Words that the message or the hint of an expected finding must have: lines that begin with a
+   * question mark, below the finding.
+   */
+  public List<String> said(int finding) {
+    return said.getOrDefault(finding, List.of());
+  }
+
+  /** Holds what is found to the words that it must have. */
+  public void checkWords(List<Finding> found) {
+    for (int i = 0; i < found.size(); i++) {
+      String all = FindingText.message(found.get(i)) + "\n" + FindingText.hint(found.get(i));
+      for (String words : said(i)) {
+        assertTrue(all.contains(words), name + ": " + words + "\n" + all);
+      }
+    }
   }
 
   /** The code that this case comes close to, or the empty text. */

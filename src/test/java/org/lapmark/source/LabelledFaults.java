@@ -63,6 +63,7 @@ public abstract class LabelledFaults {
     assertEquals(
         String.join("\n", fault.expected()),
         String.join("\n", findings.sorted().stream().map(FaultCase::written).toList()));
+    fault.checkWords(findings.sorted());
     for (Finding finding : findings.sorted()) {
       for (String text : new String[] {FindingText.message(finding), FindingText.hint(finding)}) {
         assertFalse(text.isBlank());

@@ -1,6 +1,7 @@
 package org.lapmark.check.pattern;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.PieceCode;
 import org.lapmark.check.rule.Rule;
@@ -264,11 +265,10 @@ public final class HardwareCheck {
     if (value instanceof Value.NominalPair pair) {
       return new Size(pair.metric(), pair.inches(), true);
     }
-    if (value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.LENGTH) {
-      return Size.plain(quantity.amount());
+    OptionalDouble length = value.amount(Dimension.LENGTH);
+    if (length.isEmpty()) {
+      throw scope.notALength(formula, value);
     }
-    throw new FindingException(
-        Finding.of(
-            GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", PatternScope.kind(value)));
+    return Size.plain(length.getAsDouble());
   }
 }

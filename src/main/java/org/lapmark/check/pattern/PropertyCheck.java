@@ -129,6 +129,7 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
     return switch (quantity.dimension()) {
       case LENGTH -> !expected.equals("plain");
       case COUNT, PLAIN -> !expected.equals("length");
+      case ZERO -> true;
       default -> false;
     };
   }

@@ -95,10 +95,27 @@ public final class BracesCheck {
     }
     Matcher matcher = NAME.matcher(words);
     while (matcher.find()) {
-      if (names.contains(matcher.group(1))) {
+      if (names.contains(matcher.group(1)) && !isAtBrace(words, matcher)) {
         report(text.part(matcher.start(1), matcher.end(1)));
       }
     }
+  }
+
+  /** Whether a name stands behind a brace that is never closed, or before one never opened. */
+  private static boolean isAtBrace(CharSequence words, Matcher name) {
+    int before = name.start(1) - 1;
+    while (before >= 0 && words.charAt(before) != '\n' && words.charAt(before) != '{') {
+      before--;
+    }
+    int after = name.end(1);
+    while (after < words.length() && words.charAt(after) == ' ') {
+      after++;
+    }
+    boolean opened =
+        before >= 0
+            && words.charAt(before) == '{'
+            && (before == 0 || words.charAt(before - 1) != '\\');
+    return opened || after < words.length() && words.charAt(after) == '}';
   }
 
   private void report(SourceText name) {

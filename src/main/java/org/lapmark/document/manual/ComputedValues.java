@@ -1,5 +1,6 @@
 package org.lapmark.document.manual;
 
+import java.util.Arrays;
 import java.util.Optional;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceFile;
@@ -56,7 +57,7 @@ public record ComputedValues(EvaluatedPattern pattern, PrintForm form) {
     return formula
         .evaluate(pattern.scope())
         .quantity()
-        .filter(quantity -> java.util.List.of(dimensions).contains(quantity.dimension()))
+        .filter(quantity -> Arrays.stream(dimensions).anyMatch(quantity.dimension()::fits))
         .map(Value.Quantity::amount);
   }
 }

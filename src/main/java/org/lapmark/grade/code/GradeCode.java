@@ -26,6 +26,8 @@ public enum GradeCode implements FindingCode {
   VALUE_TOO_DEEP,
   /** A value that isn't a length where one is needed. */
   NOT_A_LENGTH,
+  /** A plain number along a line that is no share of it, as where a unit is missing. */
+  SHARE_BEYOND,
   /** A length that must be above zero and isn't. */
   LENGTH_NOT_POSITIVE,
   /** A length beyond what is drawn. */
@@ -38,16 +40,20 @@ public enum GradeCode implements FindingCode {
   NOT_A_NUMBER,
   /** An allowance below zero. */
   ALLOWANCE_NEGATIVE,
+  /** An allowance so narrow that nobody can cut it. */
+  ALLOWANCE_TOO_NARROW,
   /** An allowance wider than any that is sewn or turned in. */
   ALLOWANCE_TOO_WIDE,
   /** A line that is too short, or rounder than a half circle. */
   STYLE_LINE_BOW,
   /** A line that begins or ends beyond its edge. */
   STYLE_LINE_BEYOND_EDGE,
-  /** What is stated of an edge and is replaced, on all of it, by what a longer edge states. */
-  ALLOWANCE_REPLACED,
+  /** Two overlapping stretches that say different allowances of what they share. */
+  ALLOWANCES_CONTRADICT,
   /** A dart or a pleat in an edge on a fold. */
   FOLD_WITH_INTAKE,
+  /** An edge nearly square to a fold, so that the opened piece has a slight corner there. */
+  FOLD_CORNER(Severity.WARNING),
   /** An edge on a fold that isn't straight. */
   FOLD_NOT_STRAIGHT,
   /** An edge on a fold beyond which the panel goes on. */
@@ -166,7 +172,8 @@ public enum GradeCode implements FindingCode {
   public List<String> subject() {
     return switch (this) {
       case NAME_UNKNOWN -> List.of("name", "name");
-      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE -> List.of("below", "cause");
+      case LENGTH_NOT_POSITIVE, ALLOWANCE_NEGATIVE, ALLOWANCE_TOO_NARROW ->
+          List.of("below", "cause");
       case REFERENCE_PANEL_UNKNOWN -> List.of("name", "panel");
       case PROPERTY_UNKNOWN -> List.of("property", "thing", "property");
       case REFERENCE_EDGE_UNKNOWN -> List.of("edge", "panel", "edge");

@@ -1,11 +1,16 @@
 package org.lapmark.grade.panel;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
@@ -32,12 +37,17 @@ public final class AllowanceFactory {
   /** In millimetres; far wider than any hem, and narrow enough to be drawn quickly. */
   private static final double WIDEST = 1000;
 
+  /** In millimetres; between this and nothing there is no cloth that a blade could leave. */
+  private static final double NARROWEST = 0.5;
+
   private final PatternScope scope;
   private final StatementsByName statements;
+  private final Findings findings;
 
-  public AllowanceFactory(PatternScope scope, StatementsByName statements) {
+  public AllowanceFactory(PatternScope scope, StatementsByName statements, Findings findings) {
     this.scope = scope;
     this.statements = statements;
+    this.findings = findings;
   }
 
   public Allowances of(PieceSource source, Panel panel) {
@@ -49,16 +59,16 @@ public final class AllowanceFactory {
       PatternScope.requireEdge(panel, stated.edge());
       String name = stated.edge().text();
       List<String> members = panel.chains().getOrDefault(name, List.of(name));
-      Map<String, Allowance> before = new LinkedHashMap<>(edges);
+      Map<String, Allowance> widths = new LinkedHashMap<>();
       if (stated.start() == null) {
-        members.forEach(edge -> edges.put(edge, Allowance.FOLD));
+        members.forEach(edge -> widths.put(edge, Allowance.FOLD));
       } else {
-        spread(width(stated.start()), width(stated.end()), members, panel, edges);
+        spread(width(stated.start()), width(stated.end()), members, panel, widths);
       }
-      replaced(stretches, before, stated.edge(), edges);
-      stretches.add(new Stretch(stated.edge(), members));
+      stretches.add(new Stretch(stated.edge(), widths));
     }
-    new FoldEdges(panel, scope.size()).check(source, edges);
+    edges.replaceAll((edge, usual) -> stated(edge, stretches).orElse(usual));
+    new FoldEdges(panel, scope.size()).check(source, edges, findings);
     CornerKind usual = source.corners().general();
     Map<String, CornerShape> corners = new LinkedHashMap<>();
     for (CornerSource corner : source.corners().single()) {
@@ -69,34 +79,40 @@ public final class AllowanceFactory {
         edges, usual == null ? CornerShape.USUAL : shape(usual, panel, ""), corners);
   }
 
-  /** What one statement goes over. */
-  private record Stretch(SourceText edge, List<String> members) {}
+  /** What one statement says of each edge that it goes over. */
+  private record Stretch(SourceText edge, Map<String, Allowance> widths) {
+    boolean isWithin(Stretch other) {
+      return widths.size() < other.widths.size()
+          && other.widths.keySet().containsAll(widths.keySet());
+    }
+  }
 
   /**
-   * Refuses a statement that changes all that an earlier one says. The other way round, a single
-   * edge of a chain may differ from the rest.
+   * What is stated of an edge. A stretch that lies within a longer one may differ from the rest of
+   * it, whichever is stated first; of two that only overlap nobody knows which is meant.
    */
-  private void replaced(
-      List<Stretch> earlier,
-      Map<String, Allowance> before,
-      SourceText by,
-      Map<String, Allowance> now) {
-    List<String> members = new ArrayList<>(now.keySet());
-    members.removeIf(edge -> before.get(edge).equals(now.get(edge)));
-    for (Stretch stretch : earlier) {
-      if (members.containsAll(stretch.members())) {
+  private Optional<Allowance> stated(String edge, List<Stretch> stretches) {
+    List<Stretch> over = stretches.stream().filter(one -> one.widths().containsKey(edge)).toList();
+    List<Stretch> nearest =
+        over.stream().filter(one -> over.stream().noneMatch(in -> in.isWithin(one))).toList();
+    for (Stretch other : nearest) {
+      Stretch first = nearest.get(0);
+      if (!other.widths().get(edge).equals(first.widths().get(edge))) {
         throw new FindingException(
             Finding.of(
-                GradeCode.ALLOWANCE_REPLACED,
-                stretch.edge().position(),
+                GradeCode.ALLOWANCES_CONTRADICT,
+                other.edge().position(),
                 "edge",
-                stretch.edge().text(),
-                "by",
-                by.text(),
+                edge,
+                "first",
+                first.edge().text(),
+                "second",
+                other.edge().text(),
                 "size",
                 scope.size()));
       }
     }
+    return nearest.stream().findFirst().map(one -> one.widths().get(edge));
   }
 
   /**
@@ -171,6 +187,23 @@ public final class AllowanceFactory {
               statements.stated(formula),
               "value",
               Rounded.hundredth(allowance),
+              "cause",
+              PatternScope.cause(formula),
+              "size",
+              scope.size()));
+    }
+    if (allowance > 0 && allowance < NARROWEST) {
+      throw new FindingException(
+          Finding.of(
+              GradeCode.ALLOWANCE_TOO_NARROW,
+              statements.stated(formula),
+              "value",
+              new BigDecimal(allowance)
+                  .round(new MathContext(2, RoundingMode.HALF_UP))
+                  .stripTrailingZeros()
+                  .toPlainString(),
+              "least",
+              Rounded.hundredth(NARROWEST),
               "cause",
               PatternScope.cause(formula),
               "size",

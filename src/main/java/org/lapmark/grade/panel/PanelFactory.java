@@ -152,6 +152,8 @@ public final class PanelFactory {
               .findFirst()
               .map(SourceText::position)
               .orElse(source.name().position());
+      case EDGE_NAME_TAKEN -> ofName(edge, source);
+      case EDGE_STATED_TWICE -> ofName(problem.arguments().get("second"), source);
       case EDGE_CORNERS_SWAPPED ->
           source.edges().stream()
               .filter(one -> one.name().text().equals(edge))
@@ -178,6 +180,17 @@ public final class PanelFactory {
               ? ofMark(problem.arguments().get("mark"), source)
               : source.name().position();
     };
+  }
+
+  /** Where a line's name is stated last: chains are made of edges. */
+  private static Position ofName(Object name, PanelSource source) {
+    return Stream.concat(
+            source.chains().stream().map(PanelSource.ChainSource::name),
+            source.edges().stream().map(PanelSource.EdgeSource::name))
+        .filter(stated -> stated.text().equals(name))
+        .findFirst()
+        .orElse(source.name())
+        .position();
   }
 
   /** Where a dart or pleat is drawn or, if its place isn't, stated. */

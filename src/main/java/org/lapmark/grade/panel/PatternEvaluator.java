@@ -105,6 +105,11 @@ public final class PatternEvaluator implements Scope {
   }
 
   @Override
+  public Optional<String> kind(SourceText name) {
+    return statements.kind(name);
+  }
+
+  @Override
   public Optional<Position> withoutUnit(SourceText name) {
     return statements.withoutUnit(name);
   }

@@ -122,7 +122,7 @@ public final class SeamAssembler {
     if (start == null || !seam.closed()) {
       return 0;
     }
-    double at = scope.along(start, whole);
+    double at = scope.aroundFrom(start, whole);
     if (!(Math.abs(at) <= whole + Path.JOIN_TOLERANCE)) {
       throw new FindingException(
           Finding.of(

@@ -119,7 +119,7 @@ final class StatedPanels {
     Value value = formula.evaluate(scope);
     boolean plain = dimension == Dimension.PLAIN;
     if (!(value instanceof Value.Quantity quantity)
-        || quantity.dimension() != dimension
+        || !quantity.dimension().fits(dimension)
             && !(plain && quantity.dimension() == Dimension.COUNT)) {
       throw scope
           .notA(dimension, formula, value)

@@ -6,8 +6,10 @@ import java.util.List;
 import java.util.Map;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
+import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.panel.Edge;
@@ -30,6 +32,12 @@ public final class FoldEdges {
   /** Cloth is folded once or in four. */
   private static final int MOST = 2;
 
+  /** Degrees by which a line may turn where it crosses a fold and still seem smooth. */
+  private static final double SMOOTH = 1;
+
+  /** Degrees; what turns by more, such as a pointed neckline, is no slip of a pen. */
+  private static final double MEANT = 30;
+
   private final Panel panel;
   private final String size;
 
@@ -46,9 +54,10 @@ public final class FoldEdges {
    *
    * @param source the piece as stated
    * @param allowances what its edges have, by name
+   * @param findings told of edges that aren't quite square to a fold
    * @throws FindingException when cloth can't be folded so
    */
-  public void check(PieceSource source, Map<String, Allowance> allowances) {
+  public void check(PieceSource source, Map<String, Allowance> allowances, Findings findings) {
     for (PieceSource.EdgeAllowance stated : source.edgeAllowances()) {
       String name = stated.edge().text();
       for (String edge : panel.chains().getOrDefault(name, List.of(name))) {
@@ -73,6 +82,37 @@ public final class FoldEdges {
         .filter(intake -> places.containsKey(intake.edge()))
         .findFirst()
         .ifPresent(this::taken);
+    corners(findings);
+  }
+
+  /** Square to a fold an edge runs smoothly on in the other half. */
+  private void corners(Findings findings) {
+    List<Edge> ring = panel.edges();
+    for (int i = 0; i < ring.size(); i++) {
+      Edge one = ring.get(i);
+      Edge next = ring.get((i + 1) % ring.size());
+      if (places.containsKey(one.name()) != places.containsKey(next.name())) {
+        Path before = one.path();
+        Point arriving = before.curves().get(before.curves().size() - 1).tangent(1);
+        Point leaving = next.path().curves().get(0).tangent(0);
+        boolean foldFirst = places.containsKey(one.name());
+        double aslant = StrictMath.asin(Math.min(1, Math.abs(arriving.dot(leaving))));
+        double turn = 2 * StrictMath.toDegrees(aslant);
+        if (turn > SMOOTH && turn < MEANT) {
+          findings.add(
+              GradeCode.FOLD_CORNER,
+              places.get(foldFirst ? one.name() : next.name()),
+              "edge",
+              foldFirst ? next.name() : one.name(),
+              "panel",
+              panel.name(),
+              "turn",
+              Rounded.hundredth(turn),
+              "size",
+              size);
+        }
+      }
+    }
   }
 
   /** What is taken up on a fold would be cut beyond it. */

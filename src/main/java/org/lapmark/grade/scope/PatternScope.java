@@ -37,6 +37,9 @@ public final class PatternScope implements Scope {
   /** In millimetres, as in drawings: what is longer costs work and memory without end. */
   public static final double LONGEST = Limits.STANDARD.largest();
 
+  /** By so much a share may be beyond what it can be. */
+  private static final double SHARE_NOISE = 1e-9;
+
   private final Scope names;
   private final String size;
 
@@ -63,6 +66,11 @@ public final class PatternScope implements Scope {
   @Override
   public Value geometry(SourceText function, List<SourceText> references) {
     return names.geometry(function, references);
+  }
+
+  @Override
+  public Optional<String> kind(SourceText name) {
+    return names.kind(name);
   }
 
   @Override
@@ -186,12 +194,7 @@ public final class PatternScope implements Scope {
     if (length.isPresent()) {
       return length.getAsDouble();
     }
-    throw notA(Dimension.LENGTH, formula, value)
-        .orElseGet(
-            () ->
-                new FindingException(
-                    Finding.of(
-                        GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value))));
+    throw notALength(formula, value);
   }
 
   /**
@@ -241,11 +244,59 @@ public final class PatternScope implements Scope {
     return length;
   }
 
-  /** A length, or a plain number as a share of a whole; in millimetres. */
+  /**
+   * A length, or a plain number as a share of a whole; in millimetres.
+   *
+   * @throws FindingException when it is a number that is no share, as one without its unit is
+   */
   public double along(Formula formula, double whole) {
+    return along(formula, whole, 0);
+  }
+
+  /** The same where a place may also be counted back from the whole's end, by -1 at the least. */
+  public double aroundFrom(Formula formula, double whole) {
+    return along(formula, whole, -1);
+  }
+
+  private double along(Formula formula, double whole, double least) {
     Value value = formula.evaluate(this);
     OptionalDouble share = value.amount(Dimension.PLAIN);
-    return share.isPresent() ? share.getAsDouble() * whole : length(formula);
+    if (share.isEmpty()) {
+      return length(formula);
+    }
+    if (!(share.getAsDouble() >= least - SHARE_NOISE && share.getAsDouble() <= 1 + SHARE_NOISE)) {
+      throw notA(Dimension.LENGTH, formula, value)
+          .orElseGet(
+              () ->
+                  new FindingException(
+                      Finding.of(
+                          GradeCode.SHARE_BEYOND,
+                          formula.text().position(),
+                          "value",
+                          Rounded.hundredth(share.getAsDouble()),
+                          "least",
+                          Rounded.hundredth(least),
+                          "size",
+                          size)));
+    }
+    return share.getAsDouble() * whole;
+  }
+
+  /**
+   * What is wrong with a formula that a length is asked of: a plain number misses its unit, where
+   * it is stated or here; anything else is something else.
+   *
+   * @param formula the formula
+   * @param value what it comes to, which is no length
+   * @return the exception that says so
+   */
+  public FindingException notALength(Formula formula, Value value) {
+    if (!(value instanceof Value.Quantity quantity && quantity.dimension() == Dimension.PLAIN)) {
+      return new FindingException(
+          Finding.of(GradeCode.NOT_A_LENGTH, formula.text().position(), "kind", kind(value)));
+    }
+    return notA(Dimension.LENGTH, formula, value)
+        .orElseGet(() -> formula.unitMissing(Dimension.LENGTH));
   }
 
   /**
@@ -289,7 +340,7 @@ public final class PatternScope implements Scope {
         case AREA -> "an area";
         case ANGLE -> "an angle";
         case COUNT -> "a count";
-        case PLAIN -> "a plain number";
+        case PLAIN, ZERO -> "a plain number";
       };
     }
     if (value instanceof Value.NominalPair) {

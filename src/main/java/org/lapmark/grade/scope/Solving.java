@@ -3,12 +3,16 @@ package org.lapmark.grade.scope;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.Rounded;
 import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.measure.Dimension;
@@ -26,6 +30,9 @@ final class Solving {
   /** How far two plain numbers may be apart. */
   static final double PLAIN_TOLERANCE = 1e-6;
 
+  /** As many decimal places has {@link #PLAIN_TOLERANCE}. */
+  private static final int PLAIN_PLACES = 6;
+
   private static final MathContext FOUR_FIGURES = new MathContext(4, RoundingMode.HALF_UP);
 
   private final PatternScope scope;
@@ -37,6 +44,9 @@ final class Solving {
   private Dimension dimension;
   private Dimension sides;
   private Findings firstProblems;
+
+  /** What is wrong with the condition itself, which says more than what is wrong elsewhere. */
+  private Findings inCondition;
 
   /** Gives what names stand for while a value is tried for one of them. */
   public interface Trials {
@@ -71,17 +81,23 @@ final class Solving {
   Value solve() {
     Quantity from = measure.solving().from().quantity(scope);
     Quantity to = measure.solving().to().quantity(scope);
-    dimension = from.dimension();
-    if (!like(dimension, to.dimension()) || !(from.amount() < to.amount())) {
+    dimension = from.dimension() == Dimension.ZERO ? to.dimension() : from.dimension();
+    requireUnit(measure.solving().from(), from.dimension(), to.dimension());
+    requireUnit(measure.solving().to(), to.dimension(), from.dimension());
+    if (!from.dimension().isLike(to.dimension()) || !(from.amount() < to.amount())) {
       throw fault(
           GradeCode.SOLVE_RANGE,
           measure.solving().to(),
           "like",
-          like(dimension, to.dimension()) ? "yes" : "no",
+          from.dimension().isLike(to.dimension()) ? "yes" : "no",
           "from",
-          written(from),
+          number(from.amount(), from.dimension()),
+          "fromUnit",
+          unit(from.dimension()),
           "to",
-          written(to));
+          number(to.amount(), to.dimension()),
+          "unit",
+          unit(to.dimension()));
     }
     Formula stated = measure.solving().tolerance();
     Quantity tolerance = stated == null ? null : stated.quantity(scope);
@@ -89,43 +105,73 @@ final class Solving {
     // The kind of the condition's sides is known once they have a value; until then any will do.
     RootSearch root = root(from, to, tolerance == null ? TOLERANCE : allowed);
     if (!root.anywhere()) {
-      findings.addAll(firstProblems);
+      requireUnits(from, to);
+      findings.addAll(inCondition == null ? firstProblems : inCondition);
       throw new DemandGraph.Unavailable();
     }
-    if (tolerance != null && (!like(sides, tolerance.dimension()) || !(allowed > 0))) {
-      throw fault(GradeCode.SOLVE_TOLERANCE, stated, "value", written(tolerance));
+    if (tolerance != null) {
+      requireUnit(stated, tolerance.dimension(), sides);
     }
-    if (tolerance == null && number(sides)) {
+    if (tolerance != null && (!sides.isLike(tolerance.dimension()) || !(allowed > 0))) {
+      throw fault(
+          GradeCode.SOLVE_TOLERANCE,
+          stated,
+          "value",
+          number(allowed, tolerance.dimension()),
+          "unit",
+          unit(tolerance.dimension()));
+    }
+    if (tolerance == null && sides.isNumber()) {
       root = root(from, to, PLAIN_TOLERANCE);
     }
-    String value = written(new Quantity(root.at(), dimension));
     if (!root.found()) {
-      throw fault(
+      throw inRange(
           GradeCode.SOLVE_NO_SOLUTION,
-          measure.formula(),
-          "from",
-          written(from),
-          "to",
-          written(to),
-          "value",
-          value,
+          from,
+          to,
+          root,
           "remaining",
-          written(new Quantity(Math.abs(root.remaining()), sides)));
+          number(Math.abs(root.remaining()), sides),
+          "apartUnit",
+          unit(sides));
     }
     if (root.several()) {
-      findings.add(
-          fault(
-                  GradeCode.SOLVE_SEVERAL,
-                  measure.formula(),
-                  "from",
-                  written(from),
-                  "to",
-                  written(to),
-                  "value",
-                  value)
-              .finding());
+      findings.add(inRange(GradeCode.SOLVE_SEVERAL, from, to, root).finding());
     }
     return new Quantity(root.at(), dimension);
+  }
+
+  /** A plain number beside what has a unit misses its own. */
+  private void requireUnit(Formula formula, Dimension own, Dimension other) {
+    if (own == Dimension.PLAIN && !other.isNumber()) {
+      throw unitMissing(formula, other);
+    }
+  }
+
+  private FindingException unitMissing(Formula formula, Dimension needed) {
+    return formula.withoutUnit(scope, needed).orElseGet(() -> formula.unitMissing(needed));
+  }
+
+  /**
+   * Where nothing could be computed because bounds are numbers and a length or an angle is sought,
+   * their units are missing.
+   */
+  private void requireUnits(Quantity from, Quantity to) {
+    if (dimension != Dimension.PLAIN) {
+      return;
+    }
+    for (Dimension other : List.of(Dimension.LENGTH, Dimension.ANGLE)) {
+      dimension = other;
+      if (root(from, to, TOLERANCE).anywhere()) {
+        List<FindingException> missing =
+            Stream.of(measure.solving().from(), measure.solving().to())
+                .filter(bound -> bound.quantity(scope).dimension() == Dimension.PLAIN)
+                .map(bound -> unitMissing(bound, other))
+                .toList();
+        missing.forEach(one -> findings.add(one.finding()));
+        throw new DemandGraph.Unavailable();
+      }
+    }
   }
 
   private RootSearch root(Quantity from, Quantity to, double tolerance) {
@@ -142,11 +188,30 @@ final class Solving {
       return imbalance.amount();
     } catch (FindingException e) {
       problems.add(e.finding());
+      inCondition = Optional.ofNullable(inCondition).orElse(problems);
     } catch (DemandGraph.Unavailable e) {
       // The problems say why.
     }
     firstProblems = Optional.ofNullable(firstProblems).orElse(problems);
     return Double.NaN;
+  }
+
+  /** What is said of what was sought between the bounds. */
+  private FindingException inRange(
+      GradeCode code, Quantity from, Quantity to, RootSearch root, Object... more) {
+    List<Object> all =
+        new ArrayList<>(
+            List.of(
+                "from",
+                number(from.amount(), dimension),
+                "to",
+                number(to.amount(), dimension),
+                "value",
+                number(root.at(), dimension),
+                "unit",
+                unit(dimension)));
+    all.addAll(List.of(more));
+    return fault(code, measure.formula(), all.toArray());
   }
 
   private FindingException fault(GradeCode code, Formula place, Object... arguments) {
@@ -159,22 +224,28 @@ final class Solving {
     return new FindingException(new Finding(code, place.text().position(), all));
   }
 
-  private static boolean like(Dimension one, Dimension other) {
-    return one == other || number(one) && number(other);
+  /**
+   * An amount for a message: of what is measured to the hundredth, of numbers so many figures as
+   * tell it from others, but none beyond what is sought.
+   */
+  private static String number(double amount, Dimension dimension) {
+    if (!dimension.isNumber()) {
+      return Rounded.hundredth(amount);
+    }
+    BigDecimal figures = new BigDecimal(amount, FOUR_FIGURES);
+    BigDecimal shown =
+        figures.scale() > PLAIN_PLACES
+            ? figures.setScale(PLAIN_PLACES, RoundingMode.HALF_UP)
+            : figures;
+    return shown.stripTrailingZeros().toPlainString();
   }
 
-  private static boolean number(Dimension dimension) {
-    return dimension == Dimension.PLAIN || dimension == Dimension.COUNT;
-  }
-
-  private static String written(Quantity quantity) {
-    String number =
-        new BigDecimal(quantity.amount(), FOUR_FIGURES).stripTrailingZeros().toPlainString();
-    return switch (quantity.dimension()) {
-      case LENGTH -> number + " mm";
-      case AREA -> number + " mm²";
-      case ANGLE -> number + "°";
-      default -> number;
+  private static String unit(Dimension dimension) {
+    return switch (dimension) {
+      case LENGTH -> " mm";
+      case AREA -> " mm²";
+      case ANGLE -> "°";
+      default -> "";
     };
   }
 }

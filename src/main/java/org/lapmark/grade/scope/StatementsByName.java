@@ -153,6 +153,11 @@ public final class StatementsByName {
     return at.text().position();
   }
 
+  /** The kind of value that a name stands for, without computing it; nothing if it doesn't show. */
+  public Optional<String> kind(SourceText name) {
+    return new KindsByName(this).kind(name);
+  }
+
   /** Where the number without a unit is stated for which a name stands. */
   public Optional<Position> withoutUnit(SourceText name) {
     String text = name.text();

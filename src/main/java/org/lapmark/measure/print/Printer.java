@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.lapmark.finding.FindingException;
+import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Fractions;
 import org.lapmark.measure.MeasureCode;
@@ -111,7 +112,10 @@ final class Printer implements Value.Reader<String> {
   @Override
   public String quantity(Quantity quantity) {
     double amount = quantity.amount();
-    switch (quantity.dimension()) {
+    Dimension dimension = quantity.dimension();
+    // Nothing of nobody knows what is a length where it is asked for in a unit.
+    boolean asLength = dimension == Dimension.ZERO && form.style() == Form.Style.UNIT;
+    switch (asLength ? Dimension.LENGTH : dimension) {
       case LENGTH:
         return length(amount, amount);
       case AREA:

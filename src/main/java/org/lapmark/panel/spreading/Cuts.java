@@ -19,6 +19,9 @@ final class Cuts {
 
   private static final double CHORD = 1e-3;
 
+  /** At how many places of each curve is looked how wide a part is. */
+  private static final int SAMPLES = 16;
+
   private final Panel panel;
   private final Path outline;
   private final double length;
@@ -162,6 +165,66 @@ final class Cuts {
         }
       }
     }
+  }
+
+  /**
+   * Refuses overlaps of parts that are narrower, which would come to lie beyond what they lie on.
+   *
+   * @throws PanelException at the first
+   */
+  void checkOverlaps() {
+    for (int i = 0; i < cuts.size(); i++) {
+      Cut cut = cuts.get(i);
+      double overlap = -cut.slash().open();
+      double narrowest =
+          overlap > 0 ? Math.min(width(i, true), width(i, false)) : Double.POSITIVE_INFINITY;
+      if (overlap >= narrowest - Path.JOIN_TOLERANCE) {
+        throw PanelCode.SLASH_OVERLAPS_PART.exception(
+            "panel",
+            panel.name(),
+            "slash",
+            cut.slash().name(),
+            "open",
+            overlap,
+            "width",
+            narrowest);
+      }
+    }
+  }
+
+  /** How far the part on one side of a cut reaches from it, square to the line between its ends. */
+  private double width(int index, boolean after) {
+    Cut cut = cuts.get(index);
+    Point along = cut.end().minus(cut.start()).unit();
+    List<Boolean> part = new ArrayList<>(sides(cut.line().atLength(cut.line().length() / 2)));
+    part.set(index, after);
+    double farthest = 0;
+    double join = 0;
+    List<Double> places = new ArrayList<>();
+    for (Curve curve : outline.curves()) {
+      for (int i = 0; i < SAMPLES; i++) {
+        places.add(join + curve.length() * i / SAMPLES);
+      }
+      join += curve.length();
+    }
+    for (double place : places) {
+      if (sides(place).equals(part)) {
+        double beyond = Math.abs(along.cross(outline.atLength(place).minus(cut.start())));
+        farthest = Math.max(farthest, beyond);
+      }
+    }
+    for (Cut other : cuts) {
+      // The part ends at the next cut, where that one is on its border.
+      List<Boolean> beside = new ArrayList<>(sides(other.from()));
+      int own = cuts.indexOf(other);
+      beside.set(own, part.get(own));
+      if (other != cut && beside.equals(part)) {
+        for (Point end : List.of(other.start(), other.end())) {
+          farthest = Math.max(farthest, Math.abs(along.cross(end.minus(cut.start()))));
+        }
+      }
+    }
+    return farthest;
   }
 
   private boolean isCrossed(Cut one, Cut other) {

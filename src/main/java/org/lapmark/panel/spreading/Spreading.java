@@ -47,7 +47,8 @@ public final class Spreading {
    * @param notices told of an edge that can't be redrawn without bending to one side and back
    * @return the panel with the same names, and its marks where they have come to
    * @throws PanelException when a line doesn't lead across the panel, lines cross, an opening is at
-   *     a corner or too wide for a smooth line, or the outline folds over itself
+   *     a corner or too wide for a smooth line, an overlap is wider than the part beside it, or the
+   *     outline folds over itself
    */
   public static Panel spread(Panel panel, List<Slash> slashes, Consumer<PanelException> notices) {
     Cuts cuts = new Cuts(panel, slashes);
@@ -61,6 +62,7 @@ public final class Spreading {
       Edge edge = panel.edges().get(i);
       edges.add(new Edge(edge.name(), edge.from(), edge.to(), redrawn.get(i).path()));
     }
+    cuts.checkOverlaps();
     MarksSpread spread = new MarksSpread(panel, cuts, motions, edges, redrawn);
     List<Mark> marks = new ArrayList<>();
     panel.marks().forEach(mark -> marks.add(mark.place(spread)));

@@ -35,6 +35,10 @@ public enum KeyCode implements FindingCode {
   TOO_MANY_ENTRIES,
   /** A passage of a text is never closed. */
   PASSAGE_UNCLOSED,
+  /** A passage that doesn't say in which variants it is there. */
+  PASSAGE_WITHOUT_CONDITION,
+  /** A passage and a block, one in the other, have fences of one length. */
+  PASSAGE_FENCE_SHORT,
   /** A text for readers with more characters than are read. */
   LABEL_TOO_LONG,
   /** A number beyond all cloth. */

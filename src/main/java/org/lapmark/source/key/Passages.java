@@ -5,8 +5,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,9 +26,9 @@ import org.lapmark.finding.SourceText;
  * </pre>
  *
  * <p>What is in it is Markdown. Passages, tips and warnings may stand in each other; as everywhere
- * the outer fence then has more signs than the inner one. A passage that begins with an item of a
- * list or a row of a table continues the list or table that it stands in. Passages don't stand in
- * quotations or figures.
+ * the outer fence then has more signs than the inner one; where it hasn't, it is read as it was
+ * meant, and reported. A passage that begins with an item of a list or a row of a table continues
+ * the list or table that it stands in. Passages don't stand in quotations or figures.
  */
 public final class Passages {
   private static final Pattern FENCE = Pattern.compile("( *)(`{3,}|~{3,})(.*)");
@@ -38,6 +40,8 @@ public final class Passages {
   private final SourceText text;
   private final List<Line> lines = new ArrayList<>();
   private final List<SourceText> left = new ArrayList<>();
+  private final List<SourceText> bare = new ArrayList<>();
+  private final Set<SourceText> tooShort = new LinkedHashSet<>();
 
   private Passages(SourceText text) {
     this.text = text;
@@ -51,7 +55,7 @@ public final class Passages {
   private record Passage(SourceText when, SourceText fence, boolean continues) {}
 
   /** A fence that is open. */
-  private record Open(char sign, int length, boolean nests, Passage passage) {}
+  private record Open(char sign, int length, boolean nests, Passage passage, SourceText fence) {}
 
   /**
    * The text of one variant.
@@ -82,6 +86,19 @@ public final class Passages {
     return text.text().contains(WHEN) ? new Passages(text).left : List.of();
   }
 
+  /** The opening fences of passages that say no condition. */
+  static List<SourceText> bare(SourceText text) {
+    return text.text().contains(WHEN) ? new Passages(text).bare : List.of();
+  }
+
+  /**
+   * The opening fences, closed ones, of what has something inside with a fence as long, where one
+   * of the two is a passage.
+   */
+  static List<SourceText> tooShort(SourceText text) {
+    return text.text().contains(WHEN) ? List.copyOf(new Passages(text).tooShort) : List.of();
+  }
+
   private void read() {
     Deque<Open> open = new ArrayDeque<>();
     String all = text.text();
@@ -94,6 +111,7 @@ public final class Passages {
     open.descendingIterator()
         .forEachRemaining(
             last -> {
+              tooShort.remove(last.fence);
               if (last.passage != null) {
                 left.add(last.passage.fence);
               }
@@ -107,7 +125,7 @@ public final class Passages {
     if (fence.matches()) {
       String run = fence.group(2);
       String rest = fence.group(3);
-      if (rest.isBlank() && closes(run, open)) {
+      if (rest.isBlank() && closing(run, open) != null) {
         boolean passage = close(run, open);
         List<Passage> outside = around(open);
         // The end of a passage goes with it, so that nothing of it is left.
@@ -121,12 +139,17 @@ public final class Passages {
         Passage passage = null;
         if (info.equals(WHEN) || info.startsWith(WHEN + " ")) {
           passage = passage(start, fence, stop, end);
+          if (passage.when.text().isEmpty()) {
+            bare.add(passage.fence);
+          }
           around = new ArrayList<>(around);
           around.add(passage);
         }
         String kind = info.split("\\s", 2)[0];
         boolean markdown = passage != null || kind.equals("tip") || kind.equals("warning");
-        open.addLast(new Open(run.charAt(0), run.length(), markdown, passage));
+        nested(run, passage, open);
+        SourceText opening = text.part(start + fence.start(2), start + fence.end());
+        open.addLast(new Open(run.charAt(0), run.length(), markdown, passage, opening));
         lines.add(new Line(start, end, around, passage != null, blank(around)));
         return;
       }
@@ -164,18 +187,40 @@ public final class Passages {
     return open.stream().filter(one -> one.passage != null).map(Open::passage).toList();
   }
 
-  private static boolean closes(String run, Deque<Open> open) {
-    return open.stream().anyMatch(one -> one.sign == run.charAt(0) && run.length() >= one.length);
+  /** Takes note of what is around a fence, and has none that is longer. */
+  private void nested(String run, Passage passage, Deque<Open> open) {
+    for (Open outer : open) {
+      boolean asLong = outer.sign == run.charAt(0) && outer.length <= run.length();
+      if (asLong && (outer.passage != null || passage != null)) {
+        tooShort.add(outer.fence);
+      }
+    }
   }
 
-  /** Closes the outermost fence that it can, and with it all inside; whether that was a passage. */
+  /**
+   * What a fence closes: the outermost that it can, as in Markdown, but where something inside has
+   * a fence that is as long, that first, as it was meant. Null if there is nothing to close.
+   */
+  private static Open closing(String run, Deque<Open> open) {
+    Open closing = null;
+    for (Open one : open) {
+      boolean can = one.sign == run.charAt(0) && run.length() >= one.length;
+      if (can && (closing == null || one.length >= closing.length)) {
+        closing = one;
+      }
+    }
+    return closing;
+  }
+
+  /** Closes a fence, and with it all inside; whether that was a passage. */
   private boolean close(String run, Deque<Open> open) {
+    Open closed = closing(run, open);
     while (true) {
       Open last = open.removeLast();
-      boolean outermost = !closes(run, open);
-      if (outermost && last.sign == run.charAt(0) && run.length() >= last.length) {
+      if (last == closed) {
         return last.passage != null;
       }
+      tooShort.remove(last.fence);
       if (last.passage != null) {
         left.add(last.passage.fence);
       }

@@ -179,7 +179,7 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     Ref text = Ref.of(Ref.Kind.PASSAGE, body.file().name());
     int nth = 0;
     for (SourceText condition : Passages.conditions(body)) {
-      Formula when = formula(condition);
+      Formula when = condition.text().isEmpty() ? null : formula(condition);
       nth++;
       if (when != null) {
         switches.condition(text.inside(Ref.Kind.PASSAGE, nth), when);
@@ -187,7 +187,19 @@ public record Reading(Limits limits, Findings findings, Hints hints, Switches sw
     }
     Passages.unclosed(body)
         .forEach(fence -> findings.add(KeyCode.PASSAGE_UNCLOSED, fence.position()));
+    Passages.bare(body)
+        .forEach(fence -> findings.add(KeyCode.PASSAGE_WITHOUT_CONDITION, fence.position()));
+    Passages.tooShort(body)
+        .forEach(
+            fence ->
+                findings.add(
+                    KeyCode.PASSAGE_FENCE_SHORT, fence.position(), "fence", longer(fence.text())));
     switches.askWords(body.text());
+  }
+
+  /** The signs of a fence, and one more. */
+  private static String longer(String fence) {
+    return fence.charAt(0) + fence.replaceFirst("(?s)([`~]+).*", "$1");
   }
 
   /** A whole number in a range, or null. */

@@ -24,7 +24,9 @@ public enum YamlCode implements FindingCode {
   /** A file, or the head of one, that isn't a map. */
   ROOT_NOT_MAP,
   /** A placeholder without quotes, which YAML takes for a map. */
-  PLACEHOLDER_UNQUOTED;
+  PLACEHOLDER_UNQUOTED,
+  /** A value with commas between brackets, without quotes, at which YAML ends it. */
+  COMMAS_UNQUOTED;
 
   private final Severity severity;
 

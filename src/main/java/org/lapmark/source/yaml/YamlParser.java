@@ -36,6 +36,10 @@ public final class YamlParser {
   private static final Pattern UNQUOTED =
       Pattern.compile("^[ -]*(?:[\\w.]+[ ]*:[ ]+)?(\\{[^{}:,]*\\}[^{}#]*[^{}#\\s][^#]*?)\\s*$");
 
+  /** A function of stock sizes in square brackets, which end a value between braces. */
+  private static final Pattern CALL =
+      Pattern.compile("(?<=[:,\\[{] )([a-z_]+\\( *\\[[^\\[\\]\"']*\\][^\\[\\]{}\"']*\\))");
+
   // The pattern goes back and forth; longer lines are none that a person wrote.
   private static final int LONGEST_LINE = 500;
 
@@ -212,6 +216,18 @@ public final class YamlParser {
           unquoted.group(1));
       return;
     }
+    Matcher call = CALL.matcher(line.length() > LONGEST_LINE ? "" : line);
+    while (call.find()) {
+      int bracket = position.column() - 1;
+      if (call.start() < bracket && bracket < call.end() && line.indexOf('[', call.start()) > 0) {
+        int lineStart = file.offset(position.line() - 1, 0);
+        BracketedCommas.report(
+            SourceText.verbatim(file, lineStart + call.start(1), lineStart + call.end(1)),
+            "",
+            findings);
+        return;
+      }
+    }
     String problem = e.getProblem() == null ? "unexpected text" : e.getProblem();
     findings.add(YamlCode.YAML_SYNTAX, position, "problem", problem);
   }
@@ -276,8 +292,14 @@ public final class YamlParser {
     YamlNode close(Event event) {
       int end = Math.max(start, unit(event.getEndMark()));
       return map
-          ? new YamlNode.Entries(file, start, end, flow, entries)
-          : new YamlNode.Items(file, start, end, items);
+          ? new YamlNode.Entries(
+              file,
+              start,
+              end,
+              flow,
+              flow ? BracketedCommas.mendedEntries(entries, findings) : entries)
+          : new YamlNode.Items(
+              file, start, end, flow ? BracketedCommas.mendedItems(items, findings) : items);
     }
   }
 }

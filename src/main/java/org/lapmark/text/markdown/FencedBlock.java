@@ -1,6 +1,8 @@
 package org.lapmark.text.markdown;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import org.commonmark.node.CustomBlock;
 import org.commonmark.parser.SourceLine;
@@ -10,6 +12,7 @@ import org.commonmark.parser.block.BlockContinue;
 import org.commonmark.parser.block.BlockStart;
 import org.commonmark.parser.block.MatchedBlockParser;
 import org.commonmark.parser.block.ParserState;
+import org.lapmark.text.Block;
 
 /**
  * A fenced block as CommonMark has it, that knows where each of its lines stands. Offsets count
@@ -24,6 +27,7 @@ final class FencedBlock extends CustomBlock {
   private int infoStart;
   private int infoEnd;
   private boolean closed;
+  private boolean tooShort;
 
   private FencedBlock(int start) {
     this.start = start;
@@ -45,6 +49,11 @@ final class FencedBlock extends CustomBlock {
   /** Whether a closing fence was found. */
   boolean closed() {
     return closed;
+  }
+
+  /** Whether something inside has a fence as long as its own. */
+  boolean tooShort() {
+    return tooShort;
   }
 
   /** Start and end of each line between the fences; both are -1 for an empty line. */
@@ -73,7 +82,13 @@ final class FencedBlock extends CustomBlock {
       FencedBlock block = new FencedBlock(lineStart + at);
       block.infoStart = lineStart + at + length;
       block.infoEnd = lineStart + line.length();
-      return BlockStart.of(new BlockParser(block, sign, length, state.getIndent()))
+      return BlockStart.of(
+              new BlockParser(
+                  block,
+                  sign,
+                  length,
+                  state.getIndent(),
+                  line.subSequence(at + length, line.length()).toString()))
           .atIndex(line.length());
     }
   }
@@ -91,9 +106,12 @@ final class FencedBlock extends CustomBlock {
     private final char sign;
     private final int length;
     private final int indent;
+    private final boolean nests;
+    private final Deque<Integer> inside = new ArrayDeque<>();
     private boolean opening = true;
 
-    BlockParser(FencedBlock block, char sign, int length, int indent) {
+    BlockParser(FencedBlock block, char sign, int length, int indent, String info) {
+      this.nests = Block.Box.Kind.of(info.strip().split("\\s", 2)[0]).isPresent();
       this.block = block;
       this.sign = sign;
       this.length = length;
@@ -111,9 +129,17 @@ final class FencedBlock extends CustomBlock {
       int at = state.getNextNonSpaceIndex();
       if (state.getIndent() < CODE_INDENT && at < line.length()) {
         int signs = run(line, at, sign);
-        if (signs >= length && line.subSequence(at + signs, line.length()).toString().isBlank()) {
-          block.closed = true;
-          return BlockContinue.finished();
+        String rest = line.subSequence(at + signs, line.length()).toString();
+        if (signs >= length && rest.isBlank()) {
+          if (inside.isEmpty() || signs < inside.peek()) {
+            block.closed = true;
+            return BlockContinue.finished();
+          }
+          inside.pop();
+        } else if (signs >= length && nests && rest.indexOf('`') < 0) {
+          // Meant as a block inside this one, whose fence should have been longer.
+          block.tooShort = true;
+          inside.push(signs);
         }
       }
       int from = state.getIndex();

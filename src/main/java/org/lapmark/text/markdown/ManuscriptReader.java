@@ -133,6 +133,9 @@ public final class ManuscriptReader {
     String fence = text.text().substring(block.start(), block.infoStart());
     if (!block.closed()) {
       findings.add(TextCode.BLOCK_UNCLOSED, position, "fence", fence);
+    } else if (block.tooShort()) {
+      findings.add(
+          TextCode.BLOCK_FENCE_SHORT, position, "fence", fence.strip().charAt(0) + fence.strip());
     }
     SourceText info = trimmed(text.part(block.infoStart(), block.infoEnd()));
     int end = 0;
