@@ -338,6 +338,16 @@ public class PosesTest {
     return SourceText.verbatim(new SourceFile("texts.yaml", words), 0, words.length());
   }
 
+  /** The heavy line is for what the step does. */
+  @Test
+  void whatWasClippedBeforeIsNoLongerEmphasised(@TempDir Path folder) throws IOException {
+    String unit = "  clipped: {piece: 1, clips: [{edge: top, every: 20 mm, depth: 6 mm}]}\n";
+    EvaluatedPattern pattern = DemoFigures.pattern(changed(folder, unit), "S");
+    Canvas canvas = drawn(pattern, "{unit: clipped, name: no}");
+    assertEquals(8, strokes(canvas.items(), "figure-edge").size());
+    assertEquals(0, strokes(canvas.items(), "figure-edge-now").size());
+  }
+
   /** What is wrong within a unit stands in pattern.yaml. */
   @Test
   void aUnitIsHeldAgainstTheKeysOfViews(@TempDir Path folder) throws IOException {
