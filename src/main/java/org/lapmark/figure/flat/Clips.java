@@ -31,9 +31,16 @@ import org.lapmark.source.key.Table;
  * @param from where they begin along the edge, or null
  * @param to where they end, or null
  * @param curves whether only curved stretches are clipped
+ * @param now whether this step does it
  */
 record Clips(
-    SourceText edge, Formula every, Formula depth, Formula from, Formula to, boolean curves) {
+    SourceText edge,
+    Formula every,
+    Formula depth,
+    Formula from,
+    Formula to,
+    boolean curves,
+    boolean now) {
   private static final Key<SourceText> EDGE = Key.required("edge", FigureForms.EDGE);
   private static final Key<Formula> EVERY = Key.required("every", FigureForms.LENGTH);
   private static final Key<Formula> DEPTH = Key.required("depth", FigureForms.LENGTH);
@@ -61,7 +68,13 @@ record Clips(
             keys.get(DEPTH),
             keys.get(FROM),
             keys.get(TO),
-            keys.or(CURVES, false)));
+            keys.or(CURVES, false),
+            true));
+  }
+
+  /** The same after the step that does it. */
+  Clips done() {
+    return new Clips(edge, every, depth, from, to, curves, false);
   }
 
   /** Nothing where no curve is clipped, which is told. */
@@ -111,7 +124,7 @@ record Clips(
     }
     List<Point> ends = snips.stream().map(snip -> laid.map().apply(snip.end)).toList();
     on.checkSeen(laid, edge.position(), ends);
-    return Optional.of(new Snips(snips, on.banded()));
+    return Optional.of(new Snips(snips, on.banded(), now));
   }
 
   private static boolean bends(Path edge, double at) {
@@ -128,8 +141,9 @@ record Clips(
    * Cuts as they are drawn.
    *
    * @param haloed whether they stand out from what lies round the rim
+   * @param now whether this step makes them
    */
-  private record Snips(List<Snip> snips, boolean haloed) implements Detail {
+  private record Snips(List<Snip> snips, boolean haloed, boolean now) implements Detail {
     @Override
     public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       List<Point> polygon = laid.polygon();
@@ -143,7 +157,7 @@ record Clips(
       if (haloed) {
         ink.canvas().within(laid.outline(), cuts, "figure-line-halo");
       }
-      ink.canvas().lines(cuts, "figure-edge-now");
+      ink.canvas().lines(cuts, now ? "figure-edge-now" : "figure-edge");
     }
 
     @Override

@@ -52,4 +52,26 @@ final class PieceNames {
   static String zip(Side side, Staging staging) {
     return staging.words().word(side == Side.RIGHT ? "zip.face.up" : "zip.face.down");
   }
+
+  /** What a view is called in the picture: as its author says, or what it is. */
+  static String words(View view, Subject subject, Staging staging) {
+    if (view.name() != null) {
+      return staging.text(view.name());
+    }
+    return view.isZip()
+        ? zip(view.side(), staging)
+        : of(subject.piece(), subject.material(), view.side(), staging);
+  }
+
+  /** What a view is called in a sentence. */
+  static String said(View view, Subject subject, Staging staging) {
+    if (view.isZip()) {
+      return zip(view.side(), staging);
+    }
+    if (view.earlier() != null && view.name() != null) {
+      String called = staging.attempt(() -> staging.text(view.name())).orElse("");
+      return unit(called, view.side(), staging);
+    }
+    return said(subject.piece(), subject.material(), view.side(), staging);
+  }
 }

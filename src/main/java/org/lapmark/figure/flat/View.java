@@ -344,7 +344,7 @@ record View(
     work.stage(staging, subject, laid, details, measures);
     if (named) {
       staging
-          .attempt(() -> words(staging, subject))
+          .attempt(() -> PieceNames.words(this, subject, staging))
           .ifPresent(words -> details.add(new NameTag(words, covers(subject, overlays))));
     }
     work.stageWords(staging, subject, laid, details, measures);
@@ -355,18 +355,8 @@ record View(
         isZip()
             ? Marks.NONE
             : Marks.of(subject.panel(), shown, subject.allowances(), subject.turned());
-    return new Workpiece(laid.lying(), said(staging, subject), overlays, marks, details, measures);
-  }
-
-  private String said(Staging staging, Subject subject) {
-    if (isZip()) {
-      return PieceNames.zip(side, staging);
-    }
-    if (earlier != null && name != null) {
-      String called = staging.attempt(() -> staging.text(name)).orElse("");
-      return PieceNames.unit(called, side, staging);
-    }
-    return PieceNames.said(subject.piece(), subject.material(), side, staging);
+    return new Workpiece(
+        laid.lying(), PieceNames.said(this, subject, staging), overlays, marks, details, measures);
   }
 
   /** What was done to it before, as it is seen now: also what a part of it doesn't show. */
@@ -382,15 +372,6 @@ record View(
     List<Detail> done = new ArrayList<>();
     work.stage(staging, whole, uncut, done, new ArrayList<>());
     return new Earlier(under, done);
-  }
-
-  private String words(Staging staging, Subject subject) {
-    if (name != null) {
-      return staging.text(name);
-    }
-    return isZip()
-        ? PieceNames.zip(side, staging)
-        : PieceNames.of(subject.piece(), subject.material(), side, staging);
   }
 
   private static List<Path> covers(Subject subject, List<Overlay> overlays) {

@@ -78,7 +78,7 @@ record Work(
         List.of(),
         List.of(),
         things,
-        clips,
+        clips.stream().map(Clips::done).toList(),
         List.of(),
         null);
   }

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -27,10 +28,14 @@ import org.lapmark.figure.ink.Canvas;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingText;
 import org.lapmark.finding.Findings;
+import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.grade.EvaluatedPattern;
+import org.lapmark.measure.print.TemplateText;
+import org.lapmark.source.AuthorTexts;
 import org.lapmark.source.PatternSource;
+import org.lapmark.source.Translation;
 import org.lapmark.source.read.PatternReader;
 
 /** Pieces lie as it is stated, on each other and by themselves, and what can't is found. */
@@ -297,6 +302,50 @@ public class PosesTest {
                       }
                     }))
         .toList();
+  }
+
+  /** What readers see as a unit’s name can be translated as all other texts can. */
+  @Test
+  void namesOfUnitsAreTextsOfTheAuthor() {
+    List<String> texts = AuthorTexts.of(source).stream().map(text -> text.source().text()).toList();
+    assertTrue(texts.contains("the front with its pocket"), texts.toString());
+    PatternSource other =
+        AuthorTexts.translated(
+            source,
+            new Translation(
+                Locale.GERMAN,
+                text("x").position(),
+                List.of(
+                    new Translation.TranslatedText(
+                        text("the front with its pocket"),
+                        TemplateText.parse(text("Vorderteil mit Tasche"), new Findings()))),
+                List.of(),
+                List.of()));
+    Figure figure =
+        DemoFigures.drawer()
+            .draw(
+                FigureSource.parse(
+                        DemoFigures.block("pieces: [{unit: front_unit}]\n"), new Findings())
+                    .orElseThrow(),
+                DemoFigures.pattern(other, "S"),
+                source.masthead().form(),
+                new Findings())
+            .orElseThrow();
+    assertTrue(figure.alternative().contains("Vorderteil mit Tasche"), figure.alternative());
+  }
+
+  private static SourceText text(String words) {
+    return SourceText.verbatim(new SourceFile("texts.yaml", words), 0, words.length());
+  }
+
+  /** The heavy line is for what the step does. */
+  @Test
+  void whatWasClippedBeforeIsNoLongerEmphasised(@TempDir Path folder) throws IOException {
+    String unit = "  clipped: {piece: 1, clips: [{edge: top, every: 20 mm, depth: 6 mm}]}\n";
+    EvaluatedPattern pattern = DemoFigures.pattern(changed(folder, unit), "S");
+    Canvas canvas = drawn(pattern, "{unit: clipped, name: no}");
+    assertEquals(8, strokes(canvas.items(), "figure-edge").size());
+    assertEquals(0, strokes(canvas.items(), "figure-edge-now").size());
   }
 
   /** What is wrong within a unit stands in pattern.yaml. */
