@@ -34,6 +34,18 @@ record FigureLayout(
   private static final double TITLE = 7;
   private static final double NOTE = 4.5;
   private static final double BETWEEN_TITLES = 3;
+
+  /** From a picture to the middle of its title, and on to the next, where they are stacked. */
+  private static final double UNDER = 5;
+
+  private static final double[] BELOW = {2, 7};
+
+  /** Narrower figures may have their pictures below each other. */
+  private static final double STACKED = 100;
+
+  /** So much larger pictures are drawn then. */
+  private static final double LARGER = 1.15;
+
   private static final double GOOD_ENOUGH = 17;
   private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
@@ -57,6 +69,10 @@ record FigureLayout(
    * @param isLimited whether it could be another if the figure might be higher
    */
   record Outcome(Optional<Drawing> drawing, int labels, Set<Integer> flat, boolean isLimited) {}
+
+  private boolean isStackable() {
+    return pictures.size() > 1 && pictures.stream().allMatch(one -> one.scene.isStackable());
+  }
 
   /** The same with another greatest height. */
   FigureLayout within(double height) {
@@ -91,6 +107,8 @@ record FigureLayout(
   private final class Laying {
     private final LetteringMeasure lettering;
     private boolean limited;
+    private boolean column;
+    private double below;
 
     Laying(LetteringMeasure lettering) {
       this.lettering = lettering;
@@ -98,6 +116,32 @@ record FigureLayout(
 
     Outcome lay() {
       double scale = fitting();
+      Attempt best = width < STACKED && isStackable() ? stacked(scale) : null;
+      if (best == null) {
+        column = false;
+        best = best(scale);
+      }
+      if (best == null) {
+        return new Outcome(Optional.empty(), canvas(scale).wishes().size(), Set.of(), limited);
+      }
+      return new Outcome(Optional.of(finished(best)), 0, Set.of(), limited);
+    }
+
+    /** The pictures below each other, if that shows them larger. */
+    private Attempt stacked(double beside) {
+      column = true;
+      for (double gap : BELOW) {
+        below = gap;
+        double scale = fitting();
+        Attempt best = scale > LARGER * beside ? best(scale) : null;
+        if (best != null) {
+          return best;
+        }
+      }
+      return null;
+    }
+
+    private Attempt best(double scale) {
       Attempt best = null;
       for (double shrink : SHRINK) {
         if (best != null && SMALLER * (1 - shrink) > best.cost) {
@@ -116,10 +160,7 @@ record FigureLayout(
           }
         }
       }
-      if (best == null) {
-        return new Outcome(Optional.empty(), canvas(scale).wishes().size(), Set.of(), limited);
-      }
-      return new Outcome(Optional.of(finished(best)), 0, Set.of(), limited);
+      return best;
     }
 
     /** The largest scale at which the pictures fit beside each other, labels left out. */
@@ -160,38 +201,71 @@ record FigureLayout(
       }
       Optional<String> note =
           pictures.stream().flatMap(picture -> picture.scene.remark().stream()).findFirst();
+      Canvas all = new Canvas(styles, lettering);
+      if (column) {
+        stack(frames, all, note);
+        return all;
+      }
       double wide = 0;
-      for (Canvas frame : frames) {
-        wide += frame.bounds().width();
+      for (int i = 0; i < frames.size(); i++) {
+        wide += cell(i, frames.get(i));
       }
       double gap = Math.max(6, (width - wide) / frames.size());
       double tallest = frames.stream().mapToDouble(c -> c.bounds().height()).max().orElse(0);
-      Canvas all = new Canvas(styles, lettering);
       double x = 0;
       int titles = 0;
       for (int i = 0; i < frames.size(); i++) {
         Box box = frames.get(i).bounds();
+        double cell = cell(i, frames.get(i));
+        double left = x + (cell - box.width()) / 2;
         all.add(
-            frames.get(i), new Point(x - box.minX(), (tallest - box.height()) / 2 - box.minY()));
+            frames.get(i), new Point(left - box.minX(), (tallest - box.height()) / 2 - box.minY()));
         Optional<String> title = pictures.get(i).title;
         if (title.isPresent()) {
-          Point under = new Point(x + box.width() / 2, tallest + TITLE);
-          double widest = box.width() + gap - BETWEEN_TITLES;
+          Point under = new Point(x + cell / 2, tallest + TITLE);
+          double widest = cell + gap - BETWEEN_TITLES;
           titles = Math.max(titles, all.fixed(title.get(), under, widest));
         }
-        x += box.width() + gap;
+        x += cell + gap;
       }
       double under = titles == 0 ? TITLE : TITLE + NOTE + (titles - 1) * all.leading();
       Point last = new Point((x - gap) / 2, tallest + under);
-      note.ifPresent(
-          words -> {
-            double down = 0;
-            for (String line : words.split("\n")) {
-              int lines = all.fixed(line, last.plus(new Point(0, down)), width - BETWEEN_TITLES);
-              down += NOTE + (lines - 1) * all.leading();
-            }
-          });
+      note.ifPresent(words -> note(words, last, all));
       return all;
+    }
+
+    /** How wide a picture is with its title, where that may be in the way. */
+    private double cell(int number, Canvas frame) {
+      double wide = frame.bounds().width();
+      return isStackable()
+          ? Math.max(wide, pictures.get(number).title.map(frame::width).orElse(0.0))
+          : wide;
+    }
+
+    /** The pictures below each other, each with its title. */
+    private void stack(List<Canvas> frames, Canvas all, Optional<String> note) {
+      double y = 0;
+      for (int i = 0; i < frames.size(); i++) {
+        Box box = frames.get(i).bounds();
+        all.add(frames.get(i), new Point(-box.centre().x(), y - box.minY()));
+        y += box.height();
+        Optional<String> title = pictures.get(i).title;
+        if (title.isPresent()) {
+          all.fixed(title.get(), new Point(0, y + UNDER));
+          y += UNDER + NOTE;
+        }
+        y += below;
+      }
+      Point last = new Point(0, y - below + NOTE / 2);
+      note.ifPresent(words -> note(words, last, all));
+    }
+
+    private void note(String words, Point first, Canvas all) {
+      double down = 0;
+      for (String line : words.split("\n")) {
+        int lines = all.fixed(line, first.plus(new Point(0, down)), width - BETWEEN_TITLES);
+        down += NOTE + (lines - 1) * all.leading();
+      }
     }
 
     private Optional<Attempt> attempt(Canvas canvas) {
@@ -199,6 +273,10 @@ record FigureLayout(
         return Optional.empty();
       }
       Box box = canvas.bounds();
+      // Titles beside each other may need more room than there is.
+      if (isStackable() && box.width() > width) {
+        return Optional.empty();
+      }
       List<List<Point>> anchors =
           canvas.wishes().stream().map(wish -> wish.anchors().get()).toList();
       Attempt best = null;

@@ -30,6 +30,11 @@ public interface Scene {
     return List.of(new Titled(Optional.empty(), this));
   }
 
+  /** Whether it may stand above or below others of one figure where that is narrow. */
+  default boolean isStackable() {
+    return false;
+  }
+
   /** What of it isn’t true to scale, which is said once under a figure; nothing as a rule. */
   default Optional<String> remark() {
     return Optional.empty();

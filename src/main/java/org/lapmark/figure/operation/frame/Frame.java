@@ -33,6 +33,11 @@ public record Frame(String title, Scene shown, String said, Optional<String> rem
   }
 
   @Override
+  public boolean isStackable() {
+    return true;
+  }
+
+  @Override
   public List<String> inWords(Words words) {
     return List.of(said);
   }
