@@ -1,6 +1,7 @@
 package org.lapmark.figure;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -61,7 +62,9 @@ final class SaidFigure {
     }
   }
 
-  /** Whether a sentence has all words of some lettering one after the other, not one alone. */
+  /**
+   * Whether a sentence has all words of some lettering one after the other; one alone in a list.
+   */
   private static boolean says(String sentence, String lettering) {
     List<String> sought = words(lettering);
     List<String> heard = words(sentence);
@@ -70,7 +73,7 @@ final class SaidFigure {
         return true;
       }
     }
-    return heard.equals(sought);
+    return Arrays.stream(sentence.split("[:;]")).anyMatch(part -> words(part).equals(sought));
   }
 
   private static List<String> words(String text) {

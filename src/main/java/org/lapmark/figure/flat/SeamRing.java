@@ -1,6 +1,7 @@
 package org.lapmark.figure.flat;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
@@ -65,11 +66,13 @@ final class SeamRing {
    *
    * @param level which of the other sides, from 0
    * @param name what readers call it; empty where it was named before
+   * @param length how long it is as it was walked
+   * @param isZip whether it is the tape of a zip
    * @param feet where it runs along the panel, in the order of sewing
    */
-  record Band(int level, String name, List<Foot> feet) {
+  record Band(int level, String name, double length, boolean isZip, List<Foot> feet) {
     Band {
-      feet = List.copyOf(feet);
+      feet = Collections.unmodifiableList(new ArrayList<>(feet)); // Some may be null.
     }
   }
 
@@ -80,6 +83,24 @@ final class SeamRing {
    * @return nothing where the seam couldn't be walked, which was reported
    */
   static List<Band> bands(Staging staging, Panel panel, Around around) {
+    return of(staging, panel, around).map(SeamRing::bands).orElse(List.of());
+  }
+
+  /**
+   * Where the seam starts on the panel, and where it goes from there.
+   *
+   * @param around what is asked for
+   * @return two places; nothing where the seam starts on another panel, or couldn't be walked
+   */
+  static List<Foot> start(Staging staging, Panel panel, Around around) {
+    Optional<SeamRing> ring = of(staging, panel, around);
+    if (ring.isEmpty() || ring.get().foot(0) == null || ring.get().foot(STEP) == null) {
+      return List.of();
+    }
+    return List.of(ring.get().foot(0), ring.get().foot(STEP));
+  }
+
+  private static Optional<SeamRing> of(Staging staging, Panel panel, Around around) {
     List<String> names =
         staging.pattern().source().seams().stream().map(one -> one.name().text()).toList();
     if (!names.contains(around.seam().text())) {
@@ -91,7 +112,7 @@ final class SeamRing {
           if (side.parts().stream().anyMatch(part -> part.panel().equals(panel.name()))) {
             SeamRing ring = new SeamRing(staging, panel, seam, side, around.seam().position());
             ring.checkStart(around.start());
-            return ring.bands();
+            return Optional.of(ring);
           }
         }
         throw Faults.of(
@@ -103,7 +124,7 @@ final class SeamRing {
             panel.name());
       }
     }
-    return List.of();
+    return Optional.empty();
   }
 
   /** An edge that is named as the start has to begin where the seam does. */
@@ -147,7 +168,8 @@ final class SeamRing {
       SeamPart part = parts.get(i);
       double from = i == 0 && cut ? -parts.get(parts.size() - 1).length() : at;
       at += part.length();
-      band(side, part, level, feet(side, from, at), bands);
+      Band whole = new Band(level, "", at - from, zip(part).isPresent(), feet(side, from, at));
+      band(side, part, whole, bands);
     }
   }
 
@@ -195,16 +217,18 @@ final class SeamRing {
         : Optional.empty();
   }
 
-  private void band(SeamSide side, SeamPart part, int level, List<Foot> feet, List<Band> bands) {
+  /** Stretches of a part that run along the panel; of those that don't there is no foot. */
+  private void band(SeamSide side, SeamPart part, Band whole, List<Band> bands) {
     List<Foot> run = new ArrayList<>();
     boolean named = false;
-    for (int i = 0; i <= feet.size(); i++) {
-      Foot foot = i < feet.size() ? feet.get(i) : null;
+    for (int i = 0; i <= whole.feet.size(); i++) {
+      Foot foot = i < whole.feet.size() ? whole.feet.get(i) : null;
       if (foot != null) {
         run.add(foot);
       } else {
         if (run.size() > 1) {
-          bands.add(new Band(level, named ? "" : name(side, part), run));
+          String name = named ? "" : name(side, part);
+          bands.add(new Band(whole.level, name, whole.length, whole.isZip, run));
           named = true;
         }
         run = new ArrayList<>();
@@ -249,14 +273,9 @@ final class SeamRing {
     if (piece.isPresent()) {
       return PieceNames.plain(piece.get(), staging);
     }
-    int dot = part.name().indexOf('.');
-    String owner = dot > 0 ? part.name().substring(0, dot) : part.name();
-    for (ThingSource thing : staging.pattern().source().hardware()) {
-      if (thing.id().text().equals(owner)) {
-        return thing.properties().containsKey("visible_width")
-            ? staging.words().word("zip")
-            : staging.text(thing.name());
-      }
+    Optional<ThingSource> thing = thing(part);
+    if (thing.isPresent()) {
+      return zip(part).isPresent() ? staging.words().word("zip") : staging.text(thing.get().name());
     }
     if (part.panel().isEmpty()) {
       return staging.printed(part.length());
@@ -266,5 +285,18 @@ final class SeamRing {
           place, FigureCode.FIGURE_AROUND_NAMELESS, "name", seam.name(), "panel", part.panel());
     }
     return side.name();
+  }
+
+  /** What of the hardware a part belongs to. */
+  private Optional<ThingSource> thing(SeamPart part) {
+    int dot = part.name().indexOf('.');
+    String owner = dot > 0 ? part.name().substring(0, dot) : part.name();
+    return staging.pattern().source().hardware().stream()
+        .filter(thing -> thing.id().text().equals(owner))
+        .findFirst();
+  }
+
+  private Optional<ThingSource> zip(SeamPart part) {
+    return thing(part).filter(thing -> thing.properties().containsKey("visible_width"));
   }
 }
