@@ -18,6 +18,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.wording.Wording;
 
 /**
@@ -51,6 +52,7 @@ public final class FigureDrawer {
   private final LetteringMeasure lettering;
   private final double highest;
   private final Memory memory;
+  private final Effort effort;
 
   /**
    * A drawer for one language and look, of figures up to {@link #HIGHEST}.
@@ -60,7 +62,7 @@ public final class FigureDrawer {
    * @param lettering the font in which the figures will be lettered
    */
   public FigureDrawer(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
-    this(wording, styles, lettering, HIGHEST, Memory.none());
+    this(wording, styles, lettering, HIGHEST, Memory.none(), Effort.FULL);
   }
 
   /**
@@ -71,14 +73,17 @@ public final class FigureDrawer {
    * @param lettering the font in which the figures will be lettered
    * @param highest the greatest height of a figure in millimetres
    * @param memory what remembers figures, of this lettering alone
+   * @param effort how good places of labels are searched for
    */
   public FigureDrawer(
       Wording wording,
       StyleSheet styles,
       LetteringMeasure lettering,
       double highest,
-      Memory memory) {
+      Memory memory,
+      Effort effort) {
     this.memory = memory;
+    this.effort = effort;
     this.highest = highest;
     this.words = new Words(wording);
     this.styles = styles;
@@ -183,7 +188,8 @@ public final class FigureDrawer {
       throw staging.fault();
     }
     FigureLayout layout =
-        new FigureLayout(pictures, figure.half() ? HALF : FULL, highest, largest(figure), styles);
+        new FigureLayout(
+            pictures, figure.half() ? HALF : FULL, highest, largest(figure), styles, effort);
     FigureLayout.Outcome outcome = laid(layout);
     outcome.flat().forEach(staging::flat);
     if (staging.isAmiss()) {
@@ -225,7 +231,14 @@ public final class FigureDrawer {
         .orElse(outcome);
   }
 
+  /** One that has been laid out as well as it can be does for less as well. */
   private FigureLayout.Outcome remembered(FigureLayout layout) {
+    if (effort == Effort.LEAST) {
+      Optional<FigureLayout.Outcome> best = memory.known(layout.with(Effort.FULL));
+      if (best.isPresent()) {
+        return best.get();
+      }
+    }
     return memory.of(layout, FigureDrawer::weight, () -> layout.lay(lettering));
   }
 

@@ -19,6 +19,7 @@ import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.packing.Effort;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
 
@@ -49,7 +50,12 @@ final class CompanionFigures {
     LetteringMeasure lettering = documents.lettering();
     this.drawer =
         new FigureDrawer(
-            sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, documents.memory());
+            sizes.wording(),
+            styles,
+            lettering,
+            FigureDrawer.HIGHEST,
+            documents.memory(),
+            Effort.FULL);
     this.svg = new SvgWriter(styles, lettering);
     this.art =
         new ArtDrawer(
