@@ -199,8 +199,7 @@ final class Sites {
       double right = x + width;
       double bottom = y + height;
       // No line runs through the box, so that all of it is where its middle is.
-      if (wish.home() != null
-          && wish.home().test(new Point((x + right) / 2, (y + bottom) / 2))) {
+      if (wish.home() != null && wish.home().test(new Point((x + right) / 2, (y + bottom) / 2))) {
         Box box = Box.at(x, y, width, height);
         // At home a label stands as near as it can to the first point.
         double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
@@ -212,8 +211,7 @@ final class Sites {
       double clearRight = right + LabelPlacer.CLEAR;
       double clearBottom = bottom + LabelPlacer.CLEAR;
       double area = (clearRight - clearLeft) * (clearBottom - clearTop);
-      double texture =
-          TEXTURE * filled.area(clearLeft, clearTop, clearRight, clearBottom) / area;
+      double texture = TEXTURE * filled.area(clearLeft, clearTop, clearRight, clearBottom) / area;
       int best = HOME;
       double least = Double.POSITIVE_INFINITY;
       for (int i = 0; i < anchorX.length; i++) {
