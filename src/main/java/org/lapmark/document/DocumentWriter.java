@@ -213,7 +213,7 @@ public final class DocumentWriter {
   private Manual manual(
       EvaluatedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
     Wording wording = wording(pattern.source().masthead().language());
-    return new ManualMaker(pattern, wording, styles(look), lettering(), memory, findings)
+    return new ManualMaker(pattern, wording, styles(look), lettering(), memory, effort, findings)
         .make(look, cloths);
   }
 

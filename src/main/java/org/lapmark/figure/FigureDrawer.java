@@ -18,6 +18,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.wording.Wording;
 
 /**
@@ -55,6 +56,7 @@ public final class FigureDrawer {
   private final double highest;
   private final double share;
   private final Memory memory;
+  private final Effort effort;
 
   /**
    * A drawer for one language and look, of figures up to {@link #HIGHEST}.
@@ -64,7 +66,7 @@ public final class FigureDrawer {
    * @param lettering the font in which the figures will be lettered
    */
   public FigureDrawer(Wording wording, StyleSheet styles, LetteringMeasure lettering) {
-    this(wording, styles, lettering, HIGHEST, Memory.none());
+    this(wording, styles, lettering, HIGHEST, Memory.none(), Effort.FULL);
   }
 
   /**
@@ -75,14 +77,16 @@ public final class FigureDrawer {
    * @param lettering the font in which the figures will be lettered
    * @param highest the greatest height of a figure in millimetres
    * @param memory what remembers figures, of this lettering alone
+   * @param effort how good places of labels are searched for
    */
   public FigureDrawer(
       Wording wording,
       StyleSheet styles,
       LetteringMeasure lettering,
       double highest,
-      Memory memory) {
-    this(new Words(wording), styles, lettering, highest, 1, memory);
+      Memory memory,
+      Effort effort) {
+    this(new Words(wording), styles, lettering, highest, 1, memory, effort);
   }
 
   private FigureDrawer(
@@ -91,9 +95,11 @@ public final class FigureDrawer {
       LetteringMeasure lettering,
       double highest,
       double share,
-      Memory memory) {
+      Memory memory,
+      Effort effort) {
     this.memory = memory;
     this.share = share;
+    this.effort = effort;
     this.highest = highest;
     this.words = words;
     this.styles = styles;
@@ -107,7 +113,8 @@ public final class FigureDrawer {
    * @return the drawer
    */
   public FigureDrawer settingDown() {
-    return new FigureDrawer(words, styles, lettering, SET_DOWN * highest, SET_DOWN, memory);
+    return new FigureDrawer(
+        words, styles, lettering, SET_DOWN * highest, SET_DOWN, memory, effort);
   }
 
   /**
@@ -211,7 +218,12 @@ public final class FigureDrawer {
     }
     FigureLayout layout =
         new FigureLayout(
-            pictures, share * (figure.half() ? HALF : FULL), highest, largest(figure), styles);
+            pictures,
+            share * (figure.half() ? HALF : FULL),
+            highest,
+            largest(figure),
+            styles,
+            effort);
     FigureLayout.Outcome outcome = laid(layout);
     outcome.flat().forEach(staging::flat);
     if (staging.isAmiss()) {
@@ -253,7 +265,14 @@ public final class FigureDrawer {
         .orElse(outcome);
   }
 
+  /** One that has been laid out as well as it can be does for less as well. */
   private FigureLayout.Outcome remembered(FigureLayout layout) {
+    if (effort == Effort.LEAST) {
+      Optional<FigureLayout.Outcome> best = memory.known(layout.with(Effort.FULL));
+      if (best.isPresent()) {
+        return best.get();
+      }
+    }
     return memory.of(layout, FigureDrawer::weight, () -> layout.lay(lettering));
   }
 

@@ -16,6 +16,7 @@ import org.lapmark.figure.scene.Scene;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.packing.Effort;
 
 /**
  * Lays out the pictures of one figure beside each other, at the largest scale at which everything
@@ -27,9 +28,15 @@ import org.lapmark.geometry.Point;
  * @param highest its greatest height in millimetres
  * @param largest the scale that is tried first
  * @param styles the roles of {@code figure-…}
+ * @param effort how good places are searched for; whether there are any shows either way
  */
 record FigureLayout(
-    List<Picture> pictures, double width, double highest, double largest, StyleSheet styles) {
+    List<Picture> pictures,
+    double width,
+    double highest,
+    double largest,
+    StyleSheet styles,
+    Effort effort) {
   private static final double EDGE = 1.5;
   private static final double TITLE = 7;
   private static final double NOTE = 4.5;
@@ -76,7 +83,16 @@ record FigureLayout(
 
   /** The same with another greatest height. */
   FigureLayout within(double height) {
-    return new FigureLayout(pictures, width, height, largest, styles);
+    return new FigureLayout(pictures, width, height, largest, styles, effort);
+  }
+
+  /** The same with another effort. */
+  FigureLayout with(Effort other) {
+    return new FigureLayout(pictures, width, highest, largest, styles, other);
+  }
+
+  private boolean isGoodEnough(double cost) {
+    return cost <= GOOD_ENOUGH || effort == Effort.LEAST;
   }
 
   /** Lays them out. */
@@ -147,7 +163,7 @@ record FigureLayout(
         if (best != null && SMALLER * (1 - shrink) > best.cost) {
           break;
         }
-        Optional<Attempt> attempt = attempt(canvas(scale * shrink));
+        Optional<Attempt> attempt = attempt(scale * shrink, best == null);
         if (attempt.isPresent()) {
           Attempt one = attempt.get();
           // A smaller scale must be worth it.
@@ -155,7 +171,7 @@ record FigureLayout(
           if (best == null || price < best.cost) {
             best = new Attempt(one.canvas, one.labels, one.frame, price);
           }
-          if (one.cost <= GOOD_ENOUGH) {
+          if (isGoodEnough(one.cost)) {
             break;
           }
         }
@@ -268,6 +284,18 @@ record FigureLayout(
       }
     }
 
+    /** A scale that is too small for a dimension is no scale to try where a larger one did. */
+    private Optional<Attempt> attempt(double scale, boolean isNeeded) {
+      try {
+        return attempt(canvas(scale));
+      } catch (Flat e) {
+        if (isNeeded) {
+          throw e;
+        }
+        return Optional.empty();
+      }
+    }
+
     private Optional<Attempt> attempt(Canvas canvas) {
       if (canvas.isCrowded()) {
         return Optional.empty();
@@ -302,7 +330,7 @@ record FigureLayout(
           if (best == null || cost < best.cost) {
             best = new Attempt(canvas, labels.get(), frame, cost);
           }
-          if (cost <= GOOD_ENOUGH) {
+          if (isGoodEnough(cost)) {
             break;
           }
         }

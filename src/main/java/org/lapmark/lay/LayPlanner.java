@@ -76,7 +76,14 @@ public final class LayPlanner {
       shapes = List.copyOf(shapes);
     }
 
-    StripArrangement remembered(Memory memory) {
+    /** The least effort that shows whether there is one at all takes no search. */
+    StripArrangement made(Memory memory) {
+      return search.runs() == 1
+          ? StripPacker.inARow(shapes, width, search.gap())
+          : remembered(memory);
+    }
+
+    private StripArrangement remembered(Memory memory) {
       return memory.of(
           this, made -> 1 + made.maps().size(), () -> StripPacker.pack(shapes, width, search));
     }
@@ -232,7 +239,7 @@ public final class LayPlanner {
     // Chords may lie inside the true line by the flatness, on both sides of a gap.
     double gap = curved ? GAP + 2 * FLATNESS : GAP;
     StripArrangement arrangement =
-        new Packing(shapes, usable, new StripSearch(gap, runs, work, SEED)).remembered(memory);
+        new Packing(shapes, usable, new StripSearch(gap, runs, work, SEED)).made(memory);
     Affine shift = Affine.translation(0, cloth.selvedgeMargin());
     List<Placement> placements = new ArrayList<>();
     double length = 0;

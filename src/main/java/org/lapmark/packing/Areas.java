@@ -3,6 +3,7 @@ package org.lapmark.packing;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.lapmark.geometry.Whole;
 
 /**
  * Divides the places of one turn of a shape on a board into areas that cost the same.
@@ -68,8 +69,8 @@ record Areas(Board board, Turned turned, int turn, boolean inOneTile, Place limi
     int count = 1;
     for (int tile = 1; tile < tiles; tile++) {
       double line = sideways ? grid.seamX(tile) : grid.seamY(tile);
-      starts[count++] = (int) Math.ceil(line - 1e-6);
-      starts[count++] = (int) Math.ceil(line + 1e-6) - size;
+      starts[count++] = Whole.ceil(line - 1e-6);
+      starts[count++] = Whole.ceil(line + 1e-6) - size;
       // An island becomes larger only when its last window is passed.
       starts[count++] = (sideways ? grid.cellsAcross(tile) : grid.cellsDown(tile)) - size + 1;
     }

@@ -1,5 +1,7 @@
 package org.lapmark.packing;
 
+import org.lapmark.geometry.Whole;
+
 /**
  * An island of tiles in cells, which count from {@link TileGrid#edge} inside its corner; they are 1
  * mm wide and {@link Turned#ROW} mm high.
@@ -40,12 +42,12 @@ record CellGrid(TileGrid grid) {
 
   /** The first cell that lies wholly right of the line where a column begins. */
   int firstCellOfColumn(int column) {
-    return (int) Math.ceil(grid.seamX(column) - grid.edge() - 1e-6);
+    return Whole.ceil(grid.seamX(column) - grid.edge() - 1e-6);
   }
 
   /** The first row of cells that lies wholly below the line where a row of tiles begins. */
   int firstCellOfRow(int row) {
-    return (int) Math.ceil((grid.seamY(row) - grid.edge()) / Turned.ROW - 1e-6);
+    return Whole.ceil((grid.seamY(row) - grid.edge()) / Turned.ROW - 1e-6);
   }
 
   /** Where two columns meet, in cells. */

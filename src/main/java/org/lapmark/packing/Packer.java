@@ -21,6 +21,9 @@ import org.lapmark.geometry.Affine;
  * at most where they could touch.
  */
 public final class Packer {
+  /** More than cells make a shape larger by, in millimetres. */
+  private static final double ROUNDED_UP = 20;
+
   /** How many arrangements on one tile are tried for the one that reaches least far down. */
   private static final int ONE_TILE_STARTS = 30;
 
@@ -55,6 +58,19 @@ public final class Packer {
       }
     }
     return list;
+  }
+
+  /**
+   * Whether a shape has a place on an island of its own as it stands, which all arranging falls
+   * back on: told by its box, with more room than cells round it up by.
+   *
+   * @param width its box's width in millimetres
+   * @param height its box's height in millimetres
+   * @param grid the tiles
+   */
+  public static boolean isSurelyPlaced(double width, double height, TileGrid grid) {
+    return grid.columns(width + grid.edge() + ROUNDED_UP) <= Searcher.MAX_SIDE
+        && grid.rows(height + grid.edge() + ROUNDED_UP) <= Searcher.MAX_SIDE;
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.lapmark.packing;
 
 import java.util.Arrays;
+import org.lapmark.geometry.Whole;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -114,19 +115,19 @@ record Raster(int top, int[][] rows) {
         x1 = x;
         y1 = y;
       }
-      int first = Math.max(top, (int) Math.floor(y0 + SLACK));
+      int first = Math.max(top, Whole.floor(y0 + SLACK));
       if (y1 - y0 < SLACK) {
         if (first - top < count) {
           bands.add(first - top, Math.min(x0, x1), Math.max(x0, x1));
         }
       }
-      int last = Math.min(top + count - 1, (int) Math.floor(y1 - SLACK));
+      int last = Math.min(top + count - 1, Whole.floor(y1 - SLACK));
       for (int row = first; row <= Math.max(first, last) && row - top < count; row++) {
         double from = at(x0, y0, x1, y1, Math.max(y0, row));
         double to = at(x0, y0, x1, y1, Math.min(y1, row + 1));
         bands.add(row - top, Math.min(from, to), Math.max(from, to));
       }
-      for (int line = Math.max(top, (int) Math.ceil(y0)); line < y1; line++) {
+      for (int line = Math.max(top, Whole.ceil(y0)); line < y1; line++) {
         if (line - top <= count) {
           crossings.add(line - top, at(x0, y0, x1, y1, line));
         }
@@ -169,10 +170,10 @@ record Raster(int top, int[][] rows) {
   }
 
   private static int floor(double value) {
-    return (int) Math.floor(value + SLACK);
+    return Whole.floor(value + SLACK);
   }
 
   private static int ceil(double value) {
-    return (int) Math.ceil(value - SLACK);
+    return Whole.ceil(value - SLACK);
   }
 }

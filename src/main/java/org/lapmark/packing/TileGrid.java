@@ -1,6 +1,7 @@
 package org.lapmark.packing;
 
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Whole;
 
 /**
  * The tiles that an island is made of. Neighbouring windows overlap; the line on which two tiles
@@ -119,11 +120,11 @@ public record TileGrid(double width, double height, double overlap, double edge)
   }
 
   private static int count(double end, double side, double step) {
-    return 1 + (int) Math.max(0, Math.ceil((end - side) / step - 1e-9));
+    return 1 + Math.max(0, Whole.ceil((end - side) / step - 1e-9));
   }
 
   private int index(double at, double step, int count) {
-    int index = (int) Math.floor((at - overlap / 2) / step);
+    int index = Whole.floor((at - overlap / 2) / step);
     return Math.max(0, Math.min(count - 1, index));
   }
 }

@@ -109,6 +109,23 @@ public record SheetPlanner(
   }
 
   /**
+   * Arranges the pieces that need paper as {@link #plan(EvaluatedPattern, Paper)} does, and draws
+   * nothing: what can be arranged can be drawn.
+   *
+   * @param pattern the pattern in one variant
+   * @param paper the paper
+   * @throws IllegalArgumentException when a piece is longer than 60 tiles
+   */
+  public void arrange(EvaluatedPattern pattern, Paper paper) {
+    SheetSubject subject = new OneSize(setting(), pattern);
+    Tiling tiling = Tiling.of(pattern.source().masthead().joins());
+    Paper printed = paper.isCorrected() ? paper.asPrinted() : paper;
+    if (!SheetLayout.isSurelyThere(subject.pieces(), printed, tiling)) {
+      layout(subject, printed, tiling, Optional.empty());
+    }
+  }
+
+  /**
    * Arranges the pieces and draws the tiles as {@link #plan(EvaluatedPattern, Paper)} does, but
    * leaves pieces that still fit where an earlier arrangement on the same paper had them. Islands
    * keep their order and size, so that their tiles keep their codes; a piece that doesn't fit any

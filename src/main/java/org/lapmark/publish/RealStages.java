@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.ConcurrentHashMap;
 import org.lapmark.check.Rules;
 import org.lapmark.check.rule.AddedWords;
@@ -22,7 +24,6 @@ import org.lapmark.document.manual.Manual;
 import org.lapmark.document.template.TemplateCheck;
 import org.lapmark.document.template.TemplateFaults;
 import org.lapmark.document.template.Templates;
-import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.Findings;
@@ -48,10 +49,11 @@ final class RealStages implements Stages {
   /** Words in tables of steps and notes, as page.css.ftl sets them. */
   private static final Style SMALL_PRINT = new Style(0, List.of(), 0, 0, 10, false, 0);
 
-  private final DocumentWriter words;
+  /** Reads fonts, while what stages begin with is read elsewhere. */
+  private final CompletableFuture<DocumentWriter> words;
+
   private final Memory memory;
   private final Map<Locale, CareWords> careWords = new ConcurrentHashMap<>();
-  private final LetteringMeasure measure;
 
   RealStages(Templates templates, Optional<Path> templateFolder) {
     this(templates, templateFolder, Publisher.newMemory());
@@ -61,8 +63,18 @@ final class RealStages implements Stages {
     this.templates = templates;
     this.templateFolder = templateFolder;
     this.memory = memory;
-    this.words = new DocumentWriter(templates);
-    this.measure = words.lettering();
+    this.words = CompletableFuture.supplyAsync(() -> new DocumentWriter(templates));
+  }
+
+  private DocumentWriter words() {
+    try {
+      return words.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException problem) {
+        throw problem;
+      }
+      throw e;
+    }
   }
 
   @Override
@@ -88,6 +100,7 @@ final class RealStages implements Stages {
   public PatternSource read(Path folder, Findings findings) throws IOException {
     PatternSource source = PatternReader.read(folder, findings);
     if (source != null) {
+      DocumentWriter words = words();
       AddedWords added =
           new AddedWords(
               words::lackingWords,
@@ -102,6 +115,7 @@ final class RealStages implements Stages {
   @Override
   public EvaluatedPattern grade(PatternSource source, Variant variant, Findings findings) {
     EvaluatedPattern pattern = Grader.grade(source, variant, findings);
+    DocumentWriter words = words();
     DocumentLimits reach =
         new DocumentLimits(
             Targets.PAGES,
@@ -117,13 +131,14 @@ final class RealStages implements Stages {
   /** The same for every variant of a pattern, and for all patterns of a language. */
   private CareWords careWords(PatternSource source) {
     return careWords.computeIfAbsent(
-        source.masthead().language(), language -> CareWords.of(words.wording(language)));
+        source.masthead().language(), language -> CareWords.of(words().wording(language)));
   }
 
   /** A measure is for one thread, and variants are graded in parallel. */
   private double width(String word) {
-    synchronized (measure) {
-      return measure.width(word, SMALL_PRINT);
+    DocumentWriter writer = words();
+    synchronized (writer) {
+      return writer.lettering().width(word, SMALL_PRINT);
     }
   }
 
@@ -139,7 +154,7 @@ final class RealStages implements Stages {
 
   @Override
   public Desk desk(Locale language, boolean blankPages, Effort effort) {
-    DocumentWriter writer = words.another(memory, effort);
+    DocumentWriter writer = words().another(memory, effort);
     return new WritingDesk(
         writer,
         planner(writer, language, Look.STANDARD, blankPages).with(effort),
@@ -158,6 +173,11 @@ final class RealStages implements Stages {
     @Override
     public SheetPlan plan(EvaluatedPattern pattern, Paper paper) {
       return standard.plan(pattern, paper);
+    }
+
+    @Override
+    public void arrange(EvaluatedPattern pattern, Paper paper) {
+      standard.arrange(pattern, paper);
     }
 
     @Override

@@ -26,15 +26,17 @@ import org.lapmark.publish.product.Manuals;
 import org.lapmark.publish.product.Product;
 import org.lapmark.publish.product.Products;
 import org.lapmark.publish.product.Run;
+import org.lapmark.publish.product.VariantContents;
 import org.lapmark.publish.request.Extra;
 import org.lapmark.publish.request.Papers;
 import org.lapmark.publish.request.Request;
 
 /**
  * Makes what a run without wishes publishes and keeps nothing of it, so that what can't be
- * published is found. Of what differs by paper alone, words are set on the first paper and pieces
- * arranged on all, without searching on where they have found a place; of what isn't as by default,
- * words are set in the first size that has it.
+ * published is found. Words are laid out, not drawn, once for all variants that consist of the
+ * same, on the first paper; pieces are arranged on all, without searching on where they have found
+ * a place; of what isn't as by default, words are set in the first size that has it. What isn't
+ * done can't fail where this doesn't, for the program's own templates; a user's are set to the end.
  */
 final class Rehearsal {
   private static final Receiver NOBODY =
@@ -73,7 +75,7 @@ final class Rehearsal {
             REQUEST,
             List.of(Papers.USUAL.get(0)),
             graded,
-            onPaper(choices),
+            everyKind ? onPaper(choices) : oneOfEachMakeup(onPaper(choices)),
             manuals,
             choices,
             names);
@@ -102,6 +104,15 @@ final class Rehearsal {
               return shown.add(chosen) || chosen.isEmpty();
             })
         .toList();
+  }
+
+  /**
+   * Variants that consist of the same say the same with other values, which the documents of all
+   * sizes have as well. The program's own templates do the same with any value; of a user's that
+   * isn't known.
+   */
+  private static List<EvaluatedPattern> oneOfEachMakeup(List<EvaluatedPattern> patterns) {
+    return VariantContents.groups(patterns).stream().map(group -> group.get(0)).toList();
   }
 
   /** Makes one document of each kind of one variant a size. */

@@ -13,6 +13,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Point;
 import org.locationtech.jts.geom.Coordinate;
@@ -213,5 +215,23 @@ class PackerTest {
   void whatIsBeyondAllPaperIsRefused() {
     List<Shape> shapes = List.of(new Shape(rectangle(20_000, 20), List.of(0.0), false));
     assertThrows(IllegalArgumentException.class, () -> Packer.pack(shapes, A4, SHORT));
+  }
+
+  /** Whoever only wants to know whether shapes have places doesn't arrange them. */
+  @ParameterizedTest
+  @CsvSource({
+    "100, 100, true",
+    "4000, 4000, true",
+    "10640, 100, true",
+    "10690, 100, false",
+    "100, 15580, true",
+    "100, 15650, false"
+  })
+  void whatSurelyHasAPlaceHasOne(double width, double height, boolean isSure) {
+    assertEquals(isSure, Packer.isSurelyPlaced(width + 2, height + 2, A4));
+    List<Shape> shapes = List.of(new Shape(rectangle(width, height), List.of(0.0), false));
+    if (isSure) {
+      assertEquals(1, Packer.pack(shapes, A4, SHORT).placements().size());
+    }
   }
 }

@@ -51,7 +51,8 @@ final class InstructionPages {
             plates.styles(),
             writer.lettering(),
             writer.memory(),
-            textWidth),
+            textWidth,
+            pages.isTriedOut()),
         1);
     pages.insert(plates.printingPage(plan.paper()));
   }

@@ -38,6 +38,9 @@ public final class Pages implements AutoCloseable {
   private final StyleSheet styles;
   private final PdfBook book;
 
+  /** Whether pages are only laid out, as nobody will see them: then the book stays empty. */
+  private final boolean isTriedOut;
+
   /**
    * What a file says of itself.
    *
@@ -63,6 +66,7 @@ public final class Pages implements AutoCloseable {
     this.paper = paper;
     this.wording = wording;
     this.styles = styles;
+    this.isTriedOut = !writer.isKept() && writer.setting().canBeTriedOut();
     Masthead masthead = title.masthead();
     Map<String, String> names = Map.of("title", masthead.title().text(), "size", title.size());
     Imprint imprint =
@@ -76,7 +80,12 @@ public final class Pages implements AutoCloseable {
     this.book = new PdfBook(imprint, styles, writer.fonts(), writer.glyphs());
   }
 
-  /** How many pages there are so far. */
+  /** Whether pages are only laid out. */
+  boolean isTriedOut() {
+    return isTriedOut;
+  }
+
+  /** How many pages there are so far; none where they are only laid out. */
   public int count() {
     return book.pageCount();
   }
@@ -92,11 +101,18 @@ public final class Pages implements AutoCloseable {
   public void set(
       String template, Map<String, Object> model, Map<String, Drawing> drawings, int inserted)
       throws IOException {
-    writer.setting().set(book, template, model, wording, drawings, inserted);
+    if (isTriedOut) {
+      writer.setting().tryOut(book, template, model, wording, drawings, inserted);
+    } else {
+      writer.setting().set(book, template, model, wording, drawings, inserted);
+    }
   }
 
   /** Puts the page that proves the scale behind the cover. */
   void insert(Drawing printingPage) throws IOException {
+    if (isTriedOut) {
+      return;
+    }
     book.insertBehindCover(printingPage, wording.text("printing.alternative"));
     book.outline()
         .getFirstChild()
@@ -114,6 +130,9 @@ public final class Pages implements AutoCloseable {
    * @param plan the tiles; there may be none
    */
   public void append(SheetPlan plan) throws IOException {
+    if (isTriedOut) {
+      return;
+    }
     List<PDOutlineItem> items = new ArrayList<>();
     for (Tile tile : plan.tiles()) {
       book.append(tile.page(), tile.alternative());

@@ -52,7 +52,8 @@ public record SizesDocument(List<Manual> manuals, Paper paper) implements Docume
             styles,
             writer.lettering(),
             writer.memory(),
-            paper.width() - 2 * Pages.TEXT_MARGIN);
+            paper.width() - 2 * Pages.TEXT_MARGIN,
+            false);
     String names =
         manuals.stream()
             .map(one -> one.pattern().variant().size())

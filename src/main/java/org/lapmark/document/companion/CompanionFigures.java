@@ -20,6 +20,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.PrintedText;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
+import org.lapmark.packing.Effort;
 import org.lapmark.source.outside.Outside;
 import org.lapmark.text.Block;
 import org.lapmark.text.Markup;
@@ -51,7 +52,12 @@ final class CompanionFigures {
     LetteringMeasure lettering = documents.lettering();
     this.drawer =
         new FigureDrawer(
-            sizes.wording(), styles, lettering, FigureDrawer.HIGHEST, documents.memory());
+            sizes.wording(),
+            styles,
+            lettering,
+            FigureDrawer.HIGHEST,
+            documents.memory(),
+            Effort.FULL);
     this.svg = new SvgWriter(styles, lettering);
     this.art =
         new ArtDrawer(

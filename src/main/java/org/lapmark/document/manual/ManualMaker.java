@@ -19,6 +19,7 @@ import org.lapmark.lay.ClothPlan;
 import org.lapmark.measure.print.NumberWords;
 import org.lapmark.measure.print.PrintForm;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.source.NoteSource;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.outside.Outside;
@@ -48,14 +49,15 @@ public final class ManualMaker {
       StyleSheet styles,
       LetteringMeasure lettering,
       Memory memory,
+      Effort effort,
       Findings findings) {
     this.pattern = pattern;
     this.findings = findings;
     this.form = pattern.source().masthead().form().with(NumberWords.of(wording));
     this.drawer =
-        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_IN_STEPS, memory);
+        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_IN_STEPS, memory, effort);
     this.coverDrawer =
-        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_ON_COVER, memory);
+        new FigureDrawer(wording, styles, lettering, FigureDrawer.HIGHEST_ON_COVER, memory, effort);
     this.artDrawer =
         new ArtDrawer(
             FigureDrawer.FULL,

@@ -113,7 +113,8 @@ public final class PdfBook implements Closeable {
       throws IOException {
     structure.begin(imprint.language());
     structure.addFigure(page, fonts.glyphs().printable(alternative), after);
-    try (PDPageContentStream out = new PDPageContentStream(document, page)) {
+    try (PDPageContentStream out =
+        new PDPageContentStream(document, page, AppendMode.OVERWRITE, false)) {
       out.beginMarkedContent(COSName.getPDFName("Figure"), Structure.FIGURE_MCID);
       new PdfCanvas(out, styles, fonts, layers, images).draw(drawing, 0, drawing.height());
       out.endMarkedContent();
@@ -138,7 +139,7 @@ public final class PdfBook implements Closeable {
   public void stamp(int pageIndex, Drawing furniture) throws IOException {
     PDPage page = document.getPage(pageIndex);
     try (PDPageContentStream out =
-        new PDPageContentStream(document, page, AppendMode.APPEND, true, true)) {
+        new PDPageContentStream(document, page, AppendMode.APPEND, false, true)) {
       COSDictionary pagination = new COSDictionary();
       pagination.setItem(COSName.TYPE, COSName.getPDFName(CONTENT_PAGINATION));
       out.beginMarkedContent(COSName.ARTIFACT, PDPropertyList.create(pagination));
@@ -146,7 +147,7 @@ public final class PdfBook implements Closeable {
       new PdfCanvas(out, styles, fonts, layers, images).draw(furniture, 0, height);
       out.endMarkedContent();
     }
-    // What was appended becomes part of the one stream that a page has.
+    // What was appended becomes part of the one stream that a page has, and only then is packed.
     try (InputStream contents = page.getContents()) {
       page.setContents(new PDStream(document, contents, COSName.FLATE_DECODE));
     }

@@ -25,7 +25,14 @@ final class LayoutsSection implements Section {
   /** What a drawing depends on, besides the fonts. */
   private record Drawn(
       Lay lay, double width, double height, Wording wording, StyleSheet styles, PrintForm form) {
-    Drawing remembered(Setting setting) {
+    /**
+     * Pieces that fit a cloth can be drawn on it; whoever looks at nothing needs the room alone.
+     */
+    Drawing made(Setting setting) {
+      return setting.isTriedOut() ? new Drawing(width, height, List.of()) : remembered(setting);
+    }
+
+    private Drawing remembered(Setting setting) {
       return setting
           .memory()
           .of(
@@ -103,7 +110,7 @@ final class LayoutsSection implements Section {
                               setting.wording(),
                               setting.styles(),
                               setting.manual().form())
-                          .remembered(setting),
+                          .made(setting),
                       words.alternative(lay),
                       "")));
     }

@@ -55,7 +55,8 @@ public final class Sections {
       StyleSheet styles,
       LetteringMeasure lettering,
       Memory memory,
-      double textWidth) {
+      double textWidth,
+      boolean isTriedOut) {
     Hazards hazards = Hazards.of(manual, wording);
     Content content =
         new Content(
@@ -78,7 +79,8 @@ public final class Sections {
         textWidth,
         ids(content),
         hazards,
-        new Pictures());
+        new Pictures(),
+        isTriedOut);
   }
 
   /** What all templates of a document get. */

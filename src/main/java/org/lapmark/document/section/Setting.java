@@ -32,6 +32,7 @@ import org.lapmark.wording.Wording;
  * @param sections the ids of the sections that the document has
  * @param hazards the hazards
  * @param pictures takes the drawings in
+ * @param isTriedOut whether nobody will see the document
  */
 public record Setting(
     Manual manual,
@@ -47,7 +48,8 @@ public record Setting(
     double textWidth,
     List<String> sections,
     Hazards hazards,
-    Pictures pictures) {
+    Pictures pictures,
+    boolean isTriedOut) {
   /** Writes the author's texts. */
   StepPages texts() {
     return new StepPages(manual, wording, pictures, sections);

@@ -70,6 +70,38 @@ public final class HtmlPages {
     }
   }
 
+  /**
+   * Lays pages out as {@link #render} does and draws nothing. What else could keep them from being
+   * drawn is looked up: where links and bookmarks lead, and that pictures are described.
+   *
+   * @param book a book that nothing is added to
+   * @param html well-formed XHTML with its style sheet inside
+   * @param drawings what {@code object} elements show, by name
+   * @param pagesInserted how many pages will be put behind the first, for page numbers in texts
+   * @throws IllegalStateException when the renderer warns of anything
+   */
+  static void layOut(PdfBook book, String html, Map<String, Drawing> drawings, int pagesInserted)
+      throws IOException {
+    XRLog.setLoggerImpl(new Silence());
+    List<String> warnings = new ArrayList<>();
+    Document page = Typesetting.prepared(html);
+    boolean wide;
+    do {
+      try (PdfBoxRenderer renderer =
+          builder(book, page, drawings, pagesInserted, warnings).buildPdfRenderer()) {
+        renderer.layout();
+        wide = WideTables.mark(renderer.getRootBox());
+        if (!wide) {
+          warnings.addAll(
+              Targets.amiss(page, id -> renderer.getSharedContext().getBoxById(id) != null));
+        }
+      }
+    } while (wide);
+    if (!warnings.isEmpty()) {
+      throw new UnsetPages(warnings);
+    }
+  }
+
   private static PdfRendererBuilder builder(
       PdfBook book,
       Document page,
@@ -81,6 +113,8 @@ public final class HtmlPages {
     builder.usePdfUaAccessibility(true);
     builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
     builder.usePdfVersion(1.7f);
+    // Leaves content as it is; a book packs each page once, when it is complete.
+    builder.testMode(true);
     builder.useUriResolver((base, uri) -> uri != null && uri.startsWith("#") ? uri : null);
     builder.useExternalResourceAccessControl(
         (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);

@@ -50,9 +50,44 @@ public class PageSetting {
       Map<String, Drawing> drawings,
       int pagesInserted)
       throws IOException {
+    set(template, model, wording, html -> HtmlPages.render(book, html, drawings, pagesInserted));
+  }
+
+  /**
+   * Sets the pages of a template to see whether they can be set; the book stays empty.
+   *
+   * @throws TemplateFault when it can't be filled, or what it makes can't be set
+   */
+  public void tryOut(
+      PdfBook book,
+      String template,
+      Map<String, Object> model,
+      Wording wording,
+      Map<String, Drawing> drawings,
+      int pagesInserted)
+      throws IOException {
+    set(template, model, wording, html -> HtmlPages.layOut(book, html, drawings, pagesInserted));
+  }
+
+  /**
+   * Whether trying out finds as much as setting does: the program's own templates draw nothing that
+   * couldn't be drawn where it was laid out. What a user's hold isn't known.
+   */
+  public boolean canBeTriedOut() {
+    return templates.areOwn();
+  }
+
+  /** Makes something of markup. */
+  @FunctionalInterface
+  private interface Rendering {
+    void of(String html) throws IOException;
+  }
+
+  private void set(String template, Map<String, Object> model, Wording wording, Rendering rendering)
+      throws IOException {
     String html = engine.fill(template, model, wording);
     try {
-      HtmlPages.render(book, html, drawings, pagesInserted);
+      rendering.of(html);
     } catch (Typesetting.BrokenMarkup e) {
       throw broken(e, template, html);
     } catch (HtmlPages.UnsetPages e) {

@@ -3,6 +3,7 @@ package org.lapmark.figure.ink;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.Predicate;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 
@@ -28,6 +29,16 @@ public final class Polygons {
       }
     }
     return inside;
+  }
+
+  /**
+   * What a shape encloses, made for being asked often.
+   *
+   * @param polygon a closed run of points
+   * @return whether a point lies inside, as {@link #inside} tells
+   */
+  public static Predicate<Point> region(List<Point> polygon) {
+    return new Region(polygon);
   }
 
   /** Points well inside a shape and outside others that cover it, those in the open first. */

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.geometry.Whole;
 
 /** Small cells of a frame, some of them marked, which are counted quickly in any box. */
 final class Raster {
@@ -18,8 +19,8 @@ final class Raster {
 
   private Raster(Box frame) {
     this.frame = frame;
-    this.columns = (int) Math.ceil(frame.width() / CELL);
-    this.rows = (int) Math.ceil(frame.height() / CELL);
+    this.columns = Whole.ceil(frame.width() / CELL);
+    this.rows = Whole.ceil(frame.height() / CELL);
     this.cells = new boolean[columns * rows];
   }
 
@@ -40,13 +41,13 @@ final class Raster {
   private void mark(Canvas.Stretch stretch) {
     Point from = stretch.from();
     Point to = stretch.to();
-    int steps = (int) Math.ceil(from.distance(to) / (CELL / 2)) + 1;
+    int steps = Whole.ceil(from.distance(to) / (CELL / 2)) + 1;
     double across = to.x() - from.x();
     double down = to.y() - from.y();
     for (int i = 0; i <= steps; i++) {
       double share = (double) i / steps;
-      int column = (int) Math.floor((from.x() + across * share - frame.minX()) / CELL);
-      int row = (int) Math.floor((from.y() + down * share - frame.minY()) / CELL);
+      int column = Whole.floor((from.x() + across * share - frame.minX()) / CELL);
+      int row = Whole.floor((from.y() + down * share - frame.minY()) / CELL);
       if (column >= 0 && column < columns && row >= 0 && row < rows) {
         cells[row * columns + column] = true;
       }
@@ -99,7 +100,7 @@ final class Raster {
   }
 
   private int row(double y) {
-    return (int) Math.floor((y - frame.minY()) / CELL);
+    return Whole.floor((y - frame.minY()) / CELL);
   }
 
   /** Each sum counts the marked cells above and to the left. */
@@ -118,10 +119,10 @@ final class Raster {
 
   /** How many marked cells a box has. */
   int count(double minX, double minY, double maxX, double maxY) {
-    int left = clamp((int) Math.floor((minX - frame.minX()) / CELL), columns);
-    int right = clamp((int) Math.ceil((maxX - frame.minX()) / CELL), columns);
-    int top = clamp((int) Math.floor((minY - frame.minY()) / CELL), rows);
-    int bottom = clamp((int) Math.ceil((maxY - frame.minY()) / CELL), rows);
+    int left = clamp(Whole.floor((minX - frame.minX()) / CELL), columns);
+    int right = clamp(Whole.ceil((maxX - frame.minX()) / CELL), columns);
+    int top = clamp(Whole.floor((minY - frame.minY()) / CELL), rows);
+    int bottom = clamp(Whole.ceil((maxY - frame.minY()) / CELL), rows);
     int width = columns + 1;
     return sums[bottom * width + right]
         - sums[top * width + right]

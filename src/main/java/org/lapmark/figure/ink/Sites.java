@@ -1,10 +1,9 @@
 package org.lapmark.figure.ink;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
 
@@ -111,24 +110,29 @@ final class Sites {
   }
 
   /** Where places of a like number of lines have been kept. */
-  private static final class Taken {
+  private final class Taken {
     /** Two places are nearly the same when they are a step apart, or on one another. */
-    private final Set<Long> near = new HashSet<>();
+    private final List<BitSet> near = new ArrayList<>();
+
+    /** So many places stand in a row, with one beside either end. */
+    private final int across = 3 + (int) (frame.width() / STEP);
 
     void add(int lines, int column, int row) {
-      for (int across = -1; across <= 1; across++) {
-        for (int down = -1; down <= 1; down++) {
-          near.add(key(lines, column + across, row + down));
-        }
+      while (near.size() <= lines) {
+        near.add(new BitSet());
+      }
+      for (int down = -1; down <= 1; down++) {
+        int place = place(column, row + down);
+        near.get(lines).set(place - 1, place + 2);
       }
     }
 
     boolean isNear(int lines, int column, int row) {
-      return near.contains(key(lines, column, row));
+      return lines < near.size() && near.get(lines).get(place(column, row));
     }
 
-    private static long key(int lines, int column, int row) {
-      return ((long) lines << 48) + ((long) (column + 1) << 24) + row + 1;
+    private int place(int column, int row) {
+      return (row + 1) * across + column + 1;
     }
   }
 
@@ -193,38 +197,42 @@ final class Sites {
     }
 
     private void price(double x, double y, int column, int row, Cheapest cheapest) {
-      Box box = Box.at(x, y, width, height);
+      double right = x + width;
+      double bottom = y + height;
       // No line runs through the box, so that all of it is where its middle is.
-      if (wish.home() != null && wish.home().test(box.centre())) {
+      if (wish.home() != null && wish.home().test(new Point((x + right) / 2, (y + bottom) / 2))) {
+        Box box = Box.at(x, y, width, height);
         // At home a label stands as near as it can to the first point.
         double off = anchors.isEmpty() ? 0 : box.centre().distance(anchors.get(0));
         cheapest.add(extra + FROM_HOME * off, number, column, row, HOME);
         return;
       }
-      Box clear = box.expanded(LabelPlacer.CLEAR);
-      double area = clear.width() * clear.height();
-      double texture =
-          TEXTURE * filled.area(clear.minX(), clear.minY(), clear.maxX(), clear.maxY()) / area;
+      double clearLeft = x - LabelPlacer.CLEAR;
+      double clearTop = y - LabelPlacer.CLEAR;
+      double clearRight = right + LabelPlacer.CLEAR;
+      double clearBottom = bottom + LabelPlacer.CLEAR;
+      double area = (clearRight - clearLeft) * (clearBottom - clearTop);
+      double texture = TEXTURE * filled.area(clearLeft, clearTop, clearRight, clearBottom) / area;
       int best = HOME;
       double least = Double.POSITIVE_INFINITY;
       for (int i = 0; i < anchorX.length; i++) {
         double anchorAcross = anchorX[i];
         double anchorDown = anchorY[i];
-        if (anchorAcross >= clear.minX()
-            && anchorAcross <= clear.maxX()
-            && anchorDown >= clear.minY()
-            && anchorDown <= clear.maxY()) {
+        if (anchorAcross >= clearLeft
+            && anchorAcross <= clearRight
+            && anchorDown >= clearTop
+            && anchorDown <= clearBottom) {
           continue;
         }
         double across;
         double down;
         if (wish.ring()) {
-          Point start = start(box, anchors.get(i));
+          Point start = start(Box.at(x, y, width, height), anchors.get(i));
           across = Math.abs(start.x() - anchorAcross);
           down = Math.abs(start.y() - anchorDown);
         } else {
-          across = Math.abs(startX(box, anchorAcross) - anchorAcross);
-          down = Math.abs(startY(box, anchorAcross, anchorDown) - anchorDown);
+          across = Math.abs(startX(x, right, anchorAcross) - anchorAcross);
+          down = Math.abs(startY(x, y, right, bottom, anchorAcross, anchorDown) - anchorDown);
         }
         double length = Math.sqrt(across * across + down * down);
         // Leaders that run steeply from the side of a line of text look torn off.
@@ -262,26 +270,34 @@ final class Sites {
         Point out = anchor.minus(box.centre()).unit();
         return box.centre().plus(out.times(LabelPlacer.RING / 2));
       }
-      return new Point(startX(box, anchor.x()), startY(box, anchor.x(), anchor.y()));
+      return new Point(
+          startX(box.minX(), box.maxX(), anchor.x()),
+          startY(box.minX(), box.minY(), box.maxX(), box.maxY(), anchor.x(), anchor.y()));
     }
 
-    private static double startX(Box box, double anchor) {
-      if (anchor < box.minX() - ASIDE) {
-        return box.minX() - GAP;
+    private static double startX(double left, double right, double anchor) {
+      if (anchor < left - ASIDE) {
+        return left - GAP;
       }
-      if (anchor > box.maxX() + ASIDE) {
-        return box.maxX() + GAP;
+      if (anchor > right + ASIDE) {
+        return right + GAP;
       }
-      double inset = Math.min(3, box.width() / 3);
-      return Math.max(box.minX() + inset, Math.min(box.maxX() - inset, anchor));
+      double inset = Math.min(3, (right - left) / 3);
+      return Math.max(left + inset, Math.min(right - inset, anchor));
     }
 
-    private static double startY(Box box, double anchorAcross, double anchorDown) {
-      double middle = (box.minY() + box.maxY()) / 2;
-      if (anchorAcross < box.minX() - ASIDE || anchorAcross > box.maxX() + ASIDE) {
+    private static double startY(
+        double left,
+        double top,
+        double right,
+        double bottom,
+        double anchorAcross,
+        double anchorDown) {
+      double middle = (top + bottom) / 2;
+      if (anchorAcross < left - ASIDE || anchorAcross > right + ASIDE) {
         return middle;
       }
-      return anchorDown < middle ? box.minY() - GAP_ABOVE : box.maxY() + GAP_ABOVE;
+      return anchorDown < middle ? top - GAP_ABOVE : bottom + GAP_ABOVE;
     }
   }
 }

@@ -80,8 +80,7 @@ public record Stitching(
 
   /** Where a label may point at it; nothing where none of it is seen. */
   public List<Point> anchors(PlacedBody laid) {
-    List<Point> outline = laid.polygon();
-    return places(on(laid)).stream().filter(point -> Polygons.inside(outline, point)).toList();
+    return places(on(laid)).stream().filter(Polygons.region(laid.polygon())).toList();
   }
 
   private static List<Point> places(List<Path> runs) {

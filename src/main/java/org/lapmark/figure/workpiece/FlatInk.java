@@ -1,6 +1,7 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.ink.Polygons;
@@ -41,7 +42,7 @@ public record FlatInk(Canvas canvas, double scale, double turn) {
       return;
     }
     canvas.within(whole, paths, role);
-    List<Point> outline = whole.flattened(FLATNESS);
+    Predicate<Point> inside = Polygons.region(whole.flattened(FLATNESS));
     for (Path path : paths) {
       List<Point> points = path.flattened(FLATNESS);
       for (int i = 1; i < points.size(); i++) {
@@ -51,7 +52,7 @@ public record FlatInk(Canvas canvas, double scale, double turn) {
         for (int k = 0; k < steps; k++) {
           Point from = a.towards(b, (double) k / steps);
           Point to = a.towards(b, (k + 1.0) / steps);
-          if (!from.equals(to) && Polygons.inside(outline, from.towards(to, 0.5))) {
+          if (!from.equals(to) && inside.test(from.towards(to, 0.5))) {
             canvas.obstacle(Path.polyline(List.of(from, to)));
           }
         }

@@ -3,6 +3,7 @@ package org.lapmark.packing.strip;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.lapmark.geometry.Whole;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
@@ -23,8 +24,8 @@ record Columns(int first, double[][] spans) {
 
   static Columns of(Geometry geometry, double width) {
     var box = geometry.getEnvelopeInternal();
-    int first = (int) Math.floor(box.getMinX() / width + SLACK);
-    int count = Math.max(1, (int) Math.ceil(box.getMaxX() / width - SLACK) - first);
+    int first = Whole.floor(box.getMinX() / width + SLACK);
+    int count = Math.max(1, Whole.ceil(box.getMaxX() / width - SLACK) - first);
     List<List<double[]>> touched = new ArrayList<>();
     List<List<Double>> crossings = new ArrayList<>();
     for (int i = 0; i <= count; i++) {
@@ -63,15 +64,15 @@ record Columns(int first, double[][] spans) {
       Coordinate right = forward ? points[i] : points[i - 1];
       double from = left.x / width - first;
       double to = right.x / width - first;
-      int begin = Math.max(0, Math.min(last, (int) Math.floor(from + SLACK)));
-      int end = Math.max(begin, Math.min(last, (int) Math.ceil(to - SLACK) - 1));
+      int begin = Math.max(0, Math.min(last, Whole.floor(from + SLACK)));
+      int end = Math.max(begin, Math.min(last, Whole.ceil(to - SLACK) - 1));
       for (int column = begin; column <= end; column++) {
         double a = at(from, left.y, to, right.y, Math.max(from, column));
         double b = at(from, left.y, to, right.y, Math.min(to, column + 1));
         touched.get(column).add(new double[] {Math.min(a, b), Math.max(a, b)});
       }
       // Half open, so that a line through a corner is crossed once.
-      for (int line = Math.max(0, (int) Math.ceil(from)); line < to; line++) {
+      for (int line = Math.max(0, Whole.ceil(from)); line < to; line++) {
         if (line < crossings.size()) {
           crossings.get(line).add(at(from, left.y, to, right.y, line));
         }

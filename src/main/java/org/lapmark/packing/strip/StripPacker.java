@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.lapmark.geometry.Affine;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Polygon;
 
 /**
@@ -91,6 +92,32 @@ public final class StripPacker {
       length = Math.max(length, places[i][0] + put.pose().length());
     }
     return new StripArrangement(length, Arrays.asList(maps));
+  }
+
+  /**
+   * Lays shapes one behind the other, for whoever only wants to know that they fit.
+   *
+   * @param shapes the shapes, each of which fits across
+   * @param width the strip's width in millimetres
+   * @param gap how far they stay apart, in millimetres
+   * @return a place for every shape
+   * @throws IllegalArgumentException when a shape doesn't fit across
+   */
+  public static StripArrangement inARow(List<StripShape> shapes, double width, double gap) {
+    List<Affine> maps = new ArrayList<>();
+    double length = 0;
+    for (StripShape shape : shapes) {
+      Affine pose =
+          shape.poses().stream()
+              .filter(one -> across(shape, one) <= width + FITS)
+              .findFirst()
+              .orElseThrow(() -> new IllegalArgumentException("a shape is wider than the strip"));
+      Envelope box = Pose.mapped(shape.outline(), pose).getEnvelopeInternal();
+      double start = length == 0 ? 0 : length + gap;
+      maps.add(Affine.translation(start - box.getMinX(), -box.getMinY()).after(pose));
+      length = start + box.getWidth();
+    }
+    return new StripArrangement(length, maps);
   }
 
   private static int[] kinds(List<StripShape> shapes) {

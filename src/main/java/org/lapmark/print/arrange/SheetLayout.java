@@ -11,6 +11,7 @@ import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.piece.Piece;
 import org.lapmark.packing.Arrangement;
+import org.lapmark.packing.Packer;
 import org.lapmark.packing.Placement;
 import org.lapmark.packing.Search;
 import org.lapmark.packing.Shape;
@@ -57,6 +58,22 @@ public record SheetLayout(
     return PieceArt.of(new PlacedPiece(piece, Affine.IDENTITY)).strokes().stream()
         .map(PieceArt.Stroke::path)
         .toList();
+  }
+
+  /**
+   * Whether pieces can be arranged, told without arranging them: each has room on an island of its
+   * own. Where this isn't sure, it has to be tried.
+   */
+  public static boolean isSurelyThere(List<Piece> pieces, Paper paper, Tiling tiling) {
+    return paper.filling().isPaged()
+        && pieces.stream()
+            .map(piece -> PieceArt.shape(piece).getEnvelopeInternal())
+            .allMatch(
+                box ->
+                    Packer.isSurelyPlaced(
+                        box.getWidth() + tiling.gap(),
+                        box.getHeight() + tiling.gap(),
+                        tiling.grid(paper)));
   }
 
   /** Leaves what it can where an earlier arrangement had it. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Point;
+import org.lapmark.geometry.Whole;
 
 /**
  * A map of 0.5 mm cells that tells where on a rectangle nothing has been drawn yet, so that
@@ -22,8 +23,8 @@ public final class FreeSpace {
 
   public FreeSpace(Box area) {
     this.area = area;
-    this.width = Math.max(1, (int) Math.floor(area.width() / CELL));
-    this.height = Math.max(1, (int) Math.floor(area.height() / CELL));
+    this.width = Math.max(1, Whole.floor(area.width() / CELL));
+    this.height = Math.max(1, Whole.floor(area.height() / CELL));
     this.taken = new BitSet(width * height);
   }
 
@@ -31,8 +32,8 @@ public final class FreeSpace {
   public FreeSpace part(Box box) {
     int left = Math.max(0, Math.min(width - 1, (int) ((box.minX() - area.minX()) / CELL)));
     int top = Math.max(0, Math.min(height - 1, (int) ((box.minY() - area.minY()) / CELL)));
-    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
-    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    int right = Math.min(width, Whole.ceil((box.maxX() - area.minX()) / CELL));
+    int bottom = Math.min(height, Whole.ceil((box.maxY() - area.minY()) / CELL));
     int partWidth = Math.max(1, right - left);
     int partHeight = Math.max(1, bottom - top);
     FreeSpace part =
@@ -61,7 +62,7 @@ public final class FreeSpace {
     for (int i = 1; i < points.size(); i++) {
       Point a = points.get(i - 1);
       Point b = points.get(i);
-      int steps = Math.max(1, (int) Math.ceil(a.distance(b) / (2 * CELL)));
+      int steps = Math.max(1, Whole.ceil(a.distance(b) / (2 * CELL)));
       for (int k = 0; k <= steps; k++) {
         Point p = a.towards(b, (double) k / steps);
         takeBox(new Box(p.x(), p.y(), p.x(), p.y()).expanded(clearance));
@@ -71,10 +72,10 @@ public final class FreeSpace {
 
   /** Takes a box. */
   public void takeBox(Box box) {
-    int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
-    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
-    int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
-    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    int left = Math.max(0, Whole.floor((box.minX() - area.minX()) / CELL));
+    int right = Math.min(width, Whole.ceil((box.maxX() - area.minX()) / CELL));
+    int top = Math.max(0, Whole.floor((box.minY() - area.minY()) / CELL));
+    int bottom = Math.min(height, Whole.ceil((box.maxY() - area.minY()) / CELL));
     for (int y = top; y < bottom && left < right; y++) {
       taken.set(y * width + left, y * width + right);
     }
@@ -100,10 +101,10 @@ public final class FreeSpace {
   }
 
   private int takenIn(Box box) {
-    int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
-    int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
-    int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
-    int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+    int left = Math.max(0, Whole.floor((box.minX() - area.minX()) / CELL));
+    int right = Math.min(width, Whole.ceil((box.maxX() - area.minX()) / CELL));
+    int top = Math.max(0, Whole.floor((box.minY() - area.minY()) / CELL));
+    int bottom = Math.min(height, Whole.ceil((box.maxY() - area.minY()) / CELL));
     int count = 0;
     for (int y = top; y < bottom; y++) {
       int end = y * width + right;
@@ -133,8 +134,8 @@ public final class FreeSpace {
       }
       java.util.Arrays.sort(crossings, 0, count);
       for (int i = 0; i + 1 < count; i += 2) {
-        int from = Math.max(0, (int) Math.ceil((crossings[i] - area.minX()) / CELL - 0.5));
-        int to = Math.min(width, (int) Math.ceil((crossings[i + 1] - area.minX()) / CELL - 0.5));
+        int from = Math.max(0, Whole.ceil((crossings[i] - area.minX()) / CELL - 0.5));
+        int to = Math.min(width, Whole.ceil((crossings[i + 1] - area.minX()) / CELL - 0.5));
         if (from < to) {
           inside.set(y * width + from, y * width + to);
         }
@@ -206,12 +207,12 @@ public final class FreeSpace {
     }
 
     public Optional<Box> find(double boxWidth, double boxHeight, Point near, Box within) {
-      int w = (int) Math.ceil(boxWidth / CELL);
-      int h = (int) Math.ceil(boxHeight / CELL);
-      int left = Math.max(0, (int) Math.ceil((within.minX() - area.minX()) / CELL - 1e-9));
-      int top = Math.max(0, (int) Math.ceil((within.minY() - area.minY()) / CELL - 1e-9));
-      int right = Math.min(width, (int) Math.floor((within.maxX() - area.minX()) / CELL + 1e-9));
-      int bottom = Math.min(height, (int) Math.floor((within.maxY() - area.minY()) / CELL + 1e-9));
+      int w = Whole.ceil(boxWidth / CELL);
+      int h = Whole.ceil(boxHeight / CELL);
+      int left = Math.max(0, Whole.ceil((within.minX() - area.minX()) / CELL - 1e-9));
+      int top = Math.max(0, Whole.ceil((within.minY() - area.minY()) / CELL - 1e-9));
+      int right = Math.min(width, Whole.floor((within.maxX() - area.minX()) / CELL + 1e-9));
+      int bottom = Math.min(height, Whole.floor((within.maxY() - area.minY()) / CELL + 1e-9));
       double best = Double.POSITIVE_INFINITY;
       int bestX = -1;
       int bestY = -1;
@@ -221,7 +222,7 @@ public final class FreeSpace {
       // equally near the upper one counts, then the left one.
       int lastTop = bottom - h;
       int lastLeft = right - w;
-      int below = Math.max(top, (int) Math.ceil(nearY));
+      int below = Math.max(top, Whole.ceil(nearY));
       int above = Math.min(lastTop, below - 1);
       while (above >= top || below <= lastTop) {
         boolean up = below > lastTop || (above >= top && nearY - above <= below - nearY);
@@ -238,7 +239,7 @@ public final class FreeSpace {
         if (w > longest[y] || w > longest[y + h / 2] || w > longest[y + h - 1]) {
           continue;
         }
-        int start = Math.max(left, (int) Math.ceil(nearX));
+        int start = Math.max(left, Whole.ceil(nearX));
         for (int step = 1; step >= -1; step -= 2) {
           int x = step > 0 ? start : Math.min(lastLeft, start - 1);
           for (; x >= left && x <= lastLeft; x += step) {
@@ -267,10 +268,10 @@ public final class FreeSpace {
 
     /** Whether nothing lies in a box, as far as it is on the map. */
     public boolean isFree(Box box) {
-      int left = Math.max(0, (int) Math.floor((box.minX() - area.minX()) / CELL));
-      int right = Math.min(width, (int) Math.ceil((box.maxX() - area.minX()) / CELL));
-      int top = Math.max(0, (int) Math.floor((box.minY() - area.minY()) / CELL));
-      int bottom = Math.min(height, (int) Math.ceil((box.maxY() - area.minY()) / CELL));
+      int left = Math.max(0, Whole.floor((box.minX() - area.minX()) / CELL));
+      int right = Math.min(width, Whole.ceil((box.maxX() - area.minX()) / CELL));
+      int top = Math.max(0, Whole.floor((box.minY() - area.minY()) / CELL));
+      int bottom = Math.min(height, Whole.ceil((box.maxY() - area.minY()) / CELL));
       return left >= right || top >= bottom || free(left, top, right - left, bottom - top);
     }
 

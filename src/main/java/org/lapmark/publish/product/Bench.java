@@ -50,6 +50,13 @@ public final class Bench {
     return plan;
   }
 
+  /** Sees whether the pieces can be arranged on a paper, unless they have been. */
+  void arrange(EvaluatedPattern pattern, Paper paper) {
+    if (planned != pattern || !plan.paper().equals(paper)) {
+      desk.arrange(pattern, paper);
+    }
+  }
+
   void addEmptyStack(Paper paper) {
     arrangements.addEmptyStack(paper);
   }

@@ -13,8 +13,13 @@ import org.lapmark.print.sheet.SheetPlan;
 
 /** Lays out and writes documents, for one thread. */
 public interface Desk {
-  /** Arranges the pieces on a paper. */
+  /** Arranges the pieces on a paper and draws them. */
   SheetPlan plan(EvaluatedPattern pattern, Paper paper);
+
+  /** Arranges the pieces on a paper, to see whether they can be. */
+  default void arrange(EvaluatedPattern pattern, Paper paper) {
+    plan(pattern, paper);
+  }
 
   /** Arranges the pieces of all sizes, stacked, on a paper. */
   NestedPlan nested(List<EvaluatedPattern> patterns, Paper paper);

@@ -36,13 +36,13 @@ public record Job(Optional<Sheets> sheets, Work work) {
     return new Job(Optional.of(new Sheets(pattern.variant(), paper)), work);
   }
 
-  /** Arranges the pieces and makes nothing of it. */
+  /** Sees whether the pieces can be arranged. */
   public static Job arranging(EvaluatedPattern pattern, Paper paper) {
     return on(
         pattern,
         paper,
         bench -> {
-          bench.plan(pattern, paper);
+          bench.arrange(pattern, paper);
           return List.of();
         });
   }

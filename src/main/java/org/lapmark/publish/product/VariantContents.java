@@ -16,8 +16,8 @@ import org.lapmark.source.PatternSource;
  * @param parts choices, pieces, materials, steps and texts, in words that are equal when they are
  *     the same
  */
-record VariantContents(List<Object> parts) {
-  VariantContents {
+public record VariantContents(List<Object> parts) {
+  public VariantContents {
     parts = List.copyOf(parts);
   }
 
@@ -50,10 +50,10 @@ record VariantContents(List<Object> parts) {
   /**
    * Sizes by what they consist of.
    *
-   * @param patterns one pattern a size
+   * @param patterns patterns, one a size or one a variant
    * @return the groups, each in the order given and by their first
    */
-  static List<List<EvaluatedPattern>> groups(List<EvaluatedPattern> patterns) {
+  public static List<List<EvaluatedPattern>> groups(List<EvaluatedPattern> patterns) {
     Map<VariantContents, List<EvaluatedPattern>> groups = new LinkedHashMap<>();
     for (EvaluatedPattern pattern : patterns) {
       groups.computeIfAbsent(of(pattern), makeup -> new ArrayList<>()).add(pattern);

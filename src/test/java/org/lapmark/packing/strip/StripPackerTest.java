@@ -107,6 +107,7 @@ class StripPackerTest {
     StripArrangement arrangement = StripPacker.pack(shapes, width, search);
     check(shapes, width, gap, arrangement);
     assertEquals(arrangement, StripPacker.pack(shapes, width, search));
+    check(shapes, width, gap, StripPacker.inARow(shapes, width, gap));
   }
 
   @Test
@@ -154,6 +155,7 @@ class StripPackerTest {
     StripSearch search = new StripSearch(5, 1, 1, 1);
     assertThrows(
         IllegalArgumentException.class, () -> StripPacker.pack(List.of(shape), 99.9, search));
+    assertThrows(IllegalArgumentException.class, () -> StripPacker.inARow(List.of(shape), 99.9, 5));
     assertEquals(new StripArrangement(0, Arrays.asList()), StripPacker.pack(List.of(), 10, search));
   }
 }
