@@ -21,10 +21,13 @@ public record Targets(
   /** Nothing. */
   public static final Targets NONE = new Targets(List.of(), List.of(), List.of());
 
+  /** The page behind the cover, which is drawn and has no template. */
+  public static final String PRINTING = "printing";
+
   /** The names of the pages that every pattern's documents can have. */
   public static final List<String> PAGES =
       List.of(
-          "printing",
+          PRINTING,
           "before",
           "finished",
           "fitting",

@@ -16,9 +16,6 @@ import org.lapmark.wording.Wording;
 
 /** The sections of instructions, in their order. */
 public final class Sections {
-  /** The page behind the cover, which is drawn and has no template. */
-  public static final String PRINTING = "printing";
-
   static final List<Section> ALL =
       List.of(
           new PrintingSection(),

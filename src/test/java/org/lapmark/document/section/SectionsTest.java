@@ -39,7 +39,7 @@ class SectionsTest {
     for (Section section : Sections.ALL) {
       assertTrue(words.contains(section.id() + ".title"), section.id());
       assertTrue(
-          section.id().equals(Sections.PRINTING)
+          section.id().equals(Targets.PRINTING)
               || templates.files().containsKey("document/sections/" + section.id() + ".ftlh"),
           section.id());
     }
