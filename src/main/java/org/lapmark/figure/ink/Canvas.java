@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.Style;
@@ -297,10 +298,17 @@ public final class Canvas {
     List<DimensionLine> places =
         DimensionLine.places(a, b, beside, width(words), lineHeight(), shape);
     Optional<DimensionLine> free =
-        places.stream().filter(place -> place.isFree(lines, texts, dimensions)).findFirst();
+        Stream.of(false, true)
+            .flatMap(
+                interrupted ->
+                    places.stream()
+                        .filter(place -> place.isFree(lines, texts, dimensions, interrupted)))
+            .findFirst();
     crowded |= free.isEmpty();
     DimensionLine place = free.orElse(places.get(0));
-    place.witnesses().forEach(one -> line(Path.polyline(List.of(one.from(), one.to())), DIMENSION));
+    for (Stretch one : place.witnesses(texts)) {
+      line(Path.polyline(List.of(one.from(), one.to())), DIMENSION);
+    }
     line(Path.polyline(List.of(place.from(), place.to())), DIMENSION);
     place.ticks().forEach(tick -> shape(tick, "figure-tick"));
     dimensions.add(place);

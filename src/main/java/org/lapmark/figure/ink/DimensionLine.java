@@ -32,13 +32,14 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
   private static final double OVER_TICKS = 1.5;
 
   /** Between its line and words beside it. */
-  private static final double BESIDE_LINE = 1.2;
+  private static final double BESIDE_LINE = 1.5;
 
   /** Between its end and words beyond it. */
   private static final double BEYOND = 1.7;
 
   private static final double FAR_WITNESS = 1.5;
   private static final double BEFORE_WITNESS = 0.8;
+  private static final double SHORTEST_WITNESS = 0.4;
   private static final double AFTER_WITNESS = 0.9;
 
   /** What the words keep clear of lines and of other words, and lines of other words. */
@@ -107,13 +108,18 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
   }
 
   /**
-   * Whether it is in nothing's way.
+   * Whether it is in nothing’s way.
    *
    * @param lines what is drawn
    * @param texts lettering that stands
    * @param others the dimensions that stand
+   * @param interrupted whether its witness lines stop at lettering and go on behind it
    */
-  boolean isFree(List<Canvas.Stretch> lines, List<Box> texts, List<DimensionLine> others) {
+  boolean isFree(
+      List<Canvas.Stretch> lines,
+      List<Box> texts,
+      List<DimensionLine> others,
+      boolean interrupted) {
     Box clear = words.expanded(FROM_LINES);
     Box line = line();
     for (Box text : texts) {
@@ -121,11 +127,9 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
       if (kept.overlaps(words) || kept.overlaps(line)) {
         return false;
       }
-      for (Canvas.Stretch witness : witnesses()) {
-        if (Polygons.crosses(text.expanded(FROM_LINES), witness.from(), witness.to())) {
-          return false;
-        }
-      }
+    }
+    if (!interrupted && !witnesses(texts).equals(witnesses())) {
+      return false;
     }
     return lines.stream().noneMatch(one -> Polygons.crosses(clear, one.from(), one.to()))
         && witnesses().stream().noneMatch(one -> Polygons.crosses(clear, one.from(), one.to()))
@@ -171,6 +175,45 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
       }
     }
     return found;
+  }
+
+  /** Its witness lines where they don’t run through lettering. */
+  List<Canvas.Stretch> witnesses(List<Box> texts) {
+    List<Canvas.Stretch> left = witnesses();
+    for (Box text : texts) {
+      Box kept = text.expanded(FROM_LINES);
+      List<Canvas.Stretch> parts = new ArrayList<>();
+      for (Canvas.Stretch one : left) {
+        if (Polygons.crosses(kept, one.from(), one.to())) {
+          parts.addAll(around(one, kept));
+        } else {
+          parts.add(one);
+        }
+      }
+      left = parts;
+    }
+    return left;
+  }
+
+  /** What of a line away from the shape lies before a box and behind it. */
+  private List<Canvas.Stretch> around(Canvas.Stretch one, Box box) {
+    boolean level = beside.isLevel();
+    double low = level ? box.minY() : box.minX();
+    double high = level ? box.maxY() : box.maxX();
+    Point before = at(one, beside.isBack() ? high : low);
+    Point behind = at(one, beside.isBack() ? low : high);
+    List<Canvas.Stretch> parts = new ArrayList<>();
+    for (Canvas.Stretch part :
+        List.of(new Canvas.Stretch(one.from(), before), new Canvas.Stretch(behind, one.to()))) {
+      if (part.to().minus(part.from()).dot(beside.outward()) > SHORTEST_WITNESS) {
+        parts.add(part);
+      }
+    }
+    return parts;
+  }
+
+  private Point at(Canvas.Stretch one, double level) {
+    return beside.isLevel() ? new Point(one.from().x(), level) : new Point(level, one.from().y());
   }
 
   /** The strokes across its ends. */
