@@ -30,6 +30,7 @@ import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.Grader;
 import org.lapmark.measure.Variant;
 import org.lapmark.memory.Memory;
+import org.lapmark.packing.Effort;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.StepSource;
 import org.lapmark.source.read.PatternReader;
@@ -84,7 +85,7 @@ public final class DemoFigures {
   /** A drawer of figures as high as they may be in steps. */
   public static FigureDrawer stepDrawer() {
     return new FigureDrawer(
-        wording(), styles(), new FontMeasure(), FigureDrawer.HIGHEST_IN_STEPS, Memory.none());
+        wording(), styles(), new FontMeasure(), FigureDrawer.HIGHEST_IN_STEPS, Memory.none(), Effort.FULL);
   }
 
   public static StyleSheet styles() {

@@ -1,9 +1,7 @@
 package org.lapmark.figure;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -16,7 +14,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.lapmark.figure.operation.OperationTest;
 import org.lapmark.finding.Findings;
 import org.lapmark.finding.SourceText;
 import org.lapmark.grade.EvaluatedPattern;
@@ -30,7 +27,7 @@ import org.snakeyaml.engine.v2.api.LoadSettings;
 
 /**
  * A figure on the specimen sheet, which shows everything that a figure can: the folders made for
- * it, the operations, and of the demo patterns and the shelf what these don't show.
+ * it, and of the demo patterns and the shelf what these don't show.
  *
  * @param heading what it is a specimen of
  * @param name a file’s name for it
@@ -47,7 +44,6 @@ public record Specimen(String heading, String name, String block, Figure figure)
   public static List<Specimen> sheet() {
     List<Specimen> sheet = new ArrayList<>();
     folders(SPECIMENS).forEach(folder -> sheet.addAll(of(folder, List.of())));
-    sheet.addAll(operations());
     for (Path patterns : List.of(DEMOS, SHELF)) {
       folders(patterns).forEach(folder -> sheet.addAll(of(folder, List.copyOf(sheet))));
     }
@@ -128,31 +124,6 @@ public record Specimen(String heading, String name, String block, Figure figure)
         throw new IllegalStateException(DemoFigures.said(findings));
       }
       return source;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static List<Specimen> operations() {
-    PatternSource source = DemoFigures.source();
-    EvaluatedPattern pattern = DemoFigures.pattern(source, "M");
-    List<Specimen> specimens = new ArrayList<>();
-    for (String line : lines()) {
-      String block = "operation: " + line + "\n";
-      specimens.add(
-          new Specimen(
-              "Operations",
-              "operation-" + (specimens.size() + 1),
-              block,
-              drawn(DemoFigures.block(block), pattern)));
-    }
-    return specimens;
-  }
-
-  /** An operation a line, as it stands behind its key. */
-  private static List<String> lines() {
-    try (InputStream stream = OperationTest.class.getResourceAsStream("specimen.txt")) {
-      return new String(stream.readAllBytes(), StandardCharsets.UTF_8).lines().toList();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

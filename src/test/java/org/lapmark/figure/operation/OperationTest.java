@@ -38,7 +38,7 @@ import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
 
 /** The specimen of all operations is drawn, and follows what the pattern says. */
-public class OperationTest {
+class OperationTest {
   private static final PatternSource SOURCE = DemoFigures.source();
   private static final Pattern LENGTH = Pattern.compile("\\d+[\\s\u00a0\u202f]*mm");
   private static final EvaluatedPattern MEDIUM = DemoFigures.pattern(SOURCE, "M");

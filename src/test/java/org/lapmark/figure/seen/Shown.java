@@ -175,7 +175,8 @@ final class Shown {
             cut == Cut.STEPS || cut == Cut.SET_DOWN
                 ? FigureDrawer.HIGHEST_IN_STEPS
                 : FigureDrawer.HIGHEST,
-            documents.memory());
+            documents.memory(),
+            Effort.FULL);
     PrintForm form =
         pattern
             .source()
