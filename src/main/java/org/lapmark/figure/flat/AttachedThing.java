@@ -61,11 +61,6 @@ record AttachedThing(
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Attached attached = on.attached(attachment);
     Optional<Hardware> hardware =

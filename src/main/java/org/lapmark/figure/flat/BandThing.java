@@ -1,5 +1,6 @@
 package org.lapmark.figure.flat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.figure.ink.Side;
@@ -9,8 +10,10 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.Strips;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -18,7 +21,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 
 /**
- * A band along the raw edge, all round.
+ * A band along raw edges, all round or from end to end.
  *
  * @param edges the edges along which it lies
  * @param width its width
@@ -43,55 +46,59 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   }
 
   @Override
-  public boolean isBand() {
-    return true;
-  }
-
-  @Override
   public Optional<Thing> turnedOver() {
     return Optional.of(this);
   }
 
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
-    List<String> names = on.edges(edges);
-    double wide = staging.length(width, 0.1, 500);
-    List<Path> inner = on.beside(names, on.allowance(names.get(0)) - wide);
-    if (inner.size() != 1 || !inner.get(0).isClosed()) {
-      throw Faults.of(
-          edges.position(),
-          FigureCode.FIGURE_LINE_IMPOSSIBLE,
-          "value",
-          Staging.hundredth(wide),
-          "edge",
-          edges.text(),
-          "size",
-          staging.size());
-    }
-    Texture texture = staging.cloths().texture(staging.names().material(cloth));
+    Strips strips = strips(staging, on);
+    Texture texture = texture(staging);
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
-    return new Round(
-        inner.get(0),
-        texture,
-        side,
-        staging.cloths().texture(on.material()),
-        on.side(),
-        on.turn(),
-        words);
+    Round round = new Round(strips, texture, side, on.turn(), words);
+    List<Point> places = new ArrayList<>();
+    strips
+        .rims()
+        .forEach(rim -> places.addAll(rim.transformed(laid.map()).flattened(FlatInk.FLATNESS)));
+    on.checkSeen(laid, edges.position(), places);
+    return round;
+  }
+
+  private Texture texture(Staging staging) {
+    return staging.cloths().texture(staging.names().material(cloth));
+  }
+
+  /** Where it lies. */
+  private Strips strips(Staging staging, Subject on) {
+    double wide = staging.length(width, 0.1, 500);
+    return Lines.along(on.panel(), on.allowances(), on.edges(edges), wide)
+        .filter(strips -> !strips.fills().isEmpty())
+        .orElseThrow(
+            () ->
+                Faults.of(
+                    edges.position(),
+                    FigureCode.FIGURE_LINE_IMPOSSIBLE,
+                    "value",
+                    Staging.hundredth(wide),
+                    "edge",
+                    edges.text(),
+                    "size",
+                    staging.size()));
+  }
+
+  @Override
+  public List<Path> dark(Staging staging, Subject on) {
+    return texture(staging).isDark(side) ? strips(staging, on).fills() : List.of();
   }
 
   /**
-   * A band round a piece: what lies between the outline and its parallel.
+   * A band along raw edges: what lies between them and lines inside.
    *
-   * @param inner its inner edge
    * @param texture how its material is shown
    * @param side the side that faces the reader
-   * @param within how the piece's material is shown
-   * @param face the side of the piece that faces the reader
    * @param grain how far the grain is turned on paper, in degrees clockwise
    */
-  private record Round(
-      Path inner, Texture texture, Side side, Texture within, Side face, double grain, String name)
+  private record Round(Strips strips, Texture texture, Side side, double grain, String name)
       implements Overlay {
     @Override
     public boolean isGround() {
@@ -110,23 +117,20 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
 
     @Override
     public Path draw(PlacedBody laid, FlatInk ink) {
-      Path hole = inner.transformed(laid.map());
-      Path outline = laid.outline();
-      ink.canvas().cloth(outline, texture, side, grain);
-      ink.canvas().cloth(hole, within, face, grain);
-      ink.canvas().line(outline, "figure-outline");
-      ink.canvas().line(hole, "figure-outline");
-      Point start = outline.start();
-      double at = hole.nearestLength(start);
-      Path turned =
-          at < 1e-6
-              ? hole
-              : hole.part(at, hole.length())
-                  .then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
-      return outline
-          .then(Path.polyline(List.of(start, turned.start())))
-          .then(turned.reversed())
-          .then(Path.polyline(List.of(turned.start(), start)));
+      Path first = null;
+      for (Path fill : strips.fills()) {
+        Path seen = laid.seen(fill.transformed(laid.map()));
+        if (seen != null) {
+          ink.canvas().cloth(seen, texture, side, grain);
+          first = first == null ? seen : first;
+        }
+      }
+      ink.within(
+          laid.outline(),
+          strips.rims().stream().map(rim -> rim.transformed(laid.map())).toList(),
+          "figure-outline");
+      ink.outline(laid.outline(), laid.cuts());
+      return first == null ? laid.outline() : first;
     }
   }
 }

@@ -111,7 +111,7 @@ record Clips(
     }
     List<Point> ends = snips.stream().map(snip -> laid.map().apply(snip.end)).toList();
     on.checkSeen(laid, edge.position(), ends);
-    return Optional.of(new Snips(snips, on.banded()));
+    return Optional.of(new Snips(snips, on.dark()));
   }
 
   private static boolean bends(Path edge, double at) {
@@ -127,9 +127,9 @@ record Clips(
   /**
    * Cuts as they are drawn.
    *
-   * @param haloed whether they stand out from what lies round the rim
+   * @param dark where what lies on it is so dark that they are drawn white
    */
-  private record Snips(List<Snip> snips, boolean haloed) implements Detail {
+  private record Snips(List<Snip> snips, List<Path> dark) implements Detail {
     @Override
     public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       List<Point> polygon = laid.polygon();
@@ -140,10 +140,8 @@ record Clips(
           cuts.add(Path.polyline(List.of(laid.map().apply(snip.raw), end)));
         }
       }
-      if (haloed) {
-        ink.canvas().within(laid.outline(), cuts, "figure-line-halo");
-      }
       ink.canvas().lines(cuts, "figure-edge-now");
+      ink.onDark(laid, dark, cuts, "figure-edge");
     }
 
     @Override

@@ -99,11 +99,6 @@ record PieceThing(
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public SourceText joinedTo() {
     return joined;
   }

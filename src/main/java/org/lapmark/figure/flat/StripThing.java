@@ -72,11 +72,6 @@ record StripThing(
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Place.Spot spot = place.stage(staging, on);
     Point inward = Affine.rotation(turn).applyVector(spot.inward());

@@ -63,7 +63,7 @@ final class Subjects {
         List.of(),
         view.side(),
         view.turn(),
-        false,
+        List.of(),
         List.of(),
         List.of(),
         tape);
@@ -107,7 +107,7 @@ final class Subjects {
           Lines.crop(whole, edge.atLength(edge.length() / 2).plus(inward.times(kept)), inward);
       outline = cropped.path();
       if (cropped.from() != null) {
-        cut = Optional.of(new Cut("cropped", cropped.from(), cropped.to(), inward));
+        cut = Optional.of(new Cut(Cut.CROPPED, cropped.from(), cropped.to(), inward));
       }
     }
     Cloth cloth =
@@ -129,11 +129,15 @@ final class Subjects {
             turned,
             view.side(),
             view.turn(),
-            view.hasBand(),
+            List.of(),
             view.allThings(),
             within,
             view.poses().folded(staging, panel, cloth));
-    Subject joined = flat.with(joined(flat, staging));
+    List<Path> dark = new ArrayList<>();
+    for (Thing thing : view.allThings()) {
+      staging.attempt(() -> thing.dark(staging, flat)).ifPresent(dark::addAll);
+    }
+    Subject joined = flat.withDark(dark).with(joined(flat, staging));
     return joined.with(view.poses().rolled(staging, panel, joined.body()));
   }
 

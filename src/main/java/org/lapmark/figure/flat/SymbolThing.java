@@ -70,11 +70,6 @@ record SymbolThing(
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Place.Spot spot = place.stage(staging, on);
     Symbol symbol;

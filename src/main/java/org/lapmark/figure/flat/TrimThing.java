@@ -39,11 +39,6 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public Optional<Thing> turnedOver() {
     return Optional.of(this);
   }

@@ -352,11 +352,6 @@ record View(
     return unit != null ? unit : isZip() ? zip == null ? trim : zip : piece;
   }
 
-  /** Whether something lies round its rim, on which lines are drawn. */
-  boolean hasBand() {
-    return allThings().stream().anyMatch(Thing::isBand);
-  }
-
   /** The mirror image if it is seen from the side that isn't the paper's. */
   Affine mirror() {
     return side == Side.WRONG != reversed ? Affine.scaling(-1, 1) : Affine.IDENTITY;

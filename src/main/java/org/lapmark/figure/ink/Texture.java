@@ -106,6 +106,11 @@ public enum Texture {
     return this == MAIN || this == LINING || this == BINDING || this == OTHER;
   }
 
+  /** Whether lines on a side of it are drawn white, as black ones wouldn't be seen. */
+  public boolean isDark(Side side) {
+    return this == BINDING && side == Side.RIGHT;
+  }
+
   /** Its name in style roles and words. */
   String word() {
     return name().toLowerCase(Locale.ROOT);

@@ -19,7 +19,7 @@ import org.lapmark.geometry.Point;
  * @param ends what is done where it begins and ends
  * @param direction which way it is sewn
  * @param now whether this step does it
- * @param haloed whether it stands out from what lies round the rim
+ * @param dark where what lies on the piece is so dark that it is drawn white
  * @param words its label
  * @param gaps labels of gaps, each at a place
  * @param said sentences about it
@@ -30,7 +30,7 @@ public record Stitching(
     Ends ends,
     Direction direction,
     boolean now,
-    boolean haloed,
+    List<Path> dark,
     Optional<String> words,
     List<Named> gaps,
     List<Said> said)
@@ -106,14 +106,12 @@ public record Stitching(
     for (Path run : drawn) {
       strokes.addAll(kind.strokes(hand < 0 && kind.isHanded() ? run.reversed() : run));
     }
-    if (haloed) {
-      ink.canvas().within(laid.outline(), strokes, "figure-line-halo");
-    }
     if (kind.isAcross() && laid.cuts().isEmpty()) {
       ink.canvas().lines(strokes, kind.role(now));
     } else {
       ink.within(laid.whole(), strokes, kind.role(now));
     }
+    ink.onDark(laid, dark, strokes, kind.role(false));
     List<Path> signs = new ArrayList<>();
     for (Path run : drawn) {
       if (!run.isClosed() && ends == Ends.BACKSTITCHED) {
@@ -126,6 +124,7 @@ public record Stitching(
       }
     }
     ink.within(laid.whole(), signs, now ? "figure-stitch-end-now" : "figure-stitch-end");
+    ink.onDark(laid, dark, signs, "figure-stitch-end");
     if (direction != Direction.ANY && !drawn.isEmpty()) {
       Path first = drawn.get(0);
       Path head = Strokes.head(first, first.length() * 0.4, direction == Direction.ONWARDS, HEAD);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -101,6 +102,33 @@ public final class Lines {
     return runs.stream().map(Path::new).toList();
   }
 
+  /**
+   * What lies along the raw edges of some edges.
+   *
+   * @param wide how far it reaches inside them
+   * @return none where nothing is left inside, or no line can be drawn there
+   */
+  public static Optional<Strips> along(
+      Panel panel, Map<String, Double> allowances, Collection<String> edges, double wide) {
+    List<Side> sides = new ArrayList<>();
+    panel
+        .edges()
+        .forEach(edge -> sides.add(side(edge.path(), allowances.getOrDefault(edge.name(), 0.0))));
+    List<List<Part>> raw = loops(sides);
+    if (raw.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Side> moved = new ArrayList<>();
+    for (Part part : raw.get(0)) {
+      boolean wanted = edges.contains(panel.edges().get(part.side()).name());
+      moved.add(side(new Path(List.of(part.curve())), wanted ? -wide : 0));
+    }
+    List<List<Part>> inner = loops(moved);
+    return inner.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Strips.between(path(raw.get(0)), inner.stream().map(Lines::path).toList()));
+  }
+
   /** None where an outline is too intricate for lines beside it. */
   private static List<List<Part>> loops(List<Side> sides) {
     try {
@@ -152,7 +180,19 @@ public final class Lines {
       return new Cropped(outline, null, null);
     }
     add(kept, kept.get(0));
-    return new Cropped(Path.polyline(kept), cut.get(0), cut.get(1));
+    // Where a line runs through a hollow or along an edge, it is cut from its first place to its
+    // last.
+    Point along = away.quarterTurn();
+    Point first = cut.get(0);
+    Point last = cut.get(0);
+    for (Point crossing : cut) {
+      first = crossing.dot(along) < first.dot(along) ? crossing : first;
+      last = crossing.dot(along) > last.dot(along) ? crossing : last;
+    }
+    boolean touches = last.minus(first).dot(along) < NOTHING;
+    return touches
+        ? new Cropped(outline, null, null)
+        : new Cropped(Path.polyline(kept), first, last);
   }
 
   private static void add(List<Point> points, Point next) {
