@@ -222,4 +222,260 @@ class LaidTest {
     List<Ink> higher = drawn("piece: 2, turned: all, edge: bottom, cropped: 26 mm");
     assertEquals(190, box(of(higher, "figure-break").get(0)).width(), 1e-6);
   }
+
+  /** Of 200 mm from the bib upwards, 40 mm lie on the apron. */
+  @Test
+  void whatLiesOnTheOtherSideIsBehind() {
+    List<Ink> right = drawn("piece: 1, things: [{attachment: neck_strap}]");
+    Box piece = box(of(right, "figure-main").get(0));
+    assertEquals("figure-webbing", top(right, from(piece, 185, 20)));
+    assertEquals("figure-webbing", top(right, from(piece, 185, -100)));
+    assertEquals(List.of(), of(right, "figure-under"));
+    List<Ink> wrong = drawn("piece: 1, side: wrong, things: [{attachment: neck_strap}]");
+    piece = box(of(wrong, "figure-main-wrong").get(0));
+    assertEquals("figure-main-wrong", top(wrong, from(piece, 560 - 185, 20)));
+    assertEquals("figure-webbing", top(wrong, from(piece, 560 - 185, -100)));
+    assertEquals(25, box(of(wrong, "figure-under").get(0)).width(), 1e-6);
+    List<Ink> inner = drawn("piece: 1, things: [{attachment: inner_strap}]");
+    assertEquals("figure-main", top(inner, from(box(of(inner, "figure-main").get(0)), 260, 60)));
+    List<Ink> over = drawn("piece: 1, side: wrong, things: [{attachment: inner_strap}]");
+    piece = box(of(over, "figure-main-wrong").get(0));
+    assertEquals("figure-webbing", top(over, from(piece, 300, 60)));
+  }
+
+  @Test
+  void whatIsBehindIsSaidToBe() {
+    assertTrue(
+        said("piece: 1, side: wrong, things: [{attachment: strap_ring}]").contains("Behind it: "));
+    assertTrue(said("piece: 1, things: [{attachment: strap_ring}]").contains("On it: "));
+  }
+
+  private static String said(String piece) {
+    Findings findings = new Findings();
+    return FigureSource.parse(DemoFigures.block("pieces:\n- {name: no, " + piece + "}\n"), findings)
+        .flatMap(
+            figure ->
+                DemoFigures.drawer().draw(figure, pattern, source.masthead().form(), findings))
+        .orElseThrow()
+        .alternative();
+  }
+
+  /** 164 mm wide at the top, 70 mm high in its middle, 45 mm at its sides. */
+  @Test
+  void anAttachedPieceHasItsOwnShape() {
+    List<Ink> all =
+        drawn("piece: 1, things: [{attachment: pocket_flap, cloth: drill, side: wrong}]");
+    Box piece = box(of(all, "figure-main").get(0));
+    assertEquals("figure-main-wrong", top(all, from(piece, 392, 345 + 69)));
+    assertEquals("figure-main-wrong", top(all, from(piece, 312, 345 + 40)));
+    assertEquals("figure-main", top(all, from(piece, 312, 345 + 60)));
+    assertEquals("figure-main", top(all, from(piece, 392, 344)));
+    List<Ink> cropped =
+        drawn("piece: 1, things: [{attachment: pocket_flap, side: wrong, cropped: 30 mm}]");
+    assertEquals("figure-main-wrong", top(cropped, from(piece, 392, 345 + 29)));
+    assertEquals("figure-main", top(cropped, from(piece, 392, 345 + 31)));
+    // Made up to another width, it isn't as it is cut.
+    List<Ink> pocket = drawn("piece: 1, things: [{attachment: pouch_pocket, side: wrong}]");
+    assertEquals("figure-main-wrong", top(pocket, from(piece, 345, 345 + 149)));
+    assertEquals("figure-main", top(pocket, from(piece, 339, 345 + 149)));
+  }
+
+  @Test
+  void anAttachedPieceHasItsStitching() {
+    List<Ink> all =
+        drawn(
+            "piece: 1, things: [{attachment: pocket_flap, lines: [{topstitch: [left, right], distance: 4 mm}]}]");
+    Box piece = box(of(all, "figure-main").get(0));
+    for (Ink line : of(all, "figure-topstitch-now")) {
+      assertTrue(from(box(line), 0, 0).y() >= from(piece, 0, 344.9).y());
+      assertTrue(box(line).maxX() <= from(piece, 474, 0).x());
+    }
+    assertEquals(
+        "figure-key-idle",
+        found("piece: 1, things: [{attachment: neck_strap, lines: [{sew: all}]}]"));
+  }
+
+  /** 120 mm of elastic on an edge of 190 mm. */
+  @Test
+  void whatIsShorterThanItsEdgeReachesFromEndToEnd() {
+    List<Ink> open = drawn("piece: 2, side: wrong, things: [{trim: pouch_elastic}]");
+    Box piece = box(of(open, "figure-main-wrong").get(0));
+    assertEquals(190, box(of(open, "figure-symbol").get(0)).width(), 1e-6);
+    assertEquals(25 + 9.5, box(of(open, "figure-symbol").get(0)).centre().y() - piece.minY(), 1e-6);
+    List<Ink> left = drawn("piece: 2, things: [{trim: left_elastic}]");
+    assertEquals(160, box(of(left, "figure-symbol").get(0)).height(), 1e-6);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"side: right", "turned: [top]", "side: wrong, turned: [top]"})
+  void whatIsInACasingIsHidden(String how) {
+    List<Ink> all = drawn("piece: 2, " + how + ", things: [{trim: pouch_elastic}]");
+    Box elastic = box(of(all, "figure-under").get(0));
+    assertEquals(190, elastic.width(), 1e-6);
+    assertFalse(top(all, elastic.centre()).startsWith("figure-symbol"));
+  }
+
+  @Test
+  void aTrimOfAMaterialIsABand() {
+    assertEquals("figure-trim-of-cloth", found("piece: 1, things: [{trim: rim_binding}]"));
+  }
+
+  /** Hardware whose kind is webbing looks like webbing. */
+  @Test
+  void webbingAmongTheHardwareLooksLikeWebbing() {
+    List<Ink> all = drawn("piece: 1, things: [{attachment: hanger}]");
+    assertEquals("figure-webbing", top(all, from(box(of(all, "figure-main").get(0)), 280, 30)));
+  }
+
+  /** With its right half over its left, the right edge lies at the left, and goes with that. */
+  @Test
+  void aSecondFoldIsJudgedAsThePieceLiesByThen() {
+    String first = "{from_edge: top, from: 95 mm, to_edge: bottom, to: 70 mm, over: right}";
+    for (String over : List.of("left", "right")) {
+      String second =
+          "{from_edge: top, from: 60 mm, to_edge: bottom, to: 105 mm, over: " + over + "}";
+      List<Ink> all = drawn("piece: 2, folds: [" + first + ", " + second + "]");
+      // What stays lies between 60 and 95 mm; what goes over reaches 12 mm further to the right.
+      Box piece = of(all, "figure-outline").stream().map(LaidTest::box).reduce(Box::union).get();
+      assertEquals(95 - 60 + (60 + 12 - (95 - 60)), piece.width(), 1e-6, over);
+      assertEquals(piece.minX() + 35, box(of(all, "figure-main").get(0)).maxX(), 1e-6, over);
+    }
+  }
+
+  @Test
+  void anAllowanceFoldsOverAtItsStitchingLine() {
+    List<Ink> all = drawn("piece: 2, folds: [{edge: top}]");
+    assertEquals(185 + 12, box(of(all, "figure-main").get(0)).height(), 1e-6);
+    assertEquals(25, box(of(all, "figure-main-wrong").get(0)).height(), 1e-6);
+    assertEquals("figure-fold-impossible", found("piece: 1, folds: [{edge: bib}]"));
+  }
+
+  @Test
+  void aCroppedPieceIsFolded() {
+    List<Ink> all =
+        drawn("piece: 1, edge: bottom, cropped: 200 mm, folds: [{edge: bottom, inset: 30 mm}]");
+    assertEquals(170, box(of(all, "figure-main").get(0)).height(), 1e-6);
+    assertEquals(30, box(of(all, "figure-main-wrong").get(0)).height(), 1e-6);
+    assertEquals(560, box(of(all, "figure-break").get(0)).width(), 1e-6);
+  }
+
+  /** On what is folded over, its marks show as well. */
+  @Test
+  void aFoldedPieceShowsItsMarks() {
+    String fold = "folds: [{edge: top, inset: 80 mm}]";
+    List<Ink> plain = drawn("piece: 2, " + fold);
+    assertEquals(List.of(), of(plain, "figure-stitching"));
+    List<Ink> all = drawn("piece: 2, show: [stitching], " + fold);
+    assertEquals(2, of(all, "figure-stitching").size());
+    List<Ink> flap =
+        drawn("piece: 3, show: [marks], folds: [{edge: top, inset: 40 mm, over: point_r}]");
+    assertTrue(of(flap, "figure-mark").size() == 1, "the drill point where it lies folded");
+  }
+
+  @Test
+  void aPieceIsNamedByTheSideThatIsSeen() {
+    assertTrue(
+        named("folds: [{from_edge: top, to_edge: bottom, over: right}]").contains("wrong side"));
+    assertTrue(named("folds: [{edge: top, inset: 30 mm}]").contains("right side"));
+  }
+
+  private static String named(String keys) {
+    Canvas canvas =
+        DemoFigures.drawn(DemoFigures.picture("pieces:\n- {piece: 2, " + keys + "}\n"), pattern);
+    return canvas.wishes().stream().map(Canvas.Wish::text).toList().toString();
+  }
+
+  /** The strap's end lies under the bars of the slide, over which the strap itself goes. */
+  @Test
+  void whatComesBackGoesUnderTheSlide() {
+    for (String back : List.of("back: 120 mm", "back_to: slide")) {
+      List<Ink> all =
+          drawn(
+              "piece: 1, things: [{width: 25 mm, length: 200 mm, edge: bib, cloth: webbing, through:"
+                  + " [{hardware: slide, at: 100 mm}, {hardware: ring, "
+                  + back
+                  + "}]}]");
+      Box piece = box(of(all, "figure-main").get(0));
+      // The middle bar ends at 100 mm; the slots are 5.5 mm wide, the bars 3 mm thick.
+      assertEquals("figure-symbol", top(all, from(piece, 280, 100 + 7)), "the last bar");
+      assertEquals("figure-symbol", top(all, from(piece, 280, 100 - 10)), "the first bar");
+      assertEquals("figure-webbing", top(all, from(piece, 280, 98.5)), "over the middle bar");
+      assertEquals("figure-webbing", top(all, from(piece, 280, 150)), "the end on the strap");
+    }
+    assertEquals(
+        "figure-back-to-unpassed",
+        found(
+            "piece: 1, things: [{width: 25 mm, length: 200 mm, edge: bib, through: [{hardware: ring, back_to: slide}]}]"));
+    assertEquals(
+        "figure-strap-end-left-out",
+        found(
+            "piece: 1, things: [{width: 25 mm, length: 200 mm, cropped: 90 mm, edge: bib, through: [ring]}]"));
+  }
+
+  /** Turned half round about its place, it lies on the other side of that. */
+  @Test
+  void aPieceIsTurnedAboutItsPlace() {
+    for (String turn : List.of("0", "180")) {
+      List<Ink> all =
+          drawn(
+              "piece: 1, things: [{piece: 3, side: wrong, turned: all, mark: flap, turn: "
+                  + turn
+                  + "}]");
+      Box piece = box(of(all, "figure-main").get(0));
+      String below = top(all, from(piece, 392, 345 + 30));
+      String above = top(all, from(piece, 392, 345 - 30));
+      assertEquals(turn.equals("0") ? "figure-main-wrong" : "figure-main", below);
+      assertEquals(turn.equals("0") ? "figure-main" : "figure-main-wrong", above);
+    }
+  }
+
+  /** 160 mm wide and 180 mm high, open at the top. */
+  @Test
+  void rowsRunInsideAPlacementLine() {
+    List<Ink> all =
+        drawn("piece: 1, lines: [{topstitch: bellows, distance: 3 mm, rows: 2, apart: 5 mm}]");
+    List<org.lapmark.geometry.Path> rows =
+        of(all, "figure-topstitch-now").stream().flatMap(ink -> ink.paths.stream()).toList();
+    assertEquals(2, rows.size());
+    assertEquals(154, rows.get(0).bounds().width(), 1e-6);
+    assertEquals(177, rows.get(0).bounds().height(), 1e-6);
+    assertEquals(144, rows.get(1).bounds().width(), 1e-6);
+    assertEquals(
+        "figure-line-impossible", found("piece: 1, lines: [{sew: bellows, distance: 90 mm}]"));
+  }
+
+  /** The next piece lies beyond what hangs out of the one before. */
+  @Test
+  void whatLiesMostlyBesideItsPieceIsTold() {
+    String elastic = "piece: 2, things: [{hardware: elastic, edge: left, along: 80 mm, length: ";
+    assertEquals("figure-length-beside", found(elastic + "450 mm}]"));
+    assertEquals("", found(elastic + "400 mm}]"));
+    assertEquals("", found(elastic + "150 mm}]"));
+  }
+
+  @Test
+  void aPieceLiesClearOfWhatHangsOutOfItsNeighbour() {
+    List<Ink> all =
+        drawn(
+            "piece: 2, things: [{hardware: elastic, edge: left, along: 80 mm, length: 400 mm}]}\n"
+                + "- {name: no, piece: 2");
+    List<Ink> pieces = of(all, "figure-main");
+    assertTrue(box(of(all, "figure-symbol").get(0)).maxX() < box(pieces.get(1)).minX());
+  }
+
+  @Test
+  void aDimensionStandsClearOfTheNextPiece() {
+    List<Ink> all =
+        drawn(
+            "piece: 2}\n- {name: no, piece: 2, lines: [{sew: left, gaps: [{from: 40 mm, to: 80 mm}]}]");
+    double first = box(of(all, "figure-main").get(0)).maxX();
+    for (Ink line : of(all, "figure-dimension")) {
+      assertTrue(box(line).minX() > first + 10);
+    }
+  }
+
+  @Test
+  void aUnitMadeOfItselfIsTold() {
+    assertEquals("figure-unit-within", found("unit: loop"));
+  }
 }

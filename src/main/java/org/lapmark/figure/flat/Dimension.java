@@ -188,6 +188,11 @@ record Dimension(
   private record Overall(Optional<Path> stitched, boolean wide, Beside beside, PrintedLength length)
       implements Measure {
     @Override
+    public String words() {
+      return length.text();
+    }
+
+    @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       Box box = stitched.map(line -> line.transformed(laid.map())).orElse(laid.outline()).bounds();
       double x = beside == Beside.RIGHT ? box.maxX() : box.minX();
@@ -201,6 +206,11 @@ record Dimension(
   /** From one point to another. */
   private record Span(Point a, Point b, Beside beside, PrintedLength length) implements Measure {
     @Override
+    public String words() {
+      return length.text();
+    }
+
+    @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       ink.dimension(length, beside, laid.map().apply(a), laid.map().apply(b), shape);
     }
@@ -212,6 +222,11 @@ record Dimension(
   /** How far inside the raw edge, at the end of the edge nearer to where it stands. */
   private record Depth(DepthAt first, DepthAt last, Beside beside, PrintedLength length)
       implements Measure {
+    @Override
+    public String words() {
+      return length.text();
+    }
+
     @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       DepthAt best = first;

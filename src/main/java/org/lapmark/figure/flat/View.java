@@ -178,7 +178,7 @@ record View(
       } else {
         keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
       }
-      Poses.exclude(keys, List.of(CROPPED, CUT_AWAY));
+      Poses.exclude(keys, List.of(CUT_AWAY));
       if (keys.has(CROPPED)) {
         keys.need(EDGE);
       }
@@ -486,12 +486,12 @@ record View(
     }
     return isZip()
         ? PieceNames.zip(side, staging)
-        : PieceNames.of(subject.piece(), subject.material(), side, staging);
+        : PieceNames.of(subject.piece(), subject.material(), subject.body().seen(side), staging);
   }
 
   private static List<Path> covers(Subject subject, List<Overlay> overlays) {
     List<Path> covers = new ArrayList<>();
-    overlays.forEach(overlay -> overlay.cover().ifPresent(covers::add));
+    overlays.forEach(overlay -> covers.addAll(overlay.covers()));
     subject.body().flaps().forEach(flap -> covers.add(flap.shape()));
     return covers;
   }

@@ -280,7 +280,7 @@ public final class Canvas {
     Point out = beside.outward();
     double width = width(words);
     for (int row = 0; ; row++) {
-      double offset = FIRST + row * NEXT;
+      double offset = dimensionAt(row);
       double at =
           switch (beside) {
             case ABOVE -> shape.minY() - offset;
@@ -322,6 +322,11 @@ public final class Canvas {
       grow(box);
       return;
     }
+  }
+
+  /** How far from a shape the line of a dimension stands, counted from 0 for the nearest. */
+  public static double dimensionAt(int row) {
+    return FIRST + row * NEXT;
   }
 
   /**

@@ -113,10 +113,13 @@ public record Stitching(
     }
     ink.onDark(laid, dark, strokes, kind.role(false));
     List<Path> signs = new ArrayList<>();
-    for (Path run : drawn) {
+    for (int i = 0; i < drawn.size(); i++) {
+      Path run = drawn.get(i);
       if (!run.isClosed() && ends == Ends.BACKSTITCHED) {
-        signs.add(Strokes.doubled(run, false, BACK, hand * APART));
-        signs.add(Strokes.doubled(run, true, BACK, hand * APART));
+        // Of close rows the first has its sign outside, where the next one isn't.
+        double aside = hand * (isClose(drawn, i) ? -APART : APART);
+        signs.add(Strokes.doubled(run, false, BACK, aside));
+        signs.add(Strokes.doubled(run, true, BACK, aside));
       }
       if (!run.isClosed() && ends == Ends.KNOTTED) {
         signs.add(Path.circle(run.start(), KNOT));
@@ -138,6 +141,13 @@ public record Stitching(
     for (Named gap : gaps) {
       ink.canvas().wish(gap.words, List.of(laid.map().apply(gap.place)), null);
     }
+  }
+
+  /** Whether another row runs so near that its sign would lie between the two. */
+  private static boolean isClose(List<Path> rows, int index) {
+    Point start = rows.get(index).start();
+    return rows.subList(index + 1, rows.size()).stream()
+        .anyMatch(row -> row.distance(start) < 3 * APART);
   }
 
   private static List<Point> rim(PlacedBody laid, List<Path> drawn) {

@@ -1,6 +1,7 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
+import org.lapmark.figure.ink.Side;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -65,7 +66,12 @@ public record JoinedBody(Body base, Path outline) implements Body {
   }
 
   @Override
-  public void drawFolded(PlacedBody laid, FlatInk ink) {
-    base.drawFolded(laid.as(base), ink);
+  public void drawFolded(PlacedBody laid, Marks marks, FlatInk ink) {
+    base.drawFolded(laid.as(base), marks, ink);
+  }
+
+  @Override
+  public Side seen(Side up) {
+    return base.seen(up);
   }
 }

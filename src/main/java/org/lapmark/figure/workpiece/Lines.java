@@ -19,6 +19,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.buffer.OffsetCurve;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Lines beside a panel's edges, and parts of outlines, in the panel's own coordinates. */
@@ -30,6 +33,9 @@ public final class Lines {
 
   /** So far apart shapes may lie that are sewn together, in millimetres. */
   private static final double SEAM = 0.05;
+
+  /** A line round less than this, in square millimetres, is straight. */
+  private static final double LEAST_BENT = 1;
 
   private Lines() {}
 
@@ -224,11 +230,7 @@ public final class Lines {
     GeometryFactory geometries = new GeometryFactory();
     List<Geometry> polygons = new ArrayList<>();
     for (Path shape : shapes) {
-      Coordinate[] ring =
-          shape.flattened(FLATNESS).stream()
-              .map(point -> new Coordinate(point.x(), point.y()))
-              .toArray(Coordinate[]::new);
-      Geometry polygon = geometries.createPolygon(ring);
+      Geometry polygon = polygon(shape, geometries);
       polygons.add(closed > 0 ? polygon.buffer(closed, 2) : polygon);
     }
     Geometry union = OverlayNGRobust.union(polygons);
@@ -259,6 +261,66 @@ public final class Lines {
     all.add(first);
     all.addAll(others);
     return round(all, SEAM);
+  }
+
+  /** On which hand of a line that is drawn by itself its inside lies: 1 for its right. */
+  public static int handOf(Path line) {
+    List<Point> points = new ArrayList<>(line.flattened(FLATNESS));
+    points.add(points.get(0));
+    double area = 0;
+    for (int i = 1; i < points.size(); i++) {
+      area += points.get(i - 1).cross(points.get(i)) / 2;
+    }
+    return area < -LEAST_BENT ? -1 : 1;
+  }
+
+  /** A line beside one that is drawn by itself: inside a bent one, right of a straight one. */
+  public static Optional<Path> insideOf(Path line, double by) {
+    Coordinate[] points =
+        line.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new);
+    GeometryFactory geometries = new GeometryFactory();
+    int hand = handOf(line);
+    Geometry found =
+        line.isClosed()
+            ? geometries.createPolygon(points).buffer(-by, 8, BufferParameters.CAP_FLAT)
+            : OffsetCurve.getCurve(
+                geometries.createLineString(points), by * hand, 8, BufferParameters.JOIN_MITRE, 5);
+    Coordinate[] at =
+        found instanceof Polygon polygon
+            ? polygon.getExteriorRing().getCoordinates()
+            : found.getCoordinates();
+    if (found.getNumGeometries() != 1 || at.length < 2) {
+      return Optional.empty();
+    }
+    List<Point> row = new ArrayList<>();
+    for (Coordinate one : at) {
+      row.add(new Point(one.x, one.y));
+    }
+    Path path = Path.polyline(row);
+    boolean back =
+        line.isClosed()
+            ? path.signedArea() > 0 != line.signedArea() > 0
+            : path.start().distance(line.start()) > path.end().distance(line.start());
+    return Optional.of(back ? path.reversed() : path);
+  }
+
+  /** How much of a shape is open to view under others, in square millimetres. */
+  static double open(Path shape, List<Path> covers) {
+    GeometryFactory geometries = new GeometryFactory();
+    Geometry left = polygon(shape, geometries);
+    for (Path cover : covers) {
+      left = OverlayNGRobust.overlay(left, polygon(cover, geometries), OverlayNG.DIFFERENCE);
+    }
+    return left.getArea();
+  }
+
+  static Geometry polygon(Path shape, GeometryFactory geometries) {
+    return geometries.createPolygon(
+        shape.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new));
   }
 
   /** The direction from an edge's chord into the panel, which lies on its right hand. */

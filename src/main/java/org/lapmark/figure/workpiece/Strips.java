@@ -19,8 +19,6 @@ import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
  * @param rims the closed lines round all of it, and round its holes
  */
 public record Strips(List<Path> fills, List<Path> rims) {
-  private static final double FLATNESS = 0.01;
-
   /** What is smaller, in square millimetres, is no strip. */
   private static final double LEAST = 0.01;
 
@@ -32,9 +30,9 @@ public record Strips(List<Path> fills, List<Path> rims) {
 
   static Strips between(Path outer, List<Path> inner) {
     GeometryFactory geometries = new GeometryFactory();
-    Geometry left = polygon(outer, geometries);
+    Geometry left = Lines.polygon(outer, geometries);
     for (Path hole : inner) {
-      left = OverlayNGRobust.overlay(left, polygon(hole, geometries), OverlayNG.DIFFERENCE);
+      left = OverlayNGRobust.overlay(left, Lines.polygon(hole, geometries), OverlayNG.DIFFERENCE);
     }
     List<Path> fills = new ArrayList<>();
     List<Path> rims = new ArrayList<>();
@@ -51,13 +49,6 @@ public record Strips(List<Path> fills, List<Path> rims) {
       }
     }
     return new Strips(fills, rims);
-  }
-
-  private static Geometry polygon(Path path, GeometryFactory geometries) {
-    return geometries.createPolygon(
-        path.flattened(FLATNESS).stream()
-            .map(point -> new Coordinate(point.x(), point.y()))
-            .toArray(Coordinate[]::new));
   }
 
   private static List<Point> points(LinearRing ring) {
