@@ -478,4 +478,22 @@ class LaidTest {
   void aUnitMadeOfItselfIsTold() {
     assertEquals("figure-unit-within", found("unit: loop"));
   }
+
+  /** From 175 mm of the top to 15 mm of the right edge: 30 mm, round a corner. */
+  @Test
+  void theDimensionOfAGapRoundACornerIsTrue() {
+    List<Ink> all = drawn("piece: 2, lines: [{sew: corner, gaps: [{from: 175 mm, to: 205 mm}]}]");
+    Box piece = box(of(all, "figure-main").get(0));
+    Box line = box(of(all, "figure-dimension").get(0));
+    // 12 mm of allowance and 25 mm lie outside, and so far again the line stands off.
+    double off = Canvas.dimensionAt(0);
+    assertEquals(15 + 25 + off, line.width(), 1e-6);
+    assertEquals(15 + 25 + off, line.height(), 1e-6);
+    assertEquals(piece.maxX() + 13 + off, line.maxX(), 1e-6);
+    List<Ink> straight =
+        drawn("piece: 2, lines: [{sew: corner, gaps: [{from: 20 mm, to: 50 mm}]}]");
+    assertTrue(
+        of(straight, "figure-dimension").stream()
+            .anyMatch(ink -> Math.abs(box(ink).width() - 30) < 1e-6));
+  }
 }

@@ -287,6 +287,11 @@ public final class Lines {
             ? geometries.createPolygon(points).buffer(-by, 8, BufferParameters.CAP_FLAT)
             : OffsetCurve.getCurve(
                 geometries.createLineString(points), by * hand, 8, BufferParameters.JOIN_MITRE, 5);
+    return row(found, line);
+  }
+
+  /** What was found beside a line, running its way; nothing where that is in parts. */
+  private static Optional<Path> row(Geometry found, Path line) {
     Coordinate[] at =
         found instanceof Polygon polygon
             ? polygon.getExteriorRing().getCoordinates()
@@ -304,6 +309,18 @@ public final class Lines {
             ? path.signedArea() > 0 != line.signedArea() > 0
             : path.start().distance(line.start()) > path.end().distance(line.start());
     return Optional.of(back ? path.reversed() : path);
+  }
+
+  /** A line to the left of one, where outside is. */
+  public static Optional<Path> outsideOf(Path line, double by) {
+    Coordinate[] points =
+        line.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new);
+    return row(
+        OffsetCurve.getCurve(
+            new GeometryFactory().createLineString(points), -by, 8, BufferParameters.JOIN_MITRE, 5),
+        line);
   }
 
   /** How much of a shape is open to view under others, in square millimetres. */
