@@ -496,4 +496,21 @@ class LaidTest {
         of(straight, "figure-dimension").stream()
             .anyMatch(ink -> Math.abs(box(ink).width() - 30) < 1e-6));
   }
+
+  /** No line of a dimension runs through the words below a section. */
+  @Test
+  void theNoteOfASectionStandsBelowItsDimensions() {
+    String yaml =
+        """
+        section:
+          layers:
+          - {cloth: drill, up: right, line: [[0 mm, 0], [60 mm, 0]]}
+          dimensions: [{from: 20 mm, to: 40 mm, beside: below}]
+        """;
+    Canvas canvas = DemoFigures.drawn(DemoFigures.picture(yaml), pattern);
+    Box note = canvas.texts().get(canvas.texts().size() - 1);
+    assertTrue(canvas.texts().size() > 1);
+    assertTrue(
+        canvas.lines().stream().noneMatch(line -> Canvas.crosses(note, line.from(), line.to())));
+  }
 }

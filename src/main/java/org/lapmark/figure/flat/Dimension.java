@@ -188,7 +188,9 @@ record Dimension(
     double scale = Math.sqrt(Math.abs(laid.map().determinant()));
     Point seen = laid.map().applyVector(b.minus(a));
     double level = Math.abs(beside.isLevel() ? seen.x() : seen.y()) / scale;
-    return Math.abs(level - length) < Math.max(LEVEL, LEVEL_SHARE * length);
+    // Of a dimension whose ends lie on each other it is told that it stands on the wrong side.
+    return level * scale < FlatInk.SHORTEST_DIMENSION
+        || Math.abs(level - length) < Math.max(LEVEL, LEVEL_SHARE * length);
   }
 
   private Measure allowance(Staging staging, Subject on, PlacedBody laid) {

@@ -183,7 +183,10 @@ record View(
         keys.need(EDGE);
       }
     }
-    String named = keys.node(NAME) instanceof YamlNode.Text text ? text.text().text() : "";
+    String named = keys.node(NAME) instanceof YamlNode.Text text ? text.text().text() : " ";
+    if (named.isEmpty()) {
+      keys.report(Faults.of(keys.node(NAME).position(), FigureCode.FIGURE_NAME_EMPTY), NAME);
+    }
     View view =
         new View(
             keys.get(PIECE),
@@ -201,7 +204,7 @@ record View(
             Poses.read(keys),
             keys.all(TURNED),
             FigureForms.ordered(keys.all(SHOW), Shown.class),
-            List.of("yes", "no").contains(named) ? null : keys.get(NAME),
+            List.of("yes", "no", "").contains(named) ? null : keys.get(NAME),
             !named.equals("no"),
             keys.all(LINES),
             keys.all(TACKS),

@@ -20,6 +20,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_KEYS_TOGETHER,
   /** A key isn't looked at as another one is there. */
   FIGURE_KEY_IDLE,
+  /** A name without a letter. */
+  FIGURE_NAME_EMPTY,
   /** Something of another kind stands where text, a list or a map is needed. */
   FIGURE_VALUE_KIND,
   /** A word that isn't one of those that can stand there. */

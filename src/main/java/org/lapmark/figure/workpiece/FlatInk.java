@@ -19,7 +19,7 @@ import org.lapmark.geometry.Point;
  */
 public record FlatInk(Canvas canvas, double scale) {
   /** The least distance between the ends of a dimension, in millimetres of the figure. */
-  private static final double SHORTEST_DIMENSION = 0.1;
+  public static final double SHORTEST_DIMENSION = 0.1;
 
   /** What is shorter needs no break line, in millimetres of the figure. */
   private static final double SHORTEST_BREAK = 0.01;
