@@ -101,8 +101,11 @@ class FigureFaultsTest {
     }
     // Its case needs a pattern of its own: SeamRingTest has it.
     seen.add(FigureCode.FIGURE_AROUND_NAMELESS.id());
-    // The demo has no placement line: StitchingTest has it.
-    seen.add(FigureCode.FIGURE_BESIDE_MARK.id());
+    // Their cases need slides, trims of cloth, elastic and units: LaidTest has them.
+    seen.add(FigureCode.FIGURE_BACK_TO_UNPASSED.id());
+    seen.add(FigureCode.FIGURE_TRIM_OF_CLOTH.id());
+    seen.add(FigureCode.FIGURE_LENGTH_BESIDE.id());
+    seen.add(FigureCode.FIGURE_UNIT_WITHIN.id());
     // Their cases need hardware that the demo hasn’t: SymbolFaultsTest has them.
     seen.addAll(SymbolFaultsTest.codes());
     // Their cases need pieces that the demo hasn’t: PosesTest has them.

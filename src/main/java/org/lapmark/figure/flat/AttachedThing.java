@@ -23,6 +23,8 @@ import org.lapmark.geometry.Point;
 import org.lapmark.grade.fastening.Attached;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
+import org.lapmark.source.fastening.AttachmentSource;
+import org.lapmark.source.key.Key;
 
 /**
  * Something that is attached to the piece, at its place: hardware of a form as that form, all else
@@ -31,9 +33,11 @@ import org.lapmark.measure.print.TemplateText;
  * @param attachment its name
  * @param cropped how much of its length is drawn, or null for all
  * @param cloth its material, or null for that of the piece that is attached
- * @param side the side that faces the reader
+ * @param side the side that faces the reader; null for its right side where it lies above the
+ *     piece, and its wrong side where it lies behind
  * @param part what of hardware is shown, or null for what is shown first
  * @param through what a strip goes through
+ * @param lines stitching on a piece that is shown in its own shape
  * @param name what it is called in the picture, or null
  */
 record AttachedThing(
@@ -43,33 +47,46 @@ record AttachedThing(
     Side side,
     SourceText part,
     List<Through> through,
+    List<SewnLine> lines,
     TemplateText name)
     implements Thing {
   static AttachedThing read(Keys keys) {
-    keys.idle(
-        ATTACHMENT,
-        List.of(WIDTH, TURN, WRAPPED),
-        List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
-    keys.idle(ATTACHMENT, OF_PIECES, List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
-    keys.idle(ATTACHMENT, Place.KEYS, List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, NAME));
+    List<Key<?>> known = List.of(CROPPED, CLOTH, SIDE, PART, THROUGH, LINES, NAME);
+    keys.idle(ATTACHMENT, List.of(WIDTH, TURN, WRAPPED, TURNED, OWN_EDGE, JOINED), known);
+    keys.idle(ATTACHMENT, Place.KEYS, known);
     return keys.whole(
         new AttachedThing(
             keys.get(ATTACHMENT),
             keys.get(CROPPED),
             keys.get(CLOTH),
-            keys.or(SIDE, Side.RIGHT),
+            keys.get(SIDE),
             keys.get(PART),
             keys.all(THROUGH),
+            keys.all(LINES),
             keys.get(NAME)));
   }
 
   @Override
-  public boolean isBand() {
-    return false;
+  public Optional<Thing> turnedOver() {
+    return Optional.of(this);
   }
 
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
+    Overlay overlay = overlay(staging, on, laid);
+    return isBehind(on) ? new Overlay.Behind(overlay) : overlay;
+  }
+
+  /** Whether it lies on the side of the piece that faces away. */
+  private boolean isBehind(Subject on) {
+    return on.attached(attachment).wrongSide() != (on.side() == Side.WRONG);
+  }
+
+  private Side seen(Subject on) {
+    return side != null ? side : isBehind(on) ? Side.WRONG : Side.RIGHT;
+  }
+
+  private Overlay overlay(Staging staging, Subject on, PlacedBody laid) {
     Attached attached = on.attached(attachment);
     Optional<Hardware> hardware =
         attached.piece().isPresent()
@@ -79,6 +96,20 @@ record AttachedThing(
     if (hardware.isPresent()) {
       return symbol(hardware.get(), attached, words, on, laid);
     }
+    Optional<AttachmentSource> shaped =
+        through.isEmpty() ? AttachedPiece.shaped(staging, attached) : Optional.empty();
+    if (shaped.isPresent()) {
+      return new AttachedPiece(shaped.get(), attached, cropped, cloth, seen(on), lines)
+          .stage(staging, on, laid, attachment.position(), words);
+    }
+    if (!lines.isEmpty()) {
+      idle(
+          staging,
+          lines.get(0).place(),
+          "lines",
+          "attachment",
+          "cropped, cloth, side, through, name");
+    }
     return strip(attached, words, staging, on, laid);
   }
 
@@ -87,11 +118,15 @@ record AttachedThing(
     Staging staging = hardware.staging();
     idle(staging, cropped == null ? null : cropped.text().position(), "cropped");
     idle(staging, cloth == null ? null : cloth.position(), "cloth");
+    idle(staging, lines.isEmpty() ? null : lines.get(0).place(), "lines");
     idle(staging, through.isEmpty() ? null : through.get(0).hardware().position(), "through");
     Symbol symbol = hardware.symbol(part, given(hardware, attached));
     String said = hardware.said(symbol, part);
     Optional<SymbolOn.Strap> strap =
-        symbol.gate().flatMap(gate -> on.shown(attached.holder())).map(one -> one.strap(staging));
+        symbol
+            .gate()
+            .flatMap(gate -> on.shown(attached.holder()))
+            .map(one -> one.strap(staging, on));
     SymbolOn laidOn =
         new SymbolOn(
             symbol,
@@ -105,9 +140,12 @@ record AttachedThing(
   }
 
   private static void idle(Staging staging, Position place, String key) {
+    idle(staging, place, key, "form", "part, name");
+  }
+
+  private static void idle(Staging staging, Position place, String key, String with, String known) {
     if (place != null) {
-      staging.notice(
-          place, FigureCode.FIGURE_KEY_IDLE, "name", key, "with", "form", "known", "part, name");
+      staging.notice(place, FigureCode.FIGURE_KEY_IDLE, "name", key, "with", with, "known", known);
     }
   }
 
@@ -124,16 +162,21 @@ record AttachedThing(
   }
 
   /** What it is as the strap that holds something else, which is turned back round that. */
-  private SymbolOn.Strap strap(Staging staging) {
+  private SymbolOn.Strap strap(Staging staging, Subject on) {
     Attached own = staging.names().attached(attachment);
-    return new SymbolOn.Strap(own.width(), true, 0, texture(own, staging), side);
+    return new SymbolOn.Strap(own.width(), true, 0, texture(own, staging), seen(on));
   }
 
   private Optional<Texture> texture(Attached attached, Staging staging) {
-    return (cloth == null
-            ? staging.names().material(attached)
-            : Optional.of(staging.names().material(cloth)))
-        .map(staging.cloths()::texture);
+    if (cloth != null) {
+      return Optional.of(staging.cloths().texture(staging.names().material(cloth)));
+    }
+    // Webbing that is stated as hardware looks like webbing.
+    return staging
+        .names()
+        .material(attached)
+        .map(staging.cloths()::texture)
+        .or(() -> Hardware.texture(staging, attached.thing()));
   }
 
   private Overlay strip(
@@ -165,7 +208,7 @@ record AttachedThing(
             seen,
             seen < whole);
     on.checkSeen(laid, attachment.position(), strip.places(laid));
-    Strip shown = strip.shown(texture(attached, staging), side, words);
+    Strip shown = strip.shown(texture(attached, staging), seen(on), words);
     return Through.threaded(through, shown, whole, staging, on);
   }
 

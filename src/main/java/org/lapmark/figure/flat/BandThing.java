@@ -13,6 +13,7 @@ import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
+import org.lapmark.figure.workpiece.Strips;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -20,7 +21,7 @@ import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 
 /**
- * A band along the raw edge, as a binding lies: all round, or along some edges.
+ * A band along raw edges, all round or from end to end.
  *
  * @param edges the edges along which it lies
  * @param width its width
@@ -46,124 +47,72 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
   }
 
   @Override
-  public boolean isBand() {
-    return true;
-  }
-
-  @Override
   public Optional<Thing> turnedOver() {
     return Optional.of(this);
   }
 
   @Override
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
-    List<String> names = on.edges(edges);
-    double wide = staging.length(width, 0.1, 500);
-    double allowance = on.allowance(names.get(0));
-    List<Path> inner = on.beside(names, allowance - wide);
-    List<Path> outer = on.beside(names, allowance);
-    if (inner.size() != 1 || outer.size() != 1) {
-      throw Faults.of(
-          edges.position(),
-          FigureCode.FIGURE_LINE_IMPOSSIBLE,
-          "value",
-          Staging.hundredth(wide),
-          "edge",
-          edges.text(),
-          "size",
-          staging.size());
-    }
-    Texture texture = staging.cloths().texture(staging.names().material(cloth));
+    Strips strips = strips(staging, on);
+    Texture texture = texture(staging);
     String words = name == null ? "" : staging.attempt(() -> staging.text(name)).orElse("");
-    if (!inner.get(0).isClosed()) {
-      String said =
-          words.isEmpty()
-              ? staging
-                  .words()
-                  .word(
-                      "alt.band",
-                      "cloth",
-                      staging.cloths().nameAndSide(staging.names().material(cloth), side),
-                      "edge",
-                      staging.words().edge(edges.text()))
-              : words;
-      return Along.of(
-          outer.get(0), inner.get(0), on.deepest(), texture, side, on.turn(), words, said);
-    }
-    return new Round(
-        inner.get(0),
-        texture,
-        side,
-        staging.cloths().texture(on.material()),
-        on.side(),
-        on.turn(),
-        words);
+    String said = words.isEmpty() ? said(staging) : words;
+    Round round = new Round(strips, texture, side, on.turn(), words, said);
+    List<Point> places = new ArrayList<>();
+    strips
+        .rims()
+        .forEach(rim -> places.addAll(rim.transformed(laid.map()).flattened(FlatInk.FLATNESS)));
+    on.checkSeen(laid, edges.position(), places);
+    return round;
+  }
+
+  private String said(Staging staging) {
+    String named = staging.cloths().nameAndSide(staging.names().material(cloth), side);
+    return staging
+        .words()
+        .word("alt.band", "cloth", named, "edge", staging.words().edge(edges.text()));
+  }
+
+  private Texture texture(Staging staging) {
+    return staging.cloths().texture(staging.names().material(cloth));
+  }
+
+  /** Where it lies. */
+  private Strips strips(Staging staging, Subject on) {
+    double wide = staging.length(width, 0.1, 500);
+    return Lines.along(on.panel(), on.allowances(), on.edges(edges), wide)
+        .filter(strips -> !strips.fills().isEmpty())
+        .orElseThrow(
+            () ->
+                Faults.of(
+                    edges.position(),
+                    FigureCode.FIGURE_LINE_IMPOSSIBLE,
+                    "value",
+                    Staging.hundredth(wide),
+                    "edge",
+                    edges.text(),
+                    "size",
+                    staging.size()));
+  }
+
+  @Override
+  public List<Path> dark(Staging staging, Subject on) {
+    return texture(staging).isDark(side) ? strips(staging, on).fills() : List.of();
   }
 
   /**
-   * A band along some edges, which ends where the piece does.
+   * A band along raw edges: what lies between them and lines inside.
    *
-   * @param shape its outline, which may reach beyond the piece’s ends
-   * @param inner its inner edge
    * @param texture how its material is shown
    * @param side the side that faces the reader
-   * @param grain how far the grain is turned on paper, in degrees clockwise
-   */
-  private record Along(
-      Path shape, Path inner, Texture texture, Side side, double grain, String name, String said)
-      implements Overlay {
-    static Along of(
-        Path outer,
-        Path inner,
-        double beyond,
-        Texture texture,
-        Side side,
-        double grain,
-        String name,
-        String said) {
-      Path fold = Lines.extended(outer, beyond + 1);
-      Path edge = Lines.extended(inner, beyond + 1);
-      List<Point> points = new ArrayList<>(fold.flattened(FlatInk.FLATNESS));
-      points.addAll(edge.reversed().flattened(FlatInk.FLATNESS));
-      points.add(points.get(0));
-      return new Along(Path.polyline(points), edge, texture, side, grain, name, said);
-    }
-
-    @Override
-    public Optional<Path> cover() {
-      return Optional.of(shape);
-    }
-
-    @Override
-    public Path draw(PlacedBody laid, FlatInk ink) {
-      Path band = shape.transformed(laid.map());
-      ink.canvas().clothWithin(laid.outline(), band, texture, side, grain + ink.turn());
-      ink.within(laid.outline(), List.of(inner.transformed(laid.map())), "figure-outline");
-      return band;
-    }
-  }
-
-  /**
-   * A band round a piece: what lies between the outline and its parallel.
-   *
-   * @param inner its inner edge
-   * @param texture how its material is shown
-   * @param side the side that faces the reader
-   * @param within how the piece's material is shown
-   * @param face the side of the piece that faces the reader
    * @param grain how far the grain is turned on paper, in degrees clockwise
    */
   private record Round(
-      Path inner, Texture texture, Side side, Texture within, Side face, double grain, String name)
+      Strips strips, Texture texture, Side side, double grain, String name, String said)
       implements Overlay {
     @Override
     public boolean isGround() {
       return true;
-    }
-
-    @Override
-    public String said() {
-      return name;
     }
 
     @Override
@@ -173,23 +122,20 @@ record BandThing(SourceText edges, Formula width, SourceText cloth, Side side, T
 
     @Override
     public Path draw(PlacedBody laid, FlatInk ink) {
-      Path hole = inner.transformed(laid.map());
-      Path outline = laid.outline();
-      ink.canvas().cloth(outline, texture, side, grain + ink.turn());
-      ink.canvas().cloth(hole, within, face, grain + ink.turn());
-      ink.canvas().line(outline, "figure-outline");
-      ink.canvas().line(hole, "figure-outline");
-      Point start = outline.start();
-      double at = hole.nearestLength(start);
-      Path turned =
-          at < 1e-6
-              ? hole
-              : hole.part(at, hole.length())
-                  .then(at > hole.length() - 1e-6 ? hole : hole.part(0, at));
-      return outline
-          .then(Path.polyline(List.of(start, turned.start())))
-          .then(turned.reversed())
-          .then(Path.polyline(List.of(turned.start(), start)));
+      Path first = null;
+      for (Path fill : strips.fills()) {
+        Path seen = laid.seen(fill.transformed(laid.map()));
+        if (seen != null) {
+          ink.canvas().cloth(seen, texture, side, grain + ink.turn());
+          first = first == null ? seen : first;
+        }
+      }
+      ink.within(
+          laid.outline(),
+          strips.rims().stream().map(rim -> rim.transformed(laid.map())).toList(),
+          "figure-outline");
+      ink.outline(laid.outline(), laid.cuts());
+      return first == null ? laid.outline() : first;
     }
   }
 }

@@ -124,7 +124,7 @@ record Clips(
     }
     List<Point> ends = snips.stream().map(snip -> laid.map().apply(snip.end)).toList();
     on.checkSeen(laid, edge.position(), ends);
-    return Optional.of(new Snips(snips, on.banded(), now));
+    return Optional.of(new Snips(snips, on.dark(), now));
   }
 
   private static boolean bends(Path edge, double at) {
@@ -140,10 +140,10 @@ record Clips(
   /**
    * Cuts as they are drawn.
    *
-   * @param haloed whether they stand out from what lies round the rim
+   * @param dark where what lies on it is so dark that they are drawn white
    * @param now whether this step makes them
    */
-  private record Snips(List<Snip> snips, boolean haloed, boolean now) implements Detail {
+  private record Snips(List<Snip> snips, List<Path> dark, boolean now) implements Detail {
     @Override
     public void draw(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
       List<Point> polygon = laid.polygon();
@@ -154,10 +154,8 @@ record Clips(
           cuts.add(Path.polyline(List.of(laid.map().apply(snip.raw), end)));
         }
       }
-      if (haloed) {
-        ink.canvas().within(laid.outline(), cuts, "figure-line-halo");
-      }
       ink.canvas().lines(cuts, now ? "figure-edge-now" : "figure-edge");
+      ink.onDark(laid, dark, cuts, "figure-edge");
     }
 
     @Override

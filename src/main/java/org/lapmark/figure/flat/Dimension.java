@@ -1,9 +1,11 @@
 package org.lapmark.figure.flat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.lapmark.figure.ink.Beside;
+import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.read.Entries;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
@@ -12,6 +14,7 @@ import org.lapmark.figure.read.Keys;
 import org.lapmark.figure.scene.PrintedLength;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.workpiece.FlatInk;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.Measure;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.Position;
@@ -62,6 +65,16 @@ record Dimension(
 
   /** Stated in a list. */
   static final Form<Entries<Dimension>> LIST = FigureForms.list(TABLE, Dimension::read);
+
+  /** What differs by less, in millimetres of cloth or as a share, is as long as it looks. */
+  private static final double LEVEL = 0.3;
+
+  private static final double LEVEL_SHARE = 0.01;
+
+  /** Between a piece and the lines that lead to a dimension, and half a stroke at its end. */
+  private static final double WITNESS = 0.8;
+
+  private static final double TICK = 0.9;
 
   /** What is measured. */
   enum Measured {
@@ -139,7 +152,10 @@ record Dimension(
     Point b = line.atLength(last).plus(outward);
     on.checkSeen(laid, edge.position(), List.of(laid.map().apply(a)));
     on.checkSeen(laid, edge.position(), List.of(laid.map().apply(b)));
-    return new Span(a, b, beside, staging.dimension(place, Math.abs(last - first)));
+    PrintedLength told = staging.dimension(place, Math.abs(last - first));
+    return isLevel(laid, a, b, beside, Math.abs(last - first))
+        ? new Span(a, b, beside, told)
+        : new Along(line.part(first, last), allowance, beside, told);
   }
 
   /** The length of a stretch of a line, on whichever side of the picture it lies. */
@@ -161,7 +177,20 @@ record Dimension(
         Math.abs(outward.x()) > Math.abs(outward.y())
             ? outward.x() > 0 ? Beside.RIGHT : Beside.LEFT
             : outward.y() > 0 ? Beside.BELOW : Beside.ABOVE;
-    return new Span(a, b, beside, staging.dimension(place, stretch.length()));
+    PrintedLength told = staging.dimension(place, stretch.length());
+    return isLevel(laid, a, b, beside, stretch.length())
+        ? new Span(a, b, beside, told)
+        : new Along(line.part(stretch.from(), stretch.to()), allowance, beside, told);
+  }
+
+  /** Whether a distance is as long as it looks from where its dimension stands. */
+  private static boolean isLevel(PlacedBody laid, Point a, Point b, Beside beside, double length) {
+    double scale = Math.sqrt(Math.abs(laid.map().determinant()));
+    Point seen = laid.map().applyVector(b.minus(a));
+    double level = Math.abs(beside.isLevel() ? seen.x() : seen.y()) / scale;
+    // Of a dimension whose ends lie on each other it is told that it stands on the wrong side.
+    return level * scale < FlatInk.SHORTEST_DIMENSION
+        || Math.abs(level - length) < Math.max(LEVEL, LEVEL_SHARE * length);
   }
 
   private Measure allowance(Staging staging, Subject on, PlacedBody laid) {
@@ -188,6 +217,11 @@ record Dimension(
   private record Overall(Optional<Path> stitched, boolean wide, Beside beside, PrintedLength length)
       implements Measure {
     @Override
+    public String words() {
+      return length.text();
+    }
+
+    @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       Box box = stitched.map(line -> line.transformed(laid.map())).orElse(laid.outline()).bounds();
       double x = beside == Beside.RIGHT ? box.maxX() : box.minX();
@@ -201,8 +235,47 @@ record Dimension(
   /** From one point to another. */
   private record Span(Point a, Point b, Beside beside, PrintedLength length) implements Measure {
     @Override
+    public String words() {
+      return length.text();
+    }
+
+    @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       ink.dimension(length, beside, laid.map().apply(a), laid.map().apply(b), shape);
+    }
+  }
+
+  /** Along a line that isn't level, round its corners: the dimension follows it. */
+  private record Along(Path line, double allowance, Beside beside, PrintedLength length)
+      implements Measure {
+    @Override
+    public String words() {
+      return length.text();
+    }
+
+    @Override
+    public void draw(PlacedBody laid, Box shape, FlatInk ink) {
+      double away = allowance + Canvas.dimensionAt(0) / ink.scale();
+      Path drawn = Lines.outsideOf(line, away).orElse(line).transformed(laid.map());
+      ink.canvas().line(drawn, "figure-dimension");
+      end(line.start(), line.tangentAtLength(0), drawn.start(), laid, ink);
+      end(line.end(), line.tangentAtLength(line.length()), drawn.end(), laid, ink);
+      List<Point> anchors = new ArrayList<>();
+      for (int tenth : new int[] {5, 4, 6, 3, 7, 2, 8}) {
+        anchors.add(drawn.atLength(drawn.length() * tenth / 10));
+      }
+      ink.canvas().wish(length.text(), anchors, null);
+    }
+
+    private void end(Point on, Point along, Point end, PlacedBody laid, FlatInk ink) {
+      Point raw = laid.map().apply(on.minus(along.quarterTurn().times(allowance)));
+      Point out = end.minus(raw).unit();
+      ink.canvas()
+          .line(
+              Path.polyline(List.of(raw.plus(out.times(WITNESS)), end.plus(out))),
+              "figure-dimension");
+      Point stroke = out.plus(out.quarterTurn()).unit().times(TICK);
+      ink.canvas().line(Path.polyline(List.of(end.minus(stroke), end.plus(stroke))), "figure-tick");
     }
   }
 
@@ -212,6 +285,11 @@ record Dimension(
   /** How far inside the raw edge, at the end of the edge nearer to where it stands. */
   private record Depth(DepthAt first, DepthAt last, Beside beside, PrintedLength length)
       implements Measure {
+    @Override
+    public String words() {
+      return length.text();
+    }
+
     @Override
     public void draw(PlacedBody laid, Box shape, FlatInk ink) {
       DepthAt best = first;

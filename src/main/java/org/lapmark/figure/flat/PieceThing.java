@@ -37,7 +37,7 @@ import org.lapmark.source.key.Key;
  * @param joined the edge of the other to which it is sewn so that it reaches beyond it, or null
  * @param place where the middle of that edge or of its top lies; null where it lies in its own
  *     coordinates
- * @param turn by how many degrees clockwise it is turned, 0 for its top to the edge
+ * @param turn by how many degrees clockwise it is turned about its place, 0 for its top to the edge
  * @param name its name, or null for the computed one
  */
 record PieceThing(
@@ -99,11 +99,6 @@ record PieceThing(
             place,
             keys.or(TURN, 0.0),
             keys.get(NAME)));
-  }
-
-  @Override
-  public boolean isBand() {
-    return false;
   }
 
   @Override
@@ -232,13 +227,10 @@ record PieceThing(
       Point in = Affine.rotation(turn).applyVector(spot.inward());
       return level(own, mirror, spot.point(), in, own.allowance(own.edges(ownEdge).get(0)));
     }
-    Affine facing = Affine.rotation(turn).after(mirror);
-    Point in = spot.inward();
-    Affine inward = new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0);
-    Box box = own.body().outline().transformed(facing).bounds();
+    Point in = Affine.rotation(turn).applyVector(spot.inward());
+    Box box = own.body().outline().transformed(mirror).bounds();
     Point top = new Point(box.centre().x(), box.minY());
-    Point at = spot.point().minus(inward.apply(top));
-    return Affine.translation(at.x(), at.y()).after(inward.after(facing));
+    return laid(spot.point(), in, top).after(mirror);
   }
 
   /** Derived panels keep their place; others of their own are centred. */
@@ -250,6 +242,13 @@ record PieceThing(
     }
     Point by = host.centre().minus(box.centre());
     return Affine.translation(by.x(), by.y());
+  }
+
+  /** With a point of it at a place, its y axis along a direction of length 1. */
+  static Affine laid(Point place, Point in, Point own) {
+    Affine inward = new Affine(in.y(), -in.x(), in.x(), in.y(), 0, 0);
+    Point at = place.minus(inward.apply(own));
+    return Affine.translation(at.x(), at.y()).after(inward);
   }
 
   /** With the middle of its own edge, so far outside its stitching line, at a place. */

@@ -8,6 +8,7 @@ import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.stage.Staging;
 import org.lapmark.figure.stitching.StitchKind;
 import org.lapmark.figure.stitching.Stitching;
+import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
@@ -71,13 +72,32 @@ final class Rows {
   /** On a placement line. */
   static SewnLine.Row alongMark(
       SewnLine line, Staging staging, SourceText stated, Path mark, double further) {
-    if (line.distance() != null || further > 0) {
-      Position place = line.distance() == null ? line.place() : line.distance().text().position();
-      throw Faults.of(place, FigureCode.FIGURE_BESIDE_MARK, "name", stated.text());
-    }
+    double distance = line.distance() == null ? 0 : staging.length(line.distance(), 0, 500);
+    double inside = distance + further;
+    Path row = inside > 0 ? beside(line, staging, stated, mark, inside) : mark;
     String name = stated.text().replace('_', ' ');
     return new SewnLine.Row(
-        Optional.of(mark), List.of(mark), 0, said(line, ".mark", name, staging.printed(0)));
+        Optional.of(mark),
+        List.of(row),
+        inside > 0 ? inside * Lines.handOf(mark) : 0,
+        said(line, ".mark", name, staging.printed(distance)));
+  }
+
+  private static Path beside(
+      SewnLine line, Staging staging, SourceText stated, Path mark, double inside) {
+    Position place = line.distance() == null ? line.place() : line.distance().text().position();
+    return Lines.insideOf(mark, inside)
+        .orElseThrow(
+            () ->
+                Faults.of(
+                    place,
+                    FigureCode.FIGURE_LINE_IMPOSSIBLE,
+                    "value",
+                    Staging.hundredth(inside),
+                    "edge",
+                    stated.text(),
+                    "size",
+                    staging.size()));
   }
 
   private static Stitching.Said said(SewnLine line, String where, String edge, String distance) {

@@ -180,7 +180,7 @@ record SewnLine(
     }
     Optional<String> words = Optional.ofNullable(text).map(staging::text);
     Stitching stitching =
-        new Stitching(kind.get(), runs, ends, direction, now, on.banded(), words, named, said);
+        new Stitching(kind.get(), runs, ends, direction, now, on.dark(), words, named, said);
     // Where layers are cut away, what is sewn through them is drawn all the same.
     on.checkSeen(laid.uncut(), lines.get(0).position(), stitching.points(laid.uncut()));
     if (text != null && stitching.anchors(laid).isEmpty() && !laid.cuts().isEmpty()) {

@@ -89,7 +89,7 @@ record Strip(
 
   @Override
   public Optional<Path> cover() {
-    return Optional.empty();
+    return Optional.of(outline());
   }
 
   Path outline() {

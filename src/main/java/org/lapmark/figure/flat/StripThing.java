@@ -81,11 +81,6 @@ record StripThing(
             keys.get(NAME)));
   }
 
-  @Override
-  public boolean isBand() {
-    return false;
-  }
-
   /** What comes round an edge is seen from both sides. */
   @Override
   public Optional<Thing> turnedOver() {

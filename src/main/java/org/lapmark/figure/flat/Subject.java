@@ -31,7 +31,7 @@ import org.lapmark.panel.Panel;
  * @param turned the names of edges turned in
  * @param side the side that faces the reader
  * @param turn by how many degrees clockwise it is turned
- * @param banded whether something lies round its rim, on which lines are drawn
+ * @param dark where something lies on it that is so dark that lines are drawn white there
  * @param things what lies on it
  * @param within the units within which it lies, one inside another
  * @param body what is drawn
@@ -45,24 +45,18 @@ record Subject(
     List<String> turned,
     Side side,
     int turn,
-    boolean banded,
+    List<Path> dark,
     List<Thing> things,
     List<String> within,
     Body body) {
   Subject with(Body other) {
     return new Subject(
-        names,
-        piece,
-        panel,
-        material,
-        allowances,
-        turned,
-        side,
-        turn,
-        banded,
-        things,
-        within,
-        other);
+        names, piece, panel, material, allowances, turned, side, turn, dark, things, within, other);
+  }
+
+  Subject withDark(List<Path> where) {
+    return new Subject(
+        names, piece, panel, material, allowances, turned, side, turn, where, things, within, body);
   }
 
   boolean isZip() {

@@ -63,7 +63,7 @@ final class Subjects {
         List.of(),
         view.side(),
         view.turn(),
-        false,
+        List.of(),
         List.of(),
         List.of(),
         tape);
@@ -110,7 +110,7 @@ final class Subjects {
       Lines.Cropped cropped = Lines.crop(whole, on, inward);
       outline = cropped.path();
       if (cropped.from() != null) {
-        cut = Optional.of(new Cut("cropped", cropped.from(), cropped.to(), inward));
+        cut = Optional.of(new Cut(Cut.CROPPED, cropped.from(), cropped.to(), inward));
       }
     }
     Cloth cloth =
@@ -132,11 +132,15 @@ final class Subjects {
             turned,
             view.side(),
             view.turn(),
-            view.hasBand(),
+            List.of(),
             view.allThings(),
             within,
             view.poses().folded(staging, panel, cloth));
-    Subject joined = flat.with(joined(flat, line, staging));
+    List<Path> dark = new ArrayList<>();
+    for (Thing thing : view.allThings()) {
+      staging.attempt(() -> thing.dark(staging, flat)).ifPresent(dark::addAll);
+    }
+    Subject joined = flat.withDark(dark).with(joined(flat, line, staging));
     return joined.with(view.poses().rolled(staging, panel, joined.body()));
   }
 

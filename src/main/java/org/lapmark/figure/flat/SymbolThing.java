@@ -17,6 +17,7 @@ import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.figure.workpiece.SymbolOn;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
@@ -45,6 +46,8 @@ record SymbolThing(
   /** The longest that hardware is drawn, in millimetres. */
   private static final double LONGEST = 10_000;
 
+  private static final int STEPS = 50;
+
   static SymbolThing read(Keys keys) {
     boolean cut = keys.has(BUTTONHOLE);
     Key<?> what = cut ? BUTTONHOLE : HARDWARE;
@@ -68,11 +71,6 @@ record SymbolThing(
             Place.read(keys),
             keys.or(TURN, 0.0),
             keys.get(NAME)));
-  }
-
-  @Override
-  public boolean isBand() {
-    return false;
   }
 
   @Override
@@ -102,7 +100,35 @@ record SymbolThing(
         new SymbolOn(
             symbol, Laying.Rigid.at(spot.point(), way), Optional.empty(), words(staging), said);
     on.checkSeen(laid, place.position(), laidOn.places(laid));
+    if (symbol.isByLength() && length != null) {
+      checkOn(staging, on, symbol, spot.point(), way);
+    }
     return laidOn;
+  }
+
+  /** What lies beside the piece for the most part isn't what its author meant. */
+  private void checkOn(Staging staging, Subject on, Symbol symbol, Point from, Point way) {
+    double whole = symbol.size().height();
+    Path outline = on.body().whole();
+    int beside = 0;
+    for (int i = 0; i < STEPS; i++) {
+      if (!outline.encloses(from.plus(way.times(whole * (i + 0.5) / STEPS)))) {
+        beside++;
+      }
+    }
+    if (2 * beside > STEPS) {
+      staging.notice(
+          length.text().position(),
+          FigureCode.FIGURE_LENGTH_BESIDE,
+          "name",
+          hardware.text(),
+          "value",
+          Staging.hundredth(whole),
+          "beside",
+          Staging.hundredth(whole * beside / STEPS),
+          "size",
+          staging.size());
+    }
   }
 
   private String words(Staging staging) {

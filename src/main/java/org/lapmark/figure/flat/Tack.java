@@ -106,7 +106,7 @@ record Tack(
     String size =
         box == null ? staging.printed(wide) : staging.printed(wide) + " × " + staging.printed(high);
     return new Sewn(
-        box == null ? corners.subList(0, 2) : corners, cross, now, on.banded(), words, size);
+        box == null ? corners.subList(0, 2) : corners, cross, now, on.dark(), words, size);
   }
 
   private static Point turned(Point across, Point down, double radians) {
@@ -117,13 +117,14 @@ record Tack(
    * As it is drawn.
    *
    * @param corners of a box; the two ends of a bar
+   * @param dark where what lies on the piece is so dark that they are drawn white
    * @param size as printed
    */
   private record Sewn(
       List<Point> corners,
       boolean cross,
       boolean now,
-      boolean haloed,
+      List<Path> dark,
       Optional<String> words,
       String size)
       implements Detail {
@@ -146,11 +147,9 @@ record Tack(
           lines.add(Path.polyline(List.of(on.get(1), on.get(3))));
         }
       }
-      if (haloed) {
-        ink.canvas().within(laid.outline(), lines, "figure-line-halo");
-      }
       String role = isBar() ? "figure-bar-tack" : "figure-sew";
       ink.within(laid.whole(), lines, now ? role + "-now" : role);
+      ink.onDark(laid, dark, lines, role);
       words.ifPresent(text -> ink.canvas().wish(text, List.of(on.get(1), on.get(0)), null));
     }
 

@@ -11,6 +11,7 @@ import org.lapmark.figure.symbol.Symbols;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Path;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.print.TemplateText;
 import org.lapmark.source.key.Choice;
@@ -125,8 +126,10 @@ sealed interface Thing
     return kind.equals(BAND.name()) ? BandThing.read(keys) : StripThing.read(keys);
   }
 
-  /** Whether it lies round the rim. */
-  boolean isBand();
+  /** Where it is so dark that lines on it are drawn white. */
+  default List<Path> dark(Staging staging, Subject on) {
+    return List.of();
+  }
 
   /** What is seen of it when the piece is turned over; nothing if it lies on the other side. */
   default Optional<Thing> turnedOver() {

@@ -30,9 +30,10 @@ import org.lapmark.source.yaml.YamlNode;
  * @param part what of it is shown, or null for what is shown first
  * @param at how far from the strap's beginning its bar lies, or null where the strap turns back
  *     round it at its end
+ * @param backTo the slide round whose middle bar the end is sewn, or null
  * @param back how far the strap's end comes back over itself, or null where it comes back beneath
  */
-record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
+record Through(SourceText hardware, SourceText part, Formula at, SourceText backTo, Formula back) {
   /** So much more, in millimetres, still passes. */
   private static final double ROOM = 0.5;
 
@@ -40,7 +41,8 @@ record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
   private static final Key<SourceText> PART = Thing.PART;
   private static final Key<Formula> AT = Key.of("at", FigureForms.LENGTH);
   private static final Key<Formula> BACK = Key.of("back", FigureForms.LENGTH);
-  private static final Table TABLE = Table.of("through", HARDWARE, PART, AT, BACK);
+  private static final Key<SourceText> BACK_TO = Key.of("back_to", FigureForms.NAME);
+  private static final Table TABLE = Table.of("through", HARDWARE, PART, AT, BACK, BACK_TO);
   private static final Form<Through> MAP = FigureForms.map(TABLE, Through::read);
 
   /** Some of them: each an id, or a map. */
@@ -54,14 +56,21 @@ record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
                   node instanceof YamlNode.Entries
                       ? MAP.reader().read(reading, node, what)
                       : new Through(
-                          FigureForms.NAME.reader().read(reading, node, what), null, null, null)));
+                          FigureForms.NAME.reader().read(reading, node, what),
+                          null,
+                          null,
+                          null,
+                          null)));
 
   private static Through read(Keys keys) {
     if (keys.has(AT)) {
-      keys.idle(AT, List.of(BACK), List.of(HARDWARE, PART));
+      keys.idle(AT, List.of(BACK, BACK_TO), List.of(HARDWARE, PART));
+    } else if (keys.has(BACK) && keys.has(BACK_TO)) {
+      keys.together(BACK, BACK_TO);
     }
     return keys.whole(
-        new Through(keys.get(HARDWARE), keys.get(PART), keys.get(AT), keys.get(BACK)));
+        new Through(
+            keys.get(HARDWARE), keys.get(PART), keys.get(AT), keys.get(BACK_TO), keys.get(BACK)));
   }
 
   /** A strip with all that it goes through. */
@@ -69,19 +78,23 @@ record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
       List<Through> through, Strip strip, double whole, Staging staging, Subject on) {
     List<SymbolOn> symbols = new ArrayList<>();
     List<String> said = new ArrayList<>();
+    int turned = 0;
     for (Through one : through) {
-      staging
-          .attempt(() -> one.stage(strip, whole, staging, on))
-          .ifPresent(
-              symbol -> {
-                symbols.add(symbol);
-                said.add(symbol.said());
-              });
+      Optional<SymbolOn> symbol =
+          staging.attempt(() -> one.stage(strip, whole, staging, on, through));
+      symbol.ifPresent(found -> said.add(found.said()));
+      // What comes back goes under the bars of what the strap passed before.
+      if (symbol.isPresent() && one.at == null) {
+        symbols.add(turned++, symbol.get());
+      } else {
+        symbol.ifPresent(symbols::add);
+      }
     }
     return strip.with(symbols, said, staging.words());
   }
 
-  private SymbolOn stage(Strip strip, double whole, Staging staging, Subject on) {
+  private SymbolOn stage(
+      Strip strip, double whole, Staging staging, Subject on, List<Through> all) {
     Hardware stated = Hardware.of(staging, hardware);
     Symbol symbol = stated.symbol(part, Collections.emptyMap());
     Symbol.Gate gate =
@@ -111,15 +124,16 @@ record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
     }
     if (at == null && strip.broken()) {
       throw Faults.of(
-          hardware.position(),
-          FigureCode.FIGURE_LEFT_OUT,
-          "number",
-          Integer.toString(on.piece().number()),
-          "key",
-          "cropped");
+          hardware.position(), FigureCode.FIGURE_STRAP_END_LEFT_OUT, "name", hardware.text());
     }
     double from = at == null ? whole : staging.length(at, 0, strip.seen());
     double comesBack = back == null ? 0 : staging.length(back, 0.1, whole);
+    Optional<Through> slide = Optional.empty();
+    if (backTo != null) {
+      Through found = slide(all);
+      slide = Optional.of(found);
+      comesBack = whole - staging.length(found.at, 0, whole);
+    }
     SymbolOn.Strap strap =
         new SymbolOn.Strap(strip.wide(), at == null, comesBack, strip.texture(), strip.side());
     Point place = strip.begins().plus(strip.inward().times(from));
@@ -128,13 +142,31 @@ record Through(SourceText hardware, SourceText part, Formula at, Formula back) {
         Laying.Rigid.at(place, strip.inward()),
         Optional.of(strap),
         "",
-        said(stated, symbol, comesBack, staging));
+        said(stated, symbol, comesBack, slide, staging));
   }
 
-  private String said(Hardware stated, Symbol symbol, double comesBack, Staging staging) {
+  /** The slide that the strap passed before and to which its end comes back. */
+  private Through slide(List<Through> all) {
+    return all.stream()
+        .filter(one -> one.at != null && one.hardware.text().equals(backTo.text()))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                Faults.of(
+                    backTo.position(), FigureCode.FIGURE_BACK_TO_UNPASSED, "name", backTo.text()));
+  }
+
+  private String said(
+      Hardware stated, Symbol symbol, double comesBack, Optional<Through> slide, Staging staging) {
     String what = stated.said(symbol, part);
     if (at != null) {
       return staging.words().word("symbol.passed", "what", what);
+    }
+    if (slide.isPresent()) {
+      Through other = slide.get();
+      Hardware round = Hardware.of(staging, other.hardware);
+      String named = round.said(round.symbol(other.part, Collections.emptyMap()), other.part);
+      return staging.words().word("symbol.turned-to", "what", what, "other", named);
     }
     return comesBack > 0
         ? staging

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.lapmark.figure.ink.Side;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.read.Keys;
@@ -15,11 +16,13 @@ import org.lapmark.figure.workpiece.Laying;
 import org.lapmark.figure.workpiece.Overlay;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.figure.workpiece.SymbolOn;
+import org.lapmark.finding.FindingException;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Box;
 import org.lapmark.geometry.Path;
 import org.lapmark.grade.fastening.Trim;
 import org.lapmark.measure.print.TemplateText;
+import org.lapmark.source.fastening.TrimSource;
 
 /**
  * A trim along the edge that it is sewn to, straight or curved.
@@ -40,11 +43,6 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   }
 
   @Override
-  public boolean isBand() {
-    return false;
-  }
-
-  @Override
   public Optional<Thing> turnedOver() {
     return Optional.of(this);
   }
@@ -53,23 +51,21 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   public Overlay stage(Staging staging, Subject on, PlacedBody laid) {
     Trim stated = staging.names().trim(trim);
     Hardware hardware =
-        Hardware.ofForm(staging, trim, stated.thing())
-            .orElseThrow(
-                () ->
-                    Faults.of(
-                        trim.position(),
-                        FigureCode.FIGURE_PROPERTY_MISSING,
-                        "name",
-                        stated.thing(),
-                        "property",
-                        "form"));
-    Symbol symbol = hardware.symbol(part, given(stated));
+        Hardware.ofForm(staging, trim, stated.thing()).orElseThrow(() -> formless(stated, staging));
     boolean facing = !runs(stated.along(), on);
     Path line = line(facing ? stated.facing() : stated.along(), on);
+    Symbol symbol = hardware.symbol(part, given(stated.length()));
     boolean zip = symbol instanceof Zip;
+    if (!zip) {
+      // As it is sewn: drawn up or eased in, it reaches from end to end.
+      double room = Math.min(stated.edge(), line.length()) - 2 * stated.standsIn();
+      symbol = hardware.symbol(part, given(Math.max(1, room)));
+    }
     Box size = symbol.size();
     double before = zip ? Zip.END : 0;
-    double aside = zip ? -stated.visibleWidth().orElse(0) / 2 : size.width() / 2;
+    Optional<Double> cased = casing(staging);
+    double inside = cased.orElse(size.width()) / 2;
+    double aside = zip ? -stated.visibleWidth().orElse(0) / 2 : inside;
     SymbolOn laidOn =
         new SymbolOn(
             symbol,
@@ -78,13 +74,48 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
             name == null ? "" : staging.attempt(() -> staging.text(name)).orElse(""),
             hardware.said(symbol, part));
     on.checkSeen(laid, trim.position(), laidOn.places(laid));
-    return laidOn;
+    // In a casing it lies between two layers; before that is turned, on the wrong side.
+    boolean open = on.side() == Side.WRONG && !isTurned(stated.along(), on);
+    return cased.isPresent() && !open ? new Overlay.Behind(laidOn) : laidOn;
   }
 
-  private static Map<String, Double> given(Trim trim) {
+  private static boolean isTurned(List<String> lines, Subject on) {
+    return lines.stream()
+        .filter(line -> isOn(line, on))
+        .flatMap(line -> on.edgeNames(line.substring(line.indexOf('.') + 1)).stream())
+        .anyMatch(on.turned()::contains);
+  }
+
+  /** How high the casing is in which it lies. */
+  private Optional<Double> casing(Staging staging) {
+    return staging
+        .pattern()
+        .source()
+        .fastenings()
+        .trim(trim.text())
+        .map(TrimSource::casing)
+        .map(casing -> staging.length(casing, 0.1, 500));
+  }
+
+  private static Map<String, Double> given(double length) {
     Map<String, Double> given = new LinkedHashMap<>();
-    given.put("length", trim.length());
+    given.put("length", length);
     return given;
+  }
+
+  private FindingException formless(Trim stated, Staging staging) {
+    boolean cloth =
+        staging.pattern().source().materials().stream()
+            .anyMatch(material -> material.id().text().equals(stated.thing()));
+    return Faults.of(
+        trim.position(),
+        cloth ? FigureCode.FIGURE_TRIM_OF_CLOTH : FigureCode.FIGURE_PROPERTY_MISSING,
+        "name",
+        stated.thing(),
+        "trim",
+        trim.text(),
+        "property",
+        "form");
   }
 
   private static boolean runs(List<String> lines, Subject on) {

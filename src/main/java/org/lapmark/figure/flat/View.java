@@ -152,12 +152,15 @@ record View(
       } else {
         keys.idle(PIECE, List.of(LENGTH), BESIDE_PIECE);
       }
-      Poses.exclude(keys, List.of(CROPPED, CUT_AWAY));
+      Poses.exclude(keys, List.of(CUT_AWAY));
       if (keys.has(CROPPED)) {
         keys.need(EDGE);
       }
     }
-    String named = keys.node(NAME) instanceof YamlNode.Text text ? text.text().text() : "";
+    String named = keys.node(NAME) instanceof YamlNode.Text text ? text.text().text() : " ";
+    if (named.isEmpty()) {
+      keys.report(Faults.of(keys.node(NAME).position(), FigureCode.FIGURE_NAME_EMPTY), NAME);
+    }
     View view =
         new View(
             keys.get(PIECE),
@@ -175,7 +178,7 @@ record View(
             Poses.read(keys),
             keys.all(TURNED),
             FigureForms.ordered(keys.all(SHOW), Shown.class),
-            List.of("yes", "no").contains(named) ? null : keys.get(NAME),
+            List.of("yes", "no", "").contains(named) ? null : keys.get(NAME),
             !named.equals("no"),
             Work.read(keys),
             null);
@@ -305,11 +308,6 @@ record View(
     return unit != null ? unit : isZip() ? zip == null ? trim : zip : piece;
   }
 
-  /** Whether something lies round its rim, on which lines are drawn. */
-  boolean hasBand() {
-    return allThings().stream().anyMatch(Thing::isBand);
-  }
-
   /** The mirror image if it is seen from the side that isn't the paper's. */
   Affine mirror() {
     return side == Side.WRONG != reversed ? Affine.scaling(-1, 1) : Affine.IDENTITY;
@@ -376,7 +374,7 @@ record View(
 
   private static List<Path> covers(Subject subject, List<Overlay> overlays) {
     List<Path> covers = new ArrayList<>();
-    overlays.forEach(overlay -> overlay.cover().ifPresent(covers::add));
+    overlays.forEach(overlay -> covers.addAll(overlay.covers()));
     subject.body().flaps().forEach(flap -> covers.add(flap.shape()));
     return covers;
   }

@@ -388,6 +388,11 @@ public final class Canvas {
     return crowded;
   }
 
+  /** How far from a shape the line of a dimension stands, counted from 0 for the nearest. */
+  public static double dimensionAt(int row) {
+    return DimensionLine.at(row);
+  }
+
   /**
    * Says that a dimension isn't drawn, because its ends lie on each other as seen from where it
    * would stand.

@@ -47,6 +47,11 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
 
   private static final double FROM_WORDS = 0.8;
 
+  /** How far from a shape the line in a row stands, counted from 0 for the nearest. */
+  static double at(int row) {
+    return FIRST + row * NEXT;
+  }
+
   /**
    * Its places, the best first.
    *
@@ -62,7 +67,7 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
       Point a, Point b, Beside beside, double width, double height, Box shape) {
     List<DimensionLine> places = new ArrayList<>();
     for (int row = 0; row < ROWS; row++) {
-      double offset = FIRST + row * NEXT;
+      double offset = at(row);
       double at =
           switch (beside) {
             case ABOVE -> shape.minY() - offset;

@@ -5,5 +5,10 @@ public enum Side {
   /** The right side. */
   RIGHT,
   /** The wrong side. */
-  WRONG
+  WRONG;
+
+  /** The side that is seen when it is turned over. */
+  public Side other() {
+    return this == RIGHT ? WRONG : RIGHT;
+  }
 }

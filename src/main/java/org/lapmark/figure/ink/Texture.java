@@ -111,6 +111,11 @@ public enum Texture {
     return (sided() && side == Side.WRONG ? wrongPitch : rightPitch) > 0;
   }
 
+  /** Whether lines on a side of it are drawn white, as black ones wouldn't be seen. */
+  public boolean isDark(Side side) {
+    return this == BINDING && side == Side.RIGHT;
+  }
+
   /** Its name in style roles and words. */
   String word() {
     return name().toLowerCase(Locale.ROOT);

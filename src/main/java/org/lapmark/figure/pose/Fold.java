@@ -69,6 +69,9 @@ public record Fold(
   /** What is folded over lies at least so far beyond the line, in millimetres. */
   private static final double LEAST = 0.1;
 
+  /** So far inside an edge lies cloth that goes with it, in millimetres. */
+  private static final double BESIDE = 1;
+
   private static Fold read(Keys keys) {
     String one = keys.one();
     if (one.equals(FROM_EDGE.name())) {
@@ -122,8 +125,10 @@ public record Fold(
    * The line in a variant.
    *
    * @param outline the piece as it lies before
+   * @param folded the lines at which it is folded by then
    */
-  Crease stage(Staging staging, PatternNames names, Panel panel, Path outline) {
+  Crease stage(
+      Staging staging, PatternNames names, Panel panel, Path outline, List<Crease> folded) {
     Point a;
     Point b;
     if (line != null) {
@@ -153,12 +158,20 @@ public record Fold(
       throw impossible(staging);
     }
     Point away = b.minus(a).unit().quarterTurn();
-    double beyond = lifted(names, panel).minus(a).dot(away);
-    if (Math.abs(beyond) < LEAST) {
-      throw impossible(staging);
-    }
-    if (beyond < 0) {
-      away = away.times(-1);
+    if (edge != null && over == null) {
+      away = Lines.inward(names.path(panel, edge)).times(-1);
+    } else {
+      // An edge that lies on the line by now: a little of the cloth beside it tells.
+      double beyond = lifted(names, panel, folded, 0).minus(a).dot(away);
+      if (Math.abs(beyond) < LEAST) {
+        beyond = lifted(names, panel, folded, BESIDE).minus(a).dot(away);
+      }
+      if (Math.abs(beyond) < LEAST) {
+        throw impossible(staging);
+      }
+      if (beyond < 0) {
+        away = away.times(-1);
+      }
     }
     double share = by == null ? 1 : staging.share(by, "by");
     Crease crease = new Crease(a, away, share);
@@ -185,18 +198,29 @@ public record Fold(
         FigureCode.FIGURE_CORNER_UNKNOWN, corner, edges.stream().map(Edge::from).toList());
   }
 
-  /** A point of what is folded over: a corner, or the middle of an edge. */
-  private Point lifted(PatternNames names, Panel panel) {
+  /**
+   * A point of what is folded over, where it lies by then: a corner, or the middle of an edge.
+   *
+   * @param inside how far inside an edge
+   */
+  private Point lifted(PatternNames names, Panel panel, List<Crease> folded, double inside) {
     SourceText named = lifted();
-    return panel.edges().stream()
-        .filter(one -> one.from().equals(named.text()))
-        .findFirst()
-        .map(one -> one.path().start())
-        .orElseGet(
-            () -> {
-              Path path = names.path(panel, named);
-              return path.atLength(path.length() / 2);
-            });
+    Point place =
+        panel.edges().stream()
+            .filter(one -> one.from().equals(named.text()))
+            .findFirst()
+            .map(one -> one.path().start())
+            .orElseGet(
+                () -> {
+                  Path path = names.path(panel, named);
+                  double half = path.length() / 2;
+                  return path.atLength(half)
+                      .plus(path.tangentAtLength(half).quarterTurn().times(inside));
+                });
+    for (Crease crease : folded) {
+      place = crease.folded(place);
+    }
+    return place;
   }
 
   private RuntimeException impossible(Staging staging) {

@@ -96,7 +96,8 @@ public record Poses(Gathered gathered, List<Fold> folds, Rolled rolled) {
     for (Fold fold : folds) {
       Path before = lying;
       Optional<Crease> crease =
-          staging.attempt(() -> fold.stage(staging, staging.names(), panel, before));
+          staging.attempt(
+              () -> fold.stage(staging, staging.names(), panel, before, List.copyOf(creases)));
       crease.ifPresent(creases::add);
       lying = crease.map(one -> Lines.crop(before, one.on(), one.away()).path()).orElse(before);
     }

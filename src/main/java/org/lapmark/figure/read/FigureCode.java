@@ -20,6 +20,8 @@ public enum FigureCode implements FindingCode {
   FIGURE_KEYS_TOGETHER,
   /** A key isn't looked at as another one is there. */
   FIGURE_KEY_IDLE,
+  /** A name without a letter. */
+  FIGURE_NAME_EMPTY,
   /** Something of another kind stands where text, a list or a map is needed. */
   FIGURE_VALUE_KIND,
   /** A word that isn't one of those that can stand there. */
@@ -84,6 +86,14 @@ public enum FigureCode implements FindingCode {
   FIGURE_NOTHING_THROUGH,
   /** A strap is wider than what it is to go through. */
   FIGURE_THROUGH_NARROW,
+  /** What a strap turns back round lies at its end, which isn't drawn. */
+  FIGURE_STRAP_END_LEFT_OUT,
+  /** A strap's end comes back to something that it didn't pass. */
+  FIGURE_BACK_TO_UNPASSED,
+  /** More of something that is sold by the length lies beside a piece than on it. */
+  FIGURE_LENGTH_BESIDE,
+  /** A trim of a material, which has no form. */
+  FIGURE_TRIM_OF_CLOTH,
   /** A zip is longer than the edge that it is laid on. */
   FIGURE_ZIP_TOO_LONG,
   /** A distance leads off the thing it is measured on. */
@@ -102,8 +112,6 @@ public enum FigureCode implements FindingCode {
   FIGURE_GAP_OUTSIDE,
   /** Places along edges that don't follow one another. */
   FIGURE_EXTENT_OF_SEVERAL,
-  /** A line beside a placement line. */
-  FIGURE_BESIDE_MARK,
   /** Something that only a piece can show is stated of a zip. */
   FIGURE_NEEDS_PIECE,
   /** Curves alone are clipped of an edge that has none. */
@@ -151,6 +159,7 @@ public enum FigureCode implements FindingCode {
       case FIGURE_ZIP_TOO_LONG,
           FIGURE_KEY_IDLE,
           FIGURE_LENGTH_IDLE,
+          FIGURE_LENGTH_BESIDE,
           FIGURE_ACROSS_IDLE,
           FIGURE_CLIPS_STRAIGHT,
           FIGURE_ROWS_ABOVE,

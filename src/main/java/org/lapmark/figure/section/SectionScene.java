@@ -54,6 +54,10 @@ public record SectionScene(
   public static final double LEVEL = 3.4;
 
   private static final double NOTE = 9;
+
+  /** From the lowest dimension to the middle of the note. */
+  private static final double BELOW = 3;
+
   private static final double BEND = 3.4;
 
   /**
@@ -122,10 +126,13 @@ public record SectionScene(
     inlays.forEach(inlay -> inlay.draw(canvas, scale));
     labels.forEach(label -> canvas.wish(label.words, List.of(label.at.on(scale)), null));
     Box shape = canvas.bounds();
-    if (!note.isEmpty()) {
-      canvas.fixed(note, new Point(shape.centre().x(), shape.maxY() + NOTE));
-    }
     distances.forEach(distance -> distance.draw(canvas, scale, shape));
+    if (!note.isEmpty()) {
+      // Below all dimensions, whose lines would run through it.
+      boolean clear = distances.stream().allMatch(Distance::above);
+      double y = clear ? shape.maxY() + NOTE : canvas.bounds().maxY() + BELOW;
+      canvas.fixed(note, new Point(shape.centre().x(), y));
+    }
   }
 
   /** A cord that lies in a fold fills it. */

@@ -3,6 +3,8 @@ package org.lapmark.figure.stage;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.lapmark.figure.ink.Texture;
 import org.lapmark.figure.read.Faults;
 import org.lapmark.figure.read.FigureCode;
 import org.lapmark.figure.symbol.Form;
@@ -14,6 +16,7 @@ import org.lapmark.finding.Known;
 import org.lapmark.finding.NearestWord;
 import org.lapmark.finding.SourceText;
 import org.lapmark.measure.Formula;
+import org.lapmark.source.ThingKind;
 import org.lapmark.source.ThingSource;
 
 /**
@@ -44,6 +47,17 @@ public record Hardware(Staging staging, SourceText named, ThingSource thing, For
             thing ->
                 Symbols.form(thing.form().text())
                     .map(form -> new Hardware(staging, named, thing, form)));
+  }
+
+  /** How a figure shows what isn't drawn as a form: what its kind is a word for, as webbing. */
+  public static Optional<Texture> texture(Staging staging, String id) {
+    return staging.pattern().source().hardware().stream()
+        .filter(thing -> thing.id().text().equals(id))
+        .flatMap(
+            thing -> Stream.concat(Stream.of(id), thing.care().kinds().stream().map(ThingKind::id)))
+        .map(Texture::of)
+        .filter(texture -> texture != Texture.OTHER)
+        .findFirst();
   }
 
   private static FindingException missing(SourceText at, String name, String property) {

@@ -19,7 +19,7 @@ import org.lapmark.geometry.Point;
  * @param ends what is done where it begins and ends
  * @param direction which way it is sewn
  * @param now whether this step does it
- * @param haloed whether it stands out from what lies round the rim
+ * @param dark where what lies on the piece is so dark that it is drawn white
  * @param words its label
  * @param gaps labels of gaps, each at a place
  * @param said sentences about it
@@ -30,7 +30,7 @@ public record Stitching(
     Ends ends,
     Direction direction,
     boolean now,
-    boolean haloed,
+    List<Path> dark,
     Optional<String> words,
     List<Named> gaps,
     List<Said> said)
@@ -103,19 +103,20 @@ public record Stitching(
     for (Path run : drawn) {
       strokes.addAll(kind.strokes(hand < 0 && kind.isHanded() ? run.reversed() : run));
     }
-    if (haloed) {
-      ink.canvas().within(laid.outline(), strokes, "figure-line-halo");
-    }
     if (kind.isAcross() && laid.cuts().isEmpty()) {
       ink.canvas().lines(strokes, kind.role(now));
     } else {
       ink.within(laid.whole(), strokes, kind.role(now));
     }
+    ink.onDark(laid, dark, strokes, kind.role(false));
     List<Path> signs = new ArrayList<>();
-    for (Path run : drawn) {
+    for (int i = 0; i < drawn.size(); i++) {
+      Path run = drawn.get(i);
       if (!run.isClosed() && ends == Ends.BACKSTITCHED) {
-        signs.add(Strokes.doubled(run, false, StitchKind.BACK, hand * StitchKind.APART));
-        signs.add(Strokes.doubled(run, true, StitchKind.BACK, hand * StitchKind.APART));
+        // Of close rows the first has its sign outside, where the next one isn't.
+        double aside = hand * (isClose(drawn, i) ? -StitchKind.APART : StitchKind.APART);
+        signs.add(Strokes.doubled(run, false, StitchKind.BACK, aside));
+        signs.add(Strokes.doubled(run, true, StitchKind.BACK, aside));
       }
       if (!run.isClosed() && ends == Ends.KNOTTED) {
         signs.add(Path.circle(run.start(), KNOT));
@@ -123,6 +124,7 @@ public record Stitching(
       }
     }
     ink.within(laid.whole(), signs, now ? "figure-stitch-end-now" : "figure-stitch-end");
+    ink.onDark(laid, dark, signs, "figure-stitch-end");
     if (direction != Direction.ANY && !drawn.isEmpty()) {
       Path first = drawn.get(0);
       Path head = Strokes.head(first, first.length() * 0.4, direction == Direction.ONWARDS, HEAD);
@@ -136,6 +138,13 @@ public record Stitching(
     for (Named gap : gaps) {
       ink.canvas().wish(gap.words, List.of(laid.map().apply(gap.place)), null);
     }
+  }
+
+  /** Whether another row runs so near that its sign would lie between the two. */
+  private static boolean isClose(List<Path> rows, int index) {
+    Point start = rows.get(index).start();
+    return rows.subList(index + 1, rows.size()).stream()
+        .anyMatch(row -> row.distance(start) < 3 * StitchKind.APART);
   }
 
   private static List<Point> rim(PlacedBody laid, List<Path> drawn) {

@@ -1,6 +1,7 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
+import org.lapmark.figure.ink.Side;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -38,5 +39,14 @@ public sealed interface Body permits Cloth, FoldedCloth, JoinedBody, RolledBody,
   void draw(PlacedBody laid, FlatInk ink);
 
   /** Draws what of it lies above what lies on it and is marked on it. */
-  default void drawFolded(PlacedBody laid, FlatInk ink) {}
+  default void drawFolded(PlacedBody laid, Marks marks, FlatInk ink) {}
+
+  /**
+   * The side of it that is seen.
+   *
+   * @param up the side that faces the reader where it lies flat
+   */
+  default Side seen(Side up) {
+    return up;
+  }
 }

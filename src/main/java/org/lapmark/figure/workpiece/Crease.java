@@ -12,6 +12,11 @@ import org.lapmark.geometry.Point;
  * @param by how far it lies back: 1 flat, less if it stands up and is seen shortened
  */
 public record Crease(Point on, Point away, double by) {
+  /** Where a place lies when all beyond the line is folded over. */
+  public Point folded(Point place) {
+    return beyond(place) > 0 ? map().apply(place) : place;
+  }
+
   /** Where a place beyond the line comes to lie. */
   Affine map() {
     // Across the line everything is turned round and shortened, along it nothing changes.

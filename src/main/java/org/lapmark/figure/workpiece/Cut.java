@@ -12,7 +12,15 @@ import org.lapmark.geometry.Point;
  * @param away the direction in which everything is left out
  */
 public record Cut(String key, Point from, Point to, Point away) {
+  /** What leaves it out where as much of a piece is drawn as its author says. */
+  public static final String CROPPED = "cropped";
+
   private static final double NEAR = 1e-6;
+
+  /** Whether the rest is there, and only isn't drawn. */
+  boolean isBroken() {
+    return key.equals(CROPPED) || key.equals(PlacedBody.CUT_AWAY_KEY);
+  }
 
   /** The same line on a picture. */
   Cut transformed(Affine map) {

@@ -34,6 +34,23 @@ public record Earlier(List<Overlay> things, List<Detail> details) implements Ove
   }
 
   @Override
+  public List<Path> covers() {
+    return things.stream().flatMap(thing -> thing.covers().stream()).toList();
+  }
+
+  @Override
+  public List<Path> reach() {
+    return things.stream().flatMap(thing -> thing.reach().stream()).toList();
+  }
+
+  @Override
+  public void drawBehind(PlacedBody laid, FlatInk ink) {
+    FlatInk unlettered = new FlatInk(ink.canvas().another(), ink.scale());
+    things.forEach(thing -> thing.drawBehind(laid, unlettered));
+    ink.canvas().addUnlettered(unlettered.canvas());
+  }
+
+  @Override
   public Path draw(PlacedBody laid, FlatInk ink) {
     FlatInk unlettered = new FlatInk(ink.canvas().another(), ink.scale(), ink.turn());
     for (Overlay thing : things) {

@@ -1,6 +1,8 @@
 package org.lapmark.figure.workpiece;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.lapmark.figure.ink.Beside;
 import org.lapmark.figure.ink.Canvas;
@@ -20,7 +22,10 @@ import org.lapmark.geometry.Point;
  */
 public record FlatInk(Canvas canvas, double scale, double turn) {
   /** The least distance between the ends of a dimension, in millimetres of the figure. */
-  private static final double SHORTEST_DIMENSION = 0.1;
+  public static final double SHORTEST_DIMENSION = 0.1;
+
+  /** What is shorter needs no break line, in millimetres of the figure. */
+  private static final double SHORTEST_BREAK = 0.01;
 
   /** How far chords may lie off a curve, in millimetres of the figure. */
   public static final double FLATNESS = 0.05;
@@ -60,6 +65,16 @@ public record FlatInk(Canvas canvas, double scale, double turn) {
     }
   }
 
+  /** Draws lines white again where they lie on something dark. */
+  public void onDark(PlacedBody laid, List<Path> dark, List<Path> paths, String role) {
+    for (Path shape : dark) {
+      Path seen = laid.seen(shape.transformed(laid.map()));
+      if (seen != null) {
+        canvas.within(seen, paths, role + "-on-dark");
+      }
+    }
+  }
+
   /** The outline but for the places where the rest is left out, which get break lines. */
   public void outline(Path outline, List<Cut> cuts) {
     if (cuts.isEmpty()) {
@@ -75,9 +90,37 @@ public record FlatInk(Canvas canvas, double scale, double turn) {
       }
     }
     for (Cut cut : cuts) {
-      if (!cut.key().equals(RolledBody.KEY)) {
-        breakLine(cut.from(), cut.to());
+      if (cut.isBroken()) {
+        breakLines(points, cut);
       }
+    }
+  }
+
+  /** Where an outline runs along a cut, but for what of it goes there and back. */
+  private void breakLines(List<Point> outline, Cut cut) {
+    Point along = cut.to().minus(cut.from()).unit();
+    TreeMap<Double, Integer> turns = new TreeMap<>();
+    for (int i = 1; i < outline.size(); i++) {
+      Point a = outline.get(i - 1);
+      Point b = outline.get(i);
+      if (!a.equals(b) && cut.holds(a, b)) {
+        double from = a.minus(cut.from()).dot(along);
+        double to = b.minus(cut.from()).dot(along);
+        int way = to > from ? 1 : -1;
+        turns.merge(Math.min(from, to), way, Integer::sum);
+        turns.merge(Math.max(from, to), -way, Integer::sum);
+      }
+    }
+    int there = 0;
+    double begun = 0;
+    for (Map.Entry<Double, Integer> turn : turns.entrySet()) {
+      int next = there + turn.getValue();
+      if (there == 0) {
+        begun = turn.getKey();
+      } else if (next == 0 && turn.getKey() - begun > SHORTEST_BREAK) {
+        breakLine(cut.from().plus(along.times(begun)), cut.from().plus(along.times(turn.getKey())));
+      }
+      there = next;
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.lapmark.figure.ink.Side;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
@@ -100,7 +101,12 @@ public record JoinedBody(Body base, Path outline, List<Cut> cuts) implements Bod
   }
 
   @Override
-  public void drawFolded(PlacedBody laid, FlatInk ink) {
-    base.drawFolded(laid.as(base), ink);
+  public void drawFolded(PlacedBody laid, Marks marks, FlatInk ink) {
+    base.drawFolded(laid.as(base), marks, ink);
+  }
+
+  @Override
+  public Side seen(Side up) {
+    return base.seen(up);
   }
 }

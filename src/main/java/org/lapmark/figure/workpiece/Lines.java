@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.lapmark.geometry.Curve;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
@@ -18,6 +19,9 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.buffer.OffsetCurve;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /** Lines beside a panel's edges, and parts of outlines, in the panel's own coordinates. */
@@ -29,6 +33,9 @@ public final class Lines {
 
   /** So far apart shapes may lie that are sewn together, in millimetres. */
   private static final double SEAM = 0.05;
+
+  /** A line round less than this, in square millimetres, is straight. */
+  private static final double LEAST_BENT = 1;
 
   private Lines() {}
 
@@ -101,6 +108,33 @@ public final class Lines {
     return runs.stream().map(Path::new).toList();
   }
 
+  /**
+   * What lies along the raw edges of some edges.
+   *
+   * @param wide how far it reaches inside them
+   * @return none where nothing is left inside, or no line can be drawn there
+   */
+  public static Optional<Strips> along(
+      Panel panel, Map<String, Double> allowances, Collection<String> edges, double wide) {
+    List<Side> sides = new ArrayList<>();
+    panel
+        .edges()
+        .forEach(edge -> sides.add(side(edge.path(), allowances.getOrDefault(edge.name(), 0.0))));
+    List<List<Part>> raw = loops(sides);
+    if (raw.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Side> moved = new ArrayList<>();
+    for (Part part : raw.get(0)) {
+      boolean wanted = edges.contains(panel.edges().get(part.side()).name());
+      moved.add(side(new Path(List.of(part.curve())), wanted ? -wide : 0));
+    }
+    List<List<Part>> inner = loops(moved);
+    return inner.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Strips.between(path(raw.get(0)), inner.stream().map(Lines::path).toList()));
+  }
+
   /** None where an outline is too intricate for lines beside it. */
   private static List<List<Part>> loops(List<Side> sides) {
     try {
@@ -152,7 +186,19 @@ public final class Lines {
       return new Cropped(outline, null, null);
     }
     add(kept, kept.get(0));
-    return new Cropped(Path.polyline(kept), cut.get(0), cut.get(1));
+    // Where a line runs through a hollow or along an edge, it is cut from its first place to its
+    // last.
+    Point along = away.quarterTurn();
+    Point first = cut.get(0);
+    Point last = cut.get(0);
+    for (Point crossing : cut) {
+      first = crossing.dot(along) < first.dot(along) ? crossing : first;
+      last = crossing.dot(along) > last.dot(along) ? crossing : last;
+    }
+    boolean touches = last.minus(first).dot(along) < NOTHING;
+    return touches
+        ? new Cropped(outline, null, null)
+        : new Cropped(Path.polyline(kept), first, last);
   }
 
   private static void add(List<Point> points, Point next) {
@@ -184,11 +230,7 @@ public final class Lines {
     GeometryFactory geometries = new GeometryFactory();
     List<Geometry> polygons = new ArrayList<>();
     for (Path shape : shapes) {
-      Coordinate[] ring =
-          shape.flattened(FLATNESS).stream()
-              .map(point -> new Coordinate(point.x(), point.y()))
-              .toArray(Coordinate[]::new);
-      Geometry polygon = geometries.createPolygon(ring);
+      Geometry polygon = polygon(shape, geometries);
       polygons.add(closed > 0 ? polygon.buffer(closed, 2) : polygon);
     }
     Geometry union = OverlayNGRobust.union(polygons);
@@ -219,6 +261,83 @@ public final class Lines {
     all.add(first);
     all.addAll(others);
     return round(all, SEAM);
+  }
+
+  /** On which hand of a line that is drawn by itself its inside lies: 1 for its right. */
+  public static int handOf(Path line) {
+    List<Point> points = new ArrayList<>(line.flattened(FLATNESS));
+    points.add(points.get(0));
+    double area = 0;
+    for (int i = 1; i < points.size(); i++) {
+      area += points.get(i - 1).cross(points.get(i)) / 2;
+    }
+    return area < -LEAST_BENT ? -1 : 1;
+  }
+
+  /** A line beside one that is drawn by itself: inside a bent one, right of a straight one. */
+  public static Optional<Path> insideOf(Path line, double by) {
+    Coordinate[] points =
+        line.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new);
+    GeometryFactory geometries = new GeometryFactory();
+    int hand = handOf(line);
+    Geometry found =
+        line.isClosed()
+            ? geometries.createPolygon(points).buffer(-by, 8, BufferParameters.CAP_FLAT)
+            : OffsetCurve.getCurve(
+                geometries.createLineString(points), by * hand, 8, BufferParameters.JOIN_MITRE, 5);
+    return row(found, line);
+  }
+
+  /** What was found beside a line, running its way; nothing where that is in parts. */
+  private static Optional<Path> row(Geometry found, Path line) {
+    Coordinate[] at =
+        found instanceof Polygon polygon
+            ? polygon.getExteriorRing().getCoordinates()
+            : found.getCoordinates();
+    if (found.getNumGeometries() != 1 || at.length < 2) {
+      return Optional.empty();
+    }
+    List<Point> row = new ArrayList<>();
+    for (Coordinate one : at) {
+      row.add(new Point(one.x, one.y));
+    }
+    Path path = Path.polyline(row);
+    boolean back =
+        line.isClosed()
+            ? path.signedArea() > 0 != line.signedArea() > 0
+            : path.start().distance(line.start()) > path.end().distance(line.start());
+    return Optional.of(back ? path.reversed() : path);
+  }
+
+  /** A line to the left of one, where outside is. */
+  public static Optional<Path> outsideOf(Path line, double by) {
+    Coordinate[] points =
+        line.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new);
+    return row(
+        OffsetCurve.getCurve(
+            new GeometryFactory().createLineString(points), -by, 8, BufferParameters.JOIN_MITRE, 5),
+        line);
+  }
+
+  /** How much of a shape is open to view under others, in square millimetres. */
+  static double open(Path shape, List<Path> covers) {
+    GeometryFactory geometries = new GeometryFactory();
+    Geometry left = polygon(shape, geometries);
+    for (Path cover : covers) {
+      left = OverlayNGRobust.overlay(left, polygon(cover, geometries), OverlayNG.DIFFERENCE);
+    }
+    return left.getArea();
+  }
+
+  static Geometry polygon(Path shape, GeometryFactory geometries) {
+    return geometries.createPolygon(
+        shape.flattened(FLATNESS).stream()
+            .map(point -> new Coordinate(point.x(), point.y()))
+            .toArray(Coordinate[]::new));
   }
 
   /** The direction from an edge's chord into the panel, which lies on its right hand. */

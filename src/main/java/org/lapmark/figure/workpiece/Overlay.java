@@ -21,6 +21,19 @@ public interface Overlay {
     return false;
   }
 
+  /** All that it hides from labels. */
+  default List<Path> covers() {
+    return cover().stream().toList();
+  }
+
+  /** What it takes up, also beside the piece. */
+  default List<Path> reach() {
+    return covers();
+  }
+
+  /** Draws what of it lies under the piece. */
+  default void drawBehind(PlacedBody laid, FlatInk ink) {}
+
   /** Sentences about it; none if the picture alone shows it. */
   default List<String> inWords(Words words) {
     return said().isEmpty() ? List.of() : List.of(words.word("alt.thing", "what", said()));
@@ -33,4 +46,49 @@ public interface Overlay {
    * @return its outline on paper
    */
   Path draw(PlacedBody laid, FlatInk ink);
+
+  /**
+   * Something that lies on the side of the piece that faces away from the reader: seen where it
+   * reaches beyond the piece, and dotted where it doesn't.
+   *
+   * @param what what lies there
+   */
+  record Behind(Overlay what) implements Overlay {
+    @Override
+    public String name() {
+      return what.name();
+    }
+
+    @Override
+    public String said() {
+      return what.said();
+    }
+
+    @Override
+    public Optional<Path> cover() {
+      return Optional.empty();
+    }
+
+    @Override
+    public List<Path> reach() {
+      return what.reach();
+    }
+
+    @Override
+    public List<String> inWords(Words words) {
+      return said().isEmpty() ? List.of() : List.of(words.word("alt.behind", "what", said()));
+    }
+
+    @Override
+    public void drawBehind(PlacedBody laid, FlatInk ink) {
+      what.draw(laid, ink);
+    }
+
+    @Override
+    public Path draw(PlacedBody laid, FlatInk ink) {
+      Path shape = what.draw(laid, new FlatInk(ink.canvas().another(), ink.scale()));
+      ink.within(laid.outline(), List.of(shape), "figure-under");
+      return shape;
+    }
+  }
 }

@@ -20,7 +20,7 @@ public record PlacedBody(PosedBody lying, Affine map, Path outline, List<Cut> cu
   /** How much of the top layer is cut away. */
   private static final double CUT_AWAY = 0.4;
 
-  private static final String CUT_AWAY_KEY = "cut_away";
+  static final String CUT_AWAY_KEY = "cut_away";
 
   /** All of it at a place. */
   public PlacedBody(PosedBody lying, Affine map) {
@@ -62,6 +62,18 @@ public record PlacedBody(PosedBody lying, Affine map, Path outline, List<Cut> cu
     Path kept =
         cut.key().equals(CUT_AWAY_KEY) ? whole : Lines.crop(whole, cut.from(), cut.away()).path();
     return new PlacedBody(lying, map, rest.path(), all, kept);
+  }
+
+  /** What of a shape on paper isn't left out; null where nothing is. */
+  public Path seen(Path shape) {
+    Path left = shape;
+    for (Cut cut : cuts) {
+      if (left.flattened(FlatInk.FLATNESS).stream().allMatch(cut::hides)) {
+        return null;
+      }
+      left = Lines.crop(left, cut.from(), cut.away()).path();
+    }
+    return left;
   }
 
   /** Whether nothing of something on it is seen, as it lies on a part that is left out. */

@@ -97,8 +97,13 @@ public record RolledBody(
   }
 
   @Override
-  public void drawFolded(PlacedBody laid, FlatInk ink) {
-    flat.drawFolded(laid.as(flat), ink);
+  public Side seen(Side up) {
+    return flat.seen(up);
+  }
+
+  @Override
+  public void drawFolded(PlacedBody laid, Marks marks, FlatInk ink) {
+    flat.drawFolded(laid.as(flat), marks, ink);
     Face face = Face.of(flat);
     Point a = laid.map().apply(from);
     Point b = laid.map().apply(to);

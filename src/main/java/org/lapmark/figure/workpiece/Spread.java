@@ -17,8 +17,7 @@ public record Spread(Arrangement arrangement, List<Workpiece> workpieces) implem
   @Override
   public void draw(Canvas canvas, double scale) {
     FlatInk ink = new FlatInk(canvas, scale);
-    List<PlacedBody> laid =
-        arrangement.lay(workpieces.stream().map(Workpiece::lying).toList(), scale);
+    List<PlacedBody> laid = arrangement.lay(workpieces, canvas, scale);
     // A zip lies under the strips that were turned away from it.
     for (boolean under : new boolean[] {true, false}) {
       for (int i = 0; i < laid.size(); i++) {

@@ -3,8 +3,12 @@ package org.lapmark.figure.workpiece;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import org.lapmark.figure.ink.Beside;
+import org.lapmark.figure.ink.Canvas;
 import org.lapmark.figure.scene.Words;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
+import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 
 /**
@@ -24,8 +28,12 @@ public record Workpiece(
     Marks marks,
     List<Detail> details,
     List<Measure> dimensions) {
+  /** Between a dimension and the next piece, on paper. */
+  private static final double APART = 2;
+
   /** The thing itself, and what lies on it. */
   public void base(PlacedBody laid, FlatInk ink) {
+    things.forEach(thing -> thing.drawBehind(laid, ink));
     lying.body().draw(laid, ink);
     // What lies round the rim is part of the ground, on which marks are; what else lies on it
     // hides them.
@@ -48,8 +56,39 @@ public record Workpiece(
     }
   }
 
+  /** How far dimensions beside it reach on one side of the picture, in millimetres on paper. */
+  double room(Beside side, Canvas canvas) {
+    double room = 0;
+    int rows = 0;
+    for (Measure one : dimensions) {
+      if (one.beside() == side) {
+        double words = side.isLevel() ? canvas.lineHeight() : canvas.width(one.words());
+        room = Math.max(room, words + Canvas.dimensionAt(rows++) + APART);
+      }
+    }
+    return room;
+  }
+
+  /** What it takes up lying by itself, with what lies on it. */
+  Box box(Affine facing) {
+    Box box = lying.body().outline().transformed(facing).bounds();
+    for (Overlay thing : things) {
+      for (Path reach : thing.reach()) {
+        Path seen = reach;
+        for (Cut cut : lying.body().cuts()) {
+          seen =
+              seen.flattened(FlatInk.FLATNESS).stream().allMatch(cut::hides)
+                  ? lying.body().outline()
+                  : Lines.crop(seen, cut.from(), cut.away()).path();
+        }
+        box = box.union(seen.transformed(facing).bounds());
+      }
+    }
+    return box;
+  }
+
   public void details(PlacedBody laid, List<PlacedBody> above, FlatInk ink) {
-    lying.body().drawFolded(laid, ink);
+    lying.body().drawFolded(laid, marks, ink);
     details.forEach(detail -> detail.draw(laid, above, ink));
   }
 

@@ -92,7 +92,9 @@ class PiecesTest {
     String high = "rear_strip_depth + 2 * allowance";
     String strip = "{width: %s, length: %s, " + place + "}";
     same(thing(String.format(strip, wide, high)), thing("{piece: 3, " + place + "}"));
-    same(thing(String.format(strip, high, wide)), thing("{piece: 3, turn: 90, " + place + "}"));
+    // Turned about its place as well.
+    String turned = "{width: %s, length: %s, turn: 90, " + place + "}";
+    same(thing(String.format(turned, wide, high)), thing("{piece: 3, turn: 90, " + place + "}"));
   }
 
   /** Seen from its other side a piece is mirrored, but where its own coordinates place it. */

@@ -126,20 +126,6 @@ class StitchingTest {
     assertEquals(List.of(4500L), lengths(small, "lines: [{sew: pocket, to: 45 mm}]", 170));
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"topstitch: pocket, distance: 3 mm", "sew: pocket, rows: 2"})
-  void nothingRunsBesideAPlacementLine(String keys) {
-    Findings findings = new Findings();
-    String line = "{" + keys + "}";
-    FigureSource.parse(
-            DemoFigures.block("pieces:\n- {piece: 1, lines: [" + line + "]}\n"), findings)
-        .ifPresent(
-            figure -> DemoFigures.drawer().draw(figure, small, source.masthead().form(), findings));
-    assertEquals(
-        List.of("figure-beside-mark"),
-        findings.sorted().stream().map(finding -> finding.code().id()).toList());
-  }
-
   /** Also of a piece that is turned over a whip stitch begins inside it. */
   @ParameterizedTest
   @ValueSource(strings = {"right", "wrong"})
