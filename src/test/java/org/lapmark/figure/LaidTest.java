@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.lapmark.drawing.Item;
 import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.Polygons;
 import org.lapmark.finding.Findings;
 import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Box;
@@ -470,7 +471,7 @@ class LaidTest {
             "piece: 2}\n- {name: no, piece: 2, lines: [{sew: left, gaps: [{from: 40 mm, to: 80 mm}]}]");
     double first = box(of(all, "figure-main").get(0)).maxX();
     for (Ink line : of(all, "figure-dimension")) {
-      assertTrue(box(line).minX() > first + 10);
+      assertTrue(box(line).minX() > first + 10, first + " " + box(line));
     }
   }
 
@@ -511,6 +512,6 @@ class LaidTest {
     Box note = canvas.texts().get(canvas.texts().size() - 1);
     assertTrue(canvas.texts().size() > 1);
     assertTrue(
-        canvas.lines().stream().noneMatch(line -> Canvas.crosses(note, line.from(), line.to())));
+        canvas.lines().stream().noneMatch(line -> Polygons.crosses(note, line.from(), line.to())));
   }
 }

@@ -60,7 +60,8 @@ final class PieceNames {
     }
     return view.isZip()
         ? zip(view.side(), staging)
-        : of(subject.piece(), subject.material(), view.side(), staging);
+        : of(
+            subject.piece(), subject.material(), subject.body().seen(view.side()), staging);
   }
 
   /** What a view is called in a sentence. */

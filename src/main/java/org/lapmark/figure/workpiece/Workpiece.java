@@ -29,7 +29,7 @@ public record Workpiece(
     List<Detail> details,
     List<Measure> dimensions) {
   /** Between a dimension and the next piece, on paper. */
-  private static final double APART = 2;
+  private static final double APART = 3;
 
   /** The thing itself, and what lies on it. */
   public void base(PlacedBody laid, FlatInk ink) {

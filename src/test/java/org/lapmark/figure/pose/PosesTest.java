@@ -214,12 +214,12 @@ public class PosesTest {
             "Laid flat: the front with its pocket, right side up.",
             "Laid flat: the outer bag, opened out, wrong side up.",
             "Joined to it and opened out: 3 Base.",
-            "On it: loop, wrapped round the edge “left”.",
+            "On it: loop, wrapped round the left edge.",
             "Its corner “c” is turned back, so that what lies below is seen.",
-            "It is rolled up from the edge “bottom” on, and 2 clips hold the roll.",
-            "The edge “top” is gathered to 150 mm (5 7/8 in).",
-            "4 pins hold the edge “top”.",
-            "4 clips hold the edge “top”.",
+            "It is rolled up from the bottom edge on, and 2 clips hold the roll.",
+            "It is gathered to 150 mm (5 7/8 in) along the top edge.",
+            "4 pins hold the top edge.",
+            "4 clips hold the top edge.",
             "A stitching line runs square across, 60 mm (2 3/8 in) long.",
             "What lies beyond the stitching is trimmed.")) {
       assertTrue(all.toString().contains(sentence), sentence + "\n" + all);
