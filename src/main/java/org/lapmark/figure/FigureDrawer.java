@@ -113,8 +113,7 @@ public final class FigureDrawer {
    * @return the drawer
    */
   public FigureDrawer settingDown() {
-    return new FigureDrawer(
-        words, styles, lettering, SET_DOWN * highest, SET_DOWN, memory, effort);
+    return new FigureDrawer(words, styles, lettering, SET_DOWN * highest, SET_DOWN, memory, effort);
   }
 
   /**

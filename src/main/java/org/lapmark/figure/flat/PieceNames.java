@@ -60,8 +60,7 @@ final class PieceNames {
     }
     return view.isZip()
         ? zip(view.side(), staging)
-        : of(
-            subject.piece(), subject.material(), subject.body().seen(view.side()), staging);
+        : of(subject.piece(), subject.material(), subject.body().seen(view.side()), staging);
   }
 
   /** What a view is called in a sentence. */

@@ -82,13 +82,12 @@ final class Shown {
   /** Both demos, the shelf, and the specimens. */
   static List<Path> folders() throws IOException {
     List<Path> all = new ArrayList<>();
-    for (Path parent : List.of(Path.of("content"), RESOURCES.resolve("shelf"))) {
+    for (Path parent :
+        List.of(Path.of("content"), RESOURCES.resolve("shelf"), RESOURCES.resolve("specimens"))) {
       try (Stream<Path> folders = Files.list(parent)) {
         folders.filter(Files::isDirectory).sorted().forEach(all::add);
       }
     }
-    all.add(RESOURCES.resolve("specimens").resolve("notions"));
-    all.add(RESOURCES.resolve("specimens").resolve("bench"));
     return all;
   }
 
