@@ -9,7 +9,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.YesNoProperty;
-import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
 import org.lapmark.source.ThingSource;

@@ -85,7 +85,12 @@ public final class DemoFigures {
   /** A drawer of figures as high as they may be in steps. */
   public static FigureDrawer stepDrawer() {
     return new FigureDrawer(
-        wording(), styles(), new FontMeasure(), FigureDrawer.HIGHEST_IN_STEPS, Memory.none(), Effort.FULL);
+        wording(),
+        styles(),
+        new FontMeasure(),
+        FigureDrawer.HIGHEST_IN_STEPS,
+        Memory.none(),
+        Effort.FULL);
   }
 
   public static StyleSheet styles() {

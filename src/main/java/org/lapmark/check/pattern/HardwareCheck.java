@@ -11,7 +11,6 @@ import org.lapmark.finding.Findings;
 import org.lapmark.finding.Position;
 import org.lapmark.finding.Rounded;
 import org.lapmark.finding.SourceText;
-import org.lapmark.grade.code.GradeCode;
 import org.lapmark.grade.demand.DemandGraph;
 import org.lapmark.grade.fastening.Attached;
 import org.lapmark.grade.fastening.Fastened;

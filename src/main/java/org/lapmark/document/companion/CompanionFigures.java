@@ -159,7 +159,8 @@ final class CompanionFigures {
     for (int i = 0; i < sizes.patterns().size(); i++) {
       EvaluatedPattern pattern = sizes.patterns().get(i);
       Optional<Drawing> drawing = art.draw(stated.path(), pattern, form, sizes.findings());
-      Optional<PrintedText> words = PrintedText.of(stated.alternative(), pattern, form, sizes.findings());
+      Optional<PrintedText> words =
+          PrintedText.of(stated.alternative(), pattern, form, sizes.findings());
       if (drawing.isPresent() && words.isPresent()) {
         figures.put(i, new Figure(drawing.get(), "", words.get().text()));
       }

@@ -2,6 +2,7 @@ package org.lapmark.figure.ink;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Box;
@@ -23,6 +24,9 @@ public final class LabelPlacer {
   private static final int PASSES = 40;
   private static final double CONFLICT = 1000;
 
+  /** Sums of costs may differ by less, depending on their order. */
+  private static final double ROUNDING = 1e-6;
+
   private final Canvas canvas;
   private final Sites sites;
 
@@ -41,16 +45,29 @@ public final class LabelPlacer {
    * Places all labels.
    *
    * @param anchors the points that each label may name
-   * @return the labels, or nothing when they can't be kept apart
+   * @param most what labels may cost on average: nothing is asked of what is dearer
+   * @param dearest with which labels to begin; is told what their places cost
+   * @return the labels; nothing when they can't be kept apart, or when it is certain before they
+   *     are placed that they cost more
    */
-  public Optional<List<PlacedLabel>> place(List<List<Point>> anchors) {
-    List<List<PlacedLabel>> candidates = new ArrayList<>();
-    for (int i = 0; i < canvas.wishes().size(); i++) {
-      List<PlacedLabel> found = sites.of(canvas.wishes().get(i), anchors.get(i));
+  public Optional<List<PlacedLabel>> place(
+      List<List<Point>> anchors, double most, DearestFirst dearest) {
+    List<Canvas.Wish> wishes = canvas.wishes();
+    List<List<PlacedLabel>> candidates = new ArrayList<>(Collections.nCopies(wishes.size(), null));
+    double least = wishes.stream().mapToDouble(Sites::least).sum();
+    for (int i : dearest.order(wishes.size())) {
+      List<PlacedLabel> found = sites.of(wishes.get(i), anchors.get(i));
       if (found.isEmpty()) {
+        dearest.cost(i, Double.POSITIVE_INFINITY);
         return Optional.empty();
       }
-      candidates.add(found);
+      candidates.set(i, found);
+      double cheapest = found.get(0).cost();
+      dearest.cost(i, cheapest);
+      least += cheapest - Sites.least(wishes.get(i));
+      if (least > (most + ROUNDING) * wishes.size()) {
+        return Optional.empty();
+      }
     }
     int[] chosen = new int[candidates.size()];
     Arrays.fill(chosen, -1);

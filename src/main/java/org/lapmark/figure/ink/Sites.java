@@ -60,6 +60,11 @@ final class Sites {
     }
   }
 
+  /** What any place for a label costs at least, wherever it is. */
+  static double least(Canvas.Wish wish) {
+    return wish.home() == null ? LEADER + SHORTEST_LEADER : 0;
+  }
+
   /**
    * The cheapest places of a label, at most ninety, in the order of their cost.
    *
