@@ -52,23 +52,11 @@ public final class LabelPlacer {
    */
   public Optional<List<PlacedLabel>> place(
       List<List<Point>> anchors, double most, DearestFirst dearest) {
-    List<Canvas.Wish> wishes = canvas.wishes();
-    List<List<PlacedLabel>> candidates = new ArrayList<>(Collections.nCopies(wishes.size(), null));
-    double least = wishes.stream().mapToDouble(Sites::least).sum();
-    for (int i : dearest.order(wishes.size())) {
-      List<PlacedLabel> found = sites.of(wishes.get(i), anchors.get(i));
-      if (found.isEmpty()) {
-        dearest.cost(i, Double.POSITIVE_INFINITY);
-        return Optional.empty();
-      }
-      candidates.set(i, found);
-      double cheapest = found.get(0).cost();
-      dearest.cost(i, cheapest);
-      least += cheapest - Sites.least(wishes.get(i));
-      if (least > (most + ROUNDING) * wishes.size()) {
-        return Optional.empty();
-      }
+    Optional<List<List<PlacedLabel>>> found = candidates(anchors, most, dearest);
+    if (found.isEmpty()) {
+      return Optional.empty();
     }
+    List<List<PlacedLabel>> candidates = found.get();
     int[] chosen = new int[candidates.size()];
     Arrays.fill(chosen, -1);
     for (int pass = 0; pass < PASSES; pass++) {
@@ -94,6 +82,40 @@ public final class LabelPlacer {
       }
     }
     return Optional.of(placed);
+  }
+
+  /**
+   * The cheapest places of each label; nothing where one has none or all cost too much. First that
+   * is judged by how long leaders are, then by what they cross.
+   */
+  private Optional<List<List<PlacedLabel>>> candidates(
+      List<List<Point>> anchors, double most, DearestFirst dearest) {
+    List<Canvas.Wish> wishes = canvas.wishes();
+    double limit = (most + ROUNDING) * wishes.size();
+    List<Integer> order = dearest.order(wishes.size());
+    List<Sites.Free> free = new ArrayList<>(Collections.nCopies(wishes.size(), null));
+    double least = wishes.stream().mapToDouble(Sites::least).sum();
+    for (int i : order) {
+      free.set(i, sites.free(wishes.get(i), anchors.get(i)));
+      double own = free.get(i).least();
+      dearest.cost(i, own);
+      least += own - Sites.least(wishes.get(i));
+      if (own == Double.POSITIVE_INFINITY || least > limit) {
+        return Optional.empty();
+      }
+    }
+    List<List<PlacedLabel>> candidates = new ArrayList<>(Collections.nCopies(wishes.size(), null));
+    for (int i : order) {
+      candidates.set(i, sites.cheapest(free.get(i)));
+      double own =
+          candidates.get(i).isEmpty() ? Double.POSITIVE_INFINITY : candidates.get(i).get(0).cost();
+      dearest.cost(i, own);
+      least += own - free.get(i).least();
+      if (own == Double.POSITIVE_INFINITY || least > limit) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(candidates);
   }
 
   private static int cheapest(List<List<PlacedLabel>> candidates, int[] chosen, int label) {
