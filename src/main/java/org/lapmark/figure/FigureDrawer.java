@@ -134,11 +134,11 @@ public final class FigureDrawer {
         staging.attempt(
             () -> {
               List<FigureLayout.Picture> pictures = stage(figure, staging);
-              Drawing drawing = drawing(figure, pictures, staging);
+              FigureLayout.Outcome outcome = outcome(figure, pictures, staging);
               staging.compareLengths();
               String alternative =
-                  figure.alternative() == null ? inWords(pictures, largest(figure)) : stated;
-              return new Figure(drawing, alternative, caption);
+                  figure.alternative() == null ? inWords(pictures, outcome.lettered()) : stated;
+              return new Figure(outcome.drawing().orElseThrow(), alternative, caption);
             });
     staging.notices().forEach(findings::add);
     staging.faults().forEach(findings::add);
@@ -200,17 +200,16 @@ public final class FigureDrawer {
         .orElseThrow();
   }
 
-  private String inWords(List<FigureLayout.Picture> pictures, double scale) {
+  private String inWords(List<FigureLayout.Picture> pictures, List<SaidFigure.Lettered> lettered) {
     SaidFigure said = new SaidFigure(words);
-    for (FigureLayout.Picture picture : pictures) {
-      Canvas canvas = new Canvas(styles, lettering);
-      picture.scene().draw(canvas, scale);
-      said.add(picture, canvas);
+    for (int i = 0; i < pictures.size(); i++) {
+      said.add(pictures.get(i), lettered.get(i));
     }
     return said.inWords();
   }
 
-  private Drawing drawing(
+  /** What has a drawing. */
+  private FigureLayout.Outcome outcome(
       FigureSource figure, List<FigureLayout.Picture> pictures, Staging staging) {
     if (pictures.isEmpty()) {
       throw staging.fault();
@@ -228,17 +227,16 @@ public final class FigureDrawer {
     if (staging.isAmiss()) {
       throw staging.fault();
     }
-    return outcome
-        .drawing()
-        .orElseThrow(
-            () ->
-                Faults.of(
-                    figure.position(),
-                    FigureCode.FIGURE_CROWDED,
-                    "count",
-                    outcome.labels(),
-                    "size",
-                    staging.size()));
+    if (outcome.drawing().isEmpty()) {
+      throw Faults.of(
+          figure.position(),
+          FigureCode.FIGURE_CROWDED,
+          "count",
+          outcome.labels(),
+          "size",
+          staging.size());
+    }
+    return outcome;
   }
 
   /**

@@ -10,6 +10,7 @@ import org.lapmark.drawing.Item;
 import org.lapmark.drawing.LetteringMeasure;
 import org.lapmark.drawing.StyleSheet;
 import org.lapmark.figure.ink.Canvas;
+import org.lapmark.figure.ink.DearestFirst;
 import org.lapmark.figure.ink.LabelPlacer;
 import org.lapmark.figure.ink.PlacedLabel;
 import org.lapmark.figure.scene.Scene;
@@ -56,6 +57,10 @@ record FigureLayout(
   private static final double GOOD_ENOUGH = 17;
   private static final double SMALLER = 30;
   private static final double[] SHRINK = {1, 0.92, 0.85, 0.78, 0.71, 0.64, 0.57, 0.5, 0.43};
+
+  /** What each millimetre of margin costs. */
+  private static final double DEARER = 0.15;
+
   private static final double[] MARGIN = {3, 8, 13, 18, 25, 32};
 
   /** Copies the list. */
@@ -74,8 +79,14 @@ record FigureLayout(
    * @param labels how many labels want room
    * @param flat the numbers of dimensions that have no length as seen from where they stand
    * @param isLimited whether it could be another if the figure might be higher
+   * @param lettered what is lettered in each picture at the scale that is tried first
    */
-  record Outcome(Optional<Drawing> drawing, int labels, Set<Integer> flat, boolean isLimited) {}
+  record Outcome(
+      Optional<Drawing> drawing,
+      int labels,
+      Set<Integer> flat,
+      boolean isLimited,
+      List<SaidFigure.Lettered> lettered) {}
 
   private boolean isStackable() {
     return pictures.size() > 1 && pictures.stream().allMatch(one -> one.scene.isStackable());
@@ -101,7 +112,7 @@ record FigureLayout(
     try {
       return laying.lay();
     } catch (Flat e) {
-      return new Outcome(Optional.empty(), 0, e.numbers, laying.limited);
+      return new Outcome(Optional.empty(), 0, e.numbers, laying.limited, List.of());
     }
   }
 
@@ -122,9 +133,18 @@ record FigureLayout(
   /** One laying out, which remembers whether the height was in the way. */
   private final class Laying {
     private final LetteringMeasure lettering;
+    private final DearestFirst dearest = new DearestFirst();
     private boolean limited;
     private boolean column;
     private double below;
+
+    /** What was drawn last, as the scale that fits is the first at which labels are placed. */
+    private Drawn last;
+
+    private List<SaidFigure.Lettered> lettered;
+
+    /** The pictures at one scale, beside or below each other. */
+    private record Drawn(double scale, boolean column, double below, Canvas canvas) {}
 
     Laying(LetteringMeasure lettering) {
       this.lettering = lettering;
@@ -138,9 +158,10 @@ record FigureLayout(
         best = best(scale);
       }
       if (best == null) {
-        return new Outcome(Optional.empty(), canvas(scale).wishes().size(), Set.of(), limited);
+        int labels = canvas(scale).wishes().size();
+        return new Outcome(Optional.empty(), labels, Set.of(), limited, lettered);
       }
-      return new Outcome(Optional.of(finished(best)), 0, Set.of(), limited);
+      return new Outcome(Optional.of(finished(best)), 0, Set.of(), limited, lettered);
     }
 
     /** The pictures below each other, if that shows them larger. */
@@ -163,7 +184,7 @@ record FigureLayout(
         if (best != null && SMALLER * (1 - shrink) > best.cost) {
           break;
         }
-        Optional<Attempt> attempt = attempt(scale * shrink, best == null);
+        Optional<Attempt> attempt = attempt(scale * shrink, best == null, most(best, shrink));
         if (attempt.isPresent()) {
           Attempt one = attempt.get();
           // A smaller scale must be worth it.
@@ -177,6 +198,16 @@ record FigureLayout(
         }
       }
       return best;
+    }
+
+    /**
+     * Beyond which cost an attempt is neither better than what there is nor the last: that needs no
+     * places.
+     */
+    private double most(Attempt best, double shrink) {
+      return best == null
+          ? Double.POSITIVE_INFINITY
+          : Math.max(GOOD_ENOUGH, best.cost - SMALLER * (1 - shrink));
     }
 
     /** The largest scale at which the pictures fit beside each other, labels left out. */
@@ -197,8 +228,15 @@ record FigureLayout(
       return scale;
     }
 
-    /** All pictures side by side; the first one's top left corner is anywhere. */
     private Canvas canvas(double scale) {
+      if (last == null || last.scale != scale || last.column != column || last.below != below) {
+        last = new Drawn(scale, column, below, drawn(scale));
+      }
+      return last.canvas;
+    }
+
+    /** All pictures side by side; the first one's top left corner is anywhere. */
+    private Canvas drawn(double scale) {
       List<Canvas> frames = new ArrayList<>();
       Set<Integer> flat = new TreeSet<>();
       for (Picture picture : pictures) {
@@ -209,6 +247,9 @@ record FigureLayout(
       }
       if (!flat.isEmpty()) {
         throw new Flat(flat);
+      }
+      if (lettered == null) {
+        lettered = frames.stream().map(SaidFigure.Lettered::on).toList();
       }
       if (frames.size() == 1
           && pictures.get(0).title.isEmpty()
@@ -285,9 +326,9 @@ record FigureLayout(
     }
 
     /** A scale that is too small for a dimension is no scale to try where a larger one did. */
-    private Optional<Attempt> attempt(double scale, boolean isNeeded) {
+    private Optional<Attempt> attempt(double scale, boolean isNeeded, double most) {
       try {
-        return attempt(canvas(scale));
+        return attempt(canvas(scale), most);
       } catch (Flat e) {
         if (isNeeded) {
           throw e;
@@ -296,7 +337,7 @@ record FigureLayout(
       }
     }
 
-    private Optional<Attempt> attempt(Canvas canvas) {
+    private Optional<Attempt> attempt(Canvas canvas, double most) {
       if (canvas.isCrowded()) {
         return Optional.empty();
       }
@@ -322,11 +363,13 @@ record FigureLayout(
         if (!canvas.texts().stream().allMatch(frame::contains)) {
           break;
         }
-        Optional<List<PlacedLabel>> labels = new LabelPlacer(canvas, frame).place(anchors);
+        double left = (best == null ? most : Math.min(most, best.cost)) - DEARER * margin;
+        Optional<List<PlacedLabel>> labels =
+            new LabelPlacer(canvas, frame).place(anchors, left, dearest);
         if (labels.isPresent()) {
           double cost =
               labels.get().stream().mapToDouble(PlacedLabel::cost).average().orElse(0)
-                  + 0.15 * margin;
+                  + DEARER * margin;
           if (best == null || cost < best.cost) {
             best = new Attempt(canvas, labels.get(), frame, cost);
           }

@@ -2,9 +2,12 @@ package org.lapmark.figure;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -26,18 +29,35 @@ final class SaidFigure {
   }
 
   /**
+   * What is lettered in a picture.
+   *
+   * @param words all but dimensions and numbers
+   * @param numbers the numbers in rings
+   * @param lengths the dimensions by the side on which they stand, in its order
+   */
+  record Lettered(List<String> words, List<Integer> numbers, Map<Beside, List<String>> lengths) {
+    /** Reads it off what is drawn, at any scale. */
+    static Lettered on(Canvas canvas) {
+      Map<Beside, List<String>> lengths = new EnumMap<>(Beside.class);
+      canvas.measured().forEach((beside, words) -> lengths.put(beside, List.copyOf(words)));
+      return new Lettered(
+          canvas.lettered(), canvas.numbers(), Collections.unmodifiableMap(lengths));
+    }
+  }
+
+  /**
    * Says a picture.
    *
    * @param picture what is shown
-   * @param canvas what is drawn of it, at any scale
+   * @param lettered what is lettered in it
    */
-  void add(FigureLayout.Picture picture, Canvas canvas) {
+  void add(FigureLayout.Picture picture, Lettered lettered) {
     picture.title().ifPresent(title -> say(words.word("alt.titled", "title", title)));
     List<String> own = picture.scene().inWords(words);
     own.forEach(this::say);
-    letterings(canvas, own);
-    canvas.measured().forEach(this::measured);
-    Set<Integer> numbers = new TreeSet<>(canvas.numbers());
+    letterings(lettered, own);
+    lettered.lengths.forEach(this::measured);
+    Set<Integer> numbers = new TreeSet<>(lettered.numbers);
     if (!numbers.isEmpty()) {
       String listed = numbers.stream().map(String::valueOf).collect(Collectors.joining(", "));
       say(words.word("alt.numbered", "count", numbers.size(), "numbers", listed));
@@ -50,8 +70,8 @@ final class SaidFigure {
     say(words.word("alt.measured." + beside.name().toLowerCase(Locale.ROOT), "lengths", listed));
   }
 
-  private void letterings(Canvas canvas, List<String> said) {
-    Set<String> callouts = new LinkedHashSet<>(canvas.lettered());
+  private void letterings(Lettered lettered, List<String> said) {
+    Set<String> callouts = new LinkedHashSet<>(lettered.words);
     callouts.removeIf(callout -> said.stream().anyMatch(one -> says(one, callout)));
     if (!callouts.isEmpty()) {
       String listed =

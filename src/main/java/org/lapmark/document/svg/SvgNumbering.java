@@ -18,6 +18,20 @@ import org.lapmark.geometry.Point;
  * @param decimals how many places numbers are rounded to, halves away from zero
  */
 record SvgNumbering(int decimals) {
+  private static final long[] POWERS = {1, 10, 100, 1_000, 10_000, 100_000, 1_000_000};
+
+  /** Below it, doubles are exact to far less than {@link #UNSURE}. */
+  private static final double PLAIN = 1e9;
+
+  private static final double UNSURE = 1e-6;
+
+  /** Checks that numbers have a few decimals. */
+  SvgNumbering {
+    if (decimals < 0 || decimals >= POWERS.length) {
+      throw new IllegalArgumentException("numbers with " + decimals + " decimals");
+    }
+  }
+
   /**
    * Path data.
    *
@@ -98,6 +112,35 @@ record SvgNumbering(int decimals) {
 
   /** Rounded, without zeros at the end. */
   String number(double value) {
+    long power = POWERS[decimals];
+    double scaled = Math.abs(value) * power;
+    long whole = (long) scaled;
+    double rest = scaled - whole;
+    // Where a half may be meant, or there are too few digits behind the point, decimals decide.
+    if (!(scaled < PLAIN) || Math.abs(rest - 0.5) < UNSURE) {
+      return exactly(value);
+    }
+    long rounded = rest > 0.5 ? whole + 1 : whole;
+    if (rounded == 0) {
+      return "0";
+    }
+    StringBuilder text = new StringBuilder();
+    if (value < 0) {
+      text.append('-');
+    }
+    text.append(rounded / power);
+    long places = rounded % power;
+    if (places > 0) {
+      text.append('.');
+      for (long place = power / 10; places > 0; place /= 10) {
+        text.append((char) ('0' + places / place));
+        places %= place;
+      }
+    }
+    return text.toString();
+  }
+
+  private String exactly(double value) {
     String text =
         BigDecimal.valueOf(value)
             .setScale(decimals, RoundingMode.HALF_UP)

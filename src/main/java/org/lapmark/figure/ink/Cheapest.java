@@ -9,6 +9,7 @@ import java.util.Arrays;
 final class Cheapest {
   private double[] costs = new double[256];
   private long[] places = new long[256];
+  private double least = Double.POSITIVE_INFINITY;
   private int count;
   private int[] heap;
   private int waiting;
@@ -19,10 +20,16 @@ final class Cheapest {
       costs = Arrays.copyOf(costs, 2 * count);
       places = Arrays.copyOf(places, 2 * count);
     }
+    least = Math.min(least, cost);
     costs[count] = cost;
     places[count] =
         (long) survey << 56 | (long) column << 36 | (long) row << 16 | anchor + 1 & 0xffff;
     count++;
+  }
+
+  /** What the cheapest of all that were added costs; infinitely much if none was. */
+  double least() {
+    return least;
   }
 
   boolean isEmpty() {

@@ -2,6 +2,7 @@ package org.lapmark.figure.ink;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.lapmark.geometry.Box;
@@ -23,6 +24,9 @@ public final class LabelPlacer {
   private static final int PASSES = 40;
   private static final double CONFLICT = 1000;
 
+  /** Sums of costs may differ by less, depending on their order. */
+  private static final double ROUNDING = 1e-6;
+
   private final Canvas canvas;
   private final Sites sites;
 
@@ -41,17 +45,18 @@ public final class LabelPlacer {
    * Places all labels.
    *
    * @param anchors the points that each label may name
-   * @return the labels, or nothing when they can't be kept apart
+   * @param most what labels may cost on average: nothing is asked of what is dearer
+   * @param dearest with which labels to begin; is told what their places cost
+   * @return the labels; nothing when they can't be kept apart, or when it is certain before they
+   *     are placed that they cost more
    */
-  public Optional<List<PlacedLabel>> place(List<List<Point>> anchors) {
-    List<List<PlacedLabel>> candidates = new ArrayList<>();
-    for (int i = 0; i < canvas.wishes().size(); i++) {
-      List<PlacedLabel> found = sites.of(canvas.wishes().get(i), anchors.get(i));
-      if (found.isEmpty()) {
-        return Optional.empty();
-      }
-      candidates.add(found);
+  public Optional<List<PlacedLabel>> place(
+      List<List<Point>> anchors, double most, DearestFirst dearest) {
+    Optional<List<List<PlacedLabel>>> found = candidates(anchors, most, dearest);
+    if (found.isEmpty()) {
+      return Optional.empty();
     }
+    List<List<PlacedLabel>> candidates = found.get();
     int[] chosen = new int[candidates.size()];
     Arrays.fill(chosen, -1);
     for (int pass = 0; pass < PASSES; pass++) {
@@ -77,6 +82,40 @@ public final class LabelPlacer {
       }
     }
     return Optional.of(placed);
+  }
+
+  /**
+   * The cheapest places of each label; nothing where one has none or all cost too much. First that
+   * is judged by how long leaders are, then by what they cross.
+   */
+  private Optional<List<List<PlacedLabel>>> candidates(
+      List<List<Point>> anchors, double most, DearestFirst dearest) {
+    List<Canvas.Wish> wishes = canvas.wishes();
+    double limit = (most + ROUNDING) * wishes.size();
+    List<Integer> order = dearest.order(wishes.size());
+    List<Sites.Free> free = new ArrayList<>(Collections.nCopies(wishes.size(), null));
+    double least = wishes.stream().mapToDouble(Sites::least).sum();
+    for (int i : order) {
+      free.set(i, sites.free(wishes.get(i), anchors.get(i)));
+      double own = free.get(i).least();
+      dearest.cost(i, own);
+      least += own - Sites.least(wishes.get(i));
+      if (own == Double.POSITIVE_INFINITY || least > limit) {
+        return Optional.empty();
+      }
+    }
+    List<List<PlacedLabel>> candidates = new ArrayList<>(Collections.nCopies(wishes.size(), null));
+    for (int i : order) {
+      candidates.set(i, sites.cheapest(free.get(i)));
+      double own =
+          candidates.get(i).isEmpty() ? Double.POSITIVE_INFINITY : candidates.get(i).get(0).cost();
+      dearest.cost(i, own);
+      least += own - free.get(i).least();
+      if (own == Double.POSITIVE_INFINITY || least > limit) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(candidates);
   }
 
   private static int cheapest(List<List<PlacedLabel>> candidates, int[] chosen, int label) {

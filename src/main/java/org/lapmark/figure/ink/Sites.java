@@ -60,21 +60,39 @@ final class Sites {
     }
   }
 
+  /** What any place for a label costs at least, wherever it is. */
+  static double least(Canvas.Wish wish) {
+    return wish.home() == null ? LEADER + SHORTEST_LEADER : 0;
+  }
+
+  /** All free places of a label; nothing is known of their leaders yet but how long they are. */
+  record Free(List<Survey> surveys, Cheapest cheapest) {
+    /** What any of them costs at least; infinitely much where there is none. */
+    double least() {
+      return cheapest.least();
+    }
+  }
+
   /**
-   * The cheapest places of a label, at most ninety, in the order of their cost.
+   * The free places of a label.
    *
    * @param wish the label
    * @param anchors the points that it may name
    */
-  List<PlacedLabel> of(Canvas.Wish wish, List<Point> anchors) {
-    List<List<String>> ways = LineBreaks.of(wish, canvas);
-    Cheapest cheapest = new Cheapest();
-    List<Survey> surveys = new ArrayList<>();
-    for (List<String> lines : ways) {
-      Survey survey = new Survey(wish, anchors, lines, surveys.size());
-      surveys.add(survey);
-      survey.look(cheapest);
+  Free free(Canvas.Wish wish, List<Point> anchors) {
+    Free free = new Free(new ArrayList<>(), new Cheapest());
+    for (List<String> lines : LineBreaks.of(wish, canvas)) {
+      Survey survey = new Survey(wish, anchors, lines, free.surveys.size());
+      free.surveys.add(survey);
+      survey.look(free.cheapest);
     }
+    return free;
+  }
+
+  /** The cheapest of free places, at most ninety, in the order of their cost; only once. */
+  List<PlacedLabel> cheapest(Free free) {
+    List<Survey> surveys = free.surveys;
+    Cheapest cheapest = free.cheapest;
     Taken taken = new Taken();
     List<PlacedLabel> kept = new ArrayList<>();
     while (kept.size() < KEPT && !cheapest.isEmpty()) {

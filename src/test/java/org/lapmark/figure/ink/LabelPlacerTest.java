@@ -28,8 +28,38 @@ class LabelPlacerTest {
   }
 
   private static Optional<List<PlacedLabel>> place(Canvas canvas) {
+    return place(canvas, Double.POSITIVE_INFINITY, new DearestFirst());
+  }
+
+  private static Optional<List<PlacedLabel>> place(
+      Canvas canvas, double most, DearestFirst dearest) {
     return new LabelPlacer(canvas, FRAME)
-        .place(canvas.wishes().stream().map(wish -> wish.anchors().get()).toList());
+        .place(canvas.wishes().stream().map(wish -> wish.anchors().get()).toList(), most, dearest);
+  }
+
+  @Property(tries = 60)
+  void whatLabelsMayCostAndTheirOrderOnlyLeaveOutWhatCostsMore(
+      @ForAll @Size(min = 1, max = 8) List<@DoubleRange(min = 0, max = 1) Double> places,
+      @ForAll @DoubleRange(min = 0.3, max = 1.5) double share) {
+    Canvas canvas = canvas();
+    Path outline = Path.rectangle(SHAPE);
+    for (int i = 0; i < places.size(); i++) {
+      Point anchor = outline.atLength(places.get(i) * outline.length());
+      canvas.wish("a label, number " + i, List.of(anchor), i % 3 == 0 ? SHAPE::contains : null);
+    }
+    Optional<List<PlacedLabel>> free = place(canvas);
+    DearestFirst dearest = new DearestFirst();
+    assertEquals(free, place(canvas, Double.POSITIVE_INFINITY, dearest));
+    assertEquals(free, place(canvas, Double.POSITIVE_INFINITY, dearest));
+    double average =
+        free.stream().flatMap(List::stream).mapToDouble(PlacedLabel::cost).average().orElse(20);
+    Optional<List<PlacedLabel>> bounded = place(canvas, share * average, dearest);
+    if (share >= 1) {
+      assertEquals(free, bounded);
+    } else {
+      assertTrue(bounded.isEmpty() || bounded.equals(free));
+    }
+    assertEquals(Optional.empty(), place(canvas, -1, dearest));
   }
 
   @Property(tries = 60)
