@@ -214,12 +214,12 @@ public class PosesTest {
             "Laid flat: the front with its pocket, right side up.",
             "Laid flat: the outer bag, opened out, wrong side up.",
             "Joined to it and opened out: 3 Base.",
-            "On it: loop, wrapped round the edge “left”.",
+            "On it: loop, wrapped round the left edge.",
             "Its corner “c” is turned back, so that what lies below is seen.",
-            "It is rolled up from the edge “bottom” on, and 2 clips hold the roll.",
-            "The edge “top” is gathered to 150 mm (5 7/8 in).",
-            "4 pins hold the edge “top”.",
-            "4 clips hold the edge “top”.",
+            "It is rolled up from the bottom edge on, and 2 clips hold the roll.",
+            "It is gathered to 150 mm (5 7/8 in) along the top edge.",
+            "4 pins hold the top edge.",
+            "4 clips hold the top edge.",
             "A stitching line runs square across, 60 mm (2 3/8 in) long.",
             "What lies beyond the stitching is trimmed.")) {
       assertTrue(all.toString().contains(sentence), sentence + "\n" + all);
@@ -346,6 +346,32 @@ public class PosesTest {
     Canvas canvas = drawn(pattern, "{unit: clipped, name: no}");
     assertEquals(8, strokes(canvas.items(), "figure-edge").size());
     assertEquals(0, strokes(canvas.items(), "figure-edge-now").size());
+  }
+
+  /** Darts and pleats of a piece that is drawn up are shown as those of a flat one. */
+  @Test
+  void dartsAndPleatsOfAGatheredPieceAreDrawnWhereTheyComeToLie(@TempDir Path folder)
+      throws IOException {
+    changed(folder, "");
+    Path file = folder.resolve("pattern.yaml");
+    String height = "2 * width, height: 60 mm}";
+    String darts =
+        ", darts: {low: {edge: bottom, at: 1/4, width: 20 mm, length: 25 mm},"
+            + " high: {edge: top, at: 1/4, width: 20 mm, length: 25 mm}},"
+            + " pleats: {fold: {edge: bottom, at: 3/4, take_up: 20 mm, length: 30 mm, kind: box}}";
+    Files.writeString(file, Files.readString(file).replace(height, height + darts));
+    EvaluatedPattern pattern = DemoFigures.pattern(source(folder), "S");
+    String gathered = "{piece: 5, name: no, gathered: {edge: top, to: width}%s}";
+    int without = marks(drawn(pattern, String.format(gathered, "")));
+    int with = marks(drawn(pattern, String.format(gathered, ", show: marks")));
+    int flat = marks(drawn(pattern, "{piece: 5, name: no, show: marks}"));
+    assertTrue(with > without, with + " lines with marks, " + without + " without");
+    assertEquals(flat, with - without);
+  }
+
+  private static int marks(Canvas canvas) {
+    return strokes(canvas.items(), "figure-mark").size()
+        + strokes(canvas.items(), "figure-mark-dashed").size();
   }
 
   /** What is wrong within a unit stands in pattern.yaml. */
