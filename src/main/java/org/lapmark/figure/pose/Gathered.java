@@ -13,6 +13,7 @@ import org.lapmark.figure.workpiece.FlatInk;
 import org.lapmark.figure.workpiece.Lines;
 import org.lapmark.figure.workpiece.PlacedBody;
 import org.lapmark.finding.SourceText;
+import org.lapmark.geometry.Affine;
 import org.lapmark.geometry.Path;
 import org.lapmark.geometry.Point;
 import org.lapmark.measure.Formula;
@@ -119,7 +120,7 @@ public record Gathered(SourceText edge, Formula to) {
     return new Spread(middle, inward.quarterTurn().times(-1), deep, most);
   }
 
-  /** The panel as it lies then. Darts and pleats are closed before an edge is drawn up. */
+  /** The panel as it lies then, with its darts and pleats where they come to lie. */
   Panel reshaped(Staging staging, Panel panel) {
     Spread spread = spread(staging, panel);
     List<Edge> edges = new ArrayList<>();
@@ -143,14 +144,29 @@ public record Gathered(SourceText edge, Formula to) {
       implements Mark.Placing<Optional<Mark>> {
     @Override
     public Optional<Mark> notch(Mark.Notch notch) {
-      Point stood = before.line(notch.edge()).atLength(notch.at());
-      double at = after.line(notch.edge()).nearestLength(points.apply(stood));
-      return Optional.of(new Mark.Notch(notch.edge(), at, notch.set()));
+      return Optional.of(
+          new Mark.Notch(notch.edge(), moved(notch.edge(), notch.at()), notch.set()));
     }
 
     @Override
     public Optional<Mark> intake(Intake intake) {
-      return Optional.empty();
+      return Optional.of(
+          intake.carried(
+              after.edges().stream()
+                  .filter(edge -> edge.name().equals(intake.edge()))
+                  .findFirst()
+                  .orElseThrow(),
+              moved(intake.edge(), intake.from()),
+              moved(intake.edge(), intake.to()),
+              place -> {
+                Point shift = points.apply(place).minus(place);
+                return Affine.translation(shift.x(), shift.y());
+              }));
+    }
+
+    /** Where on an edge a place of it comes to lie. */
+    private double moved(String edge, double at) {
+      return after.line(edge).nearestLength(points.apply(before.line(edge).atLength(at)));
     }
 
     @Override

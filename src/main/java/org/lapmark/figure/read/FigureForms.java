@@ -202,16 +202,17 @@ public final class FigureForms {
         (reading, node, what) -> Values.count(node, what, most));
   }
 
-  /** One value, or a list of several. */
+  /** One value, or a list of some. */
   public static <T> Form<Entries<T>> each(Form<T> item) {
-    Object list = Forms.schema("type", "array", "items", item.schema());
+    Object list =
+        Forms.schema("type", "array", "minItems", 1, "maxItems", MOST, "items", item.schema());
     return new Form<>(
         item.shown() + ", or a list",
         Forms.schema("anyOf", List.of(item.schema(), list)),
         item.tables(),
         (reading, node, what) ->
             entries(
-                node.list().orElse(List.of(node)),
+                node.list().isPresent() ? bounded(node, what) : List.of(node),
                 one -> item.reader().read(reading, one, what),
                 reading.findings()));
   }
@@ -223,16 +224,21 @@ public final class FigureForms {
         Forms.schema(
             "type", "array", "minItems", 1, "maxItems", MOST, "items", Forms.defined(table.id())),
         List.of(table),
-        (reading, node, what) -> {
-          List<YamlNode> items = Values.entries(node, what);
-          if (items.size() > MOST) {
-            String key = what.substring(what.indexOf('/') + 1);
-            throw Faults.of(
-                node.position(), FigureCode.FIGURE_TOO_MANY, "limit", MOST, "what", key);
-          }
-          return entries(
-              items, item -> reader.apply(Keys.of(item, what, table, reading)), reading.findings());
-        });
+        (reading, node, what) ->
+            entries(
+                bounded(node, what),
+                item -> reader.apply(Keys.of(item, what, table, reading)),
+                reading.findings()));
+  }
+
+  /** The entries of a list that has some, and not too many. */
+  private static List<YamlNode> bounded(YamlNode list, String what) {
+    List<YamlNode> items = Values.entries(list, what);
+    if (items.size() > MOST) {
+      String key = what.substring(what.indexOf('/') + 1);
+      throw Faults.of(list.position(), FigureCode.FIGURE_TOO_MANY, "limit", MOST, "what", key);
+    }
+    return items;
   }
 
   /** A map of one kind. */

@@ -348,6 +348,32 @@ public class PosesTest {
     assertEquals(0, strokes(canvas.items(), "figure-edge-now").size());
   }
 
+  /** Darts and pleats of a piece that is drawn up are shown as those of a flat one. */
+  @Test
+  void dartsAndPleatsOfAGatheredPieceAreDrawnWhereTheyComeToLie(@TempDir Path folder)
+      throws IOException {
+    changed(folder, "");
+    Path file = folder.resolve("pattern.yaml");
+    String height = "2 * width, height: 60 mm}";
+    String darts =
+        ", darts: {low: {edge: bottom, at: 1/4, width: 20 mm, length: 25 mm},"
+            + " high: {edge: top, at: 1/4, width: 20 mm, length: 25 mm}},"
+            + " pleats: {fold: {edge: bottom, at: 3/4, take_up: 20 mm, length: 30 mm, kind: box}}";
+    Files.writeString(file, Files.readString(file).replace(height, height + darts));
+    EvaluatedPattern pattern = DemoFigures.pattern(source(folder), "S");
+    String gathered = "{piece: 5, name: no, gathered: {edge: top, to: width}%s}";
+    int without = marks(drawn(pattern, String.format(gathered, "")));
+    int with = marks(drawn(pattern, String.format(gathered, ", show: marks")));
+    int flat = marks(drawn(pattern, "{piece: 5, name: no, show: marks}"));
+    assertTrue(with > without, with + " lines with marks, " + without + " without");
+    assertEquals(flat, with - without);
+  }
+
+  private static int marks(Canvas canvas) {
+    return strokes(canvas.items(), "figure-mark").size()
+        + strokes(canvas.items(), "figure-mark-dashed").size();
+  }
+
   /** What is wrong within a unit stands in pattern.yaml. */
   @Test
   void aUnitIsHeldAgainstTheKeysOfViews(@TempDir Path folder) throws IOException {
