@@ -101,7 +101,7 @@ final class Subjects {
     Optional<Cut> cut = Optional.empty();
     Optional<Cut> line = Optional.empty();
     if (view.cropped() != null && view.edge() != null) {
-      Path edge = names.path(panel, view.edge());
+      Path edge = names.side(panel, view.edge());
       Point inward = Lines.inward(edge);
       double most = edge.atLength(edge.length() / 2).minus(farthest(whole, inward)).norm() * 4;
       double kept = staging.length(view.cropped(), 1, Math.max(most, 1));

@@ -140,7 +140,7 @@ public record Fold(
       a = path.start();
       b = path.end();
     } else if (edge != null) {
-      Path path = names.path(panel, edge);
+      Path path = names.side(panel, edge);
       Point in = Lines.inward(path).times(inset == null ? 0 : staging.length(inset, 0, 5_000));
       a = path.start().plus(in);
       b = path.end().plus(in);
@@ -230,7 +230,7 @@ public record Fold(
 
   private static Point at(
       Staging staging, PatternNames names, Panel panel, SourceText edge, Formula place) {
-    Path path = names.path(panel, edge);
+    Path path = names.side(panel, edge);
     return path.atLength(staging.along(place, path.length(), path.length() / 2));
   }
 }

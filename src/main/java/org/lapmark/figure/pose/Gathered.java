@@ -98,7 +98,7 @@ public record Gathered(SourceText edge, Formula to) {
 
   /** How the edge is drawn up, so that it is as long as stated, also where it is curved. */
   private Spread spread(Staging staging, Panel panel) {
-    Path line = staging.names().path(panel, edge);
+    Path line = staging.names().side(panel, edge);
     double length = staging.length(to, LEAST * line.length(), line.length());
     Point middle = line.start().towards(line.end(), 0.5);
     Point inward = Lines.inward(line);
@@ -187,7 +187,7 @@ public record Gathered(SourceText edge, Formula to) {
 
   /** The small folds that run from the edge. */
   Detail lines(Staging staging, Panel flat) {
-    Path line = staging.names().path(flat, edge);
+    Path line = staging.names().side(flat, edge);
     Spread spread = spread(staging, flat);
     double half = line.start().distance(line.end()) / 2;
     String printed = staging.printed(staging.length(to));

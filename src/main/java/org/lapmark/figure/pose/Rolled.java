@@ -52,7 +52,7 @@ public record Rolled(SourceText edge, Formula inset, int clips) {
   }
 
   Body stage(Staging staging, Panel panel, Body before) {
-    Path line = staging.names().path(panel, edge);
+    Path line = staging.names().side(panel, edge);
     Point in = Lines.inward(line);
     double deep = staging.length(inset, 1, 5_000);
     Crease crease = new Crease(line.start().plus(in.times(deep)), in.times(-1), 1);

@@ -227,6 +227,14 @@ public record PatternNames(EvaluatedPattern pattern) {
     return path;
   }
 
+  /** The line of one edge or chain, where all edges together have no side to be worked from. */
+  public Path side(Panel panel, SourceText reference) {
+    if (reference.text().equals("all")) {
+      throw noEdge(panel, reference, reference.text());
+    }
+    return path(panel, reference);
+  }
+
   /** The edges that a reference names: one, those of a chain, or all. */
   public List<String> edges(Panel panel, SourceText reference) {
     String name = reference.text();
@@ -243,9 +251,14 @@ public record PatternNames(EvaluatedPattern pattern) {
     if (all.contains(name)) {
       return List.of(name);
     }
-    Set<String> known = new LinkedHashSet<>(all);
+    throw noEdge(panel, reference, name);
+  }
+
+  private static FindingException noEdge(Panel panel, SourceText reference, String name) {
+    Set<String> known = new LinkedHashSet<>();
+    panel.edges().forEach(edge -> known.add(edge.name()));
     known.addAll(panel.chains().keySet());
-    throw Faults.of(
+    return Faults.of(
         reference.position(),
         FigureCode.FIGURE_EDGE_UNKNOWN,
         "panel",
