@@ -87,8 +87,8 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
     return given;
   }
 
-  private static boolean runs(List<String> lines, Subject on) {
-    return lines.stream().anyMatch(line -> isOn(line, on));
+  private static boolean runs(List<Trim.Stretch> lines, Subject on) {
+    return lines.stream().anyMatch(stretch -> isOn(stretch.line(), on));
   }
 
   private static boolean isOn(String line, Subject on) {
@@ -97,9 +97,10 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   }
 
   /** The edges of the panel along which it runs, as far as they follow one another. */
-  private Path line(List<String> lines, Subject on) {
+  private Path line(List<Trim.Stretch> lines, Subject on) {
     Path path = null;
-    for (String line : lines) {
+    for (Trim.Stretch stretch : lines) {
+      String line = stretch.line();
       if (!isOn(line, on)) {
         continue;
       }
