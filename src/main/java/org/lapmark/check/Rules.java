@@ -25,6 +25,7 @@ import org.lapmark.check.piece.MarksInside;
 import org.lapmark.check.piece.MatchPoints;
 import org.lapmark.check.piece.PairCheck;
 import org.lapmark.check.piece.SeamCheck;
+import org.lapmark.check.piece.TrimCheck;
 import org.lapmark.check.rule.Evaluated;
 import org.lapmark.check.rule.Rule;
 import org.lapmark.check.rule.Written;
@@ -57,6 +58,7 @@ public final class Rules {
       List.of(
           LiningCheck.RULE,
           HardwareCheck.RULE,
+          TrimCheck.RULE,
           GrainCheck.RULE,
           PairCheck.RULE,
           MarksInside.RULE,

@@ -92,7 +92,7 @@ public final class Grader {
                 pieces,
                 seams(pieces),
                 List.copyOf(refused.keySet()),
-                fastened(pieces)),
+                fastened()),
             scope,
             refused));
   }
@@ -137,8 +137,8 @@ public final class Grader {
     return seams;
   }
 
-  private Fastened fastened(List<Piece> pieces) {
-    TrimFactory factory = new TrimFactory(evaluator, pieces, findings);
+  private Fastened fastened() {
+    TrimFactory factory = new TrimFactory(evaluator);
     List<Trim> trims = new ArrayList<>();
     source
         .fastenings()

@@ -42,7 +42,17 @@ public enum PieceCode implements FindingCode {
   /** A grainline that leaves its panel. */
   GRAINLINE_OUTSIDE(Severity.WARNING),
   /** A trim that is to show wider than its tape is. */
-  TRIM_SHOWS_TOO_WIDE;
+  TRIM_SHOWS_TOO_WIDE,
+  /** The edges on the two sides of a trim don't have one length. */
+  TRIM_SIDES_DIFFER,
+  /** A trim that is longer or shorter than its edges ask for. */
+  TRIM_LENGTH_DIFFERS,
+  /** A trim that is sewn twice to what is there once. */
+  TRIM_ALONG_AGAIN(Severity.WARNING),
+  /** Stitches that don't go through what they are to hold. */
+  TRIM_STITCHES_MISS,
+  /** A casing lower than what lies in it. */
+  CASING_TOO_NARROW;
 
   private final Severity severity;
 

@@ -79,8 +79,9 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
     return cased.isPresent() && !open ? new Overlay.Behind(laidOn) : laidOn;
   }
 
-  private static boolean isTurned(List<String> lines, Subject on) {
+  private static boolean isTurned(List<Trim.Stretch> lines, Subject on) {
     return lines.stream()
+        .map(Trim.Stretch::line)
         .filter(line -> isOn(line, on))
         .flatMap(line -> on.edgeNames(line.substring(line.indexOf('.') + 1)).stream())
         .anyMatch(on.turned()::contains);
@@ -118,8 +119,8 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
         "form");
   }
 
-  private static boolean runs(List<String> lines, Subject on) {
-    return lines.stream().anyMatch(line -> isOn(line, on));
+  private static boolean runs(List<Trim.Stretch> lines, Subject on) {
+    return lines.stream().anyMatch(stretch -> isOn(stretch.line(), on));
   }
 
   private static boolean isOn(String line, Subject on) {
@@ -128,9 +129,10 @@ record TrimThing(SourceText trim, SourceText part, TemplateText name) implements
   }
 
   /** The edges of the panel along which it runs, as far as they follow one another. */
-  private Path line(List<String> lines, Subject on) {
+  private Path line(List<Trim.Stretch> lines, Subject on) {
     Path path = null;
-    for (String line : lines) {
+    for (Trim.Stretch stretch : lines) {
+      String line = stretch.line();
       if (!isOn(line, on)) {
         continue;
       }

@@ -132,20 +132,10 @@ public enum GradeCode implements FindingCode {
   SCALED_IN_PROPORTION(Severity.NOTE),
   /** How wide something shows is asked, and nothing says so. */
   TRIM_WIDTH_UNKNOWN,
-  /** The edges on the two sides of a trim don't have one length. */
-  TRIM_SIDES_DIFFER,
   /** A trim of whose edges nothing is left between its ends. */
   TRIM_WITHOUT_ROOM,
-  /** A trim that is longer or shorter than its edges ask for. */
-  TRIM_LENGTH_DIFFERS,
   /** A length of a trim that can't be below zero, and is. */
   TRIM_LENGTH_NEGATIVE,
-  /** A trim that is sewn twice to what is there once. */
-  TRIM_ALONG_AGAIN(Severity.WARNING),
-  /** Stitches that don't go through what they are to hold. */
-  TRIM_STITCHES_MISS,
-  /** A casing lower than what lies in it. */
-  CASING_TOO_NARROW,
   /** A mark that the panel doesn't have. */
   ATTACHMENT_MARK_UNKNOWN,
   /** Something wider than the line at which it is attached, or that hangs over its end. */

@@ -275,10 +275,10 @@ final class Given {
   private void trim() {
     PatternNames names = staging.names();
     Trim trim = names.trim(name);
-    String[] first = line(trim.along().get(0));
+    String[] first = line(trim.along().get(0).line());
     edge(first[0], first[1]);
     if (!trim.facing().isEmpty()) {
-      put(Amounts.WITH, material(line(trim.facing().get(0))[0]));
+      put(Amounts.WITH, material(line(trim.facing().get(0).line())[0]));
     }
     if (staging.pattern().source().materials().stream()
         .anyMatch(thing -> thing.id().text().equals(trim.thing()))) {
