@@ -47,7 +47,10 @@ final class Rows {
     }
     double allowance = on.piece().shape().allowances().getOrDefault(names.get(0), 0.0);
     String told = staging.printed(line.distance() == null ? allowance : apart);
-    String edge = Spoken.edge(bare(on, first), staging);
+    String edge =
+        staging
+            .words()
+            .list(line.lines().stream().map(one -> Spoken.edge(bare(on, one), staging)).toList());
     Optional<Path> base =
         line.lines().size() == 1 && on.panel().isOneLine(bare(on, first))
             ? Optional.of(on.line(first))
@@ -81,6 +84,22 @@ final class Rows {
         List.of(row),
         inside > 0 ? inside * Lines.handOf(mark) : 0,
         said(line, ".mark", name, staging.printed(distance)));
+  }
+
+  /** On several placement lines, none of which places are counted along. */
+  static SewnLine.Row alongMarks(SewnLine line, Staging staging, List<Path> marks, double further) {
+    List<SewnLine.Row> rows = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      rows.add(alongMark(line, staging, line.lines().get(i), marks.get(i), further));
+    }
+    List<String> names = line.lines().stream().map(one -> one.text().replace('_', ' ')).toList();
+    String distance =
+        staging.printed(line.distance() == null ? 0 : staging.length(line.distance(), 0, 500));
+    return new SewnLine.Row(
+        Optional.empty(),
+        rows.stream().flatMap(row -> row.paths().stream()).toList(),
+        0,
+        said(line, ".mark", staging.words().list(names), distance));
   }
 
   private static Path beside(

@@ -214,11 +214,15 @@ record SewnLine(
   }
 
   private Row row(Staging staging, Subject on, double further) {
-    SourceText stated = lines.get(0);
-    Optional<Path> marked =
-        kind.isPresent() && lines.size() == 1 ? on.placement(stated) : Optional.empty();
-    if (marked.isPresent()) {
-      return Rows.alongMark(this, staging, stated, marked.get(), further);
+    List<Path> marked =
+        kind.isEmpty()
+            ? List.of()
+            : lines.stream().flatMap(one -> on.placement(one).stream()).toList();
+    if (marked.size() == 1 && lines.size() == 1) {
+      return Rows.alongMark(this, staging, lines.get(0), marked.get(0), further);
+    }
+    if (!marked.isEmpty() && marked.size() == lines.size()) {
+      return Rows.alongMarks(this, staging, marked, further);
     }
     return Rows.alongEdges(this, staging, on, further);
   }

@@ -1,6 +1,7 @@
 package org.lapmark.figure.scene;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.lapmark.wording.Wording;
 
@@ -18,6 +19,16 @@ public record Words(Wording wording) {
    */
   public String edge(String name) {
     return word("edge", "edge", name, "name", name.replace('_', ' '));
+  }
+
+  /**
+   * Words one after another.
+   *
+   * @param words what is told, in order
+   * @return all of it
+   */
+  public String list(List<String> words) {
+    return String.join(word("list.between"), words);
   }
 
   /**

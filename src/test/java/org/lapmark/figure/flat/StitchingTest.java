@@ -109,6 +109,26 @@ class StitchingTest {
   }
 
   @Test
+  void severalLinesAreSewnAndAllAreSaid() {
+    String sewn = "lines: [{sew: [pocket, flap]}]";
+    assertEquals(2, strokes(drawn(small, sewn).items(), "figure-sew-now").size());
+    assertTrue(said(sewn).contains("on the placement line “pocket, flap”"), said(sewn));
+    String edges = "lines: [{topstitch: [left, bottom, right], distance: 3 mm}]";
+    assertTrue(
+        said(edges).contains("along the left edge, the bottom edge, the right edge,"), said(edges));
+  }
+
+  private static String said(String keys) {
+    Findings findings = new Findings();
+    return FigureSource.parse(
+            DemoFigures.block("pieces:\n- {piece: 1, name: no, " + keys + "}\n"), findings)
+        .flatMap(
+            figure -> DemoFigures.drawer().draw(figure, small, source.masthead().form(), findings))
+        .orElseThrow()
+        .alternative();
+  }
+
+  @Test
   void rowsLieInsideOneAnother() {
     Canvas canvas = drawn(small, "lines: [{sew: top, rows: 3, apart: 4 mm}]");
     List<Path> rows = strokes(canvas.items(), "figure-sew-now");
