@@ -18,6 +18,7 @@ import org.lapmark.check.pattern.PieceNames;
 import org.lapmark.check.pattern.PropertyCheck;
 import org.lapmark.check.pattern.SizeOrder;
 import org.lapmark.check.pattern.UnusedCheck;
+import org.lapmark.check.piece.AllowanceCheck;
 import org.lapmark.check.piece.GrainCheck;
 import org.lapmark.check.piece.LiningCheck;
 import org.lapmark.check.piece.MarksApart;
@@ -57,6 +58,7 @@ public final class Rules {
   static final List<Rule<Evaluated>> IN_A_VARIANT =
       List.of(
           LiningCheck.RULE,
+          AllowanceCheck.RULE,
           HardwareCheck.RULE,
           TrimCheck.RULE,
           GrainCheck.RULE,

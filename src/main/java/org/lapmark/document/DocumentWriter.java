@@ -15,6 +15,7 @@ import org.lapmark.document.manual.ManualMaker;
 import org.lapmark.document.pdf.FontFiles;
 import org.lapmark.document.pdf.FontLettering;
 import org.lapmark.document.pdf.Glyphs;
+import org.lapmark.document.section.Sections;
 import org.lapmark.document.setting.PageSetting;
 import org.lapmark.document.template.Styles;
 import org.lapmark.document.template.TemplateEngine;
@@ -214,7 +215,7 @@ public final class DocumentWriter {
       EvaluatedPattern pattern, Look look, List<ClothPlan> cloths, Findings findings) {
     Wording wording = wording(pattern.source().masthead().language());
     return new ManualMaker(pattern, wording, styles(look), lettering(), memory, effort, findings)
-        .make(look, cloths);
+        .make(look, cloths, Sections.pages());
   }
 
   /**

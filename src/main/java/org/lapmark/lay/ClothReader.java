@@ -62,7 +62,7 @@ final class ClothReader {
       return;
     }
     if (value.lengths().isEmpty()) {
-      kind(property, "length");
+      kind(property, value, "length");
       return;
     }
     double usable = value.lengths().get().least();
@@ -88,7 +88,7 @@ final class ClothReader {
       return 0;
     }
     if (value.lengths().isEmpty()) {
-      kind(property, "length");
+      kind(property, value, "length");
       return 0;
     }
     return Math.max(0, value.lengths().get().most());
@@ -110,7 +110,7 @@ final class ClothReader {
     if (value instanceof Value.Truth truth) {
       return truth.holds();
     }
-    kind(property, "truth");
+    kind(property, value, "truth");
     return false;
   }
 
@@ -139,20 +139,12 @@ final class ClothReader {
           pattern.variant().size());
       return 0;
     }
-    kind(property, "plain");
+    kind(property, value, "plain");
     return 0;
   }
 
-  private void kind(String property, String expected) {
-    findings.add(
-        LayCode.LAY_PROPERTY_KIND,
-        place(property),
-        "property",
-        property,
-        "material",
-        source.id().text(),
-        "expected",
-        expected);
+  private void kind(String property, Value value, String expected) {
+    findings.add(PropertyFault.of(source, property, value, expected, pattern.scope()));
   }
 
   private Value value(String property) {

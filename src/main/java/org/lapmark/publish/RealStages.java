@@ -21,6 +21,7 @@ import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.manual.DateWords;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.manual.Manual;
+import org.lapmark.document.section.Sections;
 import org.lapmark.document.template.TemplateCheck;
 import org.lapmark.document.template.TemplateFaults;
 import org.lapmark.document.template.Templates;
@@ -39,7 +40,6 @@ import org.lapmark.print.sheet.SheetPlan;
 import org.lapmark.publish.product.Desk;
 import org.lapmark.source.PatternSource;
 import org.lapmark.source.read.PatternReader;
-import org.lapmark.text.Targets;
 
 /** The program's own stages. */
 final class RealStages implements Stages {
@@ -118,7 +118,7 @@ final class RealStages implements Stages {
     DocumentWriter words = words();
     DocumentLimits reach =
         new DocumentLimits(
-            Targets.PAGES,
+            Sections.pages(),
             words.hazards(source.masthead().language()),
             words::missingGlyphs,
             words.fusibleWords(source.masthead().language()),

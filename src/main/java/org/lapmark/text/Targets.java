@@ -21,25 +21,6 @@ public record Targets(
   /** Nothing. */
   public static final Targets NONE = new Targets(List.of(), List.of(), List.of());
 
-  /** The page behind the cover, which is drawn and has no template. */
-  public static final String PRINTING = "printing";
-
-  /** The names of the pages that every pattern's documents can have. */
-  public static final List<String> PAGES =
-      List.of(
-          PRINTING,
-          "before",
-          "finished",
-          "fitting",
-          "materials",
-          "cutting",
-          "layouts",
-          "map",
-          "steps",
-          "cautions",
-          "labels",
-          "colophon");
-
   /** Copies the lists. */
   public Targets {
     steps = List.copyOf(steps);
@@ -56,12 +37,13 @@ public record Targets(
    * The pieces of a pattern, and the pages.
    *
    * @param source the pattern
+   * @param pages the names of the pages that texts may lead to
    * @return what its texts can refer to, steps left out
    */
-  public static Targets of(PatternSource source) {
+  public static Targets of(PatternSource source, List<String> pages) {
     List<String> pieces =
         source.pieces().stream().map(piece -> String.valueOf(piece.number())).toList();
-    return new Targets(List.of(), pieces, PAGES);
+    return new Targets(List.of(), pieces, pages);
   }
 
   /**

@@ -21,6 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.lapmark.document.manual.Look;
 import org.lapmark.document.section.Pictures;
+import org.lapmark.document.section.Sections;
 import org.lapmark.document.section.StepPages;
 import org.lapmark.figure.Figure;
 import org.lapmark.lay.ClothPlan;
@@ -30,7 +31,6 @@ import org.lapmark.print.paper.Paper;
 import org.lapmark.text.Block;
 import org.lapmark.text.PlainText;
 import org.lapmark.text.Steps;
-import org.lapmark.text.Targets;
 import org.lapmark.wording.Wording;
 
 /** What makers read in the demo's documents. */
@@ -66,7 +66,7 @@ class InstructionsTest {
   /** A step's words as a reader gets them. */
   private String words(Steps.Step step) {
     PlainText writer =
-        new StepPages(demo.manual(), wording(), new Pictures(), Targets.PAGES)
+        new StepPages(demo.manual(), wording(), new Pictures(), Sections.pages())
             .plain(demo.manual().printing());
     return writer.text(step.body());
   }

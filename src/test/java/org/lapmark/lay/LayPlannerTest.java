@@ -232,7 +232,7 @@ class LayPlannerTest {
   void propertiesThatCannotBeMeantAreReported() {
     assertEquals(List.of("lay-width-missing"), codes(with()));
     assertEquals(List.of(), codes(with("other_width", "1 m")));
-    assertEquals(List.of("lay-property-kind"), codes(with("usable_width", "3")));
+    assertEquals(List.of("formula-unit-missing"), codes(with("usable_width", "3")));
     assertEquals(List.of("lay-width-range"), codes(with("usable_width", "11 m")));
     assertEquals(List.of(), codes(with("usable_width", "10 m")));
     assertEquals(

@@ -11,7 +11,7 @@ import org.lapmark.check.rule.ShownAmount;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
 import org.lapmark.grade.YesNoProperty;
-import org.lapmark.lay.LayCode;
+import org.lapmark.lay.PropertyFault;
 import org.lapmark.measure.Dimension;
 import org.lapmark.measure.Formula;
 import org.lapmark.measure.Value;
@@ -45,7 +45,11 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
         .source()
         .making()
         .stitches()
-        .forEach((name, length) -> check.amount("stitch", "", name, length));
+        .forEach(
+            (name, length) ->
+                check
+                    .value(length)
+                    .ifPresent(value -> check.amount("stitch", "", name, length, value)));
   }
 
   private void thing(ThingSource thing) {
@@ -53,12 +57,20 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
       if (property.getValue() == null) {
         continue;
       }
-      String id = thing.id().text();
-      if (TRUTHS.contains(property.getKey())) {
-        truth(id, property.getKey(), property.getValue());
-      } else {
-        amount("thing", id, property.getKey(), property.getValue());
+      String name = property.getKey();
+      if (TRUTHS.contains(name)) {
+        truth(thing, name, property.getValue());
+        continue;
       }
+      value(property.getValue())
+          .ifPresent(
+              value -> {
+                if (isOfKind(value, expected(name))) {
+                  amount("thing", thing.id().text(), name, property.getValue(), value);
+                } else {
+                  kind(thing, name, value, expected(name));
+                }
+              });
     }
   }
 
@@ -92,25 +104,17 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
   }
 
   /** Formulas have no words for yes and no; as a property they stand alone. */
-  private void truth(String thing, String property, Formula formula) {
+  private void truth(ThingSource thing, String property, Formula formula) {
     if (YesNoProperty.isStated(formula)) {
       return;
     }
     value(formula)
         .filter(value -> !value.kind().equals("truth"))
-        .ifPresent(value -> kind(thing, property, formula, "truth"));
+        .ifPresent(value -> kind(thing, property, value, "truth"));
   }
 
-  private void kind(String thing, String property, Formula formula, String expected) {
-    findings.add(
-        LayCode.LAY_PROPERTY_KIND,
-        formula.text().position(),
-        "property",
-        property,
-        "material",
-        thing,
-        "expected",
-        expected);
+  private void kind(ThingSource thing, String property, Value value, String expected) {
+    findings.add(PropertyFault.of(thing, property, value, expected, pattern.scope()));
   }
 
   /** What a property has to be: a share, a length, or as a quantity either a number or a length. */
@@ -134,13 +138,8 @@ public record PropertyCheck(EvaluatedPattern pattern, Findings findings) {
     };
   }
 
-  private void amount(String kind, String thing, String property, Formula formula) {
-    Value value = value(formula).orElse(null);
-    if (kind.equals("thing") && value != null && !isOfKind(value, expected(property))) {
-      kind(thing, property, formula, expected(property));
-      return;
-    }
-    if (value == null || value.quantity().isEmpty()) {
+  private void amount(String kind, String thing, String property, Formula formula, Value value) {
+    if (value.quantity().isEmpty()) {
       return;
     }
     Value.Quantity quantity = value.quantity().get();

@@ -7,6 +7,8 @@ import org.lapmark.finding.Severity;
 public enum PieceCode implements FindingCode {
   /** A mounted lining has another allowance than the main cloth that it is sewn with. */
   LINING_ALLOWANCE_DIFFERS(Severity.WARNING),
+  /** An allowance of a chain on all of whose edges others count. */
+  ALLOWANCE_IDLE(Severity.WARNING),
   /** The sides of a seam don't have the lengths they should. */
   SEAM_LENGTHS_DIFFER,
   /** A layer that is basted to a side doesn't have its length. */

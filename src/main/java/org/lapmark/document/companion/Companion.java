@@ -120,7 +120,8 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
 
   private void texts(DocumentWriter documents, CompanionSizes sizes, Map<String, Object> model) {
     PatternSource source = sizes.source();
-    Steps steps = StepsReader.read(source.steps(), Targets.of(source), sizes.findings());
+    Steps steps =
+        StepsReader.read(source.steps(), Targets.of(source, Sections.pages()), sizes.findings());
     Hazards hazards = sizes.hazards();
     List<Map<String, Object>> all = new ArrayList<>();
     for (String hazard : hazards.gathered()) {
@@ -141,7 +142,8 @@ public record Companion(List<EvaluatedPattern> patterns, boolean figures) implem
     CompanionText text = new CompanionText(sizes, drawn, steps, sections);
     Map<String, String> notes = new LinkedHashMap<>();
     Targets targets =
-        Targets.of(source).withSteps(steps.all().stream().map(Steps.Step::id).toList());
+        Targets.of(source, Sections.pages())
+            .withSteps(steps.all().stream().map(Steps.Step::id).toList());
     for (NoteSource note : source.notes()) {
       Manuscript manuscript = ManuscriptReader.read(note.body(), targets, sizes.findings());
       notes.put(note.name(), text.text(manuscript, 2, "note-" + notes.size()));

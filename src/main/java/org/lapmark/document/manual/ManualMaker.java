@@ -74,13 +74,16 @@ public final class ManualMaker {
             memory);
   }
 
-  public Manual make(Look look, List<ClothPlan> cloths) {
+  /**
+   * Makes the manual.
+   *
+   * @param look the sizes of type
+   * @param cloths the materials
+   * @param pages the names of the pages that texts may lead to
+   */
+  public Manual make(Look look, List<ClothPlan> cloths, List<String> pages) {
     PatternSource source = pattern.source();
-    Targets targets =
-        new Targets(
-            List.of(),
-            source.pieces().stream().map(piece -> Integer.toString(piece.number())).toList(),
-            Targets.PAGES);
+    Targets targets = Targets.of(source, pages);
     Steps steps = StepsReader.read(source.steps(), targets, findings);
     Targets all = targets.withSteps(steps.all().stream().map(Steps.Step::id).toList());
     Map<String, Manuscript> notes = new LinkedHashMap<>();

@@ -1,12 +1,12 @@
 package org.lapmark.document.section;
 
-import org.lapmark.text.Targets;
-
 /** The page that proves the scale and says how to print. */
 final class PrintingSection implements Section {
+  static final String ID = "printing";
+
   @Override
   public String id() {
-    return Targets.PRINTING;
+    return ID;
   }
 
   @Override

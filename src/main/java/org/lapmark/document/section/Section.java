@@ -15,6 +15,11 @@ interface Section {
   /** What links, bookmarks and templates call it. */
   String id();
 
+  /** Whether texts may lead to it by its id, as in {@code [](page:steps)}. */
+  default boolean isReferable() {
+    return true;
+  }
+
   /** Whether a document with such content has it. */
   boolean isIn(Content content);
 

@@ -34,6 +34,11 @@ public final class Sections {
 
   private Sections() {}
 
+  /** The ids of the sections that texts may lead to. */
+  public static List<String> pages() {
+    return ALL.stream().filter(Section::isReferable).map(Section::id).toList();
+  }
+
   /** The ids of the sections that a document has. */
   public static List<String> ids(Content content) {
     return ALL.stream().filter(section -> section.isIn(content)).map(Section::id).toList();

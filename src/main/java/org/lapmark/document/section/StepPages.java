@@ -20,7 +20,6 @@ import org.lapmark.text.Inline;
 import org.lapmark.text.Manuscript;
 import org.lapmark.text.Markup;
 import org.lapmark.text.Steps;
-import org.lapmark.text.Targets;
 import org.lapmark.wording.Wording;
 
 /** Writes the author's texts as fragments for text pages. */
@@ -242,7 +241,7 @@ public final class StepPages implements HtmlText.Hooks {
     if (!sections.contains(target)) {
       return new HtmlText.Link(wording.text(target + ".title"), null);
     }
-    if (target.equals(Targets.PRINTING)) {
+    if (target.equals(PrintingSection.ID)) {
       return new HtmlText.Link(
           wording.text("reference.page-at", Map.of("page", PRINTING_PAGE)), null);
     }

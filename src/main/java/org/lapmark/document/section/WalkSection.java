@@ -13,6 +13,12 @@ final class WalkSection implements Section {
     return "walk";
   }
 
+  /** It is there only when it is asked for, which no text can know. */
+  @Override
+  public boolean isReferable() {
+    return false;
+  }
+
   @Override
   public boolean isIn(Content content) {
     return content.ofOneSize().map(WalkSection::isWalked).orElse(false);

@@ -5,15 +5,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Supplier;
 import org.lapmark.finding.FindingException;
 import org.lapmark.finding.NearestWord;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Affine;
 import org.lapmark.source.drawing.text.RoleText;
+import org.lapmark.source.drawing.xml.ActiveParts;
 import org.lapmark.source.drawing.xml.XmlElement;
 import org.lapmark.source.key.Reading;
 
@@ -22,18 +20,7 @@ import org.lapmark.source.key.Reading;
  * role, its style, its geometry. What is wrong with it is reported then.
  */
 final class SvgElements {
-  static final String SVG = "http://www.w3.org/2000/svg";
-  private static final Set<String> ACTIVE =
-      new TreeSet<>(
-          List.of(
-              "script",
-              "foreignObject",
-              "animate",
-              "animateMotion",
-              "animateTransform",
-              "set",
-              "handler"));
-
+  static final String SVG = ActiveParts.SVG;
   private final Reading reading;
   private final SvgStyles styles;
   private final Map<String, XmlElement> ids = new LinkedHashMap<>();
@@ -109,34 +96,15 @@ final class SvgElements {
 
   /** Reports what would run or fetch something elsewhere; here it is only passed over. */
   private void active(XmlElement element) {
-    if (!element.namespace().equals(SVG)) {
+    // The usual use of a switch: what other programs don't understand beside a plain group.
+    if (ActiveParts.isActive(element) && element.value("requiredExtensions") != null) {
       return;
     }
-    if (ACTIVE.contains(element.localName())) {
-      // The usual use of a switch: what other programs don't understand beside a plain group.
-      if (element.value("requiredExtensions") == null) {
-        active(element.position(), element.localName());
-      }
-      return;
-    }
-    for (XmlElement.Attribute attribute : element.attributes()) {
-      String name = attribute.name();
-      String value = attribute.value().text().strip();
-      boolean handler = name.matches("on[a-zA-Z]+");
-      boolean external =
-          (name.equals("href") || name.endsWith(":href"))
-              && !value.isEmpty()
-              && !value.startsWith("#")
-              && !(element.localName().equals("image") && value.startsWith("data:"));
-      if (handler || external) {
-        active(attribute.position(), name);
-        return;
-      }
-    }
-  }
-
-  private void active(Position position, String name) {
-    reading.findings().add(DrawingCode.SVG_ACTIVE, position, "name", name);
+    ActiveParts.of(element).stream()
+        .findFirst()
+        .ifPresent(
+            part ->
+                reading.findings().add(DrawingCode.SVG_ACTIVE, part.place(), "name", part.name()));
   }
 
   SvgStyles.Look look(XmlElement element) {

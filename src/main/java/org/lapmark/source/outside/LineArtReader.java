@@ -12,10 +12,10 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.lapmark.finding.Finding;
 import org.lapmark.finding.FindingException;
-import org.lapmark.finding.Position;
 import org.lapmark.finding.SourceFile;
 import org.lapmark.finding.SourceText;
 import org.lapmark.geometry.Path;
+import org.lapmark.source.drawing.xml.ActiveParts;
 import org.lapmark.source.drawing.xml.XmlElement;
 import org.lapmark.source.drawing.xml.XmlParser;
 import org.lapmark.source.key.Reading;
@@ -25,23 +25,6 @@ import org.lapmark.source.key.Reading;
  * something is refused; what isn't shown is said. No entity is expanded, nothing is asked for.
  */
 final class LineArtReader {
-  private static final String SVG = "http://www.w3.org/2000/svg";
-
-  private static final Set<String> ACTIVE =
-      new TreeSet<>(
-          List.of(
-              "script",
-              "foreignObject",
-              "animate",
-              "animateMotion",
-              "animateTransform",
-              "animateColor",
-              "set",
-              "handler",
-              "iframe",
-              "audio",
-              "video"));
-
   /** What draws nothing where it stands. */
   private static final Set<String> SILENT =
       new TreeSet<>(
@@ -119,7 +102,7 @@ final class LineArtReader {
   }
 
   private static boolean isSvg(XmlElement element) {
-    return element.namespace().equals(SVG);
+    return element.namespace().equals(ActiveParts.SVG);
   }
 
   /** Takes ids, and reports all that would run or lead elsewhere. */
@@ -127,35 +110,10 @@ final class LineArtReader {
     if (element.value("id") != null) {
       ids.putIfAbsent(element.value("id").text(), element);
     }
-    if (isSvg(element)) {
-      if (ACTIVE.contains(element.localName())) {
-        active(element.position(), element.localName());
-      } else if (element.localName().equals("style")
-          && element.content().matches("(?is).*(@import|url\\s*\\(\\s*['\"]?\\s*[^#'\"\\s]).*")) {
-        active(element.position(), "style");
-      }
-      element.attributes().forEach(attribute -> active(element, attribute));
+    for (ActiveParts.Part part : ActiveParts.of(element)) {
+      reading.findings().add(OutsideCode.LINE_ART_ACTIVE, part.place(), "name", part.name());
     }
     element.children().forEach(this::register);
-  }
-
-  private void active(XmlElement element, XmlElement.Attribute attribute) {
-    String name = attribute.name();
-    String value = attribute.value().text().strip();
-    boolean held = element.localName().equals("image") && value.startsWith("data:image/");
-    boolean leads =
-        (name.equals("href") || name.endsWith(":href"))
-            && !value.isEmpty()
-            && !value.startsWith("#")
-            && !held;
-    boolean fetches = value.matches("(?is).*url\\s*\\(\\s*['\"]?\\s*[^#'\"\\s].*");
-    if (leads || fetches || name.matches("on[a-zA-Z]+")) {
-      active(attribute.position(), name);
-    }
-  }
-
-  private void active(Position place, String name) {
-    reading.findings().add(OutsideCode.LINE_ART_ACTIVE, place, "name", name);
   }
 
   /** The size in millimetres, and the map from user units to it. */

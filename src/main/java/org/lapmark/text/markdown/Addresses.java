@@ -123,9 +123,8 @@ record Addresses(PreparedText text, Targets targets) {
     if (title == null || title.isBlank()) {
       return Optional.empty();
     }
-    int end = text.end(image);
-    int at = text.masked().lastIndexOf(title, end);
-    if (at < text.start(image) || at + title.length() > end) {
+    int at = within(image, title);
+    if (at < 0) {
       // With escapes in it, which leave no place for each letter.
       int[] offsets = new int[title.length() + 1];
       Arrays.fill(offsets, text.text().offset(text.start(image)));
@@ -134,12 +133,31 @@ record Addresses(PreparedText text, Targets targets) {
     return Optional.of(text.text().part(at, at + title.length()));
   }
 
+  /** Reports what stands in quotation marks behind the address of a link: nobody would see it. */
+  void title(Link link) {
+    String title = link.getTitle();
+    if (title == null || title.isBlank()) {
+      return;
+    }
+    int at = within(link, title);
+    if (at < 0) {
+      text.reportUnread("title", text.start(link), text.end(link));
+    } else {
+      text.reportUnread("title", at - 1, at + title.length() + 1);
+    }
+  }
+
+  /** Where words last stand in a node as they are written; below zero where they don't. */
+  private int within(Node node, String words) {
+    int end = text.end(node);
+    int at = text.masked().lastIndexOf(words, end);
+    return at < text.start(node) || at + words.length() > end ? -1 : at;
+  }
+
   /** Where an address is written: behind the words, unless the link took it from elsewhere. */
   Position place(String destination, Node node) {
-    int start = text.start(node);
-    int end = text.end(node);
-    int at = destination.isEmpty() ? -1 : text.masked().lastIndexOf(destination, end);
-    if (at < start || at + destination.length() > end) {
+    int at = destination.isEmpty() ? -1 : within(node, destination);
+    if (at < 0) {
       return text.position(node);
     }
     return text.text().position(at, at + destination.length());

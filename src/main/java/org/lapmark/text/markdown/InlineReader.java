@@ -177,6 +177,7 @@ final class InlineReader {
     public void visit(Link link) {
       flush();
       List<Inline> content = inlines(link, depth + 1);
+      addresses.title(link);
       addresses.link(link, content).ifPresentOrElse(all::add, () -> all.addAll(content));
     }
 

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.lapmark.document.Companions;
 import org.lapmark.document.Specimen;
+import org.lapmark.document.section.Sections;
 import org.lapmark.document.template.Words;
 import org.lapmark.finding.Findings;
 import org.lapmark.grade.EvaluatedPattern;
@@ -107,7 +108,9 @@ class CompanionTest {
   void saysInEverySizeAndUnitWhatTheStepsSay() {
     Steps steps =
         StepsReader.read(
-            patterns.get(0).source().steps(), Targets.of(patterns.get(0).source()), new Findings());
+            patterns.get(0).source().steps(),
+            Targets.of(patterns.get(0).source(), Sections.pages()),
+            new Findings());
     assertEquals(14, steps.all().size());
     int values = 0;
     for (int size = 0; size < patterns.size(); size++) {
@@ -246,7 +249,7 @@ class CompanionTest {
     int blocks =
         StepsReader.read(
                 patterns.get(0).source().steps(),
-                Targets.of(patterns.get(0).source()),
+                Targets.of(patterns.get(0).source(), Sections.pages()),
                 new Findings())
             .all()
             .stream()
@@ -329,7 +332,7 @@ class CompanionTest {
 
   @Test
   void everyPageThatTextsCanReferToHasAName() {
-    for (String name : Targets.PAGES) {
+    for (String name : Sections.pages()) {
       assertFalse(
           Words.of(Specimen.templates(), java.util.Locale.UK)
               .text("companion.page." + name)

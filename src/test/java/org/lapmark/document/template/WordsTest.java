@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.lapmark.document.DocumentWriter;
 import org.lapmark.document.Specimen;
-import org.lapmark.text.Targets;
+import org.lapmark.document.section.Sections;
 import org.lapmark.wording.Wording;
 
 /** The words of the templates, British and American. */
@@ -138,6 +138,6 @@ class WordsTest {
   @Test
   void everySectionHasATitle() {
     Wording words = writer.wording(Locale.UK);
-    Targets.PAGES.forEach(page -> assertFalse(words.text(page + ".title").isBlank(), page));
+    Sections.pages().forEach(page -> assertFalse(words.text(page + ".title").isBlank(), page));
   }
 }
