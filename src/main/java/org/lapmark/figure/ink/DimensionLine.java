@@ -92,7 +92,7 @@ record DimensionLine(Point a, Point b, Point from, Point to, Beside beside, Box 
     double first = Math.min(from.x(), to.x());
     double last = Math.max(from.x(), to.x());
     // Words that reach over the ticks at its ends stand clear of them.
-    double off = last - first < width + 2 * TICK ? OVER_TICKS : OVER_LINE;
+    double off = last - first < width + 2 * TICK + 3 * FROM_LINES ? OVER_TICKS : OVER_LINE;
     double top = beside.isBack() ? from.y() - off - height : from.y() + off;
     double level = from.y() - height / 2;
     return List.of(

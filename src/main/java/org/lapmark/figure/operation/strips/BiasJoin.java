@@ -39,7 +39,7 @@ public final class BiasJoin extends Craft {
     Rim lying = Rim.from(-far, 0).edge(out, 0).edge(out + wide, wide).edge(-far, wide).torn();
     Rim standing = Rim.from(0, -out).edge(wide, wide - out).edge(wide, far).on(0, far).closed();
     Plan sewn = new Plan();
-    sewn.sheet(cloth, Side.RIGHT, lying)
+    sewn.more(cloth, Side.RIGHT, lying)
         .sheet(cloth, Side.WRONG, standing)
         .sewn(line(0, 0, wide, wide), bench.label("notch_to_notch"))
         .dimension(at(-far, 0), at(-far, wide), Beside.LEFT, bench.printed(wide));
