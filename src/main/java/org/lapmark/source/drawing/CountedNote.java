@@ -23,7 +23,7 @@ final class CountedNote {
 
   void report(Reading reading) {
     if (count > 0) {
-      reading.findings().add(code, position, "count", count, "name", name);
+      reading.findings().add(code, position, "count", count, "name", name, "roles", Role.listed());
     }
   }
 }

@@ -3,6 +3,7 @@ package org.lapmark.source.drawing;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.lapmark.finding.Known;
 
 /**
  * What a shape in a drawing stands for, stated by its id; in the order in which marks come to lie
@@ -65,6 +66,11 @@ public enum Role {
   /** The id as messages show it. */
   String pattern() {
     return isNamed() ? word() + ".name" : word();
+  }
+
+  /** The ids of all roles, as messages show them. */
+  static String listed() {
+    return Known.listed(Arrays.stream(values()).map(Role::pattern).toList());
   }
 
   /** The role with a word, or null. */
