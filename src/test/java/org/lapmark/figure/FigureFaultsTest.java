@@ -4,8 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -29,26 +27,8 @@ class FigureFaultsTest {
   private static final PatternSource SOURCE = DemoFigures.source();
   private static final EvaluatedPattern PATTERN = DemoFigures.pattern(SOURCE, "M");
 
-  /** A block, and what is found in it: {@code line:column+length code}, one a line. */
-  private record Case(String name, String yaml, String expected) {}
-
-  private static List<Case> cases() throws IOException {
-    try (InputStream stream = FigureFaultsTest.class.getResourceAsStream("figure-faults.txt")) {
-      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-      List<Case> cases = new ArrayList<>();
-      for (String part : text.split("(?m)^=== ")) {
-        if (!part.isBlank()) {
-          int line = part.indexOf('\n');
-          int end = part.indexOf("\n---\n");
-          cases.add(
-              new Case(
-                  part.substring(0, line),
-                  part.substring(line + 1, end + 1),
-                  part.substring(end + 5).strip()));
-        }
-      }
-      return cases;
-    }
+  private static List<FigureCase> cases() throws IOException {
+    return FigureCase.beside(FigureFaultsTest.class, "figure-faults.txt");
   }
 
   private static Findings found(String yaml) {
@@ -66,11 +46,11 @@ class FigureFaultsTest {
         .map(
             one ->
                 DynamicTest.dynamicTest(
-                    one.name,
+                    one.name(),
                     () ->
                         assertEquals(
-                            one.expected,
-                            found(one.yaml).sorted().stream()
+                            one.expected(),
+                            found(one.yaml()).sorted().stream()
                                 .map(FigureFaultsTest::line)
                                 .collect(Collectors.joining("\n")))))
         .toList();
@@ -89,7 +69,7 @@ class FigureFaultsTest {
   @Test
   void everyCodeIsTriggeredAndSpeaks() throws IOException {
     Set<String> seen = new TreeSet<>();
-    List<String> blocks = new ArrayList<>(cases().stream().map(Case::yaml).toList());
+    List<String> blocks = new ArrayList<>(cases().stream().map(FigureCase::yaml).toList());
     blocks.add("# " + "long ".repeat(2_000) + "\npieces: [{piece: 1}]\n");
     blocks.add(crowded());
     for (String block : blocks) {

@@ -5,8 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -23,6 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.lapmark.drawing.Item;
 import org.lapmark.figure.DemoFigures;
 import org.lapmark.figure.Figure;
+import org.lapmark.figure.FigureCase;
 import org.lapmark.figure.FigureSource;
 import org.lapmark.figure.ink.Canvas;
 import org.lapmark.finding.Finding;
@@ -227,26 +226,8 @@ public class PosesTest {
     assertFalse(all.toString().matches("(?s).*[{}_].*"), all.toString());
   }
 
-  /** A figure’s block, and what is found of it: {@code line:column+length code}, one a line. */
-  private record Case(String name, String yaml, String expected) {}
-
-  private static List<Case> cases() throws IOException {
-    try (InputStream stream = PosesTest.class.getResourceAsStream("pose-faults.txt")) {
-      String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-      List<Case> cases = new ArrayList<>();
-      for (String part : text.split("(?m)^=== ")) {
-        if (!part.isBlank()) {
-          int first = part.indexOf('\n');
-          int rule = part.indexOf("\n---\n");
-          cases.add(
-              new Case(
-                  part.substring(0, first),
-                  part.substring(first + 1, rule + 1),
-                  part.substring(rule + 5).strip()));
-        }
-      }
-      return cases;
-    }
+  private static List<FigureCase> cases() throws IOException {
+    return FigureCase.beside(PosesTest.class, "pose-faults.txt");
   }
 
   private static List<Finding> found(PatternSource from, String yaml) {
@@ -267,8 +248,8 @@ public class PosesTest {
     Set<String> codes = new TreeSet<>();
     codes.add("figure-unit-within");
     PatternSource from = source(FOLDER);
-    for (Case one : cases()) {
-      found(from, one.yaml).forEach(finding -> codes.add(finding.code().id()));
+    for (FigureCase one : cases()) {
+      found(from, one.yaml()).forEach(finding -> codes.add(finding.code().id()));
     }
     return codes;
   }
@@ -289,11 +270,11 @@ public class PosesTest {
         .map(
             one ->
                 DynamicTest.dynamicTest(
-                    one.name,
+                    one.name(),
                     () -> {
-                      List<Finding> found = found(source, one.yaml);
+                      List<Finding> found = found(source, one.yaml());
                       assertEquals(
-                          one.expected,
+                          one.expected(),
                           String.join("\n", found.stream().map(PosesTest::line).toList()));
                       for (Finding finding : found) {
                         assertTrue(FindingText.message(finding).endsWith("."));
